@@ -1,0 +1,82 @@
+import type { Box, Drawing, Shape, TextShape } from './drawing.ts';
+
+/** Width of one character of figure lettering, in drawing units; lettering is 12 units high. */
+const charWidth = 7.3;
+const margin = 8;
+
+/**
+ * SVG text of a drawing. It scales to the width it is given; colours come from classes, so the
+ * page's theme applies. All words are escaped.
+ */
+export function toSvg(drawing: Drawing): string {
+	const box = boundsOf(drawing.shapes);
+	const left = Math.floor(box.left - margin);
+	const top = Math.floor(box.top - margin);
+	const width = Math.ceil(box.right + margin) - left;
+	const height = Math.ceil(box.bottom + margin) - top;
+	const shapes = drawing.shapes.map(shapeText).join('');
+	const title = escaped(drawing.title);
+	return `<svg class="figure" viewBox="${left} ${top} ${width} ${height}" width="${width}" height="${height}" role="img" aria-label="${title}">${shapes}</svg>`;
+}
+
+function shapeText(shape: Shape): string {
+	if (shape.kind === 'path') {
+		return `<path class="l-${shape.line} f-${shape.fill}" d="${shape.d}"/>`;
+	}
+	const { x, y, anchor, tone, turn, text } = shape;
+	const turned = turn === 0 ? '' : ` transform="rotate(${turn} ${r(x)} ${r(y)})"`;
+	return `<text class="t-${tone}" x="${r(x)}" y="${r(y)}" text-anchor="${anchor}"${turned}>${escaped(text)}</text>`;
+}
+
+function r(value: number): string {
+	return String(Math.round(value * 100) / 100);
+}
+
+function escaped(words: string): string {
+	return words.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;').replace(/"/g, '&quot;');
+}
+
+/** The box that holds every shape, lettering included. */
+export function boundsOf(shapes: readonly Shape[]): Box {
+	const boxes = shapes.map((shape) => (shape.kind === 'text' ? textBox(shape) : pathBox(shape.d)));
+	return {
+		left: Math.min(...boxes.map((box) => box.left)),
+		top: Math.min(...boxes.map((box) => box.top)),
+		right: Math.max(...boxes.map((box) => box.right)),
+		bottom: Math.max(...boxes.map((box) => box.bottom))
+	};
+}
+
+export function textBox({ x, y, text, anchor, turn }: TextShape): Box {
+	const width = text.length * charWidth;
+	const before = anchor === 'start' ? 0 : anchor === 'middle' ? width / 2 : width;
+	if (Math.abs(turn) === 90) {
+		const up = turn < 0;
+		const top = up ? y - (width - before) : y - before;
+		return { left: up ? x - 10 : x - 3, right: up ? x + 3 : x + 10, top, bottom: top + width };
+	}
+	return { left: x - before, right: x - before + width, top: y - 10, bottom: y + 3 };
+}
+
+/** Bounds of a path's end points; arcs here never reach past their ends by more than a radius. */
+function pathBox(d: string): Box {
+	const xs: number[] = [];
+	const ys: number[] = [];
+	for (const [, command, rest = ''] of d.matchAll(/([MLAQZ])([^MLAQZ]*)/g)) {
+		const numbers = rest.match(/-?\d+(\.\d+)?/g)?.map(Number) ?? [];
+		const radius = command === 'A' ? (numbers[0] ?? 0) : 0;
+		const [x, y] = numbers.slice(-2);
+		if (x === undefined || y === undefined) continue;
+		xs.push(x);
+		ys.push(y);
+		if (radius > 0 && numbers[3] === 1) {
+			ys.push(y - radius, y + radius);
+		}
+	}
+	return {
+		left: Math.min(...xs),
+		top: Math.min(...ys),
+		right: Math.max(...xs),
+		bottom: Math.max(...ys)
+	};
+}

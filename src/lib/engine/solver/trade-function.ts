@@ -1,0 +1,28 @@
+import type { Value } from '../quantity/kind.ts';
+
+/** A piece of displayed mathematics: MathML text, or a slot for a named value. */
+export type Part = string | Slot;
+
+/** The slot of a named value; a list is written out with `join` between its members. */
+export interface Slot {
+	readonly name: string;
+	readonly join?: string;
+}
+
+/**
+ * A function that formulas may call besides + − × ÷ and powers.
+ *
+ * `takes` and `gives` name kinds (`length`, `angle`, `number`, `text`, …). A letter stands for
+ * any one dimension (`a, a → a`), `[]` marks a list, and `...` after the last one lets it repeat.
+ */
+export interface TradeFunction {
+	readonly takes: readonly string[];
+	readonly gives: string;
+	/** Works on numbers in base units; throws a `TradeError` where the trade has no answer. */
+	readonly run: (...values: never[]) => Value;
+	/** Its displayed form, from the displayed forms of what it is given. */
+	readonly show: (shown: readonly (readonly Part[])[]) => Part[];
+}
+
+/** A look-up or geometry without an answer; the message is one sentence for a person. */
+export class TradeError extends Error {}

@@ -1,0 +1,42 @@
+import { TradeError } from '../solver/trade-function.ts';
+import { source } from './source.ts';
+
+/** Heads and their standards. */
+export const headSource = source('general', 'ch. 7, pp. 7-52 to 7-56');
+export const headNumbers = { universal: 470, countersunk: 426 } as const;
+
+/** Alloy letters of solid rivets; the drop of 3003 under A is left out, it shares the letter. */
+export const alloyLetterSource = source('airframe', 'ch. 4, p. 4-33, Fig. 4-77');
+export const alloyLetters = { 1100: 'A', 2117: 'AD', 2017: 'D', 2024: 'DD', 5056: 'B' } as const;
+
+function lookUp<T>(table: Readonly<Record<string, T>>, name: string, what: string): T {
+	const found = Object.hasOwn(table, name) ? table[name] : undefined;
+	if (found !== undefined) return found;
+	throw new TradeError(
+		`No ${what} is called ${name.slice(0, 20)}; choose ${Object.keys(table).join(', ')}.`
+	);
+}
+
+/** Number of the head standard: 470 for `universal`, 426 for `countersunk`. */
+export function headNumber(head: string): number {
+	return lookUp<number>(headNumbers, head, 'head');
+}
+
+/** Letters of a rivet alloy, `AD` for 2117. */
+export function lettersOf(alloy: string): string {
+	return lookUp<string>(alloyLetters, alloy.split('-')[0] ?? '', 'rivet alloy');
+}
+
+/** `MS20470AD4-5` from its parts; the two dashes count 32nds and 16ths of an inch. */
+export function rivetNumber(
+	head: number,
+	letters: string,
+	diameterDash: number,
+	lengthDash: number
+): string {
+	return `MS20${head}${letters}${tidy(diameterDash)}-${tidy(lengthDash)}`;
+}
+
+function tidy(value: number): string {
+	return String(Math.round(value * 1000) / 1000);
+}
