@@ -1,0 +1,69 @@
+import js from '@eslint/js';
+import prettier from 'eslint-config-prettier';
+import svelte from 'eslint-plugin-svelte';
+import globals from 'globals';
+import tseslint from 'typescript-eslint';
+import svelteConfig from '../svelte.config.js';
+import { layerRule } from './layer-rule.js';
+
+/** What the engine must be handed instead of reaching for it. */
+const forbiddenInEngine = [
+	'Date',
+	'performance',
+	'crypto',
+	'document',
+	'window',
+	'self',
+	'globalThis',
+	'navigator',
+	'localStorage',
+	'sessionStorage',
+	'indexedDB',
+	'fetch',
+	'setTimeout',
+	'setInterval',
+	'process'
+].map((name) => ({ name, message: 'The engine is pure: take this as an argument.' }));
+
+export default tseslint.config(
+	{ ignores: ['build/', '.svelte-kit/', '.reports/'] },
+	{ linterOptions: { reportUnusedDisableDirectives: 'error' } },
+	js.configs.recommended,
+	tseslint.configs.strict,
+	svelte.configs.recommended,
+	prettier,
+	svelte.configs.prettier,
+	{
+		languageOptions: { globals: { ...globals.browser, ...globals.node } },
+		rules: {
+			// TypeScript and svelte-check know which names exist.
+			'no-undef': 'off',
+			'no-eval': 'error',
+			'no-implied-eval': 'error',
+			'no-new-func': 'error',
+			eqeqeq: 'error'
+		}
+	},
+	{
+		files: ['**/*.svelte', '**/*.svelte.ts'],
+		languageOptions: { parserOptions: { parser: tseslint.parser, svelteConfig } },
+		rules: { 'svelte/no-at-html-tags': 'error' }
+	},
+	{ files: ['src/lib/ui/Markup.svelte'], rules: { 'svelte/no-at-html-tags': 'off' } },
+	{
+		files: ['src/**'],
+		plugins: { bucktail: { rules: { layers: layerRule } } },
+		rules: { 'bucktail/layers': 'error' }
+	},
+	{ files: ['src/lib/**'], rules: { 'no-console': 'error' } },
+	{
+		files: ['src/lib/engine/**'],
+		rules: {
+			'no-restricted-globals': ['error', ...forbiddenInEngine],
+			'no-restricted-properties': [
+				'error',
+				{ object: 'Math', property: 'random', message: 'Draw from the seeded random argument.' }
+			]
+		}
+	}
+);

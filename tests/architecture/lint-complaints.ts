@@ -1,0 +1,15 @@
+import { ESLint } from 'eslint';
+import { join } from 'node:path';
+import { projectTop } from './project-files.ts';
+import type { SourceFile } from './source-imports.ts';
+
+const lint = new ESLint({
+	cwd: projectTop,
+	overrideConfigFile: join(projectTop, '.config/eslint.config.js')
+});
+
+/** The lint rules that a text breaks when it stands at that path. */
+export async function lintComplaints({ path, text }: SourceFile) {
+	const results = await lint.lintText(text, { filePath: join(projectTop, path) });
+	return results.flatMap(({ messages }) => messages.map(({ ruleId }) => ruleId));
+}
