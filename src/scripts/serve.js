@@ -1,0 +1,153 @@
+import { once } from 'node:events';
+import { createReadStream } from 'node:fs';
+import { realpath, stat } from 'node:fs/promises';
+import { createServer } from 'node:http';
+import { extname, join, posix, sep } from 'node:path';
+import { pipeline } from 'node:stream/promises';
+import { Advice } from './project.js';
+
+/** @type {Readonly<Record<string, string>>} */
+const types = {
+	'.css': 'text/css; charset=utf-8',
+	'.html': 'text/html; charset=utf-8',
+	'.ico': 'image/x-icon',
+	'.js': 'text/javascript; charset=utf-8',
+	'.json': 'application/json; charset=utf-8',
+	'.png': 'image/png',
+	'.svg': 'image/svg+xml',
+	'.txt': 'text/plain; charset=utf-8',
+	'.webmanifest': 'application/manifest+json',
+	'.webp': 'image/webp',
+	'.woff': 'font/woff',
+	'.woff2': 'font/woff2'
+};
+
+const notFoundPage = `<!doctype html><html lang="en"><meta charset="utf-8"><title>Page not found</title>
+<h1>There is no page here</h1><p><a href="/">Go to the first page</a></p></html>`;
+
+/**
+ * Serves a folder of built pages. A port that is taken is left for the next free one.
+ *
+ * @param {{ folder: string, port: number, host?: string }} options port 0 takes any free port;
+ * host left out opens the server to the network
+ * @returns {Promise<{ port: number, close: () => void }>}
+ */
+export async function serve({ folder, port, host }) {
+	const root = await realpath(folder);
+	const server = createServer((request, response) => {
+		answer(root, request, response).catch(() => response.destroy());
+	});
+	const close = () => {
+		server.close();
+		server.closeAllConnections();
+	};
+	return { port: await listenFrom(server, port, host), close };
+}
+
+/**
+ * @param {import('node:http').Server} server @param {number} first @param {string} [host]
+ * @returns {Promise<number>} the port taken
+ */
+async function listenFrom(server, first, host) {
+	for (let port = first; port <= 65535; port++) {
+		if (await isTakenOnIpv6(port)) continue;
+		const fault = await listen(server, port, host);
+		if (!fault) return portOf(server);
+		if (fault !== 'EADDRINUSE')
+			throw new Advice(`Port ${port} cannot be used (${fault}): set PORT.`);
+	}
+	throw new Advice(`No port from ${first} up is free: set PORT to a lower one.`);
+}
+
+/**
+ * Browsers try ::1 first for localhost, so a program there would answer in our place.
+ *
+ * @param {number} port
+ */
+async function isTakenOnIpv6(port) {
+	const probe = createServer();
+	const fault = await listen(probe, port, '::1');
+	probe.close();
+	return fault === 'EADDRINUSE';
+}
+
+/**
+ * @param {import('node:http').Server} server @param {number} port @param {string} [host]
+ * @returns {Promise<string | undefined>} the error's code when it could not listen
+ */
+async function listen(server, port, host) {
+	try {
+		server.listen(port, host);
+		await once(server, 'listening');
+		return undefined;
+	} catch (error) {
+		return /** @type {NodeJS.ErrnoException} */ (error).code;
+	}
+}
+
+/** @param {import('node:http').Server} server */
+function portOf(server) {
+	return /** @type {import('node:net').AddressInfo} */ (server.address()).port;
+}
+
+/**
+ * @param {string} root
+ * @param {import('node:http').IncomingMessage} request
+ * @param {import('node:http').ServerResponse} response
+ */
+async function answer(root, request, response) {
+	if (request.method !== 'GET' && request.method !== 'HEAD') {
+		response.writeHead(405, { allow: 'GET, HEAD' }).end();
+		return;
+	}
+	const [path = '/', query] = (request.url ?? '/').split('?', 2);
+	const file = await fileAt(root, path);
+	if (file) return sendFile(file, request, response);
+	if (await fileAt(root, `${path}/`)) {
+		const location = posix.normalize(`${path}/`) + (query ? `?${query}` : '');
+		response.writeHead(308, { location }).end();
+		return;
+	}
+	response.writeHead(404, { 'content-type': typeOf('.html') }).end(notFoundPage);
+}
+
+/**
+ * The file that a path means, when it is one inside the root.
+ *
+ * @param {string} root @param {string} path as it came in the request
+ * @returns {Promise<string | undefined>}
+ */
+async function fileAt(root, path) {
+	try {
+		const name = decodeURIComponent(path).replace(/\/$/, '/index.html');
+		const file = await realpath(join(root, name));
+		const isFile = (await stat(file)).isFile();
+		return isFile && file.startsWith(root + sep) ? file : undefined;
+	} catch {
+		// A path that cannot be decoded or is not there names no file.
+		return undefined;
+	}
+}
+
+/**
+ * @param {string} file
+ * @param {import('node:http').IncomingMessage} request
+ * @param {import('node:http').ServerResponse} response
+ */
+async function sendFile(file, request, response) {
+	// Files in this folder carry a hash of their content in their name.
+	const lasting = file.includes(join('_app', 'immutable'));
+	response.writeHead(200, {
+		'content-type': typeOf(extname(file)),
+		'content-length': (await stat(file)).size,
+		'cache-control': lasting ? 'public, max-age=31536000, immutable' : 'no-cache',
+		'x-content-type-options': 'nosniff'
+	});
+	if (request.method === 'HEAD') response.end();
+	else await pipeline(createReadStream(file), response);
+}
+
+/** @param {string} extension */
+function typeOf(extension) {
+	return types[extension.toLowerCase()] ?? 'application/octet-stream';
+}
