@@ -19,7 +19,21 @@ await main(async () => {
 	}
 	process.once('SIGINT', server.close);
 	process.once('SIGTERM', server.close);
+	if (process.env.npm_lifecycle_event) whenParentEnds(server.close);
 });
+
+/**
+ * npm passes a stop signal on to its shell, and the shell ends without passing it on to us.
+ *
+ * @param {() => void} stop
+ */
+function whenParentEnds(stop) {
+	const parent = process.ppid;
+	const watch = setInterval(() => {
+		if (process.ppid !== parent) stop();
+	}, 500);
+	watch.unref();
+}
 
 function chosenPort() {
 	const text = process.env.PORT || '4173';
