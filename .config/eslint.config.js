@@ -55,6 +55,11 @@ export default tseslint.config(
 		plugins: { bucktail: { rules: { layers: layerRule } } },
 		rules: { 'bucktail/layers': 'error' }
 	},
+	// A test fixture that needs no other one is written with an empty pattern.
+	{
+		files: ['tests/**'],
+		rules: { 'no-empty-pattern': ['error', { allowObjectPatternsAsParameters: true }] }
+	},
 	{ files: ['src/lib/**'], rules: { 'no-console': 'error' } },
 	{
 		files: ['src/lib/engine/**'],

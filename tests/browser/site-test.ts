@@ -1,0 +1,44 @@
+import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
+import { expect, inject, test as base } from 'vitest';
+import { chromiumFlags, findChromium } from '../../src/scripts/chromium.js';
+import { collectFaults } from './faults.ts';
+
+interface SiteFixtures {
+	/** One headless Chromium for a test file; it reaches no other machine. */
+	browser: Browser;
+	/** What went wrong on any page so far. A test that means it to takes the entry out. */
+	faults: string[];
+	/** Opens a page as a new visitor: `page.goto('/')` is the first page of the built site. */
+	openPage: (visitor?: BrowserContextOptions) => Promise<Page>;
+}
+
+/**
+ * A test on the built site. It fails when a page logs an error, throws, or asks another origin for
+ * anything.
+ */
+export const test = base.extend<SiteFixtures>({
+	browser: [
+		async ({}, use) => {
+			const args = [...chromiumFlags, '--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE localhost'];
+			const browser = await chromium.launch({ executablePath: findChromium(), args });
+			await use(browser);
+			await browser.close();
+		},
+		{ scope: 'file' }
+	],
+	faults: async ({}, use) => {
+		const faults: string[] = [];
+		await use(faults);
+		expect(faults).toEqual([]);
+	},
+	openPage: async ({ browser, faults }, use) => {
+		const close: (() => Promise<void>)[] = [];
+		await use(async (visitor) => {
+			const context = await browser.newContext({ baseURL: inject('site'), ...visitor });
+			close.push(() => context.close());
+			await collectFaults(context, inject('site'), faults);
+			return context.newPage();
+		});
+		for (const end of close) await end();
+	}
+});
