@@ -1,0 +1,15 @@
+import type { AnyFamily, TopicId } from './family.ts';
+import * as list from './list.ts';
+
+/** Every family of tasks, in the order of the list. */
+export const families: readonly AnyFamily[] = Object.values(list);
+
+const codes = new Map(families.map((family) => [family.code, family]));
+
+export function byCode(code: string): AnyFamily | undefined {
+	return codes.get(code);
+}
+
+export function familiesOf(topic: TopicId): readonly AnyFamily[] {
+	return families.filter((family) => family.topic === topic);
+}

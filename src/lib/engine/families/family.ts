@@ -1,0 +1,84 @@
+import type { Drawing } from '../figures/drawing.ts';
+import type { Value } from '../quantity/kind.ts';
+import type { Values } from '../solver/compiled.ts';
+import type { GivenValues, Method } from '../solver/method.ts';
+import type { CautionId } from '../trade/cautions.ts';
+import type { Random } from './random.ts';
+import type { Level } from './task-number.ts';
+
+export const topics = {
+	rivets: 'Rivets',
+	layout: 'Edge distance and layout',
+	bends: 'Bends',
+	cutting: 'Cutting',
+	holes: 'Holes and drills'
+} as const;
+
+export type TopicId = keyof typeof topics;
+
+/** What a family picks for one task. It picks; the method computes. */
+export interface Draw<M extends Method = Method> {
+	readonly given: GivenValues<M>;
+	/** One or two sentences of the story; lengths belong in the givens, not here. */
+	readonly story: string;
+	/** The question, as the heading. */
+	readonly question: string;
+	/** Keys of the steps asked for, in the order of the method. */
+	readonly asked: readonly (keyof M['steps'] & string)[];
+	/** Labels for this task where the method's own are too plain; a list has one a member. */
+	readonly labels?: Readonly<Record<string, string | readonly string[]>>;
+	/** Givens that are only told, not computed with: `['Head', 'universal']`. */
+	readonly told?: readonly (readonly [string, string])[];
+	/** The rule or figure wanted, where documents differ. */
+	readonly basis?: string;
+	readonly cautions: readonly CautionId[];
+}
+
+/** Says a length, count or angle of the task as it is shown to this person. */
+export type Say = (key: string, value: Value) => string;
+
+/** What a number would do to the metal: a drawing and one sentence. */
+export interface Outcome {
+	readonly drawing: Drawing;
+	readonly says: string;
+}
+
+/** The metal by the entered number, and by the right one. */
+export interface Effect {
+	readonly entered: Outcome;
+	readonly right: Outcome;
+}
+
+/** The values a figure is drawn from: the givens, and for an outcome the worked steps too. */
+export interface EffectInput<M extends Method = Method> {
+	readonly given: GivenValues<M>;
+	/** Right values of all givens and steps. */
+	readonly right: Values;
+	/** The step that was answered, and the answer, in base units. */
+	readonly key: keyof M['steps'] & string;
+	readonly entered: Value;
+}
+
+/** Turns one method into practice: what to draw, how to tell it, what to show. */
+export interface Family<M extends Method = Method> {
+	/** Two capital letters that start the task number; never used again for another family. */
+	readonly code: string;
+	readonly id: string;
+	/** Raise it when an old seed would give a different task. */
+	readonly rev: number;
+	readonly topic: TopicId;
+	readonly name: string;
+	readonly method: M;
+	readonly draw: (random: Random, level: Level) => Draw<M>;
+	/** The drawing on the task, from the givens alone; it must not show what is asked. */
+	readonly figure: (given: GivenValues<M>, say: Say) => Drawing;
+	/** What an answer would do to the metal; null where nothing can be drawn for it. */
+	readonly effect?: (input: EffectInput<M>, say: Say) => Effect | null;
+}
+
+/** A family whose method's types are sealed in, so that unlike families share one list. */
+export type AnyFamily = Family;
+
+export function family<const M extends Method>(parts: Family<M>): AnyFamily {
+	return parts as unknown as AnyFamily;
+}

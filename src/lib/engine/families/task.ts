@@ -1,0 +1,111 @@
+import { exactly } from '../quantity/exact.ts';
+import type { Value } from '../quantity/kind.ts';
+import type { Values } from '../solver/compiled.ts';
+import { brokenLimit, evaluate } from '../solver/evaluate.ts';
+import { TradeError } from '../solver/trade-function.ts';
+import { byCode } from './catalogue.ts';
+import type { AnyFamily, Draw } from './family.ts';
+import { randomFrom } from './random.ts';
+import { readTaskNumber, type TaskId, TaskNumberError, writeTaskNumber } from './task-number.ts';
+import { differs, shopRounded } from './tolerance.ts';
+
+/** One problem, drawn: the same number gives the same task everywhere. */
+export interface Task {
+	readonly number: string;
+	readonly id: TaskId;
+	readonly family: AnyFamily;
+	readonly drawn: Draw;
+	/** Right values of the givens and all steps, in base units. */
+	readonly right: Values;
+	/** Slips that show in this task, with every value they lead to. */
+	readonly slips: ReadonlyMap<string, Values>;
+}
+
+const tries = 400;
+
+/** @throws TaskNumberError with one sentence when there is no such task. */
+export function taskFromNumber(typed: string): Task {
+	const id = readTaskNumber(typed);
+	const family = byCode(id.code);
+	if (!family) throw new TaskNumberError(`No family of tasks has the code ${id.code}.`);
+	if (family.rev !== id.rev) {
+		throw new TaskNumberError(
+			id.rev < family.rev
+				? `That number is of revision ${id.rev}; “${family.name}” is now at ${family.rev} and draws other tasks. Open a new one.`
+				: `That number is of revision ${id.rev}, newer than this copy of Bucktail; update it first.`
+		);
+	}
+	return drawTask(family, id.level, id.seed);
+}
+
+/**
+ * Draws the task of a seed. Draws in which a slip would pass unnoticed, or the answer hangs on
+ * the last digit of a rounding, are drawn again.
+ */
+export function drawTask(family: AnyFamily, level: TaskId['level'], seed: number): Task {
+	const id: TaskId = { code: family.code, level, seed, rev: family.rev };
+	const number = writeTaskNumber(id);
+	for (let round = 0; round < tries; round++) {
+		const random = randomFrom(`${number}/${round}`);
+		const task = sound({ number, id, family, drawn: family.draw(random, level) });
+		if (task) return task;
+	}
+	throw new Error(`no sound draw: ${number}`);
+}
+
+/** The task with its answer and slips, or null when the draw is not fit to be asked. */
+function sound(parts: Pick<Task, 'number' | 'id' | 'family' | 'drawn'>): Task | null {
+	const { family, drawn } = parts;
+	const { method } = family;
+	const right = worked(family, drawn.given);
+	if (!right || brokenLimit(method, right) || !steady(family, drawn, right)) return null;
+	const slips = new Map<string, Values>();
+	for (const [slipId, slip] of Object.entries(method.slips)) {
+		const values = worked(family, drawn.given, { [slip.step]: slipId });
+		if (values && drawn.asked.some((key) => differs(family.method, key, right, values))) {
+			slips.set(slipId, values);
+		}
+	}
+	const enough = drawn.asked.every((key) => distinctAt(family, key, right, slips) >= slipsWanted(family, key));
+	return enough ? { ...parts, right, slips } : null;
+}
+
+function worked(family: AnyFamily, given: Values, slips: Record<string, string> = {}): Values | null {
+	try {
+		return evaluate(family.method, given, { slips });
+	} catch (error) {
+		if (error instanceof TradeError) return null;
+		throw error;
+	}
+}
+
+/** Whether rounding every step as a shop does leaves each asked value where it is. */
+function steady(family: AnyFamily, drawn: Draw, right: Values): boolean {
+	const rounded = evaluate(family.method, drawn.given, { carry: shopRounded });
+	return drawn.asked.every((key) => !differs(family.method, key, right, rounded));
+}
+
+/** Different wrong values that the slips lead to at `key`, all told apart from the right one. */
+function distinctAt(
+	family: AnyFamily,
+	key: string,
+	right: Values,
+	slips: ReadonlyMap<string, Values>
+): number {
+	const seen = new Set<string>();
+	for (const values of slips.values()) {
+		if (differs(family.method, key, right, values)) seen.add(textOf(values[key]));
+	}
+	return seen.size;
+}
+
+/** A choice of two or three cannot be wrong in three ways. */
+function slipsWanted(family: AnyFamily, key: string): number {
+	const choices = family.method.steps[key]?.oneOf.length ?? 0;
+	return choices > 0 ? Math.min(3, choices - 1) : 3;
+}
+
+function textOf(value: Value | undefined): string {
+	if (typeof value === 'number') return exactly(value).toFraction();
+	return String(value);
+}
