@@ -1,7 +1,7 @@
 import adapter from '@sveltejs/adapter-static';
 
 // SvelteKit's route announcer carries one style attribute; this is its hash.
-const announcerStyle = "'sha256-S8qMpvofolR8Mpjy4kQvEm7m1q8clzU4dfDH0AmvZjo='";
+const announcerStyle = 'sha256-S8qMpvofolR8Mpjy4kQvEm7m1q8clzU4dfDH0AmvZjo=';
 
 /** @type {import('@sveltejs/kit').Config} */
 export default {
