@@ -84,7 +84,13 @@ function otherStep({ task, key, entry }: Question): Cause | null {
 	const kind = steps[key]?.kind;
 	const step = Object.keys(steps).find((other) => {
 		const value = task.right[other];
-		return other !== key && steps[other]?.kind === kind && kind !== 'text' && value !== undefined && isWritten(entry, value);
+		return (
+			other !== key &&
+			steps[other]?.kind === kind &&
+			kind !== 'text' &&
+			value !== undefined &&
+			isWritten(entry, value)
+		);
 	});
 	return step === undefined ? null : { kind: 'other-step', step };
 }
@@ -108,7 +114,9 @@ function unitsFor({ task, key }: Question): readonly (readonly [UnitSlip, Fracti
 function unitSlip(question: Question): Cause | null {
 	const right = workedWith(question, {});
 	if (right === undefined) return null;
-	const hit = unitsFor(question).find(([, factor]) => isWritten(scaled(question.entry, factor), right));
+	const hit = unitsFor(question).find(([, factor]) =>
+		isWritten(scaled(question.entry, factor), right)
+	);
 	return hit ? { kind: 'unit', unit: hit[0] } : null;
 }
 
@@ -140,7 +148,8 @@ function roundingSlip(question: Question): Cause | null {
 function roundedOnTheWay(question: Question): Cause | null {
 	for (const parts of [100, 10, 16]) {
 		const near = (one: number) => Math.floor(one * parts + 0.5 + 1e-9) / parts;
-		const carry = (value: Value, key: string) => (key === question.key ? value : roundedAll(value, near));
+		const carry = (value: Value, key: string) =>
+			key === question.key ? value : roundedAll(value, near);
 		if (leadsHere(question, { carry })) return { kind: 'rounding', how: 'way' };
 	}
 	return null;
@@ -158,9 +167,12 @@ function digitSlip(question: Question): Cause | null {
 	const typed = plainValue(entry);
 	if (typeof typed !== 'number') return null;
 	for (const factor of [10, 100, 0.1, 0.01]) {
-		if (isWritten({ ...entry, grain: entry.grain * factor }, right * factor)) return { kind: 'digits', how: 'point' };
+		if (isWritten({ ...entry, grain: entry.grain * factor }, right * factor))
+			return { kind: 'digits', how: 'point' };
 	}
-	return swapped(right).some((value) => Math.abs(value - typed) < 1e-9) ? { kind: 'digits', how: 'swapped' } : null;
+	return swapped(right).some((value) => Math.abs(value - typed) < 1e-9)
+		? { kind: 'digits', how: 'swapped' }
+		: null;
 }
 
 /** The value to three or four places with two unlike neighbouring digits swapped. */
@@ -180,7 +192,10 @@ function twoSlips(question: Question): Cause | null {
 	const { slips } = question.task.family.method;
 	const ids = slipIds(question);
 	const pairs = ids.flatMap((one, i) =>
-		ids.slice(i + 1).filter((two) => slips[one]?.step !== slips[two]?.step).map((two) => [one, two])
+		ids
+			.slice(i + 1)
+			.filter((two) => slips[one]?.step !== slips[two]?.step)
+			.map((two) => [one, two])
 	);
 	const hits = pairs.filter((pair) => leadsHere(question, made(pair, question)));
 	return hits.length === 1 && hits[0] ? { kind: 'slip', slips: hits[0] } : null;

@@ -67,7 +67,12 @@ const kindUnits: Readonly<Record<Exclude<Kind, 'number' | 'text'>, string>> = {
 };
 
 /** Units a formula may name, as multiples of the base unit of their kind. */
-const literalUnits: Readonly<Record<string, string>> = { in: '1', mm: '(5/127)', deg: '1', lb: '1' };
+const literalUnits: Readonly<Record<string, string>> = {
+	in: '1',
+	mm: '(5/127)',
+	deg: '1',
+	lb: '1'
+};
 
 function sampleOf(kind: string): Sample {
 	if (kind === 'number') return 1;
@@ -122,8 +127,9 @@ export function compileMethod(method: Method, functions: Functions): string {
 		}
 		return `${JSON.stringify(id)}: {${source(piece)}}`;
 	});
-	const limits = method.limits.map((limit, i) =>
-		`{${source(compileFormula(limit.formula, names, functions, `${method.id} limit ${i + 1}`))}}`
+	const limits = method.limits.map(
+		(limit, i) =>
+			`{${source(compileFormula(limit.formula, names, functions, `${method.id} limit ${i + 1}`))}}`
 	);
 	return `{steps: {${steps.join(', ')}}, slips: {${slips.join(', ')}}, limits: [${limits.join(', ')}]}`;
 }
@@ -188,7 +194,12 @@ function pieceOf(node: MathNode, names: Names, functions: Functions): Piece {
 
 function constant(value: unknown): Piece {
 	if (typeof value === 'string') {
-		return { js: () => JSON.stringify(value), sample: value, each: null, show: [`<mtext>${escaped(value)}</mtext>`] };
+		return {
+			js: () => JSON.stringify(value),
+			sample: value,
+			each: null,
+			show: [`<mtext>${escaped(value)}</mtext>`]
+		};
 	}
 	if (typeof value !== 'number') throw new Error(`${String(value)} is not a number`);
 	return { js: () => String(value), sample: value, each: null, show: [`<mn>${value}</mn>`] };
@@ -242,7 +253,10 @@ function operator(fn: string, nodes: readonly MathNode[], args: readonly Piece[]
 			const sign = fn === 'add' ? '+' : '-';
 			return {
 				js: (i) => `(${a.js(i)} ${sign} ${b.js(i)})`,
-				sample: (fn === 'add' ? math.add : math.subtract)(a.sample as Unit, b.sample as Unit) as Sample,
+				sample: (fn === 'add' ? math.add : math.subtract)(
+					a.sample as Unit,
+					b.sample as Unit
+				) as Sample,
 				each,
 				show: [...a.show, `<mo>${sign === '+' ? '+' : '−'}</mo>`, ...b.show]
 			};
@@ -259,7 +273,13 @@ function operator(fn: string, nodes: readonly MathNode[], args: readonly Piece[]
 				js: (i) => `(${a.js(i)} / ${b.js(i)})`,
 				sample: math.divide(a.sample as Unit, b.sample as Unit) as unknown as Sample,
 				each,
-				show: ['<mfrac><mrow>', ...bare(nodes[0], a), '</mrow><mrow>', ...bare(nodes[1], b), '</mrow></mfrac>']
+				show: [
+					'<mfrac><mrow>',
+					...bare(nodes[0], a),
+					'</mrow><mrow>',
+					...bare(nodes[1], b),
+					'</mrow></mfrac>'
+				]
 			};
 		case 'pow':
 			return {
@@ -313,11 +333,18 @@ function takenAt(fn: TradeFunction, n: number): string | undefined {
 	return at?.replace('...', '');
 }
 
-function match(sample: Sample, wanted: string, letters: Record<string, Sample>, name: string): void {
+function match(
+	sample: Sample,
+	wanted: string,
+	letters: Record<string, Sample>,
+	name: string
+): void {
 	const letter = wanted.length === 1;
 	const seen = letter ? letters[wanted] : sampleOf(wanted);
 	if (letter && seen === undefined) letters[wanted] = sample;
 	else if (seen !== undefined && !alike(sample, seen)) {
-		throw new Error(`${name} takes ${letter ? 'values of one kind' : `a value of the kind ${wanted}`}`);
+		throw new Error(
+			`${name} takes ${letter ? 'values of one kind' : `a value of the kind ${wanted}`}`
+		);
 	}
 }

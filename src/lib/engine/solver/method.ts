@@ -1,4 +1,4 @@
-import type { Kind, Style } from '../quantity/kind.ts';
+import type { Kind, Style, Value } from '../quantity/kind.ts';
 
 /** A value a method starts from. Numbers are in the base unit of their kind. */
 export interface Given<K extends Kind = Kind, L extends boolean = boolean> {
@@ -66,14 +66,19 @@ export interface Method<
 	readonly limits: readonly Limit[];
 }
 
-export type ValueOf<X extends Given> = X['kind'] extends 'text'
-	? string
-	: X['list'] extends true
-		? readonly number[]
-		: number;
+/** The type of a given's value; of a method whose givens are not known, any value. */
+export type ValueOf<X extends Given> = Kind extends X['kind']
+	? Value
+	: X['kind'] extends 'text'
+		? string
+		: X['list'] extends true
+			? readonly number[]
+			: number;
 
 /** The values of a method's givens, by key, in base units. */
-export type GivenValues<M extends Method> = { readonly [K in keyof M['given']]: ValueOf<M['given'][K]> };
+export type GivenValues<M extends Method> = {
+	readonly [K in keyof M['given']]: ValueOf<M['given'][K]>;
+};
 
 /** A method with its compiled formulas left out: plain data that a build step compiles. */
 export function method<

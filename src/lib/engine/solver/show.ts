@@ -24,7 +24,12 @@ export function styleAt(method: Method, key: string): Style {
 }
 
 /** The value of a given or a step as the shop writes it, with its unit. */
-export function textAt(method: Method, key: string, value: Value, units: LengthUnit = 'in'): string {
+export function textAt(
+	method: Method,
+	key: string,
+	value: Value,
+	units: LengthUnit = 'in'
+): string {
 	return format(value, styleAt(method, key), units);
 }
 

@@ -1,0 +1,57 @@
+import { entryOf, readAnswer, workArithmetic } from '$lib/engine/marking/answer.ts';
+import type { Entry } from '$lib/engine/marking/verdict.ts';
+import type { LengthUnit } from '$lib/engine/quantity/kind.ts';
+import type { Reading } from '$lib/engine/quantity/read.ts';
+import type { Method } from '$lib/engine/solver/method.ts';
+
+/** One answer as it is typed: the text, and how it is read. */
+export class AnswerLine {
+	readonly key: string;
+	readonly label: string;
+	readonly choices: readonly string[];
+	text = $state('');
+	/** A problem with the line as a whole, such as being left empty. */
+	missing = $state(false);
+	readonly #method: Method;
+	readonly #units: () => LengthUnit;
+	/** Readings that came later or were picked, for the text they belong to. */
+	#settled = $state.raw<{ text: string; reading: Reading } | null>(null);
+
+	readonly reading: Reading = $derived.by(() => {
+		if (this.#settled?.text === this.text) return this.#settled.reading;
+		return readAnswer(this.#method, this.key, this.text, this.#units());
+	});
+
+	readonly entry: Entry | null = $derived(entryOf(this.reading));
+
+	constructor(method: Method, key: string, units: () => LengthUnit) {
+		this.key = key;
+		this.#method = method;
+		this.#units = units;
+		this.label = method.steps[key]?.label ?? key;
+		this.choices = method.steps[key]?.oneOf ?? [];
+	}
+
+	/** Called on every change of the text; arithmetic is worked out as soon as it can be. */
+	type(text: string): void {
+		this.text = text;
+		this.missing = false;
+		if (this.reading.state === 'arithmetic') void this.settle();
+	}
+
+	/** Works out arithmetic; afterwards the reading is final. */
+	async settle(): Promise<void> {
+		const { text } = this;
+		if (this.reading.state !== 'arithmetic') return;
+		const reading = await workArithmetic(this.#method, this.key, text, this.#units());
+		if (this.text === text) this.#settled = { text, reading };
+	}
+
+	/** Takes one of the readings when there are two. */
+	pick(option: number): void {
+		if (this.reading.state !== 'which') return;
+		const picked = this.reading.options[option];
+		if (!picked) return;
+		this.#settled = { text: this.text, reading: { state: 'read', ...picked } };
+	}
+}
