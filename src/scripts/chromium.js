@@ -1,6 +1,7 @@
 import { spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
+import { Advice } from './project.js';
 
 /** The flags under which headless Chromium runs quietly, as root too. */
 export const chromiumFlags = [
@@ -34,17 +35,17 @@ export function findChromium() {
  * Finds a Chromium that starts, installing the system's package when that needs no one's leave.
  *
  * @returns {string} its path
- * @throws {Error} with one sentence that says what to install
+ * @throws {Advice} with one sentence that says what to install
  */
 export function requireChromium() {
 	const found = candidates().find(starts) ?? (mayInstall() ? install() : undefined);
 	if (found) return found;
 	if (process.env.CHROMIUM_PATH) {
-		throw new Error(
+		throw new Advice(
 			`CHROMIUM_PATH (${process.env.CHROMIUM_PATH}) is not a Chromium that starts: correct or unset it.`
 		);
 	}
-	throw new Error(
+	throw new Advice(
 		'The tests need Chromium: install it (Debian: sudo apt-get install chromium) or set CHROMIUM_PATH.'
 	);
 }
