@@ -32,7 +32,10 @@ export function writeTaskNumber({ code, level, seed, rev }: TaskId): string {
  * Whether a family of that code and revision exists is not looked at here.
  */
 export function readTaskNumber(typed: string): TaskId {
-	const plain = typed.normalize('NFKC').replace(/[\s\-‐-―−]/g, '').toUpperCase();
+	const plain = typed
+		.normalize('NFKC')
+		.replace(/[\s\-‐-―−]/g, '')
+		.toUpperCase();
 	const parts = /^([A-Z]{2})([1-3])([0-9A-Z]{4})([0-9A-Z])([0-9A-Z])$/.exec(plain);
 	if (!parts) {
 		throw new TaskNumberError('That is not a task number; one looks like RL2-7Q4K-1M.');

@@ -66,11 +66,17 @@ function sound(parts: Pick<Task, 'number' | 'id' | 'family' | 'drawn'>): Task | 
 			slips.set(slipId, values);
 		}
 	}
-	const enough = drawn.asked.every((key) => distinctAt(family, key, right, slips) >= slipsWanted(family, key));
+	const enough = drawn.asked.every(
+		(key) => distinctAt(family, key, right, slips) >= slipsWanted(family, key)
+	);
 	return enough ? { ...parts, right, slips } : null;
 }
 
-function worked(family: AnyFamily, given: Values, slips: Record<string, string> = {}): Values | null {
+function worked(
+	family: AnyFamily,
+	given: Values,
+	slips: Record<string, string> = {}
+): Values | null {
 	try {
 		return evaluate(family.method, given, { slips });
 	} catch (error) {

@@ -17,7 +17,8 @@ export function toleranceAt(method: Method, key: string): Exact {
 /** Whether two results differ at `key` by more than the tolerance and a little. */
 export function differs(method: Method, key: string, right: Values, other: Values): boolean {
 	const [a, b] = [right[key], other[key]];
-	if (a === undefined || b === undefined || typeof a === 'string' || typeof b === 'string') return a !== b;
+	if (a === undefined || b === undefined || typeof a === 'string' || typeof b === 'string')
+		return a !== b;
 	const allowed = toleranceAt(method, key).valueOf() + clearance;
 	const [as, bs] = [listed(a), listed(b)];
 	return as.length !== bs.length || as.some((one, i) => Math.abs(one - (bs[i] ?? NaN)) > allowed);

@@ -1,0 +1,76 @@
+import { type Task, taskFromNumber } from '../../lib/engine/families/task.ts';
+import { entryOf, readAnswer, workArithmetic } from '../../lib/engine/marking/answer.ts';
+import { mark } from '../../lib/engine/marking/mark.ts';
+import { sayCause } from '../../lib/engine/marking/say.ts';
+import type { Entry } from '../../lib/engine/marking/verdict.ts';
+import type { Answer } from '../run.ts';
+import { echoed, UsageError } from '../usage-error.ts';
+import { columns } from './columns.ts';
+import { pairs } from './pairs.ts';
+
+interface Typed {
+	readonly key: string;
+	readonly entry: string;
+	readonly read: string;
+	readonly value: Entry;
+}
+
+export async function markTask(args: readonly string[]): Promise<Answer> {
+	const [number, ...rest] = args;
+	if (number === undefined) throw new UsageError('Give a task number and answers as key=entry.');
+	const task = taskFromNumber(number);
+	const given = pairs(rest);
+	if (Object.keys(given).length === 0) {
+		throw new UsageError(
+			`Give an answer as key=entry; this task asks ${task.drawn.asked.join(', ')}.`
+		);
+	}
+	const typed: Typed[] = [];
+	for (const [key, entry] of Object.entries(given)) typed.push(await readOne(task, key, entry));
+	const verdicts = mark(task, Object.fromEntries(typed.map(({ key, value }) => [key, value])));
+	const answers = typed.map(({ key, entry, read }) => {
+		const verdict = verdicts[key];
+		if (!verdict) throw new Error(`not marked: ${key}`);
+		const accepted = verdict.kind === 'accept';
+		return {
+			key,
+			entry,
+			read,
+			verdict: verdict.kind,
+			...(accepted ? { carried: verdict.carried } : { cause: verdict.cause }),
+			says: accepted
+				? verdict.carried
+					? 'Right for the number before it.'
+					: 'Right.'
+				: sayCause(task, verdict.cause)
+		};
+	});
+	const accepted =
+		answers.every((one) => one.verdict === 'accept') &&
+		task.drawn.asked.every((key) => Object.hasOwn(given, key));
+	return {
+		data: { task: task.number, accepted, answers },
+		text: columns(answers.map((one) => [one.key, one.verdict.toUpperCase(), one.read, one.says]))
+	};
+}
+
+async function readOne(task: Task, key: string, entry: string): Promise<Typed> {
+	const { method } = task.family;
+	if (!Object.hasOwn(method.steps, key) || !method.steps[key]?.tolerance) {
+		throw new UsageError(
+			`This task has no step ${echoed(key)}; it asks ${task.drawn.asked.join(', ')}.`
+		);
+	}
+	const first = readAnswer(method, key, entry, 'in');
+	const reading =
+		first.state === 'arithmetic' ? await workArithmetic(method, key, entry, 'in') : first;
+	const value = entryOf(reading);
+	if (value && reading.state === 'read') return { key, entry, read: reading.said, value };
+	throw new UsageError(`${key}: ${whyNot(reading)}`);
+}
+
+function whyNot(reading: ReturnType<typeof readAnswer>): string {
+	if (reading.state === 'unread') return reading.why;
+	if (reading.state === 'which') return reading.question;
+	return 'give an answer after the equals sign.';
+}

@@ -1,0 +1,54 @@
+import { topics } from '../../lib/engine/families/family.ts';
+import { givenRows } from '../../lib/engine/families/given-rows.ts';
+import { taskFromNumber } from '../../lib/engine/families/task.ts';
+import { cautions, trainingAid } from '../../lib/engine/trade/cautions.ts';
+import type { Answer } from '../run.ts';
+import { UsageError } from '../usage-error.ts';
+import { columns } from './columns.ts';
+import { plainGivens, stepAnswers, stepRows } from './steps.ts';
+
+export async function showTask(
+	args: readonly string[],
+	flags: ReadonlySet<string>
+): Promise<Answer> {
+	const [number, more] = args;
+	if (number === undefined || more !== undefined) {
+		throw new UsageError('Give one task number, such as RL2-7Q4K-1M.');
+	}
+	const task = taskFromNumber(number);
+	const { family, drawn, id } = task;
+	const { method } = family;
+	const rows = givenRows(task, 'in');
+	const asked = drawn.asked.map((key) => ({
+		key,
+		label: method.steps[key]?.label ?? key,
+		...(method.steps[key]?.oneOf.length ? { oneOf: method.steps[key].oneOf } : {})
+	}));
+	const steps = flags.has('--answers') ? stepAnswers(method, task.right) : [];
+	const data = {
+		task: task.number,
+		family: family.id,
+		topic: family.topic,
+		level: id.level,
+		rev: id.rev,
+		question: drawn.question,
+		story: drawn.story,
+		...(drawn.basis === undefined ? {} : { basis: drawn.basis }),
+		method: method.id,
+		given: plainGivens(method, drawn.given),
+		asked,
+		cautions: drawn.cautions.map((caution) => cautions[caution]),
+		...(steps.length > 0 ? { steps } : {})
+	};
+	const lines = [
+		`${task.number}  ${topics[family.topic]}, ${family.name}, level ${id.level} of 3`,
+		drawn.question,
+		drawn.story,
+		columns(rows.map(([label, value]) => [`  ${label}`, value])),
+		...(drawn.basis === undefined ? [] : [drawn.basis]),
+		`Asked: ${asked.map(({ key, label, oneOf }) => `${label} (${key}${oneOf ? `: ${oneOf.join(', ')}` : ''})`).join('; ')}`,
+		...(steps.length > 0 ? [columns(stepRows(method, steps))] : []),
+		`Caution. ${[...data.cautions, trainingAid].join(' ')}`
+	];
+	return { data, text: lines.join('\n') };
+}

@@ -1,0 +1,23 @@
+import type { AnyFamily } from '../../../src/lib/engine/families/family.ts';
+import { drawTask } from '../../../src/lib/engine/families/task.ts';
+import type { Level } from '../../../src/lib/engine/families/task-number.ts';
+
+const tasksEach = 50;
+
+/**
+ * Fingerprint of the first fifty tasks of a family at a level: what is told, given and asked, and
+ * every right value to ten digits.
+ */
+export async function fingerprint(family: AnyFamily, level: Level): Promise<string> {
+	const tasks = Array.from({ length: tasksEach }, (_, seed) => {
+		const { number, drawn, right } = drawTask(family, level, seed);
+		return { number, drawn, right };
+	});
+	const text = JSON.stringify(tasks, (_, value: unknown) =>
+		typeof value === 'number' ? Number(value.toPrecision(10)) : value
+	);
+	const hash = await crypto.subtle.digest('SHA-256', new TextEncoder().encode(text));
+	return [...new Uint8Array(hash).slice(0, 8)]
+		.map((byte) => byte.toString(16).padStart(2, '0'))
+		.join('');
+}

@@ -1,0 +1,21 @@
+import { describe, expect, test } from 'vitest';
+import { families } from '../../../src/lib/engine/families/catalogue.ts';
+import { levels } from '../../../src/lib/engine/families/task-number.ts';
+import { fingerprint } from './fingerprint.ts';
+import kept from './fingerprints.json';
+
+const stored: Readonly<Record<string, { rev: number; hash: string }>> = kept;
+
+describe.each(families.map((family) => [family.id, family] as const))('%s', (_, family) => {
+	test.each(levels)('level %i draws what it always drew', async (level) => {
+		const was = stored[`${family.code}${level}`];
+		// After a change on purpose: raise the family's rev, then run `npm run fingerprints`.
+		expect(was?.rev).toBe(family.rev);
+		expect(await fingerprint(family, level)).toBe(was?.hash);
+	});
+});
+
+test('no fingerprint is left of a family that is gone', () => {
+	const wanted = families.flatMap(({ code }) => levels.map((level) => `${code}${level}`));
+	expect(Object.keys(stored).sort()).toEqual(wanted.sort());
+});

@@ -1,0 +1,196 @@
+import { readdirSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { byCode, families, methods } from '../../../src/lib/engine/families/catalogue.ts';
+import { topics } from '../../../src/lib/engine/families/family.ts';
+import { drawTask, type Task, taskFromNumber } from '../../../src/lib/engine/families/task.ts';
+import { levels } from '../../../src/lib/engine/families/task-number.ts';
+import { differs } from '../../../src/lib/engine/families/tolerance.ts';
+import { toSvg } from '../../../src/lib/engine/figures/to-svg.ts';
+import { entryOf, readAnswer } from '../../../src/lib/engine/marking/answer.ts';
+import { mark } from '../../../src/lib/engine/marking/mark.ts';
+import { sayCause } from '../../../src/lib/engine/marking/say.ts';
+import { exactly } from '../../../src/lib/engine/quantity/exact.ts';
+import type { LengthUnit, Value } from '../../../src/lib/engine/quantity/kind.ts';
+import { showStep, textAt } from '../../../src/lib/engine/solver/show.ts';
+import { ruleById } from '../../../src/lib/engine/trade/rules.ts';
+
+const root = new URL('../../../src/lib/engine/', import.meta.url);
+const seeds = Array.from({ length: 40 }, (_, i) => i * 7919);
+
+function filesIn(folder: string): string[] {
+	return readdirSync(new URL(folder, root)).filter((name) => name.endsWith('.ts'));
+}
+
+describe('the catalogue', () => {
+	test('codes and ids are two capitals and unlike', () => {
+		expect(new Set(families.map((family) => family.code)).size).toBe(families.length);
+		expect(new Set(families.map((family) => family.id)).size).toBe(families.length);
+		for (const { code } of families) expect(code).toMatch(/^[A-Z]{2}$/);
+	});
+
+	test('every file of a family is in the list, and has a test', () => {
+		const files = Object.keys(topics).flatMap((topic) => filesIn(`families/${topic}/`));
+		const tests = readdirSync(new URL('.', import.meta.url));
+		expect(files.length).toBe(families.length);
+		for (const file of files) expect(tests).toContain(file.replace('.ts', '.test.ts'));
+	});
+
+	test('every file of a method is used by a family, and has a test', () => {
+		const tests = readdirSync(new URL('../methods/', import.meta.url));
+		const ids = methods.map((method) => `${method.id}.ts`).sort();
+		expect(filesIn('methods/').sort()).toEqual(ids);
+		for (const id of ids) expect(tests).toContain(id.replace('.ts', '.test.ts'));
+	});
+
+	test('every topic has at least three families', () => {
+		for (const topic of Object.keys(topics)) {
+			expect(families.filter((family) => family.topic === topic).length).toBeGreaterThanOrEqual(3);
+		}
+	});
+
+	test('every step rests on a known rule or on none, and can be marked', () => {
+		for (const method of methods) {
+			for (const [key, step] of Object.entries(method.steps)) {
+				if (step.rule !== null) expect(ruleById(step.rule).sources.length).toBeGreaterThan(0);
+				expect(step.tolerance, `${method.id}.${key}`).not.toBeNull();
+			}
+		}
+	});
+
+	test('every sentence of a slip ends, and no two slips of a method say the same', () => {
+		for (const method of methods) {
+			const said = Object.values(method.slips).map((slip) => slip.says);
+			expect(new Set(said).size).toBe(said.length);
+			for (const says of said) expect(says).toMatch(/^[A-Z0-9½¼].*[.]$/);
+		}
+	});
+});
+
+describe.each(families.map((family) => [family.id, family] as const))('%s', (_, family) => {
+	describe.each(levels)('level %i', (level) => {
+		const tasks = seeds.map((seed) => drawTask(family, level, seed));
+
+		test('the number draws the same task again', () => {
+			for (const task of tasks) {
+				const again = taskFromNumber(task.number.toLowerCase().replaceAll('-', ' '));
+				expect(JSON.stringify([again.drawn, again.right])).toBe(
+					JSON.stringify([task.drawn, task.right])
+				);
+			}
+			expect(byCode(family.code)).toBe(family);
+		});
+
+		test('tasks vary', () => {
+			const givens = new Set(tasks.map((task) => JSON.stringify(task.drawn.given)));
+			expect(givens.size).toBeGreaterThan(3);
+		});
+
+		test('steps are asked in the order of the method', () => {
+			for (const { drawn } of tasks) {
+				const order = Object.keys(family.method.steps);
+				const at = drawn.asked.map((key) => order.indexOf(key));
+				expect(at.length).toBeGreaterThan(0);
+				expect(at.every((one, i) => one >= 0 && (i === 0 || one > (at[i - 1] ?? -1)))).toBe(true);
+			}
+		});
+
+		test('the right answer is accepted in every notation', () => {
+			for (const task of tasks) {
+				for (const key of task.drawn.asked) {
+					for (const text of writings(task, key)) {
+						const verdicts = mark(task, { [key]: entered(task, key, text) });
+						expect(verdicts[key], `${task.number} ${key} ${text}`).toEqual({
+							kind: 'accept',
+							carried: false
+						});
+					}
+				}
+			}
+		});
+
+		test('every slip that shows is found and named', () => {
+			for (const task of tasks) {
+				for (const [id, values] of task.slips) {
+					for (const key of task.drawn.asked) {
+						if (!differs(family.method, key, task.right, values)) continue;
+						const entry = computed(values[key] ?? '');
+						const verdict = mark(task, { [key]: entry })[key];
+						const where = `${task.number} ${key} by ${id}`;
+						expect(verdict?.kind, where).toBe('rework');
+						if (verdict?.kind !== 'rework') continue;
+						expect(['slip', 'either'], where).toContain(verdict.cause.kind);
+						expect(sayCause(task, verdict.cause)).toMatch(/^[A-Z0-9].+[.]/);
+					}
+				}
+			}
+		});
+
+		test('figures and working can be shown in inches and millimetres', () => {
+			for (const task of tasks.slice(0, 10)) {
+				for (const units of ['in', 'mm'] as const) {
+					const say = (key: string, value: Value) => textAt(family.method, key, value, units);
+					const svg = toSvg(family.figure(task.drawn.given, say));
+					expect(svg).not.toMatch(/NaN|Infinity|undefined/);
+					for (const key of Object.keys(family.method.steps)) {
+						const shown = JSON.stringify(showStep(family.method, key, task.right, units));
+						expect(shown, `${task.number} ${key}`).not.toMatch(/NaN|Infinity|undefined/);
+					}
+				}
+			}
+		});
+
+		test('what any number does to the metal can be drawn or is left out', () => {
+			const absurd = [0, -1, 1e-9, 1000, 1e6];
+			for (const task of tasks.slice(0, 10)) {
+				const { drawn, right } = task;
+				const say = (key: string, value: Value) => textAt(family.method, key, value);
+				for (const key of Object.keys(family.method.steps)) {
+					const value = right[key] ?? 0;
+					const tries: Value[] = [value, ...[...task.slips.values()].map((one) => one[key] ?? 0)];
+					if (typeof value === 'number') tries.push(...absurd);
+					if (typeof value === 'object') tries.push([], absurd);
+					for (const entered of tries) {
+						const effect = family.effect?.({ given: drawn.given, right, key, entered }, say);
+						if (!effect) continue;
+						expect(toSvg(effect.entered.drawing)).not.toMatch(/NaN|Infinity|undefined/);
+						expect(toSvg(effect.right.drawing)).not.toMatch(/NaN|Infinity|undefined/);
+						expect(effect.entered.says).toMatch(/[.]$/);
+					}
+				}
+			}
+		});
+	});
+});
+
+/** The right answer as people write it: shop style, millimetres, plain decimals. */
+function writings(task: Task, key: string): string[] {
+	const { method } = task.family;
+	const value = task.right[key] ?? '';
+	if (typeof value === 'string') return [value, value.toLowerCase()];
+	const units: readonly LengthUnit[] = ['in', 'mm'];
+	const styled = units.map((unit) => textAt(method, key, value, unit).replaceAll(', ', '; '));
+	if (typeof value !== 'number') return styled;
+	const plain = exactly(Number(value.toFixed(6))).valueOf();
+	return [...styled.map((text) => text.replace(/ \(.*\)$/, '')), `${plain}`, ...dashOf(task, key, value)];
+}
+
+function dashOf(task: Task, key: string, value: number): string[] {
+	const style = task.family.method.steps[key]?.style;
+	if (style === 'rivet-length') return [`-${value * 16}`];
+	if (style === 'rivet-diameter') return [`-${value * 32}`];
+	return [];
+}
+
+function entered(task: Task, key: string, text: string) {
+	const reading = readAnswer(task.family.method, key, text, 'in');
+	const entry = entryOf(reading);
+	if (!entry) throw new Error(`not read: ${task.number} ${key} ${text}: ${JSON.stringify(reading)}`);
+	return entry;
+}
+
+/** A computed value as an entry typed to six places. */
+function computed(value: Value) {
+	if (typeof value === 'string') return { value, grain: 0 };
+	if (typeof value === 'number') return { value: exactly(value), grain: 5e-7 };
+	return { value: value.map(exactly), grain: 5e-7 };
+}
