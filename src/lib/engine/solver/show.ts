@@ -82,12 +82,12 @@ function rendered(parts: readonly Part[], fill: (slot: Slot) => string): string 
 
 function shownName(method: Method, slot: Slot): string {
 	const name = identifier(symbolOf(method, slot.name));
-	return slot.join === '+' ? `<mtext>sum of </mtext>${name}` : name;
+	return slot.join === '+' ? `<mtext>sum of\u00a0</mtext>${name}` : name;
 }
 
 /** A name as MathML: single letters in italics, longer names as words. */
-function identifier(name: string): string {
-	return name.length === 1 ? `<mi>${name}</mi>` : `<mtext>${name}</mtext>`;
+export function identifier(name: string): string {
+	return name.length === 1 ? `<mi mathvariant="normal">${name}</mi>` : `<mtext>${name}</mtext>`;
 }
 
 function shownValue(value: Value, style: Style, units: LengthUnit, slot: Slot, i: number): string {

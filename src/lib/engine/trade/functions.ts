@@ -1,8 +1,12 @@
 import type { Part, TradeFunction } from '../solver/trade-function.ts';
+import { atEachLeg, setbackK } from './bend-geometry.ts';
 import { densityOf } from './densities.ts';
-import { leastRadius } from './least-radius.ts';
-import { headNumber, lettersOf, rivetNumber } from './rivet-code.ts';
+import { chartSize, drillNumber, nextLarger, nextSmaller } from './drill-chart.ts';
+import { annealed, leastRadius, radiusBeside } from './least-radius.ts';
+import { barUnder, nextBar } from './nose-bars.ts';
+import { headNumber, lettersOf, rivetNumber, rivetNumberParts } from './rivet-code.ts';
 import { finalDrill, pilotDrill } from './rivet-drills.ts';
+import { judgedHead } from './shop-head.ts';
 
 /*
  * Every function that a formula of a method may call, in one place. Values are plain numbers in
@@ -17,8 +21,9 @@ function wordsAround(before: string, ...after: string[]) {
 		shown.flatMap((part, i) => [i === 0 ? text(before) : text(after[i - 1] ?? ''), ...part]);
 }
 
+/** Words in a formula. Plain blanks at their ends would be dropped, so they are made to stay. */
 function text(words: string): string {
-	return words === '' ? '' : `<mtext>${words}</mtext>`;
+	return words === '' ? '' : `<mtext>${words.replace(/^ | $/g, '\u00a0')}</mtext>`;
 }
 
 /** A list written out with a sign between its members. */
@@ -41,7 +46,9 @@ const arrow = '<mo>→</mo>';
 function towards(direction: string) {
 	return ([value = [], size = []]: readonly (readonly Part[])[]): Part[] => {
 		const whole = size.length === 1 && size[0] === '<mn>1</mn>';
-		const end = whole ? [text(`whole number ${direction}`)] : [text(`${direction} to a full `), ...size];
+		const end = whole
+			? [text(`whole number ${direction}`)]
+			: [text(`${direction} to a full `), ...size];
 		return [...value, arrow, ...end];
 	};
 }
@@ -101,28 +108,35 @@ export const functions = {
 		run: (angle: number) => angle,
 		show: ([angle = []]) => [...angle]
 	},
+	forEach: {
+		takes: ['a', 'b[]'],
+		gives: 'a[]',
+		run: (value: number, list: readonly number[]) => list.map(() => value),
+		show: ([value = []]) => [...value, text(' for each')]
+	},
 	setbackK: {
 		takes: ['angle'],
 		gives: 'number',
-		run: (angle: number) => Number(Math.tan((angle * Math.PI) / 360).toFixed(9)),
-		show: ([angle = []]) => [
-			'<mi>tan</mi><mfrac><mrow>',
-			...angle,
-			'</mrow><mn>2</mn></mfrac>'
-		]
+		run: setbackK,
+		show: ([angle = []]) => ['<mi>tan</mi><mfrac><mrow>', ...angle, '</mrow><mn>2</mn></mfrac>']
 	},
 	atEachLeg: {
-		takes: ['length[]'],
+		takes: ['length[]', 'length[]'],
 		gives: 'length[]',
-		run: (atBends: readonly number[]) =>
-			[...atBends, 0].map((after, leg) => (atBends[leg - 1] ?? 0) + after),
-		show: (shown) => [text('at each bent end: '), ...joined(',')(shown)]
+		run: atEachLeg,
+		show: (shown) => [
+			text('one at an outer leg, two at a leg between bends: '),
+			...joined(',')(shown)
+		]
 	},
 	stepOff: {
 		takes: ['length', 'length', 'number'],
 		gives: 'length[]',
 		run: (start: number, pitch: number, count: number) =>
-			Array.from({ length: Math.min(Math.max(0, Math.round(count)), 1000) }, (_, i) => start + i * pitch),
+			Array.from(
+				{ length: Math.min(Math.max(0, Math.round(count)), 1000) },
+				(_, i) => start + i * pitch
+			),
 		show: ([start = [], pitch = []]) => [...start, text(', then every '), ...pitch]
 	},
 	minimumRadius: {
@@ -131,9 +145,35 @@ export const functions = {
 		run: leastRadius,
 		show: named('chart')
 	},
+	radiusBeside: {
+		takes: ['text', 'length', 'number', 'number'],
+		gives: 'length',
+		run: radiusBeside,
+		show: ([alloy = [], thickness = []]) => [
+			text('the cell beside '),
+			...named('chart')([alloy, thickness])
+		]
+	},
+	annealed: { takes: ['text'], gives: 'text', run: annealed, show: named('annealed') },
+	nextBar: {
+		takes: ['length'],
+		gives: 'length',
+		run: nextBar,
+		show: named('nose bar of at least')
+	},
+	barUnder: { takes: ['length'], gives: 'length', run: barUnder, show: named('nose bar under') },
 	density: { takes: ['text'], gives: 'density', run: densityOf, show: named('density') },
 	pilotDrill: { takes: ['length'], gives: 'length', run: pilotDrill, show: named('pilot for') },
 	finalDrill: { takes: ['length'], gives: 'length', run: finalDrill, show: named('final for') },
+	chartSize: { takes: ['text'], gives: 'length', run: chartSize, show: named('chart') },
+	nextLarger: { takes: ['text'], gives: 'text', run: nextLarger, show: named('next larger than') },
+	nextSmaller: {
+		takes: ['text'],
+		gives: 'text',
+		run: nextSmaller,
+		show: named('next smaller than')
+	},
+	drillNumber: { takes: ['text'], gives: 'number', run: drillNumber, show: named('number of') },
 	leastEdge: {
 		takes: ['text'],
 		gives: 'number',
@@ -154,5 +194,46 @@ export const functions = {
 			'<mo>-</mo>',
 			...length
 		]
+	},
+	headIn: {
+		takes: ['text'],
+		gives: 'text',
+		run: (number: string) => rivetNumberParts(number).head,
+		show: named('head in')
+	},
+	alloyIn: {
+		takes: ['text'],
+		gives: 'text',
+		run: (number: string) => rivetNumberParts(number).alloy,
+		show: named('alloy by the letters in')
+	},
+	dashAfterLetters: {
+		takes: ['text'],
+		gives: 'number',
+		run: (number: string) => rivetNumberParts(number).diameterDash,
+		show: named('number behind the letters in')
+	},
+	dashAtEnd: {
+		takes: ['text'],
+		gives: 'number',
+		run: (number: string) => rivetNumberParts(number).lengthDash,
+		show: named('number behind the dash in')
+	},
+	judgedHead: {
+		takes: ['length', 'length', 'length', 'length', 'length', 'length'],
+		gives: 'text',
+		run: (
+			width: number,
+			leastWidth: number,
+			mostWidth: number,
+			height: number,
+			leastHeight: number,
+			mostHeight: number
+		) =>
+			judgedHead(
+				{ size: width, least: leastWidth, most: mostWidth },
+				{ size: height, least: leastHeight, most: mostHeight }
+			),
+		show: wordsAround('', ' between ', ' and ', '; ', ' between ', ' and ')
 	}
 } as const satisfies Record<string, TradeFunction>;

@@ -27,7 +27,10 @@ const rivets = {
 	},
 	'length.up': {
 		says: 'Take the next stocked length up; lengths step by 1/16 in.',
-		sources: [source('tm10', 'par. 5-6(2)'), source('navedtra14315', 'ch. 3, rivet identification code')]
+		sources: [
+			source('tm10', 'par. 5-6(2)'),
+			source('navedtra14315', 'ch. 3, rivet identification code')
+		]
 	},
 	'head.wanted': {
 		says: 'A shop head of an A, AD, B or DD rivet is 1.5 D across and 0.5 D high.',
@@ -37,13 +40,27 @@ const rivets = {
 		says: 'For A, AD, B and DD rivets the shop head is between 1.25 D and 1.66 D across, and between 0.33 D and 0.66 D high.',
 		sources: [airframe('p. 4-32, Fig. 4-76')]
 	},
+	'head.judged': {
+		says: 'Driving on spreads a head and flattens it: one that is too narrow or too high is driven more, one that is too wide or too flat is replaced.',
+		sources: [airframe('p. 4-44, Fig. 4-97'), source('none', 'driving on', 'practice')]
+	},
+	'head.universal': {
+		says: 'A universal head is 2 D across and 0.425 D high.',
+		sources: [airframe('p. 4-31, Fig. 4-74')]
+	},
 	'number.code': {
 		says: 'A rivet number gives the standard and head, the alloy letters, the diameter in 32nds of an inch, then the length in 16ths.',
-		sources: [airframe('p. 4-31, Fig. 4-75'), source('navedtra14315', 'ch. 3, rivet identification code')]
+		sources: [
+			airframe('p. 4-31, Fig. 4-75'),
+			source('navedtra14315', 'ch. 3, rivet identification code')
+		]
 	},
 	'number.head': {
 		says: 'MS20470 is the universal head, MS20426 the 100° countersunk head.',
-		sources: [source('general', 'ch. 7, pp. 7-52 to 7-56'), source('ac43', 'ch. 4, par. 4-57a(4), p. 4-16')]
+		sources: [
+			source('general', 'ch. 7, pp. 7-52 to 7-56'),
+			source('ac43', 'ch. 4, par. 4-57a(4), p. 4-16')
+		]
 	},
 	'number.alloy': {
 		says: 'The letters name the alloy: A 1100, AD 2117, D 2017, DD 2024, B 5056.',
@@ -60,9 +77,17 @@ const layout = {
 		says: 'Greatest edge distance: 4 D. Farther in, the edge can lift.',
 		sources: [airframe('pp. 4-33, 4-34'), source('al0992', 'ch. 2, p. 59')]
 	},
+	'edge.preferred': {
+		says: 'Preferred edge distance: the least plus 1/16 in, so that the hole can later go oversize.',
+		sources: [airframe('p. 4-34, Fig. 4-79')]
+	},
 	'row.ends': {
 		says: 'A row is laid out by its end distances first; the pitch is then stepped off between them.',
 		sources: [airframe('pp. 4-34, 4-35, Fig. 4-81')]
+	},
+	'row.spaces': {
+		says: 'A row is divided into equal spaces, none wider than the greatest pitch; it has one rivet more than spaces.',
+		sources: [source('none', 'plain geometry', 'worked')]
 	},
 	'row.pitch-least': {
 		says: 'Rivets in a row stand at least 3 D apart.',
@@ -75,6 +100,10 @@ const layout = {
 	'rows.apart': {
 		says: 'Rows stand 75 percent of the pitch apart, and never closer than 2.5 D.',
 		sources: [airframe('p. 4-34, Fig. 4-81'), source('tm10', 'par. 5-6(3)(b)')]
+	},
+	'rows.width': {
+		says: 'A lap is as wide as an edge distance on both sides and the spaces between its rows.',
+		sources: [source('none', 'plain geometry', 'worked')]
 	}
 } as const satisfies Record<string, Rule>;
 
@@ -85,7 +114,10 @@ const bends = {
 	},
 	'bend.k': {
 		says: 'K is the tangent of half the bend angle; at 90° it is 1.',
-		sources: [airframe('pp. 4-59, 4-60, Fig. 4-122'), source('ac43', 'ch. 4, par. 4-56b and Table 4-7')]
+		sources: [
+			airframe('pp. 4-59, 4-60, Fig. 4-122'),
+			source('ac43', 'ch. 4, par. 4-56b and Table 4-7')
+		]
 	},
 	'bend.setback': {
 		says: 'Setback is K times radius plus thickness.',
@@ -111,6 +143,14 @@ const bends = {
 		says: 'The least inside radius depends on alloy, temper and thickness; the drawing and the maker’s chart come first.',
 		sources: [airframe('pp. 4-60, 4-61, Fig. 4-124')]
 	},
+	'bend.chart-32nds': {
+		says: 'The chart prints 32nds of an inch as two decimals: 0.16 in is 5/32 in.',
+		sources: [airframe('p. 4-61')]
+	},
+	'bend.nose-bar': {
+		says: 'The nose bar of the brake makes the inside radius; a bar that is too sharp is changed for a larger one or wrapped with shims.',
+		sources: [airframe('pp. 4-68, 4-69, Figs. 4-136 to 4-138')]
+	},
 	'bend.grain': {
 		says: 'Bend lines run across the grain where they can, so a blank that is bent may not be turned in the sheet.',
 		sources: [airframe('p. 4-58')]
@@ -130,6 +170,10 @@ const cutting = {
 		says: 'The last piece needs no cut behind it: a kerf is added to the bar and to the piece before dividing.',
 		sources: [source('none', 'plain arithmetic', 'worked')]
 	},
+	'cut.density': {
+		says: 'Nominal density in lb/in³: 1100 0.098, 2014 0.101, 2024 0.100, 3003 0.099, 5052 0.097.',
+		sources: [source('aluminum', 'table 4.3')]
+	},
 	'cut.weight': {
 		says: 'Weight is length times width times thickness times the density of the alloy.',
 		sources: [source('none', 'plain arithmetic', 'worked')]
@@ -145,11 +189,26 @@ const holes = {
 		says: 'Number and letter drills have fixed sizes; the chart gives them in thousandths.',
 		sources: [airframe('p. 4-18, Fig. 4-47')]
 	},
+	'drill.fraction': {
+		says: 'Fraction drills step by 1/64 in; the next one up is the first that is not smaller.',
+		sources: [airframe('p. 4-18, Fig. 4-47'), source('none', 'plain arithmetic', 'worked')]
+	},
+	'drill.clearance': {
+		says: 'The hole is the smallest that lets the rivet in easily, about 0.003 in over the shank.',
+		sources: [airframe('p. 4-39')]
+	},
 	'drill.removal': {
 		says: 'A universal head is drilled off with a drill 1/32 in under the shank, to the depth of the head only.',
 		sources: [airframe('pp. 4-44 to 4-46, Fig. 4-98')]
+	},
+	'drill.removal-tight': {
+		says: 'A shank that stays tight once its head is off is drilled about two thirds through the stack, then driven out.',
+		sources: [airframe('p. 4-45')]
 	}
 } as const satisfies Record<string, Rule>;
+
+/** The rules by topic, as they are listed for reading. */
+export const rulesByTopic = { rivets, layout, bends, cutting, holes };
 
 export const rules = { ...rivets, ...layout, ...bends, ...cutting, ...holes };
 
