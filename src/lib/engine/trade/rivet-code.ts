@@ -1,3 +1,4 @@
+import { normalPartNumber } from '../quantity/part-number.ts';
 import { TradeError } from '../solver/trade-function.ts';
 import { source } from './source.ts';
 
@@ -39,4 +40,34 @@ export function rivetNumber(
 
 function tidy(value: number): string {
 	return String(Math.round(value * 1000) / 1000);
+}
+
+interface RivetNumberParts {
+	readonly head: string;
+	readonly alloy: string;
+	readonly diameterDash: number;
+	readonly lengthDash: number;
+}
+
+/** Head, alloy and dash numbers of a rivet number such as `MS20426AD5-8`. */
+export function rivetNumberParts(number: string): RivetNumberParts {
+	const [, head = '', letters = '', diameter = '', length = ''] =
+		/^MS20(\d{3})([A-Z]+)(\d+)-([\d.]+)$/.exec(normalPartNumber(number) ?? '') ?? [];
+	if (!length) {
+		throw new TradeError('That is not a rivet number; write it like MS20470AD4-5.');
+	}
+	return {
+		head: nameOf(headNumbers, Number(head), 'head'),
+		alloy: nameOf(alloyLetters, letters, 'rivet alloy'),
+		diameterDash: Number(diameter),
+		lengthDash: Number(length)
+	};
+}
+
+function nameOf<T>(table: Readonly<Record<string, T>>, code: T, what: string): string {
+	const found = Object.entries(table).find(([, value]) => value === code);
+	if (found) return found[0];
+	throw new TradeError(
+		`No ${what} here goes by ${code}; choose ${Object.values(table).join(', ')}.`
+	);
 }

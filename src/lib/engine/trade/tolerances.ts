@@ -35,12 +35,43 @@ export const finerThanRule: Tolerance = {
 	why: 'Within 0.003 in, so that several of them still add up to less than 1/64 in.'
 };
 
+/** A value that is looked up and not computed. */
+export const fromTable: Tolerance = {
+	amount: '0',
+	why: 'It is read off a table, so it must be exact.'
+};
+
+export const steppedOff: Tolerance = {
+	amount: '0.001',
+	why: 'Within 0.001 in: the error of a pitch adds up at every hole that is stepped off.'
+};
+
 export const chartFactor: Tolerance = {
 	amount: '0.001',
 	why: 'Within 0.001, as the chart prints it.'
 };
 
+export const chartRadius: Tolerance = {
+	amount: '0.005',
+	why: 'Within 0.005 in, as the chart prints two places; the 32nd it stands for counts too.'
+};
+
+export const halfDegree: Tolerance = {
+	amount: '0.5',
+	why: 'Within half a degree, as a protractor reads.'
+};
+
 export const weightToHundredth: Tolerance = {
 	amount: '0.05',
 	why: 'Within 0.05 lb; a shop scale shows no less.'
+};
+
+export const drillSizes: Tolerance = {
+	amount: '0.0005',
+	why: 'Within 0.0005 in: number and letter drills are farther apart than that.'
+};
+
+export const clearanceOfHole: Tolerance = {
+	amount: '0.0005',
+	why: 'Within 0.0005 in: the whole clearance is only a few thousandths.'
 };
