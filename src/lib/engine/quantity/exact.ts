@@ -1,0 +1,62 @@
+import Fraction from 'fraction.js';
+
+/** A rational number. What a person types and every tolerance edge is decided with these. */
+export type Exact = Fraction;
+
+/** Computed floats are taken to this many decimal places. */
+const floatPlaces = 9;
+
+/** numerator / denominator. The denominator must not be zero. */
+export function ratio(numerator: bigint, denominator = 1n): Exact {
+	return new Fraction(numerator, denominator);
+}
+
+/**
+ * The number that digits stand for: whole part, decimals and power of ten. Each text must hold
+ * digits only, or nothing.
+ */
+export function fromDigits(whole: string, decimals: string, power = 0): Exact {
+	const places = decimals.length - power;
+	const digits = BigInt(whole + decimals);
+	return places > 0 ? ratio(digits, 10n ** BigInt(places)) : ratio(digits * 10n ** BigInt(-places));
+}
+
+/**
+ * The rational meant by a computed float: its nearest multiple of 1e-9, so that 0.032 + 0.040 is
+ * 72/1000.
+ *
+ * @throws Error when the value is not finite
+ */
+export function exactly(value: number): Exact {
+	if (!Number.isFinite(value)) throw new Error(`not a finite number: ${value}`);
+	const whole = Math.trunc(value);
+	const scale = 10 ** floatPlaces;
+	const rest = Math.round((value - whole) * scale);
+	return ratio(BigInt(whole) * BigInt(scale) + BigInt(rest), BigInt(scale));
+}
+
+/**
+ * Decimal text with at least `least` and at most `most` places, the last one rounded half up
+ * (away from zero below it). The minus is U+2212, and there is no minus zero.
+ */
+export function decimalText(value: Exact, least: number, most: number): string {
+	const scale = 10n ** BigInt(most);
+	const units = (value.n * scale * 2n + value.d) / (value.d * 2n);
+	const digits = String(units).padStart(most + 1, '0');
+	const at = digits.length - most;
+	const decimals = digits.slice(at).replace(/0+$/, '').padEnd(least, '0');
+	const sign = value.s < 0n && units !== 0n ? '−' : '';
+	return sign + digits.slice(0, at) + (decimals && `.${decimals}`);
+}
+
+/** Whether the value ends within so many decimal places. */
+export function endsWithin(value: Exact, places: number): boolean {
+	return 10n ** BigInt(places) % value.d === 0n;
+}
+
+/** `5/16`, `1 1/2` or `3`, for a value that is not below zero. */
+export function mixedText({ n, d }: Exact): string {
+	const [whole, part] = [n / d, n % d];
+	if (part === 0n) return String(whole);
+	return whole === 0n ? `${part}/${d}` : `${whole} ${part}/${d}`;
+}

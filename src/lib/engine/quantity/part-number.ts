@@ -1,0 +1,30 @@
+import { plainText } from './plain-text.ts';
+
+const whole = /^(ms20|an)(\d{3})([a-z]{1,2})-?(\d{1,2})-(\d{1,2}(?:\.[05])?)$/;
+const sizes = /^(?:(?:ms|an)?(?:20)?\d{3})?-?(?:a|ad|b|d|dd|m)?-?(\d{1,2})-(\d{1,2}(?:\.[05])?)$/;
+
+/** Plain text without the spaces and dots that stand outside numbers. */
+function squeezed(text: string): string {
+	return plainText(text).replace(/(^|\D)[ .]+|[ .]+(?=\D|$)/g, '$1');
+}
+
+/**
+ * A solid rivet's part number as the standard writes it, `MS20470AD4-5`: standard, head, alloy
+ * letters, diameter in 32nds, length in 16ths (NAVEDTRA 14315, ch. 3); a half length is `-5.5`
+ * (AC 43.13-1B, par. 4-57). The older AN designations stay as they are. Null when the text is no
+ * whole part number.
+ */
+export function normalPartNumber(text: string): string | null {
+	const [, standard = '', head, alloy, diameter, length] = whole.exec(squeezed(text)) ?? [];
+	if (!standard || !Number(diameter) || !Number(length)) return null;
+	return `${standard}${head}${alloy}`.toUpperCase() + `${Number(diameter)}-${Number(length)}`;
+}
+
+/** Dash numbers in a part number or the end of one, `AD4-5` or `4-5`; null when it is neither. */
+export function dashesIn(text: string): { name: string; diameter: number; length: number } | null {
+	const name = squeezed(text);
+	const [, diameter, length] = sizes.exec(name) ?? [];
+	const code = { name: name.toUpperCase(), diameter: Number(diameter), length: Number(length) };
+	// Rivets start at −2 across; what is smaller is a subtraction.
+	return code.diameter >= 2 && code.length > 0 ? code : null;
+}
