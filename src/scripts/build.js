@@ -45,10 +45,8 @@ export function build(options) {
 	const hash = hashSources();
 	rmSync(built, { recursive: true, force: true });
 	vite(['build'], options);
-	if (existsSync(join(top, 'src/cli/bucktail.ts'))) {
-		vite(['build', '--config', '.config/vite.cli.config.ts'], options);
-		linkProgram();
-	}
+	vite(['build', '--config', '.config/vite.cli.config.ts'], options);
+	linkProgram();
 	writeFileSync(stamp, hash);
 }
 

@@ -4,6 +4,12 @@ import { basename, join, resolve } from 'node:path';
 /** The top of the project. */
 export const top = resolve(import.meta.dirname, '../..');
 
+/**
+ * quiet: show the program's output only when it fails; cwd: instead of the top of the project.
+ *
+ * @typedef {{ quiet?: boolean, env?: NodeJS.ProcessEnv, cwd?: string }} RunOptions
+ */
+
 /** A failure whose message tells the person what to do. */
 export class Advice extends Error {}
 
@@ -26,8 +32,7 @@ export async function main(work) {
  *
  * @param {string} file path below node_modules
  * @param {string[]} args
- * @param {{ quiet?: boolean, env?: NodeJS.ProcessEnv }} [options] quiet: show its output only when
- * it fails
+ * @param {RunOptions} [options]
  * @returns {boolean} whether it succeeded
  */
 export function runPackage(file, args, options) {
@@ -50,11 +55,11 @@ export function runNpm(args) {
 /**
  * @param {string} command
  * @param {string[]} args
- * @param {{ quiet?: boolean, env?: NodeJS.ProcessEnv }} [options]
+ * @param {RunOptions} [options]
  */
-function run(command, args, { quiet = false, env = {} } = {}) {
+function run(command, args, { quiet = false, env = {}, cwd = top } = {}) {
 	const { status, stdout, stderr } = spawnSync(command, args, {
-		cwd: top,
+		cwd,
 		env: { ...process.env, ...env },
 		stdio: quiet ? 'pipe' : 'inherit',
 		maxBuffer: 100 * 1024 * 1024
