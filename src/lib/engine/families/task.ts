@@ -1,7 +1,6 @@
-import { exactly } from '../quantity/exact.ts';
 import type { Value } from '../quantity/kind.ts';
 import type { Values } from '../solver/compiled.ts';
-import { brokenLimit, evaluate } from '../solver/evaluate.ts';
+import { brokenLimit, evaluate, withSlip } from '../solver/evaluate.ts';
 import { TradeError } from '../solver/trade-function.ts';
 import { byCode } from './catalogue.ts';
 import type { AnyFamily, Draw } from './family.ts';
@@ -57,11 +56,11 @@ export function drawTask(family: AnyFamily, level: TaskId['level'], seed: number
 function sound(parts: Pick<Task, 'number' | 'id' | 'family' | 'drawn'>): Task | null {
 	const { family, drawn } = parts;
 	const { method } = family;
-	const right = worked(family, drawn.given);
+	const right = orNone(() => evaluate(method, drawn.given));
 	if (!right || brokenLimit(method, right) || !steady(family, drawn, right)) return null;
 	const slips = new Map<string, Values>();
-	for (const [slipId, slip] of Object.entries(method.slips)) {
-		const values = worked(family, drawn.given, { [slip.step]: slipId });
+	for (const slipId of Object.keys(method.slips)) {
+		const values = orNone(() => withSlip(method, right, slipId));
 		if (values && drawn.asked.some((key) => differs(family.method, key, right, values))) {
 			slips.set(slipId, values);
 		}
@@ -72,13 +71,10 @@ function sound(parts: Pick<Task, 'number' | 'id' | 'family' | 'drawn'>): Task | 
 	return enough ? { ...parts, right, slips } : null;
 }
 
-function worked(
-	family: AnyFamily,
-	given: Values,
-	slips: Record<string, string> = {}
-): Values | null {
+/** The values, or null where the trade has no answer. */
+function orNone(work: () => Values): Values | null {
 	try {
-		return evaluate(family.method, given, { slips });
+		return work();
 	} catch (error) {
 		if (error instanceof TradeError) return null;
 		throw error;
@@ -111,7 +107,7 @@ function slipsWanted(family: AnyFamily, key: string): number {
 	return choices > 0 ? Math.min(3, choices - 1) : 3;
 }
 
+/** The value to six places, to tell unlike ones apart. */
 function textOf(value: Value | undefined): string {
-	if (typeof value === 'number') return exactly(value).toFraction();
-	return String(value);
+	return typeof value === 'number' ? String(Math.round(value * 1e6)) : String(value);
 }

@@ -23,14 +23,19 @@ export interface CompiledMethod {
 	readonly limits: readonly Formula[];
 }
 
-const compiledMethods = new Map<string, CompiledMethod>();
+interface Ordered extends CompiledMethod {
+	/** Keys of the steps in the order they are worked. */
+	readonly order: readonly string[];
+}
+
+const compiledMethods = new Map<string, Ordered>();
 
 /** Called by the code that the build adds to every file of `methods/`. */
 export function addCompiled(method: Method, compiled: CompiledMethod): void {
-	compiledMethods.set(method.id, compiled);
+	compiledMethods.set(method.id, { ...compiled, order: Object.keys(compiled.steps) });
 }
 
-export function compiledOf(method: Method): CompiledMethod {
+export function compiledOf(method: Method): Ordered {
 	const compiled = compiledMethods.get(method.id);
 	if (!compiled) throw new Error(`method not compiled: ${method.id}`);
 	return compiled;

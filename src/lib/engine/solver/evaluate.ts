@@ -18,20 +18,37 @@ export interface Changes {
  * Throws a `TradeError` where a table has no row or the geometry has no room.
  */
 export function evaluate(method: Method, given: Values, changes: Changes = {}): Values {
-	const { steps, slips } = compiledOf(method);
-	const { slips: made = {}, values: put = {}, carry } = changes;
+	const { steps, slips, order } = compiledOf(method);
+	const { slips: made, values: put, carry } = changes;
 	const values: Record<string, Value> = { ...given };
-	for (const key of Object.keys(steps)) {
-		const own = put[key];
+	for (const key of order) {
+		const own = put?.[key];
 		if (own !== undefined) {
 			values[key] = own;
 			continue;
 		}
-		const slipId = made[key];
+		const slipId = made?.[key];
 		const formula = slipId === undefined ? steps[key] : slips[slipId];
 		if (!formula) throw new Error(`unknown slip: ${slipId ?? key}`);
 		const value = finite(formula.run(values), method, key);
 		values[key] = carry ? carry(value, key) : value;
+	}
+	return values;
+}
+
+/**
+ * The values of a worked method with one slip made: the same as `evaluate` with that slip, but
+ * only the steps from the slip on are worked again.
+ */
+export function withSlip(method: Method, right: Values, slipId: string): Values {
+	const { steps, slips, order } = compiledOf(method);
+	const at = method.slips[slipId]?.step ?? '';
+	const values: Record<string, Value> = { ...right };
+	for (let i = order.indexOf(at); i < order.length; i++) {
+		const key = order[i] ?? '';
+		const formula = key === at ? slips[slipId] : steps[key];
+		if (!formula) throw new Error(`unknown slip: ${slipId}`);
+		values[key] = finite(formula.run(values), method, key);
 	}
 	return values;
 }
@@ -45,8 +62,11 @@ export function brokenLimit(method: Method, values: Values): string | null {
 }
 
 function finite(value: Value, method: Method, key: string): Value {
-	const numbers = typeof value === 'object' ? value : [value];
-	if (numbers.every((one) => typeof one === 'string' || Number.isFinite(one))) return value;
+	if (typeof value === 'number' ? Number.isFinite(value) : isSound(value)) return value;
 	const label = method.steps[key]?.label.toLowerCase() ?? key;
 	throw new TradeError(`These numbers give no answer for “${label}”: check them.`);
+}
+
+function isSound(value: string | readonly number[]): boolean {
+	return typeof value === 'string' || value.every(Number.isFinite);
 }
