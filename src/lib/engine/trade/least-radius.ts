@@ -55,19 +55,47 @@ export const sameRow: Readonly<Record<number, number>> = {
  * inches. Throws a `TradeError` when the chart has no such row or column.
  */
 export function leastRadius(alloy: string, thickness: number): number {
+	return radiusBeside(alloy, thickness, 0, 0);
+}
+
+/**
+ * The radius so many rows below and columns to the right of the wanted one: what is read when
+ * the eye slips. Throws a `TradeError` beyond the edge of the chart.
+ */
+export function radiusBeside(
+	alloy: string,
+	thickness: number,
+	down: number,
+	right: number
+): number {
+	const row = radiusRows[rowOf(thickness) + down];
+	const column = columnOf(alloy) + right;
+	const radius = column < 0 ? undefined : row?.[column + 1];
+	if (radius === undefined) throw new TradeError('That place is beyond the edge of the chart.');
+	return radius;
+}
+
+/** The annealed temper of an alloy: `2024-T3` → `2024-O`. */
+export function annealed(alloy: string): string {
+	return `${alloy.split('-')[0] ?? ''}-O`;
+}
+
+/** Row of the chart for a thickness in inches, counted from 0. */
+export function rowOf(thickness: number): number {
+	const printed = sameRow[thickness] ?? thickness;
+	const row = radiusRows.findIndex(
+		([rowThickness]) => Math.abs((rowThickness ?? 0) - printed) < 1e-6
+	);
+	if (row >= 0) return row;
+	const sizes = radiusRows.map(([rowThickness]) => rowThickness?.toFixed(3)).join(', ');
+	throw new TradeError(`The chart has no row for that thickness; its rows are ${sizes} in.`);
+}
+
+function columnOf(alloy: string): number {
 	const wanted = alloy.trim().toUpperCase();
 	const column = radiusColumns.findIndex((names) => names.includes(wanted));
-	if (column < 0) {
-		throw new TradeError(
-			`The chart has no column for ${alloy.slice(0, 20)}; it has ${radiusColumns.flat().join(', ')}.`
-		);
-	}
-	const printed = sameRow[thickness] ?? thickness;
-	const row = radiusRows.find(([rowThickness]) => Math.abs((rowThickness ?? 0) - printed) < 1e-6);
-	const radius = row?.[column + 1];
-	if (radius === undefined) {
-		const sizes = radiusRows.map(([rowThickness]) => rowThickness?.toFixed(3)).join(', ');
-		throw new TradeError(`The chart has no row for that thickness; its rows are ${sizes} in.`);
-	}
-	return radius;
+	if (column >= 0) return column;
+	throw new TradeError(
+		`The chart has no column for ${alloy.slice(0, 20)}; it has ${radiusColumns.flat().join(', ')}.`
+	);
 }

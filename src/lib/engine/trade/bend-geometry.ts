@@ -1,0 +1,25 @@
+import { TradeError } from '../solver/trade-function.ts';
+
+/**
+ * K for setback: the tangent of half the bend angle, in degrees from flat, to nine places so that
+ * K of 90 is 1. Throws a `TradeError` at and beyond 0 and 180 degrees: there is no mold point.
+ */
+export function setbackK(angle: number): number {
+	if (!(angle > 0 && angle < 180)) {
+		throw new TradeError('A bend angle counts from flat and lies between 0° and 180°.');
+	}
+	return Number(Math.tan((angle * Math.PI) / 360).toFixed(9));
+}
+
+/**
+ * The setbacks that come off each leg: one at the end of the part, two between bends. Throws a
+ * `TradeError` unless there is one leg more than there are bends.
+ */
+export function atEachLeg(atBends: readonly number[], legs: readonly number[]): readonly number[] {
+	if (legs.length !== atBends.length + 1) {
+		throw new TradeError(
+			`A part has one leg more than it has bends: give ${atBends.length + 1} legs for ${atBends.length} ${atBends.length === 1 ? 'bend' : 'bends'}, or the right number of bends.`
+		);
+	}
+	return legs.map((_, leg) => (atBends[leg - 1] ?? 0) + (atBends[leg] ?? 0));
+}
