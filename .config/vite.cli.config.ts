@@ -6,5 +6,12 @@ export default defineConfig({
 	plugins: [compileMethods()],
 	publicDir: false,
 	ssr: { noExternal: true },
-	build: { ssr: 'src/cli/bucktail.ts', outDir: 'build/cli', target: 'node20' }
+	build: {
+		ssr: 'src/cli/bucktail.ts',
+		outDir: 'build/cli',
+		target: 'node20',
+		rolldownOptions: {
+			output: { banner: ({ isEntry }) => (isEntry ? '#!/usr/bin/env node' : '') }
+		}
+	}
 });
