@@ -1,10 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parse as parseSvelte } from 'svelte/compiler';
-import { parser } from 'typescript-eslint';
+import { parseAst } from 'vite';
 import { importSources } from '../../.config/import-sources.js';
 import { importFault } from '../../.config/layers.js';
-import { projectTop, trackedFiles } from './project-files.ts';
+import { top } from '../../src/scripts/project.js';
+import { filesIn } from './project-files.ts';
 
 export interface SourceFile {
 	readonly path: string;
@@ -13,9 +14,9 @@ export interface SourceFile {
 
 /** Every source file that can hold an import. */
 export function sourceFiles(): SourceFile[] {
-	return trackedFiles()
-		.filter((path) => /^src\/.*\.(ts|js|svelte)$/.test(path))
-		.map((path) => ({ path, text: readFileSync(join(projectTop, path), 'utf8') }));
+	return filesIn('src')
+		.filter((path) => /\.(ts|js|svelte)$/.test(path))
+		.map((path) => ({ path, text: readFileSync(join(top, path), 'utf8') }));
 }
 
 /** The imports of a file that the layer table refuses, each as one sentence. */
@@ -27,7 +28,7 @@ export function importFaults(file: SourceFile): string[] {
 export function importsOf({ path, text }: SourceFile): string[] {
 	const tree = path.endsWith('.svelte')
 		? parseSvelte(text, { modern: true })
-		: parser.parseForESLint(text).ast;
+		: parseAst(text, { lang: 'ts' });
 	return nodesIn(tree).flatMap((node) => {
 		const sources = importSources[String(node.type)]?.(node) ?? [];
 		return sources.map((source) => (typeof source?.value === 'string' ? source.value : computed));
