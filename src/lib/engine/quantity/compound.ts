@@ -3,7 +3,7 @@ import type { Part } from './measure.ts';
 import { type Numeral, numerals } from './numeral.ts';
 import type { Expected, Found } from './reading.ts';
 import { amountText, saidOf } from './said.ts';
-import { type Unit, unitSpelt } from './units.ts';
+import { type Unit, unitOf, unitSpelt } from './units.ts';
 
 interface Amount {
 	readonly number: Numeral;
@@ -29,7 +29,7 @@ export function compound(parts: readonly Part[], first: Unit, expected: Expected
 
 function followerOf({ unit }: Amount, spelling: string, { kind }: Expected): Unit | undefined {
 	const symbol = followers[unit.symbol];
-	const next = symbol && unitSpelt(spelling || symbol, kind);
+	const next = spelling ? unitSpelt(spelling, kind) : symbol && unitOf(kind, symbol);
 	return next && next.symbol === symbol ? next : undefined;
 }
 

@@ -38,7 +38,7 @@ export function letterDrill(letter: string): Exact | null {
  */
 export function drillSize(name: string): Exact | null {
 	const [, number, letter, top, bottom] =
-		/^(?:(?:no\. ?|#)?(\d{1,2})|(?:letter )?([a-z])|(\d\d?)\/(\d\d?))$/i.exec(name.trim()) ?? [];
+		/^(?:(?:no\.? ?|# ?)?(\d{1,2})|(?:letter )?([a-z])|(\d\d?)\/(\d\d?))$/i.exec(name.trim()) ?? [];
 	if (number) return numberDrill(Number(number));
 	if (letter) return letterDrill(letter);
 	if (!top || !bottom || Number(bottom) === 0) return null;
@@ -61,7 +61,7 @@ export function drillName(size: number | Exact): string | null {
 	return letter >= 0 ? `letter ${String.fromCharCode(letterA + letter)}` : null;
 }
 
-/** Fraction drills go by 64ths up to an inch. */
+/** Fraction drills go by 64ths, below an inch. */
 function isFractionDrill(size: Exact): boolean {
-	return size.compare(0) > 0 && size.compare(1) <= 0 && 64n % size.d === 0n;
+	return size.compare(0) > 0 && size.compare(1) < 0 && 64n % size.d === 0n;
 }

@@ -1,6 +1,6 @@
 import { oneReading } from './read-one.ts';
 import type { Exact } from './exact.ts';
-import type { Expected, Reading } from './reading.ts';
+import type { Expected, OneReading, Reading } from './reading.ts';
 import { unread } from './wanted.ts';
 
 const semicolons = 'Separate the values with semicolons.';
@@ -17,13 +17,10 @@ export function listReading(entry: string, expected: Expected): Reading {
 	const notes = new Set<string>();
 	let grain = 0;
 	for (const [i, item] of items.entries()) {
-		const reading = oneReading(item, one);
-		if (
-			reading.state !== 'read' ||
-			typeof reading.value !== 'object' ||
-			Array.isArray(reading.value)
-		) {
-			return unread(items.length > 1 ? `Value ${i + 1}: ${faultOf(reading)}` : faultOf(reading));
+		const reading = item && oneReading(item, one);
+		if (reading === '' || reading.state !== 'read') {
+			const fault = faultOf(reading);
+			return unread(items.length > 1 ? `Value ${i + 1}: ${fault}` : fault);
 		}
 		values.push(reading.value);
 		said.push(reading.said);
@@ -34,16 +31,15 @@ export function listReading(entry: string, expected: Expected): Reading {
 	return { state: 'read', value: values, said: said.join('; '), grain, ...(note && { note }) };
 }
 
-function faultOf(reading: Reading): string {
+function faultOf(reading: Exclude<OneReading, { state: 'read' }> | ''): string {
+	if (reading === '') return 'Write a value between every two semicolons.';
 	switch (reading.state) {
 		case 'which':
-			return `it can be read in two ways. ${reading.question}`;
+			return reading.question.replace(/^Do you mean (.*)\?$/, 'Write which you mean, $1.');
+		case 'arithmetic':
+			return 'Write the result of the sum.';
 		case 'unread':
 			return reading.why;
-		case 'arithmetic':
-			return 'write the result of the sum.';
-		default:
-			return 'it is missing. Write one between every two semicolons.';
 	}
 }
 

@@ -60,7 +60,7 @@ function partsOf(text: string): Part[] {
 	const found = [...text.matchAll(parts)];
 	if (found.map(([all]) => all).join('') !== text) return [];
 	return found.map(([, number = '', unit = ''], i) => ({
-		number: i > 0 ? number.replace('-', '') : number,
+		number: i > 0 ? number.replace(/^-/, '') : number,
 		unit
 	}));
 }

@@ -1,6 +1,6 @@
 import { plainText } from './plain-text.ts';
 
-const whole = /^(ms20|an)(\d{3})([a-z]{1,2})-?(\d{1,2})-(\d{1,2}(?:\.[05])?)$/;
+const whole = /^(ms20|an)(\d{3})-?([a-z]{1,2})-?(\d{1,2})-(\d{1,2}(?:\.[05])?)$/;
 const sizes = /^(?:(?:ms|an)?(?:20)?\d{3})?-?(?:a|ad|b|d|dd|m)?-?(\d{1,2})-(\d{1,2}(?:\.[05])?)$/;
 
 /** Plain text without the spaces and dots that stand outside numbers. */

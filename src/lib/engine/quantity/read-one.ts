@@ -1,13 +1,13 @@
 import { dashesPerInch } from './format.ts';
 import { measures } from './measure.ts';
 import { namedSizes } from './named-size.ts';
-import type { Expected, Reading } from './reading.ts';
+import type { Expected, OneReading } from './reading.ts';
 import { settled } from './settled.ts';
 import { unitSpelt } from './units.ts';
 import { refuse, unread, unreadable } from './wanted.ts';
 
 /** One value from plain text. */
-export function oneReading(entry: string, expected: Expected): Reading {
+export function oneReading(entry: string, expected: Expected): OneReading {
 	const twice = confirmed(entry, expected);
 	if (twice) return twice;
 	const plain = withoutNoun(entry, expected);
@@ -22,7 +22,7 @@ export function oneReading(entry: string, expected: Expected): Reading {
 }
 
 /** A size said twice, as this program writes it: `5/16 in (−5)`, `No. 30 (0.1285 in)`. */
-function confirmed(entry: string, expected: Expected): Reading | null {
+function confirmed(entry: string, expected: Expected): OneReading | null {
 	const [, outer = '', inner = ''] = /^([^()]+?) ?\(([^()]+)\)$/.exec(entry) ?? [];
 	// Bare numbers side by side, 2(3), would be a product.
 	if (!/^-|[a-z"'°]/.test(outer) && !inner.startsWith('-')) return null;

@@ -31,6 +31,10 @@ export type Reading =
 	| { readonly state: 'arithmetic'; readonly text: string }
 	| { readonly state: 'unread'; readonly why: string };
 
+/** How one number or size was understood. */
+export type OneReading =
+	Exclude<Reading, { state: 'empty' | 'read' }> | ({ readonly state: 'read' } & Option);
+
 /** One of the ways an entry can be understood. */
 export interface Option {
 	readonly value: Exact;

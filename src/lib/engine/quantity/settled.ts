@@ -1,4 +1,4 @@
-import type { Expected, Found, Option, Reading } from './reading.ts';
+import type { Expected, Found, OneReading, Option } from './reading.ts';
 import { refuse, unread } from './wanted.ts';
 
 /** Larger values are typing slips: inches, degrees or pounds; and plain numbers. */
@@ -6,7 +6,7 @@ const largest = 1e6;
 const largestNumber = 1e9;
 
 /** The reading that the ways to understand an entry come to. */
-export function settled(found: Found, expected: Expected): Reading {
+export function settled(found: Found, expected: Expected): OneReading {
 	if (typeof found === 'string') return unread(found);
 	const whole = expected.style === 'count' ? found.filter(({ value }) => value.d === 1n) : found;
 	if (whole.length === 0) return unread(refuse('A whole number is wanted here.', expected));

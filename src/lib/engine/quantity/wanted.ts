@@ -1,5 +1,5 @@
 import type { Kind } from './kind.ts';
-import type { Expected, Reading } from './reading.ts';
+import type { Expected, OneReading } from './reading.ts';
 
 /** What the field wants, and how to write it: `a rivet length`, `−5 or 5/16 in`. */
 function wantedWords({ kind, style, unit }: Expected): readonly [noun: string, example: string] {
@@ -30,11 +30,11 @@ export function otherKind(amount: string, kind: Kind, expected: Expected): strin
 	return refuse(`${is}; ${wanted(expected)} is wanted here.`, expected);
 }
 
-export function unread(why: string): Reading {
+export function unread(why: string): OneReading {
 	return { state: 'unread', why };
 }
 
 /** The answer to text that stands for nothing here. */
-export function unreadable(expected: Expected): Reading {
+export function unreadable(expected: Expected): OneReading {
 	return unread(refuse(`That does not read as ${wanted(expected)}.`, expected));
 }

@@ -1,0 +1,128 @@
+import { describe, expect, test } from 'vitest';
+import {
+	asFraction,
+	format,
+	formatNumber,
+	nearest64
+} from '../../../src/lib/engine/quantity/format.ts';
+
+describe('format', () => {
+	test.each([
+		[0.05, 'thousandth', 'in', '0.050 in'],
+		[0.1875, 'thousandth', 'in', '0.1875 in'],
+		[0.2595, 'thousandth', 'in', '0.2595 in'],
+		[0.032 + 0.04, 'thousandth', 'in', '0.072 in'],
+		[0.28125, 'thousandth', 'in', '0.2813 in'],
+		[0.12344, 'thousandth', 'in', '0.1234 in'],
+		[12, 'thousandth', 'in', '12.000 in'],
+		[0, 'thousandth', 'in', '0.000 in'],
+		[-0, 'thousandth', 'in', '0.000 in'],
+		[-0.00001, 'thousandth', 'in', '0.000 in'],
+		[-0.05, 'thousandth', 'in', '−0.050 in'],
+		[0.5, 'thousandth', 'mm', '12.7 mm'],
+		[0.1285, 'thousandth', 'mm', '3.264 mm'],
+		[1, 'thousandth', 'mm', '25.4 mm'],
+		[0.375, 'fraction', 'in', '3/8 in'],
+		[1.5, 'fraction', 'in', '1 1/2 in'],
+		[2, 'fraction', 'in', '2 in'],
+		[0, 'fraction', 'in', '0 in'],
+		[0.3, 'fraction', 'in', '0.300 in'],
+		[1 / 128, 'fraction', 'in', '0.0078 in'],
+		[-0.375, 'fraction', 'in', '−0.375 in'],
+		[0.375, 'fraction', 'mm', '9.525 mm'],
+		[0.125, 'rivet-diameter', 'in', '1/8 in (−4)'],
+		[3 / 32, 'rivet-diameter', 'in', '3/32 in (−3)'],
+		[9 / 64, 'rivet-diameter', 'in', '9/64 in'],
+		[0.125, 'rivet-diameter', 'mm', '3.175 mm (−4)'],
+		[0.3125, 'rivet-length', 'in', '5/16 in (−5)'],
+		[11 / 32, 'rivet-length', 'in', '11/32 in (−5.5)'],
+		[21 / 64, 'rivet-length', 'in', '21/64 in'],
+		[1.25, 'rivet-length', 'in', '1 1/4 in (−20)'],
+		[0.3, 'rivet-length', 'in', '0.300 in'],
+		[0, 'rivet-length', 'in', '0 in'],
+		[-0.3125, 'rivet-length', 'in', '−0.3125 in'],
+		[0.3125, 'rivet-length', 'mm', '7.938 mm (−5)'],
+		[0.1285, 'drill', 'in', 'No. 30 (0.1285 in)'],
+		[0.257, 'drill', 'in', 'letter F (0.257 in)'],
+		[0.125, 'drill', 'in', '1/8 in (0.125 in)'],
+		[0.13, 'drill', 'in', '0.130 in'],
+		[0.1285, 'drill', 'mm', 'No. 30 (3.264 mm)'],
+		[13, 'count', 'in', '13'],
+		[7.7, 'count', 'in', '7.7'],
+		[0.01743, 'factor', 'in', '0.01743'],
+		[0.5, 'factor', 'mm', '0.5'],
+		[2 / 3, 'factor', 'in', '0.66667'],
+		[45, 'degrees', 'in', '45°'],
+		[33.690067, 'degrees', 'in', '33.69°'],
+		[2.5, 'pounds', 'mm', '2.5 lb']
+	] as const)('%d as %s in %s is %s', (value, style, units, text) => {
+		expect(format(value, style, units)).toBe(text);
+	});
+
+	test('words stand as they are', () => {
+		expect(format('MS20470AD4-5', 'words')).toBe('MS20470AD4-5');
+	});
+
+	test.each([
+		[[0.5, 0.75], 'thousandth', 'in', '0.500, 0.750 in'],
+		[[0.5, 1.125], 'fraction', 'in', '1/2, 1 1/8 in'],
+		[[0.3125, 0.375], 'rivet-length', 'in', '5/16, 3/8 in'],
+		[[0.5, 1], 'thousandth', 'mm', '12.7, 25.4 mm'],
+		[[0.1285, 0.13], 'drill', 'in', 'No. 30 (0.1285 in), 0.130 in'],
+		[[45, 90], 'degrees', 'in', '45, 90°'],
+		[[3, 4], 'count', 'in', '3, 4'],
+		[[], 'thousandth', 'in', '']
+	] as const)('the list %j as %s in %s is %s', (value, style, units, text) => {
+		expect(format(value, style, units)).toBe(text);
+	});
+
+	test('another kind than the style’s own has its unit and is not converted', () => {
+		expect(format(0.101, 'factor', 'mm', 'density')).toBe('0.101 lb/in³');
+		expect(format(0.5, 'thousandth', 'mm', 'number')).toBe('0.500');
+		expect(format(0.5, 'factor', 'mm', 'length')).toBe('12.7 mm');
+	});
+
+	test.each([NaN, Infinity])('%d is refused', (value) => {
+		expect(() => format(value, 'thousandth')).toThrow('not a finite number');
+	});
+});
+
+test.each([
+	[0.05, 'thousandth', 'in', '0.050'],
+	[0.5, 'thousandth', 'mm', '12.7'],
+	[0.3125, 'rivet-length', 'in', '5/16'],
+	[0.1285, 'drill', 'in', '0.1285'],
+	[45, 'degrees', 'in', '45'],
+	[-0.5, 'thousandth', 'in', '−0.500']
+] as const)('formatNumber(%d, %s, %s) is %s', (value, style, units, text) => {
+	expect(formatNumber(value, style, units)).toBe(text);
+});
+
+test.each([
+	[0.375, 0, 3, 8],
+	[1.5, 1, 1, 2],
+	[2, 2, 0, 1],
+	[0, 0, 0, 1],
+	[63 / 64, 0, 63, 64],
+	[0.1 + 0.2 + 0.075, 0, 3, 8]
+])('asFraction(%d)', (value, whole, numerator, denominator) => {
+	expect(asFraction(value)).toEqual({ whole, numerator, denominator });
+});
+
+test.each([0.3, 1 / 128, 1 / 3, -0.375])('%d is not in 64ths', (value) => {
+	expect(asFraction(value)).toBeNull();
+});
+
+test.each([
+	[0.72, '≈ 23/32'],
+	[0.71875, '23/32'],
+	[1.72, '≈ 1 23/32'],
+	[1 / 128, '≈ 1/64'],
+	[0.0001, '≈ 0'],
+	[0, '0'],
+	[2, '2'],
+	[-0.72, '≈ −23/32'],
+	[-0.0001, '≈ 0']
+])('%d in is %s', (value, text) => {
+	expect(nearest64(value)).toBe(text);
+});
