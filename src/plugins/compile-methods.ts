@@ -19,12 +19,13 @@ export function compileMethods(): Plugin {
 		async transform(code, id) {
 			const path = id.split('?')[0] ?? id;
 			if (!methodFile.test(path)) return null;
-			functions ??= exportsOf(`${engine}/trade/functions.ts`).then((all) => all.functions as Functions);
-			const exported = Object.entries(await exportsOf(path)).filter(isMethodEntry);
-			const known = await functions;
-			const added = exported.map(
-				([name, method]) => `addCompiled(${name}, ${compileMethod(method, known)});`
+			functions ??= exportsOf(`${engine}/trade/functions.ts`).then(
+				(all) => all.functions as Functions
 			);
+			const [exported, known] = await Promise.all([exportsOf(path), functions]);
+			const added = Object.entries(exported)
+				.filter(isMethodEntry)
+				.map(([name, method]) => `addCompiled(${name}, ${compileMethod(method, known)});`);
 			return {
 				code: [
 					`import { addCompiled } from '${engine}/solver/compiled.ts';`,

@@ -23,8 +23,9 @@ export interface Question {
  */
 export function diagnose(question: Question): Cause {
 	return (
-		wrongLength(question) ??
+		coarseEnd(question) ??
 		oneSlip(question) ??
+		wrongLength(question) ??
 		otherStep(question) ??
 		unitSlip(question) ??
 		roundingSlip(question) ??
@@ -120,6 +121,11 @@ function unitSlip(question: Question): Cause | null {
 	return hit ? { kind: 'unit', unit: hit[0] } : null;
 }
 
+/** Two places or fewer: so coarse that a slip's number would match it as well. */
+function coarseEnd(question: Question): Cause | null {
+	return question.entry.grain >= 0.005 ? roundedAtTheEnd(question) : null;
+}
+
 /** Places somebody may round to, as parts of the base unit. */
 const coarse = [100, 10, 1, 64, 32, 16, 8] as const;
 
@@ -129,11 +135,13 @@ function roundedAll(value: Value, round: (one: number) => number): Value {
 }
 
 function roundingSlip(question: Question): Cause | null {
+	return roundedAtTheEnd(question) ?? roundedOnTheWay(question);
+}
+
+function roundedAtTheEnd(question: Question): Cause | null {
 	const { task, key, entry } = question;
 	const right = workedWith(question, {});
-	if (right === undefined || task.family.method.steps[key]?.tolerance?.amount === '0') {
-		return roundedOnTheWay(question);
-	}
+	if (right === undefined || task.family.method.steps[key]?.tolerance?.amount === '0') return null;
 	for (const parts of coarse) {
 		const near = (one: number) => Math.floor(one * parts + 0.5 + 1e-9) / parts;
 		if (same(entry, roundedAll(right, near))) return { kind: 'rounding', how: 'end' };
@@ -142,7 +150,7 @@ function roundingSlip(question: Question): Cause | null {
 		const cut = (one: number) => Math.floor(one * parts + 1e-9) / parts;
 		if (same(entry, roundedAll(right, cut))) return { kind: 'rounding', how: 'cut' };
 	}
-	return roundedOnTheWay(question);
+	return null;
 }
 
 function roundedOnTheWay(question: Question): Cause | null {

@@ -1,3 +1,4 @@
+import Fraction from 'fraction.js';
 import type { Task } from '../families/task.ts';
 import { shopRounded, toleranceAt } from '../families/tolerance.ts';
 import type { Value } from '../quantity/kind.ts';
@@ -37,6 +38,8 @@ function markOne(task: Task, key: string, entry: Entry, put: Values): Verdict {
 	return { kind: 'rework', cause: diagnose({ task, key, entry, put: {} }) };
 }
 
+const halfThousandth = new Fraction(1, 2000);
+
 /** Right as computed, or as it comes out when every step is rounded to the thousandth. */
 function isRight(task: Task, key: string, entry: Entry, put: Values): boolean {
 	const { method } = task.family;
@@ -45,7 +48,7 @@ function isRight(task: Task, key: string, entry: Entry, put: Values): boolean {
 		const exact = evaluate(method, task.drawn.given, { values: put })[key];
 		if (exact !== undefined && accepts(entry, exact, tolerance)) return true;
 		const rounded = evaluate(method, task.drawn.given, { values: put, carry: shopRounded })[key];
-		return rounded !== undefined && accepts(entry, rounded, tolerance);
+		return rounded !== undefined && accepts(entry, rounded, halfThousandth);
 	} catch (error) {
 		if (error instanceof TradeError) return false;
 		throw error;

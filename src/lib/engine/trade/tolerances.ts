@@ -6,10 +6,10 @@ import type { Tolerance } from '../solver/method.ts';
  * one a dimension is held to is common practice.
  */
 
-/** A size out of the bin or a count: there is nothing between one and the next. */
+/** A size out of the bin: there is nothing between one and the next. */
 export const stockedSize: Tolerance = {
-	amount: '0',
-	why: 'Stock comes in steps, so the size must be exact.'
+	amount: '0.001',
+	why: 'Stock comes in steps, so the size must be exact to the thousandth.'
 };
 
 export const wholeNumber: Tolerance = {
