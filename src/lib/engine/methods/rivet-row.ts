@@ -1,0 +1,101 @@
+import { length, limit, method, slip, step } from '../solver/method.ts';
+import { layoutLine, steppedOff, wholeNumber } from '../trade/tolerances.ts';
+
+export const rivetRow = method({
+	id: 'rivet-row',
+	title: 'A row of rivets between its end margins',
+	given: {
+		length: length('Length of the piece', { style: 'fraction' }),
+		endMargin: length('End margin, each end', { style: 'fraction' }),
+		greatestPitch: length('Greatest pitch', { style: 'fraction' })
+	},
+	steps: {
+		run: step('length - 2 * endMargin', 'Run from the first hole to the last', {
+			rule: 'row.ends',
+			tolerance: layoutLine
+		}),
+		spaces: step('upTo(run / greatestPitch, 1)', 'Spaces', {
+			rule: 'row.spaces',
+			style: 'count',
+			tolerance: wholeNumber
+		}),
+		count: step('spaces + 1', 'Rivets', {
+			rule: 'row.spaces',
+			style: 'count',
+			tolerance: wholeNumber
+		}),
+		pitch: step('run / spaces', 'Pitch', { rule: 'row.spaces', tolerance: steppedOff }),
+		positions: step('stepOff(endMargin, pitch, count)', 'Hole positions from the reference edge', {
+			rule: 'row.ends',
+			tolerance: layoutLine
+		})
+	},
+	slips: {
+		oneMargin: slip(
+			'run',
+			'length - endMargin',
+			'One end margin only: the row has one at each end.'
+		),
+		noMargin: slip(
+			'run',
+			'length',
+			'The end margins were not taken off: the end holes would lie on the edges.'
+		),
+		spacesDown: slip(
+			'spaces',
+			'downTo(run / greatestPitch, 1)',
+			'Rounded down: the pitch comes out over the greatest allowed.'
+		),
+		oneSpaceMore: slip(
+			'spaces',
+			'upTo(run / greatestPitch, 1) + 1',
+			'One space too many: the 1 is added for the rivets, not for the spaces.'
+		),
+		spacesForRivets: slip(
+			'count',
+			'spaces',
+			'Spaces counted as rivets: a row has one rivet more than spaces.'
+		),
+		oneRivetLess: slip(
+			'count',
+			'spaces - 1',
+			'One less than the spaces: a row has one rivet more than spaces.'
+		),
+		pitchNotDivided: slip(
+			'pitch',
+			'greatestPitch',
+			'The greatest pitch itself: divide the run by the spaces, or the last hole misses its margin.'
+		),
+		byRivets: slip(
+			'pitch',
+			'run / (spaces + 1)',
+			'Divided by the rivets: the run is divided by its spaces.'
+		),
+		wholeLength: slip(
+			'pitch',
+			'length / spaces',
+			'The whole length was divided: the pitch runs between the end holes only.'
+		),
+		pitchToSixteenths: slip(
+			'pitch',
+			'nearest(run / spaces, 1/16 in)',
+			'The pitch was rounded to 1/16 in: the error adds up and the last hole misses its mark.'
+		),
+		firstOnEdge: slip(
+			'positions',
+			'stepOff(0 in, pitch, count)',
+			'Measured from the first hole: positions count from the edge, the first is the end margin.'
+		),
+		firstAtPitch: slip(
+			'positions',
+			'stepOff(pitch, pitch, count)',
+			'The first hole stands a pitch from the edge: it stands one end margin from it.'
+		)
+	},
+	limits: [
+		limit(
+			'run',
+			'The end margins take up the whole piece: make the margin smaller or the piece longer.'
+		)
+	]
+});
