@@ -1,0 +1,81 @@
+import { count, length, limit, method, slip, step } from '../solver/method.ts';
+import { layoutLine } from '../trade/tolerances.ts';
+
+export const blankSize = method({
+	id: 'blank-size',
+	title: 'Blank with trim on the sides that are finished to the line',
+	given: {
+		finishedLength: length('Finished length', { style: 'fraction' }),
+		finishedWidth: length('Finished width', { style: 'fraction' }),
+		trimmedEnds: count('Ends trimmed', { zero: true }),
+		endTrim: length('Trim at an end', { style: 'fraction', zero: true }),
+		trimmedEdges: count('Long edges trimmed', { zero: true }),
+		edgeTrim: length('Trim at a long edge', { style: 'fraction', zero: true })
+	},
+	steps: {
+		addedLength: step('trimmedEnds * endTrim', 'Trim along the length', {
+			rule: 'cut.trim',
+			style: 'fraction',
+			tolerance: layoutLine
+		}),
+		blankLength: step('finishedLength + addedLength', 'Length of the blank', {
+			rule: 'cut.trim',
+			style: 'fraction',
+			tolerance: layoutLine
+		}),
+		addedWidth: step('trimmedEdges * edgeTrim', 'Trim across the width', {
+			rule: 'cut.trim',
+			style: 'fraction',
+			tolerance: layoutLine
+		}),
+		blankWidth: step('finishedWidth + addedWidth', 'Width of the blank', {
+			rule: 'cut.trim',
+			style: 'fraction',
+			tolerance: layoutLine
+		})
+	},
+	slips: {
+		oneEnd: slip('addedLength', 'endTrim', 'Trim for one end only: both ends are trimmed.'),
+		bothEnds: slip('addedLength', '2 * endTrim', 'Trim for both ends: only one end is trimmed.'),
+		edgeTrimOnLength: slip(
+			'addedLength',
+			'trimmedEnds * edgeTrim',
+			'The trim of the long edges was used at the ends.'
+		),
+		noEndTrim: slip(
+			'blankLength',
+			'finishedLength',
+			'No trim on the length: nothing is left to cut to the line.'
+		),
+		endTrimOff: slip(
+			'blankLength',
+			'finishedLength - addedLength',
+			'The trim was taken off the length: it is added to the finished size.'
+		),
+		oneEdge: slip('addedWidth', 'edgeTrim', 'Trim for one long edge only: both are trimmed.'),
+		bothEdges: slip(
+			'addedWidth',
+			'2 * edgeTrim',
+			'Trim for both long edges: only one of them is trimmed.'
+		),
+		endTrimOnWidth: slip(
+			'addedWidth',
+			'trimmedEdges * endTrim',
+			'The trim of the ends was used at the long edges.'
+		),
+		noEdgeTrim: slip(
+			'blankWidth',
+			'finishedWidth',
+			'No trim on the width: nothing is left to cut to the line.'
+		),
+		edgeTrimOff: slip(
+			'blankWidth',
+			'finishedWidth - addedWidth',
+			'The trim was taken off the width: it is added to the finished size.'
+		)
+	},
+	limits: [
+		limit('2 - trimmedEnds', 'A blank has two ends: trim no more than both.'),
+		limit('2 - trimmedEdges', 'A blank has two long edges: trim no more than both.')
+	]
+});
