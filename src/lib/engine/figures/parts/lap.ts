@@ -1,0 +1,85 @@
+import { type Drawing, segment, type Shape, text } from '../drawing.ts';
+import { dimensionAcross, dimensionDown } from './dimension.ts';
+import { plate, roundFeature } from './plate.ts';
+
+/** Two lapped sheets from above, their rivets staggered: not to scale. */
+export function lapFromAbove(rows: number, labels: { D: string; pitch: string }): Drawing {
+	const [bottom, step, apart, edge] = [168, 56, 46, 36];
+	const [left, right] = [90, 90 + 2 * edge + (rows - 1) * apart];
+	const across = Array.from({ length: rows }, (_, row) => left + edge + row * apart);
+	const heads = across.flatMap((x, row) => staggered(x, row, { bottom, step, radius: 11 }));
+	return {
+		title: `Two sheets lapped, seen from above, with ${rows} rows of rivets.`,
+		shapes: [
+			...plate({ left: 0, top: 0, right, bottom }, 'metal-b', ['left']),
+			...plate({ left, top: 0, right: right + 80, bottom }, 'metal-a', ['right']),
+			segment(right, 0, right, bottom, 'hidden'),
+			...heads,
+			...dimensionDown(step / 2, 1.5 * step, -14, across[0] ?? left, ''),
+			text(-20, step + 4, labels.pitch, { anchor: 'end' }),
+			...dimensionAcross(left, right, bottom + 24, bottom, ''),
+			text((left + right) / 2, bottom + 44, 'width of the lap', { anchor: 'middle' }),
+			text(right + 80, -8, `rivets D ${labels.D}`, { anchor: 'end' }),
+			text(0, -8, 'not to scale', { tone: 'soft' })
+		]
+	};
+}
+
+interface Heads {
+	readonly bottom: number;
+	readonly step: number;
+	readonly radius: number;
+	readonly off?: boolean;
+}
+
+/** One row of heads down the lap; every second row is shifted by half a step. */
+function staggered(x: number, row: number, { bottom, step, radius, off }: Heads): Shape[] {
+	const shapes: Shape[] = [];
+	for (let y = row % 2 === 0 ? step / 2 : step; y + radius < bottom; y += step) {
+		shapes.push(...roundFeature(x, y, radius, off ? 'paper' : 'rivet', off ? 'slip' : 'edge'));
+	}
+	return shapes;
+}
+
+export interface Lap {
+	readonly D: number;
+	readonly rows: number;
+	readonly pitch: number;
+	readonly width: number;
+	readonly edge: number;
+	readonly apart: number;
+	/** The rows that are wrong: none, the one next to the far edge, or how they stand apart. */
+	readonly off: 'none' | 'last' | 'all';
+	/** Width that the scale is chosen by. */
+	readonly wanted: number;
+}
+
+const widest = 360;
+
+/** A lap cut to its width, the first row an edge distance from its left edge, to scale. */
+export function lapToScale(lap: Lap, labels: { width: string; apart: string }): Drawing {
+	const { D, rows, pitch, width, edge, apart, off, wanted } = lap;
+	const scale = 170 / wanted;
+	const bottom = Math.min(Math.max(pitch * scale, 40) * 1.6, 150);
+	const drawn = Math.max(4, Math.min(width * scale, widest));
+	const across = Array.from({ length: rows }, (_, row) =>
+		Math.min((edge + row * apart) * scale, widest)
+	);
+	const [one = 0, two = one] = across;
+	return {
+		title: `A lap with ${rows} rows of rivets, to scale.`,
+		shapes: [
+			...plate({ left: 0, top: 0, right: drawn, bottom }),
+			...across.flatMap((x, row) =>
+				staggered(x, row, {
+					bottom,
+					step: Math.max(pitch * scale, 12),
+					radius: (D * scale) / 2,
+					off: off === 'all' || (off === 'last' && row === rows - 1)
+				})
+			),
+			...dimensionAcross(0, drawn, bottom + 24, bottom, labels.width),
+			...(two > one ? dimensionAcross(one, two, -16, 0, labels.apart) : [])
+		]
+	};
+}
