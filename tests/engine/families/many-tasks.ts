@@ -1,0 +1,47 @@
+import type { AnyFamily, Outcome } from '../../../src/lib/engine/families/family.ts';
+import { drawTask, type Task } from '../../../src/lib/engine/families/task.ts';
+import { type Level, levels } from '../../../src/lib/engine/families/task-number.ts';
+import { boundsOf } from '../../../src/lib/engine/figures/to-svg.ts';
+import { mark } from '../../../src/lib/engine/marking/mark.ts';
+import { exactly } from '../../../src/lib/engine/quantity/exact.ts';
+import type { Value } from '../../../src/lib/engine/quantity/kind.ts';
+import { textAt } from '../../../src/lib/engine/solver/show.ts';
+
+/** Three hundred tasks of a family at a level. */
+export function manyTasks(family: AnyFamily, level: Level): Task[] {
+	return Array.from({ length: 300 }, (_, i) => drawTask(family, level, i * 3491));
+}
+
+/** Three hundred tasks of every level. */
+export function allTasks(family: AnyFamily): Task[] {
+	return levels.flatMap((level) => manyTasks(family, level));
+}
+
+/** A given of a task as a number. */
+export function givenAt(task: Task, key: string): number {
+	return Number((task.drawn.given as Readonly<Record<string, Value>>)[key]);
+}
+
+/** What an answer does to the metal, in inches; null where the family draws nothing. */
+export function outcomeOf(task: Task, key: string, entered: Value): Outcome | null {
+	const { family, drawn, right } = task;
+	const say = (at: string, value: Value) => textAt(family.method, at, value);
+	return family.effect?.({ given: drawn.given, right, key, entered }, say)?.entered ?? null;
+}
+
+/** Width and height of an outcome's drawing, lettering included, in drawing units. */
+export function sizeOf({ drawing }: Outcome): { width: number; height: number } {
+	const { left, top, right, bottom } = boundsOf(drawing.shapes);
+	return { width: right - left, height: bottom - top };
+}
+
+/**
+ * Slips named for a value typed to six places: one, two together, or two of which either may be
+ * it. None when the value is right or no slip explains it.
+ */
+export function slipsNamed(task: Task, key: string, value: number): readonly string[] {
+	const verdict = mark(task, { [key]: { value: exactly(value), grain: 5e-7 } })[key];
+	if (verdict?.kind !== 'rework') return [];
+	const { cause } = verdict;
+	return cause.kind === 'slip' || cause.kind === 'either' ? cause.slips : [];
+}
