@@ -1,0 +1,148 @@
+import { type Drawing, rectangle, text } from '../../figures/drawing.ts';
+import { dimensionAcross } from '../../figures/parts/dimension.ts';
+import { plate } from '../../figures/parts/plate.ts';
+import { gridPieces, overrun } from '../../figures/parts/sheet-grid.ts';
+import { barPieces } from '../../methods/bar-pieces.ts';
+import { type EffectInput, family, type Outcome, type Say } from '../family.ts';
+import type { Random } from '../random.ts';
+import type { Level } from '../task-number.ts';
+
+const stories: readonly string[] = [
+	'Clips for the floor panels are sawn from a length of extruded angle.',
+	'Spacers for an engine baffle come off a length of bar.',
+	'Short hat sections are sawn from one long extrusion for the practice wing.',
+	'Hinge blanks are cut from a length of extruded hinge.',
+	'Stop blocks for the brake are sawn from flat bar.'
+];
+
+const asked = { 1: ['count'], 2: ['count', 'remnant'], 3: ['count', 'used', 'remnant'] } as const;
+
+const questions: Readonly<Record<Level, string>> = {
+	1: 'How many pieces come out of the bar?',
+	2: 'How many pieces come out, and what is left?',
+	3: 'The pieces seem to fit exactly: how many come out, what is used and what is left?'
+};
+
+export const barPiecesTasks = family({
+	code: 'CP',
+	id: 'bar-pieces',
+	rev: 1,
+	topic: 'cutting',
+	name: 'Pieces from a bar',
+	method: barPieces,
+	draw(random, level) {
+		const bar = random.pick([36, 48, 72, 96, 120, 144]);
+		return {
+			given: {
+				bar,
+				piece: pieceFor(random, level, bar),
+				kerf: random.pick([1 / 32, 1 / 16, 3 / 32, 1 / 8])
+			},
+			story: random.pick(stories),
+			question: questions[level],
+			asked: asked[level],
+			told: [['Cut with', 'saw, square ends on the bar']],
+			basis: 'A cut behind every piece, unless the piece ends at the end of the bar.',
+			cautions: ['saw']
+		};
+	},
+	figure: ({ bar, piece, kerf }, say) =>
+		barFromSide(say('bar', bar), say('piece', piece), `kerf ${say('kerf', kerf)}`),
+	effect: (input, say) => {
+		const { key, entered, right } = input;
+		const draw = key === 'count' ? sawn : key === 'remnant' ? leftOver : null;
+		if (!draw || typeof entered !== 'number') return null;
+		return { entered: draw(input, entered, say), right: draw(input, Number(right[key]), say) };
+	}
+});
+
+/** Pieces of a few inches; at level 3 the bar is a whole number of them, but for the kerf. */
+function pieceFor(random: Random, level: Level, bar: number): number {
+	if (level !== 3) return random.int(12, 48) / 8;
+	return bar / random.pick([8, 12, 16, 24, 32, 48].filter((parts) => bar / parts >= 1.5));
+}
+
+type Input = EffectInput<typeof barPieces>;
+
+/** Bar with the first piece cut and its far end beyond a break: not to scale. */
+function barFromSide(bar: string, piece: string, kerf: string): Drawing {
+	const [height, cut, saw] = [40, 128, 12];
+	return {
+		title: 'A bar with its first piece cut off and the saw cut beside it.',
+		shapes: [
+			...plate({ left: 0, top: 0, right: cut, bottom: height }, 'metal-b'),
+			...plate({ left: cut + saw, top: 0, right: 250, bottom: height }, 'metal-a', ['right']),
+			...plate({ left: 272, top: 0, right: 350, bottom: height }, 'metal-a', ['left']),
+			...dimensionAcross(0, cut, height + 22, height, piece),
+			...dimensionAcross(cut, cut + saw, height + 22, height, kerf, { labelAt: 'after' }),
+			...dimensionAcross(0, 350, -18, 0, bar),
+			text(350, height + 46, 'not to scale', { tone: 'soft', anchor: 'end' })
+		]
+	};
+}
+
+const width = 370;
+const barHeight = 36;
+
+/** `count` pieces marked off on the bar with a kerf behind each. */
+function sawn({ given, right }: Input, count: number, say: Say): Outcome {
+	const most = Number(right.count);
+	const whole = Math.max(0, Math.min(Math.floor(count), most));
+	const grid = { along: given.piece, across: 1, kerf: given.kerf, columns: most, rows: 1 };
+	return {
+		drawing: marked(given, whole, count > most ? 'over' : 'fits', grid),
+		says: judged({ given, right }, count, say)
+	};
+}
+
+type Row = { along: number; across: number; kerf: number; columns: number; rows: number };
+
+function marked({ bar }: Input['given'], pieces: number, end: 'over' | 'fits', row: Row): Drawing {
+	const scale = width / bar;
+	const grid = { ...row, across: barHeight / scale };
+	return {
+		title: `A bar with ${pieces} pieces marked off.`,
+		shapes: [
+			rectangle(0, 0, width, barHeight, 'waste'),
+			...gridPieces(grid, 0, pieces, { scale, fill: 'metal-b', line: 'thin' }),
+			...(end === 'over' ? overrun(grid, 1, { scale, fill: 'none', line: 'slip' }) : [])
+		]
+	};
+}
+
+function judged({ given, right }: Pick<Input, 'given' | 'right'>, count: number, say: Say): string {
+	const most = Number(right.count);
+	const { bar, piece, kerf } = given;
+	if (count > most) {
+		const short = count * (piece + kerf) - kerf - bar;
+		return `${say('count', count)} pieces and the cuts between them need ${say('remnant', short)} more bar than there is.`;
+	}
+	const left = Math.max(0, bar - count * (piece + kerf));
+	if (left < 1e-6) return `${say('count', count)} pieces use up the whole bar.`;
+	const end = count < most ? 'enough for another piece' : 'too short for another piece';
+	return `${say('count', count)} pieces leave ${say('remnant', left)}, ${end}.`;
+}
+
+/** The bar with the right pieces sawn off, and as much beyond them as `remnant` says. */
+function leftOver({ given, right }: Input, remnant: number, say: Say): Outcome {
+	const { bar, piece, kerf } = given;
+	const pieces = Number(right.count);
+	const drawn = Math.max(0, Math.min(remnant, 1.15 * bar)) * (width / bar);
+	const from = (Number(right.used) / bar) * width;
+	const grid = { along: piece, across: 1, kerf, columns: pieces, rows: 1 };
+	const { title, shapes } = marked(given, pieces, 'fits', grid);
+	const over = remnant - Number(right.remnant);
+	const matches = Math.abs(over) <= 1 / 64;
+	return {
+		drawing: {
+			title,
+			shapes: [
+				...shapes,
+				rectangle(from, barHeight + 8, drawn, 14, 'none', matches ? 'edge' : 'slip')
+			]
+		},
+		says: matches
+			? `${say('remnant', remnant)} is left behind ${pieces} pieces and their cuts.`
+			: `${say('remnant', remnant)} is ${say('remnant', Math.abs(over))} ${over > 0 ? 'more' : 'less'} than the saw leaves.`
+	};
+}

@@ -1,0 +1,141 @@
+import { partOnBlank, partWithTrim } from '../../figures/parts/blank.ts';
+import { blankSize } from '../../methods/blank-size.ts';
+import { type EffectInput, family, type Outcome, type Say } from '../family.ts';
+import type { Random } from '../random.ts';
+import type { Level } from '../task-number.ts';
+
+interface Job {
+	readonly story: string;
+	/** Trims the job is done with, inches. */
+	readonly trims: readonly number[];
+	readonly basis: string;
+}
+
+const handbook = 'FAA-H-8083-31B, ch. 4';
+
+const jobs: readonly Job[] = [
+	{
+		story:
+			'A flanged inspection door is bumped over a form block; the flange is trimmed to the line afterwards.',
+		trims: [1 / 2, 5 / 8, 3 / 4, 1],
+		basis: `Form block work takes 1/2 to 1 in of trim (${handbook}, p. 4-79).`
+	},
+	{
+		story: 'A shallow fairing is bumped out on a sandbag, and its border is cut away at the end.',
+		trims: [1 / 2, 3 / 4, 1],
+		basis: `Sandbag work takes at least 1/2 in of trim (${handbook}, p. 4-80).`
+	},
+	{
+		story: 'A curved rib flange is formed by hand and trimmed when it has its shape.',
+		trims: [1 / 4],
+		basis: `A curved flange takes about 1/4 in of trim (${handbook}, p. 4-77).`
+	},
+	{
+		story: 'Brackets are cut out with aviation snips outside the line and filed down to it.',
+		trims: [1 / 32],
+		basis: 'Snips cut about 1/32 in outside the line (FAA-H-8083-30B, ch. 11, p. 11-8).'
+	},
+	{
+		story:
+			'A replacement wheel fairing panel is hammered over a wooden block and trimmed to the old outline.',
+		trims: [1 / 2, 3 / 4, 1],
+		basis: `Form block work takes 1/2 to 1 in of trim (${handbook}, p. 4-79).`
+	}
+];
+
+const asked = {
+	1: ['blankLength'],
+	2: ['blankLength', 'blankWidth'],
+	3: ['blankLength', 'blankWidth']
+} as const;
+
+const questions: Readonly<Record<Level, string>> = {
+	1: 'How long is the blank cut?',
+	2: 'What size is the blank cut to?',
+	3: 'What size is the blank cut to, with unlike trims?'
+};
+
+export const blankSizeTasks = family({
+	code: 'CB',
+	id: 'blank-size',
+	rev: 1,
+	topic: 'cutting',
+	name: 'Size of a blank',
+	method: blankSize,
+	draw(random, level) {
+		const job = random.pick(level === 3 ? jobs.filter(({ trims }) => trims.length > 1) : jobs);
+		const [endTrim = 0, edgeTrim = endTrim] =
+			level === 3 ? unlike(random, job.trims) : [random.pick(job.trims)];
+		return {
+			given: {
+				finishedLength: random.int(48, 240) / 8,
+				finishedWidth: random.int(16, 47) / 8,
+				trimmedEnds: level === 1 ? 2 : random.pick([1, 2]),
+				endTrim,
+				trimmedEdges: level === 1 ? 2 : random.pick([1, 2]),
+				edgeTrim
+			},
+			story: job.story,
+			question: questions[level],
+			asked: asked[level],
+			basis: job.basis,
+			cautions: ['shear', 'edges']
+		};
+	},
+	figure: (given, say) =>
+		partWithTrim(
+			{ ends: given.trimmedEnds, edges: given.trimmedEdges },
+			{
+				length: say('finishedLength', given.finishedLength),
+				width: say('finishedWidth', given.finishedWidth),
+				endTrim: say('endTrim', given.endTrim),
+				edgeTrim: say('edgeTrim', given.edgeTrim)
+			}
+		),
+	effect: (input, say) => {
+		const { key, entered, right } = input;
+		if ((key !== 'blankLength' && key !== 'blankWidth') || typeof entered !== 'number') return null;
+		return { entered: cutTo(input, entered, say), right: cutTo(input, Number(right[key]), say) };
+	}
+});
+
+/** Two different trims, in either order. */
+function unlike(random: Random, trims: readonly number[]): number[] {
+	const [one = 0, other = 0] = random.some(trims, 2);
+	return random.pick([
+		[one, other],
+		[other, one]
+	]);
+}
+
+/** What a blank cut to `size` one way leaves to trim. */
+function cutTo(
+	{ given, right, key }: EffectInput<typeof blankSize>,
+	size: number,
+	say: Say
+): Outcome {
+	const along = key === 'blankLength';
+	const extra = size - (along ? given.finishedLength : given.finishedWidth);
+	const wanted = Number(along ? right.addedLength : right.addedWidth);
+	return {
+		drawing: partOnBlank(
+			{
+				way: along ? 'along' : 'across',
+				sides: along ? given.trimmedEnds : given.trimmedEdges,
+				part: wanted > 0 ? extra / wanted : 0,
+				rough: extra < wanted - 1 / 64
+			},
+			say(key, size)
+		),
+		says: leftForTrim(extra, wanted, (length) => say(key, length))
+	};
+}
+
+function leftForTrim(extra: number, wanted: number, say: (length: number) => string): string {
+	if (extra < -1e-6) return `The blank is ${say(-extra)} smaller than the finished part.`;
+	if (extra < 1e-6) return 'Nothing is left to trim: the rough edge is the finished edge.';
+	const left = `${say(extra)} is there to trim`;
+	if (extra < wanted - 1 / 64) return `${left} and ${say(wanted)} is wanted: a side stays rough.`;
+	if (extra > wanted + 1 / 64) return `${left} where ${say(wanted)} will do: the rest is waste.`;
+	return `${left}, as wanted.`;
+}

@@ -1,0 +1,176 @@
+import { rectangle } from '../../figures/drawing.ts';
+import { type Grid, gridPieces, overrun, sheetAndBlank } from '../../figures/parts/sheet-grid.ts';
+import { piecesPerSheet } from '../../methods/pieces-per-sheet.ts';
+import { stockSheets } from '../../trade/stock.ts';
+import { type EffectInput, family, type Outcome, type Say } from '../family.ts';
+import type { Random } from '../random.ts';
+import type { Level } from '../task-number.ts';
+
+const flatParts: readonly string[] = [
+	'Inspection plates for the wing are sheared from a full sheet.',
+	'A batch of flat gussets is wanted for the next ten tail cones.',
+	'Blanks for practice lap joints are sheared for the whole class.',
+	'Doublers for the cabin floor are cut from new stock.'
+];
+
+/** Parts bent square across their length, so that their length lies along the grain. */
+const bentParts: readonly string[] = [
+	'Straps for a battery tray are sawn as flat blanks and bent up at both ends afterwards.',
+	'Z-clips for the floor beams are sawn as blanks; both of their bends run square across.',
+	'Covers for a control run are sawn from a full sheet and get a flange at each short end.',
+	'Step brackets are cut as flat blanks before they go to the brake for two bends across.'
+];
+
+const questions: Readonly<Record<Level, string>> = {
+	1: 'How many blanks come out, laid along the sheet?',
+	2: 'How many blanks come out, all laid the better way?',
+	3: 'How many blanks come out when they may not be turned?'
+};
+
+const oneWay = 'All blanks lie one way, in straight rows.';
+const bases: Readonly<Record<Level, string>> = {
+	1: `${oneWay} Their length lies along the sheet; a shear has no kerf.`,
+	2: `${oneWay} They may be turned a quarter; a shear has no kerf.`,
+	3: 'Bend lines run across the grain (FAA-H-8083-31B, ch. 4, p. 4-58), so every blank lies along the sheet.'
+};
+
+export const piecesPerSheetTasks = family({
+	code: 'CS',
+	id: 'pieces-per-sheet',
+	rev: 1,
+	topic: 'cutting',
+	name: 'Blanks from a sheet',
+	method: piecesPerSheet,
+	draw(random, level) {
+		const sheet = random.pick(stockSheets);
+		const kerf = level === 3 ? random.pick([1 / 16, 3 / 32, 1 / 8]) : 0;
+		return {
+			given: {
+				sheetLength: sheet.length,
+				sheetWidth: sheet.width,
+				...blankFor(random, level, sheet),
+				kerf
+			},
+			story: random.pick(level === 3 ? bentParts : flatParts),
+			question: questions[level],
+			asked: [level === 2 ? 'count' : 'lengthwise'],
+			told:
+				level === 3
+					? [
+							['Cut with', 'circular saw'],
+							['Grain', 'along the sheet'],
+							['Bend lines', 'across the blank']
+						]
+					: [['Cut with', 'squaring shear']],
+			basis: bases[level],
+			cautions: level === 3 ? ['saw', 'edges'] : ['shear', 'edges']
+		};
+	},
+	figure: ({ sheetLength, sheetWidth, pieceLength, pieceWidth, kerf }, say) =>
+		sheetAndBlank(
+			{
+				length: sheetLength,
+				width: sheetWidth,
+				labels: [say('sheetLength', sheetLength), say('sheetWidth', sheetWidth)]
+			},
+			{
+				length: pieceLength,
+				width: pieceWidth,
+				labels: [say('pieceLength', pieceLength), say('pieceWidth', pieceWidth)]
+			},
+			kerf > 0 ? `kerf ${say('kerf', kerf)}` : 'no kerf'
+		),
+	effect: (input, say) => {
+		const { key, entered, right } = input;
+		if ((key !== 'lengthwise' && key !== 'count') || typeof entered !== 'number') return null;
+		return { entered: cut(input, entered, say), right: cut(input, Number(right[key]), say) };
+	}
+});
+
+/** A blank that is longer than it is wide. */
+function blankFor(random: Random, level: Level, sheet: Sheet) {
+	if (level === 3) return sawnBlank(random, sheet);
+	const pieceWidth = random.int(12, 44) / 4;
+	const least = Math.ceil(pieceWidth * 4) + 2;
+	return { pieceLength: random.int(least, least + 36) / 4, pieceWidth };
+}
+
+interface Sheet {
+	readonly length: number;
+	readonly width: number;
+}
+
+/**
+ * A blank whose width goes into the sheet a whole number of times, so that the kerf costs a row,
+ * and whose length leaves enough over that the kerf costs none along the sheet.
+ */
+function sawnBlank(random: Random, { length, width }: Sheet) {
+	const quarters = Array.from({ length: 49 }, (_, i) => 8 + i / 4);
+	const pieceLength = random.pick(quarters.filter((one) => length % one >= one / 3));
+	return { pieceLength, pieceWidth: width / random.pick([6, 8, 12]) };
+}
+
+type Input = EffectInput<typeof piecesPerSheet>;
+
+/** Drawing units that a sheet is long. */
+const width = 330;
+
+/** `count` blanks laid out on the sheet; those that do not fit run off its end. */
+function cut({ given, right, key }: Input, count: number, say: Say): Outcome {
+	const turned = key === 'count' && better(right, count) === 'crosswise';
+	const grid = gridOn(given, right, turned);
+	const most = grid.columns * grid.rows;
+	const whole = Math.max(0, Math.min(Math.floor(count), most));
+	const scale = width / given.sheetLength;
+	const height = given.sheetWidth * scale;
+	return {
+		drawing: {
+			title: `A stock sheet with ${say(key, count)} blanks laid out.`,
+			shapes: [
+				rectangle(0, 0, width, height, 'waste'),
+				...gridPieces(grid, 0, whole, { scale, fill: 'metal-b', line: 'thin' }),
+				...overrun(grid, Math.max(0, Math.ceil(count - most)), {
+					scale,
+					fill: 'none',
+					line: 'slip'
+				})
+			]
+		},
+		says: counted(say(key, count), count - most, turned)
+	};
+}
+
+/** Which way the blanks lie that make this number, or the better way for any other number. */
+function better(right: Input['right'], count: number): 'lengthwise' | 'crosswise' {
+	const [lengthwise, crosswise] = [Number(right.lengthwise), Number(right.crosswise)];
+	if (count === lengthwise) return 'lengthwise';
+	return count === crosswise || crosswise > lengthwise ? 'crosswise' : 'lengthwise';
+}
+
+function gridOn(given: Input['given'], right: Input['right'], turned: boolean): Grid {
+	const { pieceLength, pieceWidth, kerf } = given;
+	return turned
+		? {
+				along: pieceWidth,
+				across: pieceLength,
+				kerf,
+				columns: Number(right.turnedAlong),
+				rows: Number(right.turnedAcross)
+			}
+		: {
+				along: pieceLength,
+				across: pieceWidth,
+				kerf,
+				columns: Number(right.alongLength),
+				rows: Number(right.acrossWidth)
+			};
+}
+
+function counted(count: string, over: number, turned: boolean): string {
+	const laid = `${count} blanks laid ${turned ? 'across' : 'along'} the sheet`;
+	const apart = Number(Math.abs(over).toFixed(2));
+	if (over > 0) return `${laid}: ${apart} more than the sheet holds this way.`;
+	return over < 0
+		? `${laid}: there is room for ${apart} more.`
+		: `${laid}: it holds no more this way.`;
+}

@@ -1,0 +1,63 @@
+import { expect, test } from 'vitest';
+import { piecesPerSheetTasks } from '../../../src/lib/engine/families/cutting/pieces-per-sheet.ts';
+import { drawTask } from '../../../src/lib/engine/families/task.ts';
+import { stockSheets } from '../../../src/lib/engine/trade/stock.ts';
+import { allTasks, givenAt, manyTasks, outcomeOf, sizeOf, slipsNamed } from './many-tasks.ts';
+
+test('sheets are stocked, and blanks are longer than wide', () => {
+	for (const task of allTasks(piecesPerSheetTasks)) {
+		const [length, width] = [givenAt(task, 'sheetLength'), givenAt(task, 'sheetWidth')];
+		expect(stockSheets).toContainEqual({ length, width });
+		expect(givenAt(task, 'pieceLength')).toBeGreaterThan(givenAt(task, 'pieceWidth'));
+	}
+});
+
+test('only the saw takes a kerf, and then its grain fixes the blanks', () => {
+	for (const task of allTasks(piecesPerSheetTasks)) {
+		const sawn = task.id.level === 3;
+		expect(givenAt(task, 'kerf') > 0).toBe(sawn);
+		expect(task.drawn.basis?.includes('p. 4-58')).toBe(sawn);
+	}
+});
+
+test('a kerf left out both ways costs a row too many, and is named', () => {
+	for (const task of manyTasks(piecesPerSheetTasks, 3)) {
+		const rows = givenAt(task, 'sheetWidth') / givenAt(task, 'pieceWidth');
+		const inRow = Math.floor(givenAt(task, 'sheetLength') / givenAt(task, 'pieceLength'));
+		expect(Number(task.right.lengthwise)).toBe((rows - 1) * inRow);
+		expect(slipsNamed(task, 'lengthwise', rows * inRow)).toContain('noKerfAcross');
+	}
+});
+
+test('trying one way only is named, whichever way is better', () => {
+	for (const task of manyTasks(piecesPerSheetTasks, 2)) {
+		const [along, turned] = [Number(task.right.lengthwise), Number(task.right.crosswise)];
+		if (along === turned) continue;
+		const named = slipsNamed(task, 'count', Math.min(along, turned));
+		expect(named).toEqual([along < turned ? 'alongOnly' : 'turned']);
+	}
+});
+
+const task = drawTask(piecesPerSheetTasks, 2, 5);
+const count = Number(task.right.count);
+
+test.each([
+	{ entered: 0, says: 'there is room for' },
+	{ entered: -5, says: 'there is room for' },
+	{ entered: count - 1.5, says: 'there is room for 1.5 more' },
+	{ entered: count, says: 'it holds no more this way' },
+	{ entered: count + 3, says: '3 more than the sheet holds' },
+	{ entered: 1e6, says: 'more than the sheet holds' }
+])('$entered blanks: $says', ({ entered, says }) => {
+	const outcome = outcomeOf(task, 'count', entered);
+	expect(outcome?.says).toContain(says);
+	if (outcome) expect(sizeOf(outcome).width).toBeLessThan(520);
+});
+
+test('the other way is drawn for its own number', () => {
+	const [along, turned] = [Number(task.right.lengthwise), Number(task.right.crosswise)];
+	expect(along).not.toBe(turned);
+	expect(outcomeOf(task, 'count', along)?.says).toContain('laid along');
+	expect(outcomeOf(task, 'count', turned)?.says).toContain('laid across');
+	expect(outcomeOf(task, 'alongLength', 3)).toBeNull();
+});

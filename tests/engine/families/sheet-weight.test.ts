@@ -1,0 +1,37 @@
+import { expect, test } from 'vitest';
+import { sheetWeightTasks } from '../../../src/lib/engine/families/cutting/sheet-weight.ts';
+import { densities } from '../../../src/lib/engine/trade/densities.ts';
+import { sheetThicknesses, stockSheets } from '../../../src/lib/engine/trade/stock.ts';
+import { allTasks, givenAt, manyTasks, slipsNamed } from './many-tasks.ts';
+
+const alloyOf = (given: object) => (given as { alloy: string }).alloy;
+
+test('a density from memory always stands on the task', () => {
+	const alloys = new Set<string>();
+	for (const { drawn } of allTasks(sheetWeightTasks)) {
+		const base = alloyOf(drawn.given).split('-')[0] ?? '';
+		alloys.add(base);
+		const { density, source } = densities[base] ?? { density: NaN, source: { standing: '' } };
+		const told = drawn.told?.find(([label]) => label === 'Density')?.[1];
+		if (source.standing !== 'read') expect(told).toBeDefined();
+		if (told) expect(parseFloat(told)).toBe(density);
+	}
+	expect(alloys.size).toBe(Object.keys(densities).length);
+});
+
+test('thicknesses are stocked, and at the first level the sheets', () => {
+	const stocked: readonly number[] = sheetThicknesses;
+	for (const task of allTasks(sheetWeightTasks)) expect(stocked).toContain(givenAt(task, 'T'));
+	for (const task of manyTasks(sheetWeightTasks, 1)) {
+		const [length, width] = [givenAt(task, 'length'), givenAt(task, 'width')];
+		expect(stockSheets).toContainEqual({ length, width });
+	}
+});
+
+test('feet for inches are named', () => {
+	for (const task of manyTasks(sheetWeightTasks, 1)) {
+		const weight = Number(task.right.weight);
+		expect(slipsNamed(task, 'weight', weight / 12)).toEqual(['oneSideInFeet']);
+		expect(slipsNamed(task, 'weight', weight / givenAt(task, 'T'))).toEqual(['noThickness']);
+	}
+});
