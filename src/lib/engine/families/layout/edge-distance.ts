@@ -78,7 +78,7 @@ function besideEdge(head: string, D: string): Drawing {
 	return {
 		title: `Edge of a sheet in section and from above, with ${head} rivet heads in a line beside it.`,
 		shapes: [
-			...stackSection({ layers: [0.5, 0.5], width, scale: unit }),
+			...stackSection({ layers: [0.5, 0.5], names: [], width, scale: unit }),
 			...setRivet(x, 1, 2.5, unit, flush ? 'countersunk' : 'universal'),
 			...plate({ left: 0, top: planTop, right: width, bottom: planBottom }, 'metal-a', ['left']),
 			...roundFeature(x, y, headRadius, 'rivet'),
