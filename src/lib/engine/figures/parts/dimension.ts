@@ -2,11 +2,22 @@ import { path, polyline, segment, type Shape, text, type TextShape } from '../dr
 
 const arrow = 7;
 
-function head(x: number, y: number, dx: number, dy: number): Shape {
+export function head(x: number, y: number, dx: number, dy: number): Shape {
 	// A closed arrowhead, 7 long and 5 wide, pointing along (dx, dy).
 	const [bx, by] = [x - dx * arrow, y - dy * arrow];
 	const [px, py] = [-dy * 2.5, dx * 2.5];
-	return path(polyline([[x, y], [bx + px, by + py], [bx - px, by - py]], true), 'dim', 'dye');
+	return path(
+		polyline(
+			[
+				[x, y],
+				[bx + px, by + py],
+				[bx - px, by - py]
+			],
+			true
+		),
+		'dim',
+		'dye'
+	);
 }
 
 interface DimensionNotes {

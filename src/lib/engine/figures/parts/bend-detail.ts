@@ -1,0 +1,34 @@
+import type { Shape } from '../drawing.ts';
+import { metal, type Section, section } from './bent.ts';
+import { insideRadius, moldLines } from './bent-notes.ts';
+import { dimensionDown } from './dimension.ts';
+
+/** One bend, inches and degrees from flat, with the lettering of its radius and thickness. */
+interface Bend {
+	readonly R: number;
+	readonly T: number;
+	readonly angle: number;
+	/** Without a label for R the radius is not lettered. */
+	readonly labels: { readonly R?: string; readonly T: string };
+}
+
+/** Leg lengths on paper: the first has room for lettering above it. */
+const legs = [128, 76] as const;
+
+/** A single bend drawn large, its legs cut short, with radius, thickness and mold lines. */
+export function bendDetail({ R, T, angle, labels }: Bend): { part: Section; shapes: Shape[] } {
+	const setback = Math.tan((angle * Math.PI) / 360) * (R + T);
+	const scale = Math.min(72 / (R + T), 130 / setback);
+	const flats = legs.map((leg) => leg / scale);
+	const part = section({ R, T, flats, bends: [angle] }, scale);
+	const corner = part.corners[0];
+	return {
+		part,
+		shapes: [
+			metal(part),
+			...moldLines(part),
+			...(corner && labels.R ? insideRadius(part, corner, labels.R) : []),
+			...dimensionDown(-part.T / 2, part.T / 2, -24, 0, labels.T)
+		]
+	};
+}
