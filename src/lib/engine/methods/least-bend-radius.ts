@@ -1,0 +1,71 @@
+import { length, method, slip, step, words } from '../solver/method.ts';
+import { chartRadius, thousandths } from '../trade/tolerances.ts';
+
+export const leastBendRadius = method({
+	id: 'least-bend-radius',
+	title: 'Least bend radius from the chart',
+	given: {
+		alloy: words('Alloy and temper'),
+		T: length('Thickness')
+	},
+	steps: {
+		radius: step('minimumRadius(alloy, T)', 'Least inside radius in the chart', {
+			rule: 'bend.least-radius',
+			tolerance: chartRadius
+		}),
+		in32nds: step('nearest(radius, 1/32 in)', 'The 32nd it stands for', {
+			symbol: 'in 32nds',
+			rule: 'bend.chart-32nds',
+			style: 'fraction',
+			tolerance: thousandths
+		}),
+		bar: step('nextBar(in32nds)', 'Sharpest nose bar allowed', {
+			rule: 'bend.nose-bar',
+			style: 'fraction',
+			tolerance: thousandths
+		})
+	},
+	slips: {
+		rowUp: slip(
+			'radius',
+			'radiusBeside(alloy, T, -1, 0)',
+			'One row too high: that is the radius for thinner sheet.'
+		),
+		rowDown: slip(
+			'radius',
+			'radiusBeside(alloy, T, 1, 0)',
+			'One row too low: that is the radius for thicker sheet.'
+		),
+		columnLeft: slip(
+			'radius',
+			'radiusBeside(alloy, T, 0, -1)',
+			'One column too far left: that is another alloy or temper.'
+		),
+		columnRight: slip(
+			'radius',
+			'radiusBeside(alloy, T, 0, 1)',
+			'One column too far right: that is another alloy or temper.'
+		),
+		annealed: slip(
+			'radius',
+			'minimumRadius(annealed(alloy), T)',
+			'That is the radius for the annealed sheet (O): this temper is harder and needs more.'
+		),
+		thickness: slip(
+			'radius',
+			'T',
+			'That is the thickness: the radius stands in the column of the alloy.'
+		),
+		decimals: slip(
+			'bar',
+			'nextBar(radius)',
+			'The two decimals stand for a 32nd, so the bar of that very size is allowed.'
+		),
+		under: slip(
+			'bar',
+			'barUnder(in32nds)',
+			'A bar sharper than the least radius: the metal may crack.'
+		),
+		largest: slip('bar', '1/4 in', 'The largest bar in the rack: a sharper one is allowed too.')
+	}
+});
