@@ -1,0 +1,121 @@
+import { type Drawing, path, polyline } from '../../figures/drawing.ts';
+import { along, metal, section } from '../../figures/parts/bent.ts';
+import { chartTable } from '../../figures/parts/chart-table.ts';
+import { leastBendRadius } from '../../methods/least-bend-radius.ts';
+import { radiusColumns, radiusRows, rowOf } from '../../trade/least-radius.ts';
+import { noseRadii, sheetThicknesses } from '../../trade/stock.ts';
+import { type EffectInput, family, type Outcome, type Say } from '../family.ts';
+import type { Level } from '../task-number.ts';
+
+const stories: Readonly<Record<Level, readonly string[]>> = {
+	1: [
+		'A drawing gives the alloy of a bracket but no bend radius.',
+		'A bracket will be bent from a sheet out of the rack.',
+		'The print for a clip has its radius smudged out.',
+		'You write the bend card for a batch of shelf angles.'
+	],
+	2: [
+		'The rack holds another temper than usual, so the old bend card does not do.',
+		'A stiffener cracked in the brake last week; you check its radius in the chart.',
+		'A bracket is to be made again in another alloy.',
+		'Two sheets of one thickness lie on the bench, and only one of them is the right temper.'
+	],
+	3: [
+		'The shop has bars for the nose of its brake and you put one on.',
+		'Before you set the brake you choose the nose bar for this sheet.',
+		'Someone left the sharpest bar on the brake; you change it for your sheet.',
+		'The brake is set up for a new batch, nose bar first.'
+	]
+};
+
+const alloys: Readonly<Record<Level, readonly string[]>> = {
+	1: ['2024-T3', '6061-T6', '5052-H34', '7075-T6'],
+	2: ['2024-T3', '2024-T4', '6061-T4', '6061-T6', '7075-T6', '7075-O', '2024-O', '5052-H34'],
+	3: ['2024-T3', '6061-T6', '5052-H34', '6061-T4']
+};
+
+/** Sizes of the older gauge series beside the stocked ones; the chart has one row for both. */
+const olderSizes: readonly number[] = [0.051, 0.064, 0.072, 0.081, 0.091];
+const olderStory =
+	'The sheet is of the older gauge series, which has no row of its own in the chart.';
+
+export const leastBendRadiusTasks = family({
+	code: 'BR',
+	id: 'least-bend-radius',
+	rev: 1,
+	topic: 'bends',
+	name: 'Least bend radius',
+	method: leastBendRadius,
+	draw(random, level) {
+		const T = random.pick(level === 2 ? [...sheetThicknesses, ...olderSizes] : sheetThicknesses);
+		return {
+			given: { alloy: random.pick(alloys[level]), T },
+			story: olderSizes.includes(T) ? olderStory : random.pick(stories[level]),
+			question:
+				level === 3
+					? 'What is the least radius, and which is the sharpest bar allowed?'
+					: 'What is the least inside radius for this sheet?',
+			asked: level === 3 ? ['radius', 'bar'] : ['radius'],
+			basis: 'The chart of the airframe handbook (FAA-H-8083-31B, ch. 4, p. 4-61, Fig. 4-124).',
+			cautions: level === 3 ? ['bend'] : []
+		};
+	},
+	figure: ({ T }, say) => chartExcerpt(T, say),
+	effect: (input, say) =>
+		(input.key === 'radius' || input.key === 'bar') && typeof input.entered === 'number'
+			? {
+					entered: outcome(input, input.entered, say),
+					right: outcome(input, Number(input.right[input.key]), say)
+				}
+			: null
+});
+
+/** Rows above and below the one that is wanted; the excerpt starts on a row that gives nothing away. */
+function chartExcerpt(T: number, say: Say): Drawing {
+	const first = Math.max(0, rowOf(T) - 1 - (rowOf(T) % 3));
+	const rows = radiusRows.slice(first, first + 5);
+	return {
+		title:
+			'Part of the chart of least inside bend radii: a row for each thickness, a column for each group of tempers.',
+		shapes: chartTable(
+			[['T'], ...radiusColumns],
+			rows.map((row) => row.map((size, i) => say(i === 0 ? 'T' : 'radius', size))),
+			['Nose bars in the rack:', noseRadii.map((bar) => say('bar', bar)).join(', ')]
+		)
+	};
+}
+
+/** Less than this is the rounding of the chart. */
+const rounding = 0.005;
+
+function outcome(
+	{ given: { T }, right, key }: EffectInput<typeof leastBendRadius>,
+	entered: number,
+	say: Say
+): Outcome {
+	const least = Number(right.in32nds);
+	const R = Math.min(Math.max(entered, 0.002), 3 * least + T);
+	const sharp = entered < least - rounding;
+	const named = `A radius of ${say(key, entered)}`;
+	const says = sharp
+		? `${named} is sharper than the chart allows: the outside is stretched too far and may crack, at once or in service.`
+		: entered <= Number(right[key]) + rounding
+			? `${named} is as sharp as this sheet may be bent.`
+			: `${named} will not crack, but the chart allows a sharper bend; this one takes more room than it needs.`;
+	const scale = Math.min(64 / least, 18 / T);
+	const part = section({ R, T, flats: [70 / scale, 70 / scale], bends: [90] }, scale);
+	const cracks = sharp
+		? part.corners.flatMap(({ centre }) =>
+				[30, 45, 60].map((at) => crack(centre, part.R, part.T, at - 90))
+			)
+		: [];
+	return { drawing: { title: says, shapes: [metal(part), ...cracks] }, says };
+}
+
+/** A crack that runs in from the outside face. */
+function crack(centre: readonly [number, number], R: number, T: number, heading: number) {
+	const points = [1, 0.75, 0.5, 0.35].map((depth, i) =>
+		along(centre, heading + (i % 2 === 0 ? 2 : -2), R + T * depth)
+	);
+	return path(polyline(points), 'slip');
+}

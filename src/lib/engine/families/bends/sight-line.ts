@@ -1,0 +1,105 @@
+import { type Drawing, type Shape, text } from '../../figures/drawing.ts';
+import { metal, type Section, section } from '../../figures/parts/bent.ts';
+import { angleFromFlat, legDimension, moldLines, note } from '../../figures/parts/bent-notes.ts';
+import { noseBar } from '../../figures/parts/nose-bar.ts';
+import { boundsOf } from '../../figures/to-svg.ts';
+import { sightLine } from '../../methods/sight-line.ts';
+import type { GivenValues } from '../../solver/method.ts';
+import { bendSheets } from '../../trade/nose-bars.ts';
+import { bentOutcome, offBy } from '../bent-outcome.ts';
+import { type EffectInput, family, type Outcome, type Say } from '../family.ts';
+
+const stories = [
+	'The blank for a rib clip lies ready beside the brake.',
+	'You set a shelf angle into the leaf brake for its only bend.',
+	'A flange of a battery box goes under the nose of the brake.',
+	'The last bend of a duct bracket is left to make.',
+	'A stiffener blank is marked with its flats and goes to the brake.'
+];
+
+export const sightLineTasks = family({
+	code: 'BG',
+	id: 'sight-line',
+	rev: 1,
+	topic: 'bends',
+	name: 'Sight line for the brake',
+	method: sightLine,
+	draw(random, level) {
+		const { alloy, T, bars } = random.pick(bendSheets);
+		return {
+			given: {
+				leg: random.int(10, 28) / 16,
+				R: random.pick(bars),
+				T,
+				angle: level === 1 ? 90 : random.pick([30, 45, 60, 75, 105, 120, 135])
+			},
+			story: random.pick(stories),
+			question:
+				level === 3
+					? 'Where do the bend tangent line and the sight line go, from the edge under the nose?'
+					: 'Where does the sight line go, from the edge under the nose?',
+			asked: level === 3 ? ['tangentLine', 'sightLine'] : ['sightLine'],
+			told: [['Material', alloy]],
+			cautions: ['bend']
+		};
+	},
+	figure: (given, say) => inTheBrake(given, say),
+	effect: (input, say) => {
+		const { key, entered, right } = input;
+		if ((key !== 'sightLine' && key !== 'tangentLine') || typeof entered !== 'number') return null;
+		return {
+			entered: outcome(input, entered, say),
+			right: outcome(input, Number(right[key]), say)
+		};
+	}
+});
+
+/** The part as it leaves the brake, the nose bar still on the leg that was clamped. */
+function inTheBrake({ leg, R, T, angle }: GivenValues<typeof sightLine>, say: Say): Drawing {
+	const setback = Math.tan((angle * Math.PI) / 360) * (R + T);
+	const scale = Math.min(210 / leg, 64 / (R + T));
+	const part = section({ R, T, flats: [leg - setback, 84 / scale], bends: [angle] }, scale);
+	const shapes = [
+		metal(part),
+		...moldLines(part),
+		...withNose(part),
+		...legDimension(part, 0, 34, `leg ${say('leg', leg)}`),
+		...part.corners.flatMap((corner) => angleFromFlat(corner, say('angle', angle)))
+	];
+	const { left, right, bottom } = boundsOf(shapes);
+	return {
+		title: `A sheet bent ${say('angle', angle)} round the nose of the brake; one leg lies under the nose.`,
+		shapes: [
+			...shapes,
+			...part.corners.map(({ centre }) =>
+				text(centre[0] - 46, centre[1] + part.R - 12, 'nose', { tone: 'ink', anchor: 'middle' })
+			),
+			note((left + right) / 2, bottom + 20, `R ${say('R', R)} inside, T ${say('T', T)}`)
+		]
+	};
+}
+
+function withNose({ corners, R }: Section): Shape[] {
+	return corners.map(({ centre }) => noseBar(centre, R, Math.max(8, Math.min(100, centre[0] - 6))));
+}
+
+/** A line that lies too far in puts the whole bend too far in. */
+function outcome(
+	{ given: { R, T, angle }, right, key }: EffectInput<typeof sightLine>,
+	entered: number,
+	say: Say
+): Outcome {
+	const flat = Number(right.tangentLine);
+	const other = Math.max(flat, 4 * (R + T));
+	const shift = entered - Number(right[key]);
+	const off = offBy(shift, say);
+	const line = key === 'sightLine' ? 'With the sight line' : 'With the tangent line';
+	return bentOutcome({
+		wanted: { R, T, flats: [flat, other], bends: [angle] },
+		got: { R, T, flats: [flat + shift, other - shift], bends: [angle] },
+		also: withNose,
+		says: off
+			? `${line} at ${say(key, entered)}, the leg under the nose comes out ${off}, and the other leg is off as far the other way.`
+			: `${line} at ${say(key, entered)}, both legs come out to their mold lines.`
+	});
+}

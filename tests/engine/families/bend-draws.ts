@@ -1,0 +1,64 @@
+import { expect } from 'vitest';
+import type { AnyFamily } from '../../../src/lib/engine/families/family.ts';
+import { drawTask, type Task } from '../../../src/lib/engine/families/task.ts';
+import { levels } from '../../../src/lib/engine/families/task-number.ts';
+import { boundsOf } from '../../../src/lib/engine/figures/to-svg.ts';
+import type { Drawing } from '../../../src/lib/engine/figures/drawing.ts';
+import type { LengthUnit, Value } from '../../../src/lib/engine/quantity/kind.ts';
+import { textAt } from '../../../src/lib/engine/solver/show.ts';
+import { leastRadius } from '../../../src/lib/engine/trade/least-radius.ts';
+import { noseRadii, sheetThicknesses } from '../../../src/lib/engine/trade/stock.ts';
+
+/** 300 tasks of each level. */
+export function bendTasks(family: AnyFamily): Task[] {
+	return levels.flatMap((level) =>
+		Array.from({ length: 300 }, (_, seed) => drawTask(family, level, seed))
+	);
+}
+
+/** The sheet is stocked, and the bar that bends it is in the rack and not too sharp for it. */
+export function expectStocked({ number, drawn }: Task): void {
+	const { R, T } = drawn.given;
+	const [, alloy = ''] = drawn.told?.find(([label]) => label === 'Material') ?? [];
+	expect(sheetThicknesses, number).toContain(T);
+	expect(noseRadii, number).toContain(R);
+	expect(Number(R) * 32, number).toBeGreaterThanOrEqual(
+		Math.round(leastRadius(alloy, Number(T)) * 32)
+	);
+}
+
+/** Figure and effects are finite, fit their sheet, and say something; the right value has one. */
+export function expectDrawn(task: Task, effectOn: readonly string[]): void {
+	const { family, drawn, right, slips } = task;
+	// Every 20th task is looked at closely: in millimetres, and with every wrong value.
+	const closely = task.id.seed % 20 === 0;
+	for (const units of closely ? (['in', 'mm'] as const) : (['in'] as const)) {
+		expectFits(family.figure(drawn.given, sayIn(task, units)), 560);
+	}
+	for (const key of effectOn) {
+		const wrong = closely ? [...slips.values()].map((values) => values[key] ?? NaN) : [];
+		for (const entered of [right[key] ?? NaN, ...wrong]) {
+			const effect = family.effect?.(
+				{ given: drawn.given, right, key, entered },
+				sayIn(task, 'in')
+			);
+			expect(effect, `${task.number} ${key}`).toBeTruthy();
+			if (!effect) continue;
+			expectFits(effect.entered.drawing, 900);
+			expectFits(effect.right.drawing, 420);
+			expect(effect.entered.says).toMatch(/^[A-Z0-9].*[.]$/);
+		}
+	}
+}
+
+export function sayIn({ family }: Task, units: LengthUnit) {
+	return (key: string, value: Value) => textAt(family.method, key, value, units);
+}
+
+function expectFits({ title, shapes }: Drawing, width: number): void {
+	expect(title).toMatch(/[.]$/);
+	const box = boundsOf(shapes);
+	expect(box.right - box.left).toBeGreaterThan(20);
+	expect(box.right - box.left).toBeLessThanOrEqual(width);
+	expect(box.bottom - box.top).toBeLessThanOrEqual(900);
+}

@@ -1,0 +1,47 @@
+import { expect, test } from 'vitest';
+import { leastBendRadiusTasks } from '../../../src/lib/engine/families/bends/least-bend-radius.ts';
+import { rowOf, radiusRows } from '../../../src/lib/engine/trade/least-radius.ts';
+import { bendTasks, expectDrawn, sayIn } from './bend-draws.ts';
+
+const tasks = bendTasks(leastBendRadiusTasks);
+
+test('drawings of 900 tasks', () => {
+	for (const task of tasks) expectDrawn(task, ['radius', 'bar']);
+});
+
+test('the excerpt shows the wanted row with one above and one below, at no fixed place', () => {
+	const places = new Set<number>();
+	for (const task of tasks) {
+		const T = Number(task.drawn.given.T);
+		const say = sayIn(task, 'in');
+		const printed = radiusRows[rowOf(T)]?.[0] ?? NaN;
+		const figure = task.family.figure(task.drawn.given, say);
+		const sizes = figure.shapes.flatMap((shape) =>
+			shape.kind === 'text' && shape.tone === 'dim' && shape.text.startsWith('0.')
+				? [shape.text]
+				: []
+		);
+		const at = sizes.indexOf(say('T', printed));
+		expect(at).toBeGreaterThan(0);
+		expect(at).toBeLessThan(sizes.length - 1);
+		places.add(at);
+	}
+	expect(places.size).toBeGreaterThan(1);
+});
+
+test('too sharp a radius cracks, the right one does not', () => {
+	for (const task of tasks.slice(600)) {
+		const { given } = task.drawn;
+		const least = Number(task.right.in32nds);
+		const effectOf = (entered: number) =>
+			task.family.effect?.({ given, right: task.right, key: 'radius', entered }, sayIn(task, 'in'))
+				?.entered;
+		const cracked = (entered: number) =>
+			effectOf(entered)?.drawing.shapes.some(
+				(shape) => shape.kind === 'path' && shape.line === 'slip'
+			);
+		expect(cracked(least / 2)).toBe(true);
+		expect(cracked(Number(task.right.radius))).toBe(false);
+		expect(effectOf(least * 2)?.says).toMatch(/will not crack/);
+	}
+});

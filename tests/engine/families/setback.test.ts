@@ -1,0 +1,36 @@
+import { expect, test } from 'vitest';
+import { setbackTasks } from '../../../src/lib/engine/families/bends/setback.ts';
+import { misprintedK } from '../../../src/lib/engine/trade/k-chart.ts';
+import { bendTasks, expectDrawn, expectStocked, sayIn } from './bend-draws.ts';
+
+const tasks = bendTasks(setbackTasks);
+
+test('sheets, bars and drawings of 900 tasks', () => {
+	for (const task of tasks) {
+		expectStocked(task);
+		expectDrawn(task, ['K', 'setback']);
+	}
+});
+
+test('level 1 is square, levels 2 and 3 are not, and no misprinted K is asked', () => {
+	for (const { id, drawn } of tasks) {
+		const { angle } = drawn.given;
+		if (id.level === 1) expect(angle).toBe(90);
+		else expect(angle).not.toBe(90);
+		expect(misprintedK.has(Number(angle))).toBe(false);
+	}
+});
+
+test('a setback without T leaves each leg too long, and a doubled radius too short', () => {
+	const task = tasks[0];
+	if (!task?.family.effect) throw new Error('no effect');
+	const { R, T } = task.drawn.given as { R: number; T: number };
+	const said = (entered: number) =>
+		task.family.effect?.(
+			{ given: task.drawn.given, right: task.right, key: 'setback', entered },
+			sayIn(task, 'in')
+		)?.entered.says;
+	expect(said(R)).toMatch(/each leg comes out (about|less than) .* too long[.]$/);
+	expect(said(2 * R + T)).toMatch(/each leg comes out (about|less than) .* too short[.]$/);
+	expect(said(R + T)).toMatch(/both legs come out to their mold lines[.]$/);
+});

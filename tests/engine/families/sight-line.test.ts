@@ -1,0 +1,29 @@
+import { expect, test } from 'vitest';
+import { sightLineTasks } from '../../../src/lib/engine/families/bends/sight-line.ts';
+import { bendTasks, expectDrawn, expectStocked, sayIn } from './bend-draws.ts';
+
+const tasks = bendTasks(sightLineTasks);
+
+test('sheets, bars and drawings of 900 tasks', () => {
+	for (const task of tasks) {
+		expectStocked(task);
+		expectDrawn(task, ['tangentLine', 'sightLine']);
+	}
+});
+
+test('nearly every task tells the middle of the allowance from the sight line', () => {
+	const told = tasks.filter(({ slips }) => slips.has('middle')).length;
+	expect(told / tasks.length).toBeGreaterThan(0.8);
+});
+
+test('a line on the tangent line makes the leg under the nose too short', () => {
+	for (const task of tasks.slice(0, 50)) {
+		const { given } = task.drawn;
+		const effect = task.family.effect?.(
+			{ given, right: task.right, key: 'sightLine', entered: task.right.tangentLine ?? NaN },
+			sayIn(task, 'in')
+		);
+		expect(effect?.entered.says).toMatch(/the leg under the nose comes out .* too short/);
+		expect(effect?.right.says).toMatch(/both legs come out to their mold lines[.]$/);
+	}
+});
