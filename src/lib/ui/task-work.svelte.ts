@@ -1,4 +1,4 @@
-import type { Task } from '$lib/engine/families/task.ts';
+import { stepsOf, type Task } from '$lib/engine/families/task.ts';
 import { mark } from '$lib/engine/marking/mark.ts';
 import type { Entry, Verdicts } from '$lib/engine/marking/verdict.ts';
 import type { LengthUnit } from '$lib/engine/quantity/kind.ts';
@@ -48,7 +48,7 @@ export class TaskWork {
 	constructor(task: Task, units: () => LengthUnit) {
 		const { method } = task.family;
 		this.task = task;
-		this.stepKeys = Object.keys(method.steps);
+		this.stepKeys = stepsOf(task);
 		this.#answerLines = task.drawn.asked.map((key) => new AnswerLine(method, key, units));
 		this.#stepLines = this.stepKeys
 			.filter((key) => method.steps[key]?.tolerance)

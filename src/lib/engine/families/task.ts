@@ -20,6 +20,12 @@ export interface Task {
 	readonly slips: ReadonlyMap<string, Values>;
 }
 
+/** The steps of a task, in order: those of the method up to the last one that is asked. */
+export function stepsOf({ family, drawn }: Task): string[] {
+	const keys = Object.keys(family.method.steps);
+	return keys.slice(0, Math.max(...drawn.asked.map((key) => keys.indexOf(key))) + 1);
+}
+
 const tries = 400;
 
 /** @throws TaskNumberError with one sentence when there is no such task. */

@@ -70,8 +70,10 @@ function oneSlip(question: Question): Cause | null {
 	const hits = slipIds(question).filter((id) => leadsHere(question, made([id], question)));
 	const [first] = hits;
 	if (first === undefined) return null;
-	const sameStep = hits.every((id) => slips[id]?.step === slips[first]?.step);
-	return sameStep ? { kind: 'slip', slips: [first] } : { kind: 'either', slips: hits.slice(0, 2) };
+	const elsewhere = hits.find((id) => slips[id]?.step !== slips[first]?.step);
+	return elsewhere === undefined
+		? { kind: 'slip', slips: [first] }
+		: { kind: 'either', slips: [first, elsewhere] };
 }
 
 /** The changes that make these slips. */

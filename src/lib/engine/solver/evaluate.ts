@@ -30,7 +30,7 @@ export function evaluate(method: Method, given: Values, changes: Changes = {}): 
 		const slipId = made?.[key];
 		const formula = slipId === undefined ? steps[key] : slips[slipId];
 		if (!formula) throw new Error(`unknown slip: ${slipId ?? key}`);
-		const value = finite(formula.run(values), method, key);
+		const value = sound(formula.run(values), method, key, values);
 		values[key] = carry ? carry(value, key) : value;
 	}
 	return values;
@@ -48,23 +48,23 @@ export function withSlip(method: Method, right: Values, slipId: string): Values 
 		const key = order[i] ?? '';
 		const formula = key === at ? slips[slipId] : steps[key];
 		if (!formula) throw new Error(`unknown slip: ${slipId}`);
-		values[key] = finite(formula.run(values), method, key);
+		values[key] = sound(formula.run(values), method, key, values);
 	}
 	return values;
 }
 
 /** The first limit of the method that these values break, as the sentence that says so. */
 export function brokenLimit(method: Method, values: Values): string | null {
-	const at = compiledOf(method).limits.findIndex(
-		(formula) => !(Number(formula.run(values)) >= -1e-9)
-	);
+	const at = compiledOf(method).limits.findIndex((formula) => Number(formula.run(values)) < -1e-9);
 	return at < 0 ? null : (method.limits[at]?.says ?? null);
 }
 
-function finite(value: Value, method: Method, key: string): Value {
+function sound(value: Value, method: Method, key: string, before: Values): Value {
 	if (typeof value === 'number' ? Number.isFinite(value) : isSound(value)) return value;
 	const label = method.steps[key]?.label.toLowerCase() ?? key;
-	throw new TradeError(`These numbers give no answer for “${label}”: check them.`);
+	throw new TradeError(
+		brokenLimit(method, before) ?? `These numbers give no answer for “${label}”: check them.`
+	);
 }
 
 function isSound(value: string | readonly number[]): boolean {
