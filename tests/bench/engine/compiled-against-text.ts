@@ -85,8 +85,14 @@ const textFunctions = Object.fromEntries(
 			const list = values.find(
 				(value, i) => math.isMatrix(value) && !(fn.takes[i] ?? '').includes('[]')
 			);
-			if (math.isMatrix(list))
-				return math.map(list, (one) => work(...values.map((v) => (v === list ? one : v))));
+			if (math.isMatrix(list)) {
+				const members = list.valueOf() as unknown[];
+				return math.matrix(
+					members.map((one) =>
+						work(...values.map((value) => (value === list ? one : value)))
+					) as number[]
+				);
+			}
 			const like = values.find((value) => math.isUnit(value) || math.isMatrix(value));
 			return restored(run(...values.map(plainOf)), fn.gives, like);
 		};

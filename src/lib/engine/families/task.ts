@@ -63,13 +63,16 @@ function sound(parts: Pick<Task, 'number' | 'id' | 'family' | 'drawn'>): Task | 
 	const { family, drawn } = parts;
 	const { method } = family;
 	const right = orNone(() => evaluate(method, drawn.given));
-	if (!right || brokenLimit(method, right) || !steady(family, drawn, right)) return null;
+	if (!right || brokenLimit(method, right)) return null;
+	const rounded = evaluate(method, drawn.given, { carry: shopRounded });
+	// Rounding every step as a shop does must leave each asked value where it is.
+	if (drawn.asked.some((key) => differs(method, key, right, rounded))) return null;
 	const slips = new Map<string, Values>();
 	for (const slipId of Object.keys(method.slips)) {
 		const values = orNone(() => withSlip(method, right, slipId));
-		if (values && drawn.asked.some((key) => differs(family.method, key, right, values))) {
-			slips.set(slipId, values);
-		}
+		const shows = (key: string) =>
+			values && differs(method, key, right, values) && differs(method, key, rounded, values);
+		if (values && drawn.asked.some(shows)) slips.set(slipId, values);
 	}
 	const enough = drawn.asked.every(
 		(key) => distinctAt(family, key, right, slips) >= slipsWanted(family, key)
@@ -85,12 +88,6 @@ function orNone(work: () => Values): Values | null {
 		if (error instanceof TradeError) return null;
 		throw error;
 	}
-}
-
-/** Whether rounding every step as a shop does leaves each asked value where it is. */
-function steady(family: AnyFamily, drawn: Draw, right: Values): boolean {
-	const rounded = evaluate(family.method, drawn.given, { carry: shopRounded });
-	return drawn.asked.every((key) => !differs(family.method, key, right, rounded));
 }
 
 /** Different wrong values that the slips lead to at `key`, all told apart from the right one. */
