@@ -1,0 +1,43 @@
+import { type Shape } from '../drawing.ts';
+import { dimensionAcross, dimensionDown, leader } from './dimension.ts';
+import { drivenRivet, stackHeight, stackSection } from './joint.ts';
+
+/** A shop head in inches. */
+export interface ShopHead {
+	readonly across: number;
+	readonly high: number;
+}
+
+interface HeadNotes {
+	readonly D?: string;
+	readonly across?: string;
+	readonly high?: string;
+}
+
+const width = 250;
+const x = width / 2;
+/** Every rivet is drawn this thick, so that heads can be compared by their shape. */
+const drawnD = 58;
+
+/** A driven rivet in two sheets, its shop head to scale with the shank. */
+export function drivenSection(D: number, head: ShopHead, notes: HeadNotes = {}): Shape[] {
+	const scale = drawnD / D;
+	const layers = [0.35 * D, 0.35 * D];
+	const grip = stackHeight(layers, 1);
+	const across = between(head.across, 0.2 * D, 4 * D);
+	const high = between(head.high, 0.03 * D, 3 * D);
+	const [top, bottom] = [grip * scale, (grip + high) * scale];
+	const [left, right] = [x - (across * scale) / 2, x + (across * scale) / 2];
+	const shapes = [
+		...stackSection({ layers, width, scale }),
+		...drivenRivet(x, D, grip, { across, high }, scale)
+	];
+	if (notes.D) shapes.push(...leader(x - drawnD / 2, top / 2, -12, top / 2, notes.D));
+	if (notes.across) shapes.push(...dimensionAcross(left, right, bottom + 32, bottom, notes.across));
+	if (notes.high) shapes.push(...dimensionDown(top, bottom, right + 34, right, notes.high));
+	return shapes;
+}
+
+function between(value: number, low: number, high: number): number {
+	return Math.min(Math.max(value, low), high);
+}
