@@ -1,6 +1,9 @@
 /** What to do with a driven rivet, by its shop head. */
 export const headJudgements = ['accept', 'drive more', 'replace'] as const;
 
+/** Sizes nearer to a limit than this are on it, and a limit itself is allowed. */
+const slack = 1e-9;
+
 /** A size measured on a head, between the least and the most it may be. */
 interface Measured {
 	readonly size: number;
@@ -13,8 +16,12 @@ interface Measured {
  * only helps one that is too narrow or too high, and neither too wide nor too flat.
  */
 export function judgedHead(width: Measured, height: Measured): string {
-	const spent = width.size > width.most || height.size < height.least;
+	const spent = over(width.size, width.most) || over(height.least, height.size);
 	if (spent) return 'replace';
-	const unfinished = width.size < width.least || height.size > height.most;
+	const unfinished = over(width.least, width.size) || over(height.size, height.most);
 	return unfinished ? 'drive more' : 'accept';
+}
+
+function over(size: number, limit: number): boolean {
+	return size > limit + slack;
 }
