@@ -1,0 +1,79 @@
+import { length, method, slip, step } from '../solver/method.ts';
+import { clearanceOfHole, drillSizes } from '../trade/tolerances.ts';
+
+export const drillForRivet = method({
+	id: 'drill-for-rivet',
+	title: 'Drills for a rivet hole',
+	given: {
+		D: length('Rivet diameter', { style: 'rivet-diameter' })
+	},
+	steps: {
+		pilot: step('pilotDrill(D)', 'Pilot drill', {
+			rule: 'drill.rivet',
+			style: 'drill',
+			tolerance: drillSizes
+		}),
+		final: step('finalDrill(D)', 'Final drill', {
+			rule: 'drill.rivet',
+			style: 'drill',
+			tolerance: drillSizes
+		}),
+		clearance: step('final - D', 'Clearance: hole less shank', {
+			rule: 'drill.clearance',
+			tolerance: clearanceOfHole
+		})
+	},
+	slips: {
+		finalForPilot: slip(
+			'pilot',
+			'finalDrill(D)',
+			'That is the final drill; the pilot goes through first and is the nominal rivet size.'
+		),
+		removalForPilot: slip(
+			'pilot',
+			'D - (1/32 in)',
+			'1/32 in under the rivet is for drilling a head off; the pilot is the nominal rivet size.'
+		),
+		halfForPilot: slip('pilot', 'D / 2', 'Half the rivet: the pilot is the nominal rivet size.'),
+		nextForPilot: slip(
+			'pilot',
+			'pilotDrill(D + (1/32 in))',
+			'That is the pilot of the next larger rivet: one row too far down.'
+		),
+		nominal: slip(
+			'final',
+			'D',
+			'The nominal rivet size: the shank binds; the final drill is a little over it.'
+		),
+		rowAbove: slip(
+			'final',
+			'finalDrill(D - (1/32 in))',
+			'That is the final drill of the next smaller rivet: one row too far up.'
+		),
+		rowBelow: slip(
+			'final',
+			'finalDrill(D + (1/32 in))',
+			'That is the final drill of the next larger rivet: one row too far down.'
+		),
+		sixtyFourthOver: slip(
+			'final',
+			'D + (1/64 in)',
+			'1/64 in over the rivet is far too loose; about 0.003 in is wanted.'
+		),
+		sizeOver: slip(
+			'final',
+			'D + (1/32 in)',
+			'1/32 in over is the next rivet size; about 0.003 in over the shank is wanted.'
+		),
+		oneSide: slip(
+			'clearance',
+			'(final - D) / 2',
+			'Half of it: the gap on one side; clearance is hole diameter less shank diameter.'
+		),
+		bothSides: slip(
+			'clearance',
+			'2 * (final - D)',
+			'Twice the clearance: hole diameter less shank diameter already counts both sides.'
+		)
+	}
+});

@@ -1,0 +1,68 @@
+import { method, slip, step, words } from '../solver/method.ts';
+import { drillSizes } from '../trade/tolerances.ts';
+
+export const drillSize = method({
+	id: 'drill-size',
+	title: 'Size of a number or letter drill',
+	given: {
+		drill: words('Drill')
+	},
+	steps: {
+		size: step('chartSize(drill)', 'Size of the drill', {
+			rule: 'drill.sizes',
+			tolerance: drillSizes
+		}),
+		fraction: step('upTo(size, 1/64 in)', 'Next fraction drill up', {
+			rule: 'drill.fraction',
+			style: 'fraction',
+			tolerance: drillSizes
+		})
+	},
+	slips: {
+		rowLarger: slip(
+			'size',
+			'chartSize(nextLarger(drill))',
+			'One row off in the chart: that is the next larger drill.'
+		),
+		rowSmaller: slip(
+			'size',
+			'chartSize(nextSmaller(drill))',
+			'One row off in the chart: that is the next smaller drill.'
+		),
+		twoRowsLarger: slip(
+			'size',
+			'chartSize(nextLarger(nextLarger(drill)))',
+			'Two rows off in the chart: that drill is larger.'
+		),
+		twoRowsSmaller: slip(
+			'size',
+			'chartSize(nextSmaller(nextSmaller(drill)))',
+			'Two rows off in the chart: that drill is smaller.'
+		),
+		asThousandths: slip(
+			'size',
+			'drillNumber(drill) * (0.001 in)',
+			'The number was read as thousandths: it is only a name, and larger numbers are smaller drills.'
+		),
+		as64ths: slip(
+			'size',
+			'drillNumber(drill) * (1/64 in)',
+			'The number was read as 64ths: it is only a name, and larger numbers are smaller drills.'
+		),
+		down: slip(
+			'fraction',
+			'downTo(size, 1/64 in)',
+			'Rounded down: that drill makes a smaller hole; the next one up is asked.'
+		),
+		thirtySeconds: slip(
+			'fraction',
+			'upTo(size, 1/32 in)',
+			'Only 32nds were counted; fraction drills step by 1/64 in.'
+		),
+		oneMore: slip(
+			'fraction',
+			'upTo(size, 1/64 in) + (1/64 in)',
+			'One size too far: there is a smaller fraction drill that is large enough.'
+		)
+	}
+});
