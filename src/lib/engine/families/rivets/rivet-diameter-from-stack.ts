@@ -1,0 +1,53 @@
+import { rivetDiameterFromStack } from '../../methods/rivet-diameter-from-stack.ts';
+import { family } from '../family.ts';
+import { threeLayerJoints, twoLayerJoints } from '../joints.ts';
+import type { Random } from '../random.ts';
+import { diameterOutcome, stackWithCentreLine } from '../rivet-in-stack.ts';
+import { thicknessesForRivets } from '../sheets-for-rivets.ts';
+
+/** Layers that are not all alike, so that it matters which one is taken. */
+function unlikeLayers(random: Random, count: number): number[] {
+	const [one, other] = random.some(thicknessesForRivets, 2);
+	const layers = Array.from({ length: count }, () => random.pick(thicknessesForRivets));
+	const at = random.int(0, count - 1);
+	return layers.map((layer, i) =>
+		i === at ? (one ?? layer) : i === (at + 1) % count ? (other ?? layer) : layer
+	);
+}
+
+export const rivetDiameterFromStackTasks = family({
+	code: 'RD',
+	id: 'rivet-diameter-from-stack',
+	rev: 1,
+	topic: 'rivets',
+	name: 'Diameter from the stack',
+	method: rivetDiameterFromStack,
+	draw(random, level) {
+		const joint = random.pick(level === 1 ? twoLayerJoints : threeLayerJoints);
+		return {
+			given: { layers: unlikeLayers(random, joint.layers.length) },
+			story: joint.story,
+			question:
+				level === 3
+					? 'Which layer decides, what is three times that, and which is the smallest rivet?'
+					: 'Which is the smallest rivet diameter for this stack?',
+			asked: level === 3 ? ['thickest', 'threeT', 'diameter'] : ['diameter'],
+			labels: { layers: joint.layers },
+			basis: 'Airframe handbook, p. 4-32, for a part that carries stress.',
+			cautions: ['drill']
+		};
+	},
+	figure: ({ layers }, say) =>
+		stackWithCentreLine(
+			layers,
+			layers.map((one) => say('layers', one))
+		),
+	effect: ({ given: { layers }, right, key, entered }, say) => {
+		if (key !== 'diameter' || typeof entered !== 'number') return null;
+		const stack = { layers, wanted: Number(right.diameter) };
+		return {
+			entered: diameterOutcome(stack, entered, say),
+			right: diameterOutcome(stack, stack.wanted, say)
+		};
+	}
+});

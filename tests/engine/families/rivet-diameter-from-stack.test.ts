@@ -1,0 +1,30 @@
+import { describe, expect, test } from 'vitest';
+import { rivetDiameterFromStackTasks } from '../../../src/lib/engine/families/rivets/rivet-diameter-from-stack.ts';
+import { levels } from '../../../src/lib/engine/families/task-number.ts';
+import { rivetDashes, sheetThicknesses } from '../../../src/lib/engine/trade/stock.ts';
+import { drawingFaults } from './drawing-faults.ts';
+import { manyTasks, outcomeOf } from './many-tasks.ts';
+
+describe.each(levels)('level %i', (level) => {
+	const tasks = manyTasks(rivetDiameterFromStackTasks, level);
+	const stacks = tasks.map(({ drawn }) => drawn.given.layers as readonly number[]);
+
+	test('sheets and rivet are stocked, and every layer has a name', () => {
+		tasks.forEach(({ drawn, right }, i) => {
+			for (const layer of stacks[i] ?? []) expect(sheetThicknesses).toContain(layer);
+			expect(drawn.labels?.layers).toHaveLength(stacks[i]?.length ?? 0);
+			expect(rivetDashes).toContain(Number(right.diameter) * 32);
+		});
+	});
+
+	test('layers are never all alike, and the thickest one changes place', () => {
+		for (const layers of stacks) expect(new Set(layers).size).toBeGreaterThan(1);
+		const places = new Set(stacks.map((layers) => layers.indexOf(Math.max(...layers))));
+		expect(places.size).toBe(level === 1 ? 2 : 3);
+	});
+
+	test('figures and effects can be drawn', () => {
+		expect(drawingFaults(tasks)).toEqual([]);
+		expect(tasks.every((task) => outcomeOf(task, 'diameter', task.right.diameter ?? 0))).toBe(true);
+	});
+});
