@@ -1,0 +1,32 @@
+import { describe, expect, test } from 'vitest';
+import { rivetNumberReadingTasks } from '../../../src/lib/engine/families/rivets/rivet-number-reading.ts';
+import { levels } from '../../../src/lib/engine/families/task-number.ts';
+import { normalPartNumber } from '../../../src/lib/engine/quantity/part-number.ts';
+import { rivetDashes } from '../../../src/lib/engine/trade/stock.ts';
+import { drawingFaults } from './drawing-faults.ts';
+import { manyTasks, outcomeOf } from './many-tasks.ts';
+
+describe.each(levels)('level %i', (level) => {
+	const tasks = manyTasks(rivetNumberReadingTasks, level);
+
+	test('numbers stand for stocked rivets', () => {
+		for (const { drawn, right } of tasks) {
+			expect(normalPartNumber(String(drawn.given.number))).toBe(drawn.given.number);
+			expect(rivetDashes).toContain(Number(right.diameter) * 32);
+			expect(Number(right.length)).toBeGreaterThan(Number(right.diameter));
+		}
+	});
+
+	test('figures and effects can be drawn', () => {
+		expect(drawingFaults(tasks)).toEqual([]);
+		for (const task of tasks) {
+			const sizes = task.drawn.asked.filter((key) => key === 'diameter' || key === 'length');
+			expect(sizes.every((key) => outcomeOf(task, key, task.right[key] ?? 0))).toBe(true);
+		}
+	});
+});
+
+test('a size is not read from a dash number', () => {
+	const { steps } = rivetNumberReadingTasks.method;
+	expect([steps.diameter?.style, steps.length?.style]).toEqual(['fraction', 'fraction']);
+});
