@@ -1,5 +1,11 @@
 // One line a family: export { name } from './topic/family.ts';
+export { rivetDiameterTasks } from './rivets/rivet-diameter.ts';
+export { rivetDiameterFromStackTasks } from './rivets/rivet-diameter-from-stack.ts';
 export { rivetLengthTasks } from './rivets/rivet-length.ts';
+export { shopHeadTasks } from './rivets/shop-head.ts';
+export { shopHeadCheckTasks } from './rivets/shop-head-check.ts';
+export { rivetNumberTasks } from './rivets/rivet-number.ts';
+export { rivetNumberReadingTasks } from './rivets/rivet-number-reading.ts';
 export { edgeDistanceTasks } from './layout/edge-distance.ts';
 export { rivetRowTasks } from './layout/rivet-row.ts';
 export { lapWidthTasks } from './layout/lap-width.ts';
@@ -13,3 +19,6 @@ export { bendAllowanceTasks } from './bends/bend-allowance.ts';
 export { developedWidthTasks } from './bends/developed-width.ts';
 export { sightLineTasks } from './bends/sight-line.ts';
 export { leastBendRadiusTasks } from './bends/least-bend-radius.ts';
+export { drillForRivetTasks } from './holes/drill-for-rivet.ts';
+export { drillSizeTasks } from './holes/drill-size.ts';
+export { removalDrillTasks } from './holes/removal-drill.ts';

@@ -1,0 +1,115 @@
+import { type Drawing, rectangle, segment, type Shape, text } from '../../figures/drawing.ts';
+import { dimensionAcross } from '../../figures/parts/dimension.ts';
+import { drillBit } from '../../figures/parts/drill-bit.ts';
+import { drilledSheet } from '../../figures/parts/hole.ts';
+import { looseRivet, manufacturedHead } from '../../figures/parts/rivet.ts';
+import { drillForRivet } from '../../methods/drill-for-rivet.ts';
+import { rivetDashes } from '../../trade/stock.ts';
+import { type EffectInput, family, type Outcome, type Say } from '../family.ts';
+import type { Level } from '../task-number.ts';
+
+const stories: readonly string[] = [
+	'The hole pattern for a flap skin is marked, and the drill motor is still empty.',
+	'You lay out drills on the bench before the new rib is drilled to its spar.',
+	'A patch is clamped over the skin, ready for the first hole.',
+	'Stiffeners are pinned to a panel, and every hole still has to be drilled.',
+	'The door skin is off its frame, and new rivet holes go along the edge.',
+	'A practice coupon gets one row of rivets from edge to edge.'
+];
+
+const asked = {
+	1: ['final'],
+	2: ['pilot', 'final'],
+	3: ['pilot', 'final', 'clearance']
+} as const satisfies Record<Level, readonly string[]>;
+
+const questions: Readonly<Record<Level, string>> = {
+	1: 'Which drill makes the final hole?',
+	2: 'Which drill makes the pilot hole, and which the final one?',
+	3: 'Which drills do you take, and how much clearance do they leave?'
+};
+
+export const drillForRivetTasks = family({
+	code: 'HP',
+	id: 'drill-for-rivet',
+	rev: 1,
+	topic: 'holes',
+	name: 'Pilot and final drill',
+	method: drillForRivet,
+	draw: (random, level) => ({
+		given: { D: random.pick(rivetDashes) / 32 },
+		story: random.pick(stories),
+		question: questions[level],
+		asked: asked[level],
+		basis: 'Drills by Fig. 4-90 of the airframe handbook.',
+		cautions: ['drill']
+	}),
+	figure: ({ D }, say) => threeSteps(say('D', D)),
+	effect: (input, say) =>
+		input.key === 'final' && typeof input.entered === 'number'
+			? {
+					entered: rivetInHole(input, input.entered, say),
+					right: rivetInHole(input, Number(input.right.final), say)
+				}
+			: null
+});
+
+/** Pilot, final hole and rivet side by side; not to scale. */
+function threeSteps(D: string): Drawing {
+	const [pilot, final, rivet] = [52, 172, 292];
+	const sheet = { width: 344, y: 0, thickness: 22 };
+	const under = (x: number, words: string) => text(x, 64, words, { anchor: 'middle', tone: 'ink' });
+	const shapes: Shape[] = [
+		rectangle(0, 0, sheet.width, sheet.thickness, 'metal-a'),
+		...[
+			[final, 26],
+			[rivet, 30]
+		].map(([x = 0, wide = 0]) => rectangle(x - wide / 2, 0, wide, sheet.thickness, 'paper')),
+		...[pilot, final].map((x) => segment(x, -10, x, 38, 'centre')),
+		...drillBit(pilot, -6, 26, 96),
+		...drillBit(final, -6, 30, 96),
+		...looseRivet(rivet, 14, 46, 'universal'),
+		under(pilot, '1 pilot'),
+		under(final, '2 final')
+	];
+	return {
+		title: 'Three steps side by side: the pilot drill, the final drill, and the rivet in the hole.',
+		shapes: [...shapes, ...dimensionAcross(rivet - 14, rivet + 14, 60, 46, D)]
+	};
+}
+
+/** The shank over or in the hole, to scale; the gap is a few thousandths. */
+function rivetInHole(
+	{ given: { D } }: EffectInput<typeof drillForRivet>,
+	hole: number,
+	say: Say
+): Outcome {
+	const scale = 110 / D;
+	const [width, x, thickness] = [250, 125, 46];
+	const drawnHole = Math.min(Math.max(hole, 0), 2.2 * D) * scale;
+	const gap = hole - D;
+	const enters = gap > 1e-6;
+	const lift = enters ? 0 : -thickness - 14;
+	const r = 55;
+	const says = `The ${say('final', hole)} drill ${fit(gap, D, say)}`;
+	return {
+		drawing: {
+			title: says,
+			shapes: [
+				...drilledSheet(x, drawnHole, { width, y: 0, thickness }),
+				rectangle(x - r, lift, 2 * r, thickness + 30, 'rivet'),
+				...manufacturedHead(x, lift, r, 'universal')
+			]
+		},
+		says
+	};
+}
+
+function fit(gap: number, D: number, say: Say): string {
+	const size = say('clearance', Math.abs(gap));
+	if (Math.abs(gap) < 1e-6) return 'has the size of the shank itself: the rivet binds.';
+	if (gap < 0) return `is ${size} under the shank: the rivet does not go in.`;
+	if (gap > 0.06 * D)
+		return `leaves ${size} of clearance, so loose that the shank bends before it fills the hole.`;
+	return `leaves ${size} of clearance: the rivet goes in easily and fills the hole.`;
+}

@@ -1,0 +1,31 @@
+import { describe, expect, test } from 'vitest';
+import { drillForRivetTasks } from '../../../src/lib/engine/families/holes/drill-for-rivet.ts';
+import { levels } from '../../../src/lib/engine/families/task-number.ts';
+import { drillName } from '../../../src/lib/engine/quantity/drills.ts';
+import { rivetDashes } from '../../../src/lib/engine/trade/stock.ts';
+import { drawingFaults } from './drawing-faults.ts';
+import { manyTasks, outcomeOf } from './many-tasks.ts';
+
+describe.each(levels)('level %i', (level) => {
+	const tasks = manyTasks(drillForRivetTasks, level);
+
+	test('rivets are stocked, and both drills can be had', () => {
+		for (const { drawn, right } of tasks) {
+			expect(rivetDashes).toContain(Number(drawn.given.D) * 32);
+			expect(drillName(Number(right.pilot))).not.toBeNull();
+			expect(drillName(Number(right.final))).not.toBeNull();
+		}
+	});
+
+	test('figures and effects can be drawn', () => {
+		expect(drawingFaults(tasks)).toEqual([]);
+		expect(tasks.every((task) => outcomeOf(task, 'final', task.right.final ?? 0))).toBe(true);
+	});
+});
+
+test('every rivet of the figure is drawn', () => {
+	const drawn = new Set(
+		manyTasks(drillForRivetTasks, 2).map((task) => Number(task.drawn.given.D) * 32)
+	);
+	expect([...drawn].sort((one, other) => one - other)).toEqual([...rivetDashes]);
+});
