@@ -15,6 +15,12 @@ const evaluator = vi.mocked(work);
 
 afterEach(() => evaluator.mockClear());
 
+/** The evaluator itself, not counted. */
+const unwatched = () =>
+	vi.importActual<typeof import('../../../src/lib/engine/quantity/arithmetic-mathjs.ts')>(
+		'../../../src/lib/engine/quantity/arithmetic-mathjs.ts'
+	);
+
 describe('what is said of a result', () => {
 	test.each([
 		['length', '.032+.040+1.5*1/8', '= 0.2595 in'],
@@ -164,9 +170,7 @@ describe('hostile entries', () => {
 	});
 
 	test.each(hostile)('the evaluator itself refuses %j', async (entry) => {
-		const { work: real } = await vi.importActual<
-			typeof import('../../../src/lib/engine/quantity/arithmetic-mathjs.ts')
-		>('../../../src/lib/engine/quantity/arithmetic-mathjs.ts');
+		const { work: real } = await unwatched();
 		const refused = real(entry, new Map([['in', ratio(1n)]]));
 		// `1'` transposes, `9**9` and the like do not parse, and what parses holds a foreign node.
 		expect(refused).toBe('foreign');
@@ -195,10 +199,16 @@ describe('hostile entries', () => {
 		expect(await readArithmetic(long.slice(2), fields.length)).toMatchObject({ said: '= 100 in' });
 	});
 
+	test.each(['2(3)', '(1)(2)', '2 in', '1 2'])(
+		'nor does it take the product in %j',
+		async (entry) => {
+			const { work: real } = await unwatched();
+			expect(real(entry, new Map([['in', ratio(1n)]]))).toBe('foreign');
+		}
+	);
+
 	test('an expression too long for the evaluator is refused by it as well', async () => {
-		const { work: real } = await vi.importActual<
-			typeof import('../../../src/lib/engine/quantity/arithmetic-mathjs.ts')
-		>('../../../src/lib/engine/quantity/arithmetic-mathjs.ts');
+		const { work: real } = await unwatched();
 		expect(real(`1${'+1'.repeat(1000)}`, new Map())).toBe('foreign');
 	});
 });

@@ -39,6 +39,8 @@ describe('format', () => {
 		[21 / 64, 'rivet-length', 'in', '21/64 in'],
 		[1.25, 'rivet-length', 'in', '1 1/4 in (−20)'],
 		[0.3, 'rivet-length', 'in', '0.300 in'],
+		[1 / 32, 'rivet-length', 'in', '1/32 in'],
+		[6.25, 'rivet-length', 'in', '6 1/4 in'],
 		[0, 'rivet-length', 'in', '0 in'],
 		[-0.3125, 'rivet-length', 'in', '−0.3125 in'],
 		[0.3125, 'rivet-length', 'mm', '7.938 mm (−5)'],

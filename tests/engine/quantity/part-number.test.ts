@@ -59,7 +59,7 @@ test.each([
 	expect(dashesIn(text)).toMatchObject({ diameter, length });
 });
 
-test.each(['1-5', '4-0', '4', '-5', '4-5-6', '4-5/16', 'in4-5', '100-5'])(
+test.each(['1-5', '13-5', '4 - 5', '4 -5', '4-0', '4', '-5', '4-5-6', '4-5/16', 'in4-5', '100-5'])(
 	'%j holds no pair of dash numbers',
 	(text) => expect(dashesIn(text)).toBeNull()
 );

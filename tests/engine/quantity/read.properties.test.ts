@@ -86,7 +86,7 @@ test('no entry throws, whatever the text, and every reading keeps its promises',
 		fc.property(anyText, fc.constantFrom(...expectedOnes), (text, expected) => {
 			checked(text, read(text, expected));
 		}),
-		{ numRuns: 20_000 }
+		{ numRuns: 10_000 }
 	);
 });
 

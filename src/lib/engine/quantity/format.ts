@@ -88,12 +88,11 @@ export const longestDash = 99;
 /** `−5` for a 5/16 in rivet length; null when the size is no whole or half dash number. */
 export function dashText(size: Exact, style: Style): string | null {
 	const perInch = dashesPerInch[style];
-	if (!perInch || size.compare(0) <= 0) return null;
+	if (!perInch) return null;
 	const dash = size.mul(perInch);
 	const halves = style === 'rivet-length' ? 2n : 1n;
-	return halves % dash.d === 0n && dash.compare(longestDash) <= 0
-		? `−${decimalText(dash, 0, 1)}`
-		: null;
+	const named = halves % dash.d === 0n && dash.compare(1) >= 0 && dash.compare(longestDash) <= 0;
+	return named ? `−${decimalText(dash, 0, 1)}` : null;
 }
 
 /**

@@ -16,7 +16,7 @@ export interface Part {
 }
 
 const parts =
-	/(-?[\d.,](?:[\d.,/ _·-]*\d)?\.?(?:e[-+]?\d+)?)(?: |-(?=[a-z]))?([a-z]+(?:\/(?:cu\.? ?)?[a-z]+(?:\^?[3³])?)?|['"°]|$)\.? ?/gy;
+	/(-?[\d.,](?:[\d.,/ _·-]*\d)?\.?(?:e[-+]?\d+)?)(?: |-(?=[a-z]))?([a-z]+(?:\/(?:cu\.? ?)?[a-z]+(?:\^?[3³])?)?|['"°]|$)(?:\.(?!\d))? ?/gy;
 
 /** Every way to read a number with or without a unit. The entry is plain text. */
 export function measures(entry: string, expected: Expected): Found {
@@ -55,8 +55,8 @@ function unsigned(text: string, expected: Expected): Found {
 
 /** The numbers with their units; none when anything else stands in the text. */
 function partsOf(text: string): Part[] {
-	// `1'-2"` is 1 ft 2 in; with spaces the dash is a minus.
-	if (/[a-z'"°]\.?(?: -|- )/.test(text)) return [];
+	// `1'-2"` is 1 ft 2 in; behind a space the dash is a minus.
+	if (/[a-z'"°]\.? -/.test(text)) return [];
 	const found = [...text.matchAll(parts)];
 	if (found.map(([all]) => all).join('') !== text) return [];
 	return found.map(([, number = '', unit = ''], i) => ({

@@ -20,11 +20,16 @@ export function normalPartNumber(text: string): string | null {
 	return `${standard}${head}${alloy}`.toUpperCase() + `${Number(diameter)}-${Number(length)}`;
 }
 
+/** Rivets are made from 1/16 to 3/8 in across. */
+const [thinnest, thickest] = [2, 12];
+
 /** Dash numbers in a part number or the end of one, `AD4-5` or `4-5`; null when it is neither. */
 export function dashesIn(text: string): { name: string; diameter: number; length: number } | null {
 	const name = squeezed(text);
+	// `4-5` is the end of a part number; `4 - 5` is a subtraction.
+	if (/^[\d .]+(?: -|- )/.test(plainText(text))) return null;
 	const [, diameter, length] = sizes.exec(name) ?? [];
 	const code = { name: name.toUpperCase(), diameter: Number(diameter), length: Number(length) };
-	// Rivets start at −2 across; what is smaller is a subtraction.
-	return code.diameter >= 2 && code.length > 0 ? code : null;
+	const made = code.diameter >= thinnest && code.diameter <= thickest && code.length > 0;
+	return made ? code : null;
 }

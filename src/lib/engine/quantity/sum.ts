@@ -42,7 +42,7 @@ export function sumOf(text: string, join: boolean, expected: Expected): Sum | st
 	if (typeof units === 'string') return units;
 	const unsure = pieces.find((piece) => piece.unsure !== undefined)?.unsure;
 	return {
-		expression: expressionOf(pieces),
+		expression: expressionOf(pieces, units),
 		units,
 		unsure,
 		hasFraction: /(?:^|[^\d.])\d+ ?\/ ?\d+(?![\d.])/.test(text)
@@ -120,14 +120,16 @@ function unitsIn(pieces: readonly Piece[], expected: Expected): Map<string, Unit
 		// A plain number may come from lengths, 10 in / 1.25 in; but not from a length and a weight.
 		const fits = unit.kind === expected.kind || expected.kind === 'number';
 		if (!fits || unit.kind !== first.kind) return otherKind(`“${text}”`, unit.kind, expected);
-		units.set(`u${i}`, unit);
+		if (unit.kind !== 'number') units.set(`u${i}`, unit);
 	}
 	return units;
 }
 
-function expressionOf(pieces: readonly Piece[]): string {
+/** A counted thing, `12 rivets`, is no unit: its word is left out. */
+function expressionOf(pieces: readonly Piece[], units: ReadonlyMap<string, Unit>): string {
 	const texts = pieces.map(({ kind, text }, i) => {
-		if (kind === 'unit') return pieces[i - 1]?.kind === 'number' ? `*u${i})` : `*u${i}`;
+		const close = pieces[i - 1]?.kind === 'number' ? ')' : '';
+		if (kind === 'unit') return (units.has(`u${i}`) ? `*u${i}` : '') + close;
 		return kind === 'number' && pieces[i + 1]?.kind === 'unit' ? `(${text}` : text;
 	});
 	return texts.join('');
