@@ -47,7 +47,11 @@ async function readGiven(key: string, given: Given, text: string): Promise<Value
 		case 'which':
 			throw new GivenError(`${key}: ${reading.question}`);
 		case 'unread':
-			throw new GivenError(`${key}: ${reading.why}`);
+			throw new GivenError(
+				!given.list && /[^,;][,;]+[^,;]/.test(text)
+					? `${key} is one value; give only one.`
+					: `${key}: ${reading.why}`
+			);
 		case 'arithmetic':
 			throw new GivenError(`${key}: give one value.`);
 		case 'read':
@@ -58,10 +62,10 @@ async function readGiven(key: string, given: Given, text: string): Promise<Value
 }
 
 async function settled(given: Given, text: string): Promise<Reading> {
-	const { kind, list } = given;
-	// A rivet size given bare, as in D=0.125 or D=1/8, is a length and never a dash number.
-	const expected = { kind, list, style: given.style };
-	const reading = read(text, expected);
+	const { kind, list, style } = given;
+	const expected = { kind, list, style };
+	// Here a comma always stands between values; where people type, it may be a decimal comma.
+	const reading = read(list ? text.replaceAll(',', ';') : text, expected);
 	return reading.state === 'arithmetic' ? readArithmetic(text, expected) : reading;
 }
 
