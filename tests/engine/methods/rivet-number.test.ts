@@ -68,3 +68,10 @@ test('an alloy or head without a code is refused in one sentence', () => {
 	expect(() => evaluate(rivetNumber, { ...given, alloy: '7050' })).toThrow(/No rivet alloy/);
 	expect(() => evaluate(rivetNumber, { ...given, head: 'brazier' })).toThrow(/No head/);
 });
+
+test('the older designation is known as a slip, in the form it is read in', () => {
+	const given = { head: 'universal', alloy: '2117', D: 0.125, length: 0.375 };
+	const { number } = evaluate(rivetNumber, given, { slips: { number: 'olderStandard' } });
+	expect(number).toBe('AN470AD4-6');
+	expect(normalPartNumber('an 470 ad 4-6')).toBe(number);
+});

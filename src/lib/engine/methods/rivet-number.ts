@@ -75,6 +75,11 @@ export const rivetNumber = method({
 			'number',
 			'rivetNumber(headNumber, letters, lengthDash, diameterDash)',
 			'The dash numbers have changed places: the diameter comes first, then the length.'
+		),
+		olderStandard: slip(
+			'number',
+			'olderRivetNumber(headNumber, letters, diameterDash, lengthDash)',
+			'AN is the older standard: the same rivet now goes by MS20 and the number of its head.'
 		)
 	},
 	limits: [

@@ -25,6 +25,32 @@ export const shopHeadCheck = method({
 		)
 	},
 	slips: {
+		// First what was judged wrongly: with one word as the answer, limits only come second.
+		widthAlone: slip(
+			'judgement',
+			'judgedHead(width, leastWidth, mostWidth, 0.5 * D, leastHeight, mostHeight)',
+			'The width alone was judged; the height must be within its limits too.'
+		),
+		heightAlone: slip(
+			'judgement',
+			'judgedHead(1.5 * D, leastWidth, mostWidth, height, leastHeight, mostHeight)',
+			'The height alone was judged; the width must be within its limits too.'
+		),
+		accepted: slip(
+			'judgement',
+			'"accept"',
+			'A head is accepted only when its width and its height are both within the limits.'
+		),
+		drivenMore: slip(
+			'judgement',
+			'"drive more"',
+			'Driving on makes a head wider and flatter; that helps only one that is too narrow or too high.'
+		),
+		replaced: slip(
+			'judgement',
+			'"replace"',
+			'A rivet is drilled out only when its head is too wide or too flat; more driving cannot mend that.'
+		),
 		shankForLeast: slip('leastWidth', 'D', 'As wide as the shank: the least is 1.25 D.'),
 		wantedForLeast: slip(
 			'leastWidth',
@@ -68,31 +94,6 @@ export const shopHeadCheck = method({
 			'0.5 D is the height wanted; up to 0.66 D is allowed.'
 		),
 		leastForHigh: slip('mostHeight', '0.33 * D', '0.33 D is the least height; the most is 0.66 D.'),
-		shankForHigh: slip('mostHeight', 'D', 'As high as the shank is thick: the most is 0.66 D.'),
-		widthAlone: slip(
-			'judgement',
-			'judgedHead(width, leastWidth, mostWidth, 0.5 * D, leastHeight, mostHeight)',
-			'The width alone was judged; the height must be within its limits too.'
-		),
-		heightAlone: slip(
-			'judgement',
-			'judgedHead(1.5 * D, leastWidth, mostWidth, height, leastHeight, mostHeight)',
-			'The height alone was judged; the width must be within its limits too.'
-		),
-		accepted: slip(
-			'judgement',
-			'"accept"',
-			'A head is accepted only when its width and its height are both within the limits.'
-		),
-		drivenMore: slip(
-			'judgement',
-			'"drive more"',
-			'Driving on makes a head wider and flatter; that helps only one that is too narrow or too high.'
-		),
-		replaced: slip(
-			'judgement',
-			'"replace"',
-			'A rivet is drilled out only when its head is too wide or too flat; more driving cannot mend that.'
-		)
+		shankForHigh: slip('mostHeight', 'D', 'As high as the shank is thick: the most is 0.66 D.')
 	}
 });

@@ -4,7 +4,13 @@ import { densityOf } from './densities.ts';
 import { chartSize, drillNumber, nextLarger, nextSmaller } from './drill-chart.ts';
 import { annealed, leastRadius, radiusBeside } from './least-radius.ts';
 import { barUnder, nextBar } from './nose-bars.ts';
-import { headNumber, lettersOf, rivetNumber, rivetNumberParts } from './rivet-code.ts';
+import {
+	headNumber,
+	lettersOf,
+	olderRivetNumber,
+	rivetNumber,
+	rivetNumberParts
+} from './rivet-code.ts';
 import { finalDrill, pilotDrill } from './rivet-drills.ts';
 import { judgedHead } from './shop-head.ts';
 
@@ -37,6 +43,18 @@ function named(name: string) {
 		`<mtext>${name}</mtext><mrow><mo>(</mo>`,
 		...shown.flatMap((part, i) => (i === 0 ? part : ['<mo>,</mo>', ...part])),
 		'<mo>)</mo></mrow>'
+	];
+}
+
+/** A rivet number's parts behind its standard. */
+function numberWith(standard: string) {
+	return ([head = [], letters = [], diameter = [], length = []]: readonly (readonly Part[])[]) => [
+		text(standard),
+		...head,
+		...letters,
+		...diameter,
+		'<mo>-</mo>',
+		...length
 	];
 }
 
@@ -180,20 +198,19 @@ export const functions = {
 		run: (head: string) => (head === 'countersunk' ? 2.5 : 2),
 		show: named('factor')
 	},
-	headNumber: { takes: ['text'], gives: 'number', run: headNumber, show: named('head') },
-	letters: { takes: ['text'], gives: 'text', run: lettersOf, show: named('letters') },
+	headNumber: { takes: ['text'], gives: 'number', run: headNumber, show: named('number of') },
+	letters: { takes: ['text'], gives: 'text', run: lettersOf, show: named('letters of') },
 	rivetNumber: {
 		takes: ['number', 'text', 'number', 'number'],
 		gives: 'text',
 		run: rivetNumber,
-		show: ([head = [], letters = [], diameter = [], length = []]) => [
-			text('MS20'),
-			...head,
-			...letters,
-			...diameter,
-			'<mo>-</mo>',
-			...length
-		]
+		show: numberWith('MS20')
+	},
+	olderRivetNumber: {
+		takes: ['number', 'text', 'number', 'number'],
+		gives: 'text',
+		run: olderRivetNumber,
+		show: numberWith('AN')
 	},
 	headIn: {
 		takes: ['text'],

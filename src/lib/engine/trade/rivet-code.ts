@@ -38,6 +38,16 @@ export function rivetNumber(
 	return `MS20${head}${letters}${tidy(diameterDash)}-${tidy(lengthDash)}`;
 }
 
+/** The designation before the MS standard: `AN470AD4-5` (AC 43.13-1B, par. 4-57a(4), p. 4-16). */
+export function olderRivetNumber(
+	head: number,
+	letters: string,
+	diameterDash: number,
+	lengthDash: number
+): string {
+	return rivetNumber(head, letters, diameterDash, lengthDash).replace('MS20', 'AN');
+}
+
 function tidy(value: number): string {
 	return String(Math.round(value * 1000) / 1000);
 }
