@@ -1,9 +1,10 @@
-import { families } from '../../lib/engine/families/catalogue.ts';
-import { topics } from '../../lib/engine/families/family.ts';
+import { loadFamilies } from '../../lib/engine/families/catalogue.ts';
+import { topics } from '../../lib/engine/families/card.ts';
 import type { Answer } from '../run.ts';
 import { columns } from './columns.ts';
 
 export async function listFamilies(): Promise<Answer> {
+	const families = await loadFamilies();
 	const data = families.map(({ code, id, rev, topic, name, method }) => ({
 		code,
 		id,

@@ -18,7 +18,7 @@ interface Typed {
 export async function markTask(args: readonly string[]): Promise<Answer> {
 	const [number, ...rest] = args;
 	if (number === undefined) throw new UsageError('Give a task number and answers as key=entry.');
-	const task = taskFromNumber(number);
+	const task = await taskFromNumber(number);
 	const given = pairs(rest);
 	if (Object.keys(given).length === 0) {
 		throw new UsageError(

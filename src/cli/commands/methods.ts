@@ -1,9 +1,10 @@
-import { methods } from '../../lib/engine/families/catalogue.ts';
+import { loadMethods } from '../../lib/engine/families/catalogue.ts';
 import { compiledOf } from '../../lib/engine/solver/compiled.ts';
 import { baseUnit } from '../../lib/engine/quantity/kind.ts';
 import type { Answer } from '../run.ts';
 
 export async function listMethods(): Promise<Answer> {
+	const methods = await loadMethods();
 	const data = methods.map((method) => {
 		const { steps } = compiledOf(method);
 		return {

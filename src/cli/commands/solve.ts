@@ -1,4 +1,4 @@
-import { methodById } from '../../lib/engine/families/catalogue.ts';
+import { loadMethods } from '../../lib/engine/families/catalogue.ts';
 import { brokenLimit, evaluate } from '../../lib/engine/solver/evaluate.ts';
 import { readGivens } from '../../lib/engine/solver/read-givens.ts';
 import { TradeError } from '../../lib/engine/solver/trade-function.ts';
@@ -11,7 +11,7 @@ import { plainGivens, stepAnswers, stepRows } from './steps.ts';
 export async function solve(args: readonly string[]): Promise<Answer> {
 	const [id, ...rest] = args;
 	if (id === undefined) throw new UsageError('Name a method; bucktail methods lists them.');
-	const method = methodById(id);
+	const method = (await loadMethods()).find((one) => one.id === id);
 	if (!method) {
 		throw new UsageError(`There is no method ${echoed(id)}; bucktail methods lists them.`);
 	}

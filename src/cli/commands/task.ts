@@ -1,4 +1,4 @@
-import { topics } from '../../lib/engine/families/family.ts';
+import { topics } from '../../lib/engine/families/card.ts';
 import { givenRows } from '../../lib/engine/families/given-rows.ts';
 import { taskFromNumber } from '../../lib/engine/families/task.ts';
 import { cautions, trainingAid } from '../../lib/engine/trade/cautions.ts';
@@ -15,7 +15,7 @@ export async function showTask(
 	if (number === undefined || more !== undefined) {
 		throw new UsageError('Give one task number, such as RL2-7Q4K-1M.');
 	}
-	const task = taskFromNumber(number);
+	const task = await taskFromNumber(number);
 	const { family, drawn, id } = task;
 	const { method } = family;
 	const rows = givenRows(task, 'in');

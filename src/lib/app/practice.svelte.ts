@@ -26,9 +26,9 @@ export class Practice {
 		this.run = readRun(read());
 	}
 
-	start(topic: RunTopic, level: Level): void {
+	start(topic: RunTopic, level: Level): Promise<void> {
 		this.#keep(newRun(topic, level, below));
-		this.#open();
+		return this.#open();
 	}
 
 	/** The number of the task that is open. */
@@ -64,7 +64,7 @@ export class Practice {
 	 */
 	async openNumber(typed: string): Promise<boolean> {
 		this.problem = null;
-		const task = this.#drawn(typed);
+		const task = await this.#drawn(typed);
 		if (!task) return false;
 		const { run } = this;
 		const at = run?.tasks.findIndex(({ number }) => number === task.number) ?? -1;
@@ -121,7 +121,7 @@ export class Practice {
 		const { run } = this;
 		const current = run?.tasks[run.at];
 		if (!current) return;
-		const task = this.#drawn(current.number);
+		const task = await this.#drawn(current.number);
 		if (!task) return;
 		const work = new TaskWork(task, () => settings.units);
 		if (current.notes) {
@@ -131,9 +131,9 @@ export class Practice {
 		this.work = work;
 	}
 
-	#drawn(number: string): Task | null {
+	async #drawn(number: string): Promise<Task | null> {
 		try {
-			return taskFromNumber(number);
+			return await taskFromNumber(number);
 		} catch (error) {
 			if (!(error instanceof TaskNumberError)) throw error;
 			this.problem = error.message;

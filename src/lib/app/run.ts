@@ -1,12 +1,12 @@
 import * as v from 'valibot';
-import { families, familiesOf } from '$lib/engine/families/catalogue.ts';
-import { type AnyFamily, type TopicId, topics } from '$lib/engine/families/family.ts';
+import { type Card, type TopicId, topicIds, topics } from '$lib/engine/families/card.ts';
+import { cards, cardsOf } from '$lib/engine/families/catalogue.ts';
 import { type Level, seedCount, writeTaskNumber } from '$lib/engine/families/task-number.ts';
 
 /** What a run draws from: one topic, or all of them in turn. */
 export type RunTopic = TopicId | 'mixed';
 
-export const runTopics: readonly RunTopic[] = ['mixed', ...(Object.keys(topics) as TopicId[])];
+export const runTopics: readonly RunTopic[] = ['mixed', ...topicIds];
 
 export function topicName(topic: RunTopic): string {
 	return topic === 'mixed' ? 'Mixed' : topics[topic];
@@ -57,35 +57,30 @@ export function readRun(text: string | null): Run | null {
 /** Chance comes in as a function that gives a whole number below its argument. */
 export type Below = (limit: number) => number;
 
-export function newTask(family: AnyFamily, level: Level, below: Below): RunTask {
+export function newTask(card: Card, level: Level, below: Below): RunTask {
 	const seed = below(seedCount);
 	return {
-		number: writeTaskNumber({ code: family.code, level, seed, rev: family.rev }),
+		number: writeTaskNumber({ code: card.code, level, seed, rev: card.rev }),
 		standing: 'open'
 	};
 }
 
 export function newRun(topic: RunTopic, level: Level, below: Below): Run {
-	const order = topic === 'mixed' ? mixed(below) : shuffled(familiesOf(topic), below);
+	const order = topic === 'mixed' ? mixed(below) : shuffled(cardsOf(topic), below);
 	const tasks = Array.from({ length: runLength }, (_, i) =>
-		newTask(order[i % order.length] as AnyFamily, level, below)
+		newTask(order[i % order.length] as Card, level, below)
 	);
 	return { topic, level, at: 0, tasks };
 }
 
-/** Families of all topics so that neighbours come from different topics. */
-function mixed(below: Below): AnyFamily[] {
-	const piles = Object.keys(topics).map((topic) =>
-		shuffled(
-			families.filter((family) => family.topic === topic),
-			below
-		)
-	);
-	const order: AnyFamily[] = [];
-	for (let row = 0; order.length < families.length; row++) {
+/** Kinds of task of all topics, so that neighbours come from different topics. */
+function mixed(below: Below): Card[] {
+	const piles = topicIds.map((topic) => shuffled(cardsOf(topic), below));
+	const order: Card[] = [];
+	for (let row = 0; order.length < cards.length; row++) {
 		for (const pile of piles) {
-			const family = pile[row];
-			if (family) order.push(family);
+			const card = pile[row];
+			if (card) order.push(card);
 		}
 	}
 	return order;

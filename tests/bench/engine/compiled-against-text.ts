@@ -1,5 +1,5 @@
 import { all, create, type FactoryFunctionMap, type MathJsInstance, type Unit } from 'mathjs';
-import type { AnyFamily } from '../../../src/lib/engine/families/family.ts';
+import type { Family } from '../../../src/lib/engine/families/family.ts';
 import { drawTask, type Task } from '../../../src/lib/engine/families/task.ts';
 import type { Kind, Value } from '../../../src/lib/engine/quantity/kind.ts';
 import { functions } from '../../../src/lib/engine/trade/functions.ts';
@@ -22,7 +22,7 @@ const unitOf: Readonly<Partial<Record<Kind, string>>> = {
  * by evaluating the formulas' own text with mathjs and its units. The text side is given the
  * draw for nothing, so the comparison leans its way.
  */
-export function compareWithText(family: AnyFamily): { compiled: number; text: number } {
+export function compareWithText(family: Family): { compiled: number; text: number } {
 	const tasks = Array.from({ length: tasksEach }, (_, seed) => drawTask(family, 2, seed));
 	for (let seed = 0; seed < warmUp; seed++) drawTask(family, 2, seed);
 	const compiled = median(() => {

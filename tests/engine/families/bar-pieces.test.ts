@@ -1,7 +1,9 @@
 import { expect, test } from 'vitest';
-import { barPiecesTasks } from '../../../src/lib/engine/families/cutting/bar-pieces.ts';
 import { drawTask } from '../../../src/lib/engine/families/task.ts';
 import { allTasks, givenAt, manyTasks, outcomeOf, sizeOf, slipsNamed } from './many-tasks.ts';
+import { familyOf } from './family-of.ts';
+
+const barPiecesTasks = await familyOf('bar-pieces');
 
 test('bars are whole feet, pieces whole 64ths, kerfs those of a saw', () => {
 	for (const task of allTasks(barPiecesTasks)) {

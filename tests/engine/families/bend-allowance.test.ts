@@ -1,6 +1,8 @@
 import { expect, test } from 'vitest';
-import { bendAllowanceTasks } from '../../../src/lib/engine/families/bends/bend-allowance.ts';
 import { bendTasks, expectDrawn, expectStocked } from './bend-draws.ts';
+import { familyOf } from './family-of.ts';
+
+const bendAllowanceTasks = await familyOf('bend-allowance');
 
 const tasks = bendTasks(bendAllowanceTasks);
 

@@ -1,5 +1,5 @@
 import { expect } from 'vitest';
-import type { AnyFamily } from '../../../src/lib/engine/families/family.ts';
+import type { Family } from '../../../src/lib/engine/families/family.ts';
 import { drawTask, type Task } from '../../../src/lib/engine/families/task.ts';
 import { levels } from '../../../src/lib/engine/families/task-number.ts';
 import { boundsOf } from '../../../src/lib/engine/figures/to-svg.ts';
@@ -10,7 +10,7 @@ import { leastRadius } from '../../../src/lib/engine/trade/least-radius.ts';
 import { noseRadii, sheetThicknesses } from '../../../src/lib/engine/trade/stock.ts';
 
 /** 300 tasks of each level. */
-export function bendTasks(family: AnyFamily): Task[] {
+export function bendTasks(family: Family): Task[] {
 	return levels.flatMap((level) =>
 		Array.from({ length: 300 }, (_, seed) => drawTask(family, level, seed))
 	);

@@ -1,7 +1,9 @@
 import { expect, test } from 'vitest';
-import { blankSizeTasks } from '../../../src/lib/engine/families/cutting/blank-size.ts';
 import { drawTask } from '../../../src/lib/engine/families/task.ts';
 import { allTasks, givenAt, manyTasks, outcomeOf, sizeOf, slipsNamed } from './many-tasks.ts';
+import { familyOf } from './family-of.ts';
+
+const blankSizeTasks = await familyOf('blank-size');
 
 test('trims are those of the work that the basis names', () => {
 	for (const task of allTasks(blankSizeTasks)) {

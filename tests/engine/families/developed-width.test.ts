@@ -1,6 +1,8 @@
 import { expect, test } from 'vitest';
-import { developedWidthTasks } from '../../../src/lib/engine/families/bends/developed-width.ts';
 import { bendTasks, expectDrawn, expectStocked, sayIn } from './bend-draws.ts';
+import { familyOf } from './family-of.ts';
+
+const developedWidthTasks = await familyOf('developed-width');
 
 const tasks = bendTasks(developedWidthTasks);
 

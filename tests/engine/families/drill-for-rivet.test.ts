@@ -1,10 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { drillForRivetTasks } from '../../../src/lib/engine/families/holes/drill-for-rivet.ts';
 import { levels } from '../../../src/lib/engine/families/task-number.ts';
 import { drillName } from '../../../src/lib/engine/quantity/drills.ts';
 import { rivetDashes } from '../../../src/lib/engine/trade/stock.ts';
 import { drawingFaults } from './drawing-faults.ts';
 import { manyTasks, outcomeOf } from './many-tasks.ts';
+import { familyOf } from './family-of.ts';
+
+const drillForRivetTasks = await familyOf('drill-for-rivet');
 
 describe.each(levels)('level %i', (level) => {
 	const tasks = manyTasks(drillForRivetTasks, level);

@@ -1,9 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { drillSizeTasks } from '../../../src/lib/engine/families/holes/drill-size.ts';
 import { levels } from '../../../src/lib/engine/families/task-number.ts';
 import { drillName } from '../../../src/lib/engine/quantity/drills.ts';
 import { drawingFaults } from './drawing-faults.ts';
 import { manyTasks, outcomeOf } from './many-tasks.ts';
+import { familyOf } from './family-of.ts';
+
+const drillSizeTasks = await familyOf('drill-size');
 
 describe.each(levels)('level %i', (level) => {
 	const tasks = manyTasks(drillSizeTasks, level);

@@ -1,8 +1,10 @@
 import { expect, test } from 'vitest';
-import { edgeDistanceTasks } from '../../../src/lib/engine/families/layout/edge-distance.ts';
 import { drawTask } from '../../../src/lib/engine/families/task.ts';
 import { rivetDashes } from '../../../src/lib/engine/trade/stock.ts';
 import { allTasks, givenAt, manyTasks, outcomeOf, sizeOf, slipsNamed } from './many-tasks.ts';
+import { familyOf } from './family-of.ts';
+
+const edgeDistanceTasks = await familyOf('edge-distance');
 
 test('rivets are stocked, and every rivet comes with both heads', () => {
 	const stocked: readonly number[] = rivetDashes;

@@ -1,4 +1,4 @@
-import type { AnyFamily } from '../../../src/lib/engine/families/family.ts';
+import type { Family } from '../../../src/lib/engine/families/family.ts';
 import { drawTask } from '../../../src/lib/engine/families/task.ts';
 import type { Level } from '../../../src/lib/engine/families/task-number.ts';
 
@@ -8,7 +8,7 @@ const tasksEach = 50;
  * Fingerprint of the first fifty tasks of a family at a level: what is told, given and asked, and
  * every right value to ten digits.
  */
-export async function fingerprint(family: AnyFamily, level: Level): Promise<string> {
+export async function fingerprint(family: Family, level: Level): Promise<string> {
 	const tasks = Array.from({ length: tasksEach }, (_, seed) => {
 		const { number, drawn, right } = drawTask(family, level, seed);
 		return { number, drawn, right };

@@ -1,7 +1,9 @@
 import { expect, test } from 'vitest';
-import { lapWidthTasks } from '../../../src/lib/engine/families/layout/lap-width.ts';
 import { drawTask } from '../../../src/lib/engine/families/task.ts';
 import { allTasks, givenAt, manyTasks, outcomeOf, sizeOf, slipsNamed } from './many-tasks.ts';
+import { familyOf } from './family-of.ts';
+
+const lapWidthTasks = await familyOf('lap-width');
 
 /** Least pitch in rivet diameters: FAA-H-8083-31B ch. 4 p. 4-34, Fig. 4-80. */
 const leastPitch: Readonly<Record<string, Readonly<Record<number, number>>>> = {

@@ -1,7 +1,7 @@
 import { readdirSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { byCode, families, methods } from '../../../src/lib/engine/families/catalogue.ts';
-import { topics } from '../../../src/lib/engine/families/family.ts';
+import { loadFamilies, loadMethods } from '../../../src/lib/engine/families/catalogue.ts';
+import { topics } from '../../../src/lib/engine/families/card.ts';
 import { drawTask, type Task, taskFromNumber } from '../../../src/lib/engine/families/task.ts';
 import { levels } from '../../../src/lib/engine/families/task-number.ts';
 import { differs } from '../../../src/lib/engine/families/tolerance.ts';
@@ -14,6 +14,8 @@ import type { LengthUnit, Value } from '../../../src/lib/engine/quantity/kind.ts
 import { showStep, textAt } from '../../../src/lib/engine/solver/show.ts';
 import { ruleById } from '../../../src/lib/engine/trade/rules.ts';
 
+const families = await loadFamilies();
+const methods = await loadMethods();
 const root = new URL('../../../src/lib/engine/', import.meta.url);
 const seeds = Array.from({ length: 40 }, (_, i) => i * 7919);
 
@@ -70,14 +72,13 @@ describe.each(families.map((family) => [family.id, family] as const))('%s', (_, 
 	describe.each(levels)('level %i', (level) => {
 		const tasks = seeds.map((seed) => drawTask(family, level, seed));
 
-		test('the number draws the same task again', () => {
+		test('the number draws the same task again', async () => {
 			for (const task of tasks) {
-				const again = taskFromNumber(task.number.toLowerCase().replaceAll('-', ' '));
+				const again = await taskFromNumber(task.number.toLowerCase().replaceAll('-', ' '));
 				expect(JSON.stringify([again.drawn, again.right])).toBe(
 					JSON.stringify([task.drawn, task.right])
 				);
 			}
-			expect(byCode(family.code)).toBe(family);
 		});
 
 		test('tasks vary', () => {
@@ -171,7 +172,11 @@ function writings(task: Task, key: string): string[] {
 	const styled = units.map((unit) => textAt(method, key, value, unit).replaceAll(', ', '; '));
 	if (typeof value !== 'number') return styled;
 	const plain = exactly(Number(value.toFixed(6))).valueOf();
-	return [...styled.map((text) => text.replace(/ \(.*\)$/, '')), `${plain}`, ...dashOf(task, key, value)];
+	return [
+		...styled.map((text) => text.replace(/ \(.*\)$/, '')),
+		`${plain}`,
+		...dashOf(task, key, value)
+	];
 }
 
 function dashOf(task: Task, key: string, value: number): string[] {
@@ -184,7 +189,8 @@ function dashOf(task: Task, key: string, value: number): string[] {
 function entered(task: Task, key: string, text: string) {
 	const reading = readAnswer(task.family.method, key, text, 'in');
 	const entry = entryOf(reading);
-	if (!entry) throw new Error(`not read: ${task.number} ${key} ${text}: ${JSON.stringify(reading)}`);
+	if (!entry)
+		throw new Error(`not read: ${task.number} ${key} ${text}: ${JSON.stringify(reading)}`);
 	return entry;
 }
 

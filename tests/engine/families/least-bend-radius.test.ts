@@ -1,7 +1,9 @@
 import { expect, test } from 'vitest';
-import { leastBendRadiusTasks } from '../../../src/lib/engine/families/bends/least-bend-radius.ts';
 import { rowOf, radiusRows } from '../../../src/lib/engine/trade/least-radius.ts';
 import { bendTasks, expectDrawn, sayIn } from './bend-draws.ts';
+import { familyOf } from './family-of.ts';
+
+const leastBendRadiusTasks = await familyOf('least-bend-radius');
 
 const tasks = bendTasks(leastBendRadiusTasks);
 

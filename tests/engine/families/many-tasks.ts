@@ -1,4 +1,4 @@
-import type { AnyFamily, Outcome } from '../../../src/lib/engine/families/family.ts';
+import type { Family, Outcome } from '../../../src/lib/engine/families/family.ts';
 import { drawTask, type Task } from '../../../src/lib/engine/families/task.ts';
 import { type Level, levels } from '../../../src/lib/engine/families/task-number.ts';
 import { boundsOf } from '../../../src/lib/engine/figures/to-svg.ts';
@@ -8,12 +8,12 @@ import type { Value } from '../../../src/lib/engine/quantity/kind.ts';
 import { textAt } from '../../../src/lib/engine/solver/show.ts';
 
 /** Three hundred tasks of a family at a level. */
-export function manyTasks(family: AnyFamily, level: Level): Task[] {
+export function manyTasks(family: Family, level: Level): Task[] {
 	return Array.from({ length: 300 }, (_, i) => drawTask(family, level, i * 3491));
 }
 
 /** Three hundred tasks of every level. */
-export function allTasks(family: AnyFamily): Task[] {
+export function allTasks(family: Family): Task[] {
 	return levels.flatMap((level) => manyTasks(family, level));
 }
 

@@ -1,8 +1,10 @@
 import { expect, test } from 'vitest';
-import { piecesPerSheetTasks } from '../../../src/lib/engine/families/cutting/pieces-per-sheet.ts';
 import { drawTask } from '../../../src/lib/engine/families/task.ts';
 import { stockSheets } from '../../../src/lib/engine/trade/stock.ts';
 import { allTasks, givenAt, manyTasks, outcomeOf, sizeOf, slipsNamed } from './many-tasks.ts';
+import { familyOf } from './family-of.ts';
+
+const piecesPerSheetTasks = await familyOf('pieces-per-sheet');
 
 test('sheets are stocked, and blanks are longer than wide', () => {
 	for (const task of allTasks(piecesPerSheetTasks)) {

@@ -1,9 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { rivetDiameterFromStackTasks } from '../../../src/lib/engine/families/rivets/rivet-diameter-from-stack.ts';
 import { levels } from '../../../src/lib/engine/families/task-number.ts';
 import { rivetDashes, sheetThicknesses } from '../../../src/lib/engine/trade/stock.ts';
 import { drawingFaults } from './drawing-faults.ts';
 import { manyTasks, outcomeOf } from './many-tasks.ts';
+import { familyOf } from './family-of.ts';
+
+const rivetDiameterFromStackTasks = await familyOf('rivet-diameter-from-stack');
 
 describe.each(levels)('level %i', (level) => {
 	const tasks = manyTasks(rivetDiameterFromStackTasks, level);

@@ -1,9 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { rivetDiameterTasks } from '../../../src/lib/engine/families/rivets/rivet-diameter.ts';
 import { levels } from '../../../src/lib/engine/families/task-number.ts';
 import { rivetDashes, sheetThicknesses } from '../../../src/lib/engine/trade/stock.ts';
 import { drawingFaults } from './drawing-faults.ts';
 import { manyTasks, outcomeOf } from './many-tasks.ts';
+import { familyOf } from './family-of.ts';
+
+const rivetDiameterTasks = await familyOf('rivet-diameter');
 
 describe.each(levels)('level %i', (level) => {
 	const tasks = manyTasks(rivetDiameterTasks, level);

@@ -1,10 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { rivetLengthTasks } from '../../../src/lib/engine/families/rivets/rivet-length.ts';
 import { drawTask } from '../../../src/lib/engine/families/task.ts';
 import { levels } from '../../../src/lib/engine/families/task-number.ts';
 import { rivetDashes, sheetThicknesses } from '../../../src/lib/engine/trade/stock.ts';
 import { drawingFaults } from './drawing-faults.ts';
 import { manyTasks, outcomeOf } from './many-tasks.ts';
+import { familyOf } from './family-of.ts';
+
+const rivetLengthTasks = await familyOf('rivet-length');
 
 describe.each(levels)('level %i', (level) => {
 	const tasks = manyTasks(rivetLengthTasks, level);

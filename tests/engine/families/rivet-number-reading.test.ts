@@ -1,10 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { rivetNumberReadingTasks } from '../../../src/lib/engine/families/rivets/rivet-number-reading.ts';
 import { levels } from '../../../src/lib/engine/families/task-number.ts';
 import { normalPartNumber } from '../../../src/lib/engine/quantity/part-number.ts';
 import { rivetDashes } from '../../../src/lib/engine/trade/stock.ts';
 import { drawingFaults } from './drawing-faults.ts';
 import { manyTasks, outcomeOf } from './many-tasks.ts';
+import { familyOf } from './family-of.ts';
+
+const rivetNumberReadingTasks = await familyOf('rivet-number-reading');
 
 describe.each(levels)('level %i', (level) => {
 	const tasks = manyTasks(rivetNumberReadingTasks, level);

@@ -1,7 +1,9 @@
 import { expect, test } from 'vitest';
-import { rivetRowTasks } from '../../../src/lib/engine/families/layout/rivet-row.ts';
 import { drawTask } from '../../../src/lib/engine/families/task.ts';
 import { allTasks, givenAt, manyTasks, outcomeOf, sizeOf } from './many-tasks.ts';
+import { familyOf } from './family-of.ts';
+
+const rivetRowTasks = await familyOf('rivet-row');
 
 test('margins and pitches are those of the rivets told', () => {
 	for (const task of allTasks(rivetRowTasks)) {

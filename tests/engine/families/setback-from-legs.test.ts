@@ -1,6 +1,8 @@
 import { expect, test } from 'vitest';
-import { setbackFromLegsTasks } from '../../../src/lib/engine/families/bends/setback-from-legs.ts';
 import { bendTasks, expectDrawn, expectStocked, sayIn } from './bend-draws.ts';
+import { familyOf } from './family-of.ts';
+
+const setbackFromLegsTasks = await familyOf('setback-from-legs');
 
 const tasks = bendTasks(setbackFromLegsTasks);
 

@@ -1,7 +1,9 @@
 import { expect, test } from 'vitest';
-import { setbackTasks } from '../../../src/lib/engine/families/bends/setback.ts';
 import { misprintedK } from '../../../src/lib/engine/trade/k-chart.ts';
 import { bendTasks, expectDrawn, expectStocked, sayIn } from './bend-draws.ts';
+import { familyOf } from './family-of.ts';
+
+const setbackTasks = await familyOf('setback');
 
 const tasks = bendTasks(setbackTasks);
 

@@ -1,8 +1,10 @@
 import { expect, test } from 'vitest';
-import { sheetWeightTasks } from '../../../src/lib/engine/families/cutting/sheet-weight.ts';
 import { densities } from '../../../src/lib/engine/trade/densities.ts';
 import { sheetThicknesses, stockSheets } from '../../../src/lib/engine/trade/stock.ts';
 import { allTasks, givenAt, manyTasks, slipsNamed } from './many-tasks.ts';
+import { familyOf } from './family-of.ts';
+
+const sheetWeightTasks = await familyOf('sheet-weight');
 
 const alloyOf = (given: object) => (given as { alloy: string }).alloy;
 

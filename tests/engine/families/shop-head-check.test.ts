@@ -1,10 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { shopHeadCheckTasks } from '../../../src/lib/engine/families/rivets/shop-head-check.ts';
 import type { Task } from '../../../src/lib/engine/families/task.ts';
 import { levels } from '../../../src/lib/engine/families/task-number.ts';
 import { rivetDashes } from '../../../src/lib/engine/trade/stock.ts';
 import { drawingFaults } from './drawing-faults.ts';
 import { manyTasks, outcomeOf } from './many-tasks.ts';
+import { familyOf } from './family-of.ts';
+
+const shopHeadCheckTasks = await familyOf('shop-head-check');
 
 /** How far the measured sizes stay from the nearest limit, inches. */
 function room({ right }: Task): number {

@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { shopHeadTasks } from '../../../src/lib/engine/families/rivets/shop-head.ts';
 import { levels } from '../../../src/lib/engine/families/task-number.ts';
 import { drawingFaults } from './drawing-faults.ts';
 import { manyTasks, outcomeOf } from './many-tasks.ts';
+import { familyOf } from './family-of.ts';
+
+const shopHeadTasks = await familyOf('shop-head');
 
 /** Diameters of solid rivets up to 3/8 in, in 32nds; 7/32 in is not stocked. */
 const made = [3, 4, 5, 6, 8, 10, 12];

@@ -1,6 +1,8 @@
 import { expect, test } from 'vitest';
-import { sightLineTasks } from '../../../src/lib/engine/families/bends/sight-line.ts';
 import { bendTasks, expectDrawn, expectStocked, sayIn } from './bend-draws.ts';
+import { familyOf } from './family-of.ts';
+
+const sightLineTasks = await familyOf('sight-line');
 
 const tasks = bendTasks(sightLineTasks);
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { byCode } from '../../../src/lib/engine/families/catalogue.ts';
+import { cardByCode, loadFamily } from '../../../src/lib/engine/families/catalogue.ts';
 import { drawTask, type Task } from '../../../src/lib/engine/families/task.ts';
 import { entryOf, readAnswer } from '../../../src/lib/engine/marking/answer.ts';
 import { mark } from '../../../src/lib/engine/marking/mark.ts';
@@ -12,9 +12,10 @@ import { evaluate } from '../../../src/lib/engine/solver/evaluate.ts';
 import type { Method } from '../../../src/lib/engine/solver/method.ts';
 
 /** A task of a method with chosen givens, asking for every step. */
-function taskOf(code: string, method: Method, given: Values): Task {
-	const family = byCode(code);
-	if (!family) throw new Error(`no family: ${code}`);
+async function taskOf(code: string, method: Method, given: Values): Promise<Task> {
+	const card = cardByCode(code);
+	if (!card) throw new Error(`no family: ${code}`);
+	const family = await loadFamily(card);
 	const sample = drawTask(family, 1, 0);
 	return {
 		...sample,
@@ -40,7 +41,7 @@ function causeOf(task: Task, key: string, text: string) {
 
 // Skin, doubler and frame of 0.050 + 0.051 + 0.063 in with a 1/8 in rivet: grip 0.164, shank
 // 0.1875, needed 0.3515, next stocked length 3/8.
-const stack = taskOf('RL', rivetLength, { layers: [0.05, 0.051, 0.063], D: 1 / 8 });
+const stack = await taskOf('RL', rivetLength, { layers: [0.05, 0.051, 0.063], D: 1 / 8 });
 const right = { kind: 'accept', carried: false };
 
 describe('a stocked length', () => {
@@ -70,8 +71,16 @@ describe('a stocked length', () => {
 
 describe('follow-through', () => {
 	test('a later answer that follows from an earlier wrong one is right for it', () => {
-		const marked = verdicts(stack, { grip: '0.063', shank: '0.1875', needed: '0.2505', length: '5/16' });
-		expect(marked.grip).toMatchObject({ kind: 'rework', cause: { kind: 'slip', slips: ['oneLayer'] } });
+		const marked = verdicts(stack, {
+			grip: '0.063',
+			shank: '0.1875',
+			needed: '0.2505',
+			length: '5/16'
+		});
+		expect(marked.grip).toMatchObject({
+			kind: 'rework',
+			cause: { kind: 'slip', slips: ['oneLayer'] }
+		});
 		expect(marked.shank).toEqual(right);
 		expect(marked.needed).toEqual({ kind: 'accept', carried: true });
 		// 0.2505 goes up to 5/16, which is what the student wrote.
@@ -80,7 +89,10 @@ describe('follow-through', () => {
 
 	test('a second slip after a wrong value is found on top of it', () => {
 		const marked = verdicts(stack, { grip: '0.063', needed: '0.063' });
-		expect(marked.needed).toMatchObject({ kind: 'rework', cause: { kind: 'slip', slips: ['noShank'] } });
+		expect(marked.needed).toMatchObject({
+			kind: 'rework',
+			cause: { kind: 'slip', slips: ['noShank'] }
+		});
 	});
 
 	test('right answers after a wrong one are right', () => {
@@ -90,7 +102,7 @@ describe('follow-through', () => {
 });
 
 // R 0.25, T 0.064, 45° of bend: AC 43.13-1B par. 4-56b(2) prints K 0.41421 and setback 0.130.
-const bend = taskOf('BS', setback, { R: 0.25, T: 0.064, angle: 45 });
+const bend = await taskOf('BS', setback, { R: 0.25, T: 0.064, angle: 45 });
 
 describe('a computed length', () => {
 	test.each(['0.13', '.130', '0.1301', '0.1291', '3.3 mm'])('%s is within 0.001 in', (text) => {
@@ -135,9 +147,9 @@ describe('the edges of a tolerance', () => {
 		expect(verdicts(bend, { setback: at(-0.0011) }).setback?.kind).toBe('rework');
 	});
 
-	test('a sum that floating point misses is on its edge all the same', () => {
+	test('a sum that floating point misses is on its edge all the same', async () => {
 		// 46 − 45.8 is 0.20000000000000284 in floating point; grips have the same trouble.
-		const grips = taskOf('RL', rivetLength, { layers: [0.1, 0.2], D: 1 / 8 });
+		const grips = await taskOf('RL', rivetLength, { layers: [0.1, 0.2], D: 1 / 8 });
 		expect(verdicts(grips, { grip: '0.301' }).grip).toEqual(right);
 		expect(verdicts(grips, { grip: '0.299' }).grip).toEqual(right);
 		expect(verdicts(grips, { grip: '0.3011' }).grip?.kind).toBe('rework');

@@ -1,25 +1,44 @@
 import type { Method } from '../solver/method.ts';
-import type { AnyFamily, TopicId } from './family.ts';
-import * as list from './list.ts';
+import type { Card, TopicId } from './card.ts';
+import type { Family, FamilyBody } from './family.ts';
+import { cards } from './list.ts';
 
-/** Every family of tasks, in the order of the list. */
-export const families: readonly AnyFamily[] = Object.values(list);
+export { cards };
 
-const codes = new Map(families.map((family) => [family.code, family]));
+/** A loader for every file of a family, so that a page fetches only the ones it draws from. */
+const files = import.meta.glob<{ tasks: FamilyBody }>('./*/*.ts');
 
-export function byCode(code: string): AnyFamily | undefined {
-	return codes.get(code);
+const byCode = new Map(cards.map((card) => [card.code, card]));
+const loading = new Map<string, Promise<Family>>();
+
+export function cardByCode(code: string): Card | undefined {
+	return byCode.get(code);
 }
 
-export function familiesOf(topic: TopicId): readonly AnyFamily[] {
-	return families.filter((family) => family.topic === topic);
+export function cardsOf(topic: TopicId): readonly Card[] {
+	return cards.filter((card) => card.topic === topic);
+}
+
+/** The family of a card. Its file is loaded at the first call and kept. */
+export function loadFamily(card: Card): Promise<Family> {
+	const known = loading.get(card.code);
+	if (known) return known;
+	const load = files[`./${card.topic}/${card.id}.ts`];
+	if (!load) throw new Error(`no file of a family: ${card.topic}/${card.id}`);
+	const fresh = load().then(({ tasks }) => ({ ...card, ...tasks }));
+	loading.set(card.code, fresh);
+	// A file that could not be fetched is asked for again next time.
+	fresh.catch(() => loading.delete(card.code));
+	return fresh;
+}
+
+export function loadFamilies(): Promise<Family[]> {
+	return Promise.all(cards.map(loadFamily));
 }
 
 /** Every method, each once, sorted by id. */
-export const methods: readonly Method[] = [
-	...new Map(families.map(({ method }) => [method.id, method])).values()
-].sort((one, other) => (one.id < other.id ? -1 : 1));
-
-export function methodById(id: string): Method | undefined {
-	return methods.find((method) => method.id === id);
+export async function loadMethods(): Promise<Method[]> {
+	const families = await loadFamilies();
+	const byId = new Map(families.map(({ method }) => [method.id, method]));
+	return [...byId.values()].sort((one, other) => (one.id < other.id ? -1 : 1));
 }

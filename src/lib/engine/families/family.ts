@@ -3,18 +3,9 @@ import type { Value } from '../quantity/kind.ts';
 import type { Values } from '../solver/compiled.ts';
 import type { GivenValues, Method } from '../solver/method.ts';
 import type { CautionId } from '../trade/cautions.ts';
+import type { Card } from './card.ts';
 import type { Random } from './random.ts';
 import type { Level } from './task-number.ts';
-
-export const topics = {
-	rivets: 'Rivets',
-	layout: 'Edge distance and layout',
-	bends: 'Bends',
-	cutting: 'Cutting',
-	holes: 'Holes and drills'
-} as const;
-
-export type TopicId = keyof typeof topics;
 
 /** What a family picks for one task. It picks; the method computes. */
 export interface Draw<M extends Method = Method> {
@@ -60,14 +51,7 @@ export interface EffectInput<M extends Method = Method> {
 }
 
 /** Turns one method into practice: what to draw, how to tell it, what to show. */
-export interface Family<M extends Method = Method> {
-	/** Two capital letters that start the task number; never used again for another family. */
-	readonly code: string;
-	readonly id: string;
-	/** Raise it when an old seed would give a different task. */
-	readonly rev: number;
-	readonly topic: TopicId;
-	readonly name: string;
+export interface FamilyBody<M extends Method = Method> {
 	readonly method: M;
 	readonly draw: (random: Random, level: Level) => Draw<M>;
 	/** The drawing on the task, from the givens alone; it must not show what is asked. */
@@ -76,9 +60,13 @@ export interface Family<M extends Method = Method> {
 	readonly effect?: (input: EffectInput<M>, say: Say) => Effect | null;
 }
 
-/** A family whose method's types are sealed in, so that unlike families share one list. */
-export type AnyFamily = Family;
+/** A family as it is used: its card and its body. */
+export interface Family extends Card, FamilyBody {}
 
-export function family<const M extends Method>(parts: Family<M>): AnyFamily {
-	return parts as unknown as AnyFamily;
+/**
+ * The body of a family. The types of its method are sealed in, so that unlike families share
+ * one list.
+ */
+export function family<const M extends Method>(parts: FamilyBody<M>): FamilyBody {
+	return parts as unknown as FamilyBody;
 }

@@ -2,8 +2,8 @@ import type { Value } from '../quantity/kind.ts';
 import type { Values } from '../solver/compiled.ts';
 import { brokenLimit, evaluate, withSlip } from '../solver/evaluate.ts';
 import { TradeError } from '../solver/trade-function.ts';
-import { byCode } from './catalogue.ts';
-import type { AnyFamily, Draw } from './family.ts';
+import { cardByCode, loadFamily } from './catalogue.ts';
+import type { Draw, Family } from './family.ts';
 import { randomFrom } from './random.ts';
 import { readTaskNumber, type TaskId, TaskNumberError, writeTaskNumber } from './task-number.ts';
 import { differs, shopRounded } from './tolerance.ts';
@@ -12,7 +12,7 @@ import { differs, shopRounded } from './tolerance.ts';
 export interface Task {
 	readonly number: string;
 	readonly id: TaskId;
-	readonly family: AnyFamily;
+	readonly family: Family;
 	readonly drawn: Draw;
 	/** Right values of the givens and all steps, in base units. */
 	readonly right: Values;
@@ -28,26 +28,26 @@ export function stepsOf({ family, drawn }: Task): string[] {
 
 const tries = 400;
 
-/** @throws TaskNumberError with one sentence when there is no such task. */
-export function taskFromNumber(typed: string): Task {
+/** Rejects with a TaskNumberError, one sentence, when there is no such task. */
+export async function taskFromNumber(typed: string): Promise<Task> {
 	const id = readTaskNumber(typed);
-	const family = byCode(id.code);
-	if (!family) throw new TaskNumberError(`No family of tasks has the code ${id.code}.`);
-	if (family.rev !== id.rev) {
+	const card = cardByCode(id.code);
+	if (!card) throw new TaskNumberError(`No family of tasks has the code ${id.code}.`);
+	if (card.rev !== id.rev) {
 		throw new TaskNumberError(
-			id.rev < family.rev
-				? `That number is of revision ${id.rev}; “${family.name}” is now at ${family.rev} and draws other tasks. Open a new one.`
+			id.rev < card.rev
+				? `That number is of revision ${id.rev}; “${card.name}” is now at ${card.rev} and draws other tasks. Open a new one.`
 				: `That number is of revision ${id.rev}, newer than this copy of Bucktail; update it first.`
 		);
 	}
-	return drawTask(family, id.level, id.seed);
+	return drawTask(await loadFamily(card), id.level, id.seed);
 }
 
 /**
  * Draws the task of a seed. Draws in which a slip would pass unnoticed, or the answer hangs on
  * the last digit of a rounding, are drawn again.
  */
-export function drawTask(family: AnyFamily, level: TaskId['level'], seed: number): Task {
+export function drawTask(family: Family, level: TaskId['level'], seed: number): Task {
 	const id: TaskId = { code: family.code, level, seed, rev: family.rev };
 	const number = writeTaskNumber(id);
 	for (let round = 0; round < tries; round++) {
@@ -92,7 +92,7 @@ function orNone(work: () => Values): Values | null {
 
 /** Different wrong values that the slips lead to at `key`, all told apart from the right one. */
 function distinctAt(
-	family: AnyFamily,
+	family: Family,
 	key: string,
 	right: Values,
 	slips: ReadonlyMap<string, Values>
@@ -105,7 +105,7 @@ function distinctAt(
 }
 
 /** A choice of two or three cannot be wrong in three ways. */
-function slipsWanted(family: AnyFamily, key: string): number {
+function slipsWanted(family: Family, key: string): number {
 	const choices = family.method.steps[key]?.oneOf.length ?? 0;
 	return choices > 0 ? Math.min(3, choices - 1) : 3;
 }

@@ -5,7 +5,17 @@
 
 export type Line = 'edge' | 'thin' | 'dim' | 'centre' | 'hidden' | 'slip' | 'none';
 
-export type Fill = 'none' | 'metal-a' | 'metal-b' | 'metal-c' | 'rivet' | 'hatch' | 'paper' | 'ink' | 'dye' | 'waste';
+export type Fill =
+	| 'none'
+	| 'metal-a'
+	| 'metal-b'
+	| 'metal-c'
+	| 'rivet'
+	| 'hatch'
+	| 'paper'
+	| 'ink'
+	| 'dye'
+	| 'waste';
 
 export type Tone = 'dim' | 'ink' | 'soft' | 'accept' | 'rework';
 
@@ -58,8 +68,20 @@ export function path(d: string, line: Line = 'edge', fill: Fill = 'none'): PathS
 	return { kind: 'path', d, line, fill };
 }
 
-export function segment(x1: number, y1: number, x2: number, y2: number, line: Line = 'edge'): PathShape {
-	return path(polyline([[x1, y1], [x2, y2]]), line);
+export function segment(
+	x1: number,
+	y1: number,
+	x2: number,
+	y2: number,
+	line: Line = 'edge'
+): PathShape {
+	return path(
+		polyline([
+			[x1, y1],
+			[x2, y2]
+		]),
+		line
+	);
 }
 
 export function rectangle(
@@ -71,10 +93,28 @@ export function rectangle(
 	line: Line = 'edge'
 ): PathShape {
 	const [right, bottom] = [x + width, y + height];
-	return path(polyline([[x, y], [right, y], [right, bottom], [x, bottom]], true), line, fill);
+	return path(
+		polyline(
+			[
+				[x, y],
+				[right, y],
+				[right, bottom],
+				[x, bottom]
+			],
+			true
+		),
+		line,
+		fill
+	);
 }
 
-export function circle(x: number, y: number, radius: number, fill: Fill = 'none', line: Line = 'edge'): PathShape {
+export function circle(
+	x: number,
+	y: number,
+	radius: number,
+	fill: Fill = 'none',
+	line: Line = 'edge'
+): PathShape {
 	const r = n(radius);
 	const d = `M${n(x - radius)} ${n(y)}A${r} ${r} 0 1 0 ${n(x + radius)} ${n(y)}A${r} ${r} 0 1 0 ${n(x - radius)} ${n(y)}Z`;
 	return path(d, line, fill);

@@ -33,7 +33,11 @@ function r(value: number): string {
 }
 
 function escaped(words: string): string {
-	return words.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;').replace(/"/g, '&quot;');
+	return words
+		.replace(/&/g, '&amp;')
+		.replace(/</g, '&lt;')
+		.replace(/>/g, '&gt;')
+		.replace(/"/g, '&quot;');
 }
 
 /** The box that holds every shape, lettering included. */

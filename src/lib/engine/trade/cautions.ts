@@ -13,7 +13,10 @@ export const cautions = {
 	edges: 'Fresh-cut edges are sharp: wear gloves to carry sheet, and break the edges.'
 } as const;
 
-export const cautionSource = source('airframe', 'ch. 4, pp. 4-7 to 4-23; FAA-H-8083-30B, pp. 1-4, 11-11');
+export const cautionSource = source(
+	'airframe',
+	'ch. 4, pp. 4-7 to 4-23; FAA-H-8083-30B, pp. 1-4, 11-11'
+);
 
 export type CautionId = keyof typeof cautions;
 

@@ -14,12 +14,7 @@ const stories = [
 	'The side of an oil cooler duct is bent from one piece of sheet.'
 ];
 
-export const bendAllowanceTasks = family({
-	code: 'BA',
-	id: 'bend-allowance',
-	rev: 1,
-	topic: 'bends',
-	name: 'Bend allowance',
+export const tasks = family({
 	method: bendAllowance,
 	draw(random, level) {
 		const { alloy, T, bars } = random.pick(bendSheets);

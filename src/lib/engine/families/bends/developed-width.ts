@@ -9,12 +9,7 @@ import { bentOutcome, offBy } from '../bent-outcome.ts';
 import { drawBentPart } from '../bent-parts.ts';
 import { type EffectInput, family, type Outcome, type Say } from '../family.ts';
 
-export const developedWidthTasks = family({
-	code: 'BW',
-	id: 'developed-width',
-	rev: 1,
-	topic: 'bends',
-	name: 'Developed width',
+export const tasks = family({
 	method: developedWidth,
 	draw(random, level) {
 		const { story, names, legs, angles } = drawBentPart(random, level);

@@ -39,12 +39,7 @@ const olderSizes: readonly number[] = [0.051, 0.064, 0.072, 0.081, 0.091];
 const olderStory =
 	'The sheet is of the older gauge series, which has no row of its own in the chart.';
 
-export const leastBendRadiusTasks = family({
-	code: 'BR',
-	id: 'least-bend-radius',
-	rev: 1,
-	topic: 'bends',
-	name: 'Least bend radius',
+export const tasks = family({
 	method: leastBendRadius,
 	draw(random, level) {
 		const T = random.pick(level === 2 ? [...sheetThicknesses, ...olderSizes] : sheetThicknesses);

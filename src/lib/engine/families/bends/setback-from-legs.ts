@@ -22,12 +22,7 @@ const questions = {
 
 const asked = { 1: ['angle'], 2: ['setback'], 3: ['angle', 'K', 'setback'] } as const;
 
-export const setbackFromLegsTasks = family({
-	code: 'BL',
-	id: 'setback-from-legs',
-	rev: 1,
-	topic: 'bends',
-	name: 'Setback from the angle between the legs',
+export const tasks = family({
 	method: setbackFromLegs,
 	draw(random, level) {
 		const { alloy, T, bars } = random.pick(bendSheets);

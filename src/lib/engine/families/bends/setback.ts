@@ -34,12 +34,7 @@ function angleFor(random: Random, level: Level): number {
 	return level === 2 ? random.pick([30, 45, 60, 75, 105, 120, 135]) : random.int(25, 150);
 }
 
-export const setbackTasks = family({
-	code: 'BS',
-	id: 'setback',
-	rev: 1,
-	topic: 'bends',
-	name: 'Setback',
+export const tasks = family({
 	method: setback,
 	draw(random, level) {
 		const { alloy, T, bars } = random.pick(bendSheets);

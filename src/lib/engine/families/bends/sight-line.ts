@@ -17,12 +17,7 @@ const stories = [
 	'A stiffener blank is marked with its flats and goes to the brake.'
 ];
 
-export const sightLineTasks = family({
-	code: 'BG',
-	id: 'sight-line',
-	rev: 1,
-	topic: 'bends',
-	name: 'Sight line for the brake',
+export const tasks = family({
 	method: sightLine,
 	draw(random, level) {
 		const { alloy, T, bars } = random.pick(bendSheets);

@@ -23,12 +23,7 @@ const questions: Readonly<Record<Level, string>> = {
 	3: 'The pieces seem to fit exactly: how many come out, what is used and what is left?'
 };
 
-export const barPiecesTasks = family({
-	code: 'CP',
-	id: 'bar-pieces',
-	rev: 1,
-	topic: 'cutting',
-	name: 'Pieces from a bar',
+export const tasks = family({
 	method: barPieces,
 	draw(random, level) {
 		const bar = random.pick([36, 48, 72, 96, 120, 144]);

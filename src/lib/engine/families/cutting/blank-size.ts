@@ -55,12 +55,7 @@ const questions: Readonly<Record<Level, string>> = {
 	3: 'What size is the blank cut to, with unlike trims?'
 };
 
-export const blankSizeTasks = family({
-	code: 'CB',
-	id: 'blank-size',
-	rev: 1,
-	topic: 'cutting',
-	name: 'Size of a blank',
+export const tasks = family({
 	method: blankSize,
 	draw(random, level) {
 		const job = random.pick(level === 3 ? jobs.filter(({ trims }) => trims.length > 1) : jobs);

@@ -34,12 +34,7 @@ const bases: Readonly<Record<Level, string>> = {
 	3: 'Bend lines run across the grain (FAA-H-8083-31B, ch. 4, p. 4-58), so every blank lies along the sheet.'
 };
 
-export const piecesPerSheetTasks = family({
-	code: 'CS',
-	id: 'pieces-per-sheet',
-	rev: 1,
-	topic: 'cutting',
-	name: 'Blanks from a sheet',
+export const tasks = family({
 	method: piecesPerSheet,
 	draw(random, level) {
 		const sheet = random.pick(stockSheets);

@@ -31,12 +31,7 @@ const stories: Readonly<Record<Level, readonly string[]>> = {
 const listed = ['1100-O', '2014-T6', '2024-T3', '3003-H14', '5052-H32'] as const;
 const remembered = ['6061-T6', '7075-T6'] as const;
 
-export const sheetWeightTasks = family({
-	code: 'CW',
-	id: 'sheet-weight',
-	rev: 1,
-	topic: 'cutting',
-	name: 'Weight of a sheet',
+export const tasks = family({
 	method: sheetWeight,
 	draw(random, level) {
 		const sheet = random.pick(stockSheets.filter(({ length }) => length >= 96));

@@ -29,12 +29,7 @@ const questions: Readonly<Record<Level, string>> = {
 	3: 'Which drills do you take, and how much clearance do they leave?'
 };
 
-export const drillForRivetTasks = family({
-	code: 'HP',
-	id: 'drill-for-rivet',
-	rev: 1,
-	topic: 'holes',
-	name: 'Pilot and final drill',
+export const tasks = family({
 	method: drillForRivet,
 	draw: (random, level) => ({
 		given: { D: random.pick(rivetDashes) / 32 },

@@ -32,12 +32,7 @@ const drills: Readonly<Record<Level, readonly string[]>> = {
 	3: [...numberDrills, ...letterDrills]
 };
 
-export const drillSizeTasks = family({
-	code: 'HD',
-	id: 'drill-size',
-	rev: 1,
-	topic: 'holes',
-	name: 'Number and letter drills',
+export const tasks = family({
 	method: drillSize,
 	draw: (random, level) => ({
 		given: { drill: random.pick(drills[level]) },

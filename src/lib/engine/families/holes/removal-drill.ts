@@ -45,12 +45,7 @@ const questions: Readonly<Record<Level, string>> = {
 
 const sheets = sheetThicknesses.filter((size) => size >= 0.025 && size <= 0.08);
 
-export const removalDrillTasks = family({
-	code: 'HR',
-	id: 'removal-drill',
-	rev: 1,
-	topic: 'holes',
-	name: 'Drilling a rivet out',
+export const tasks = family({
 	method: removalDrill,
 	draw(random, level) {
 		const job = random.pick(jobs);

@@ -33,12 +33,7 @@ const questions: Readonly<Record<Level, string>> = {
 	3: 'Which edge distances are the least, the preferred and the greatest?'
 };
 
-export const edgeDistanceTasks = family({
-	code: 'ED',
-	id: 'edge-distance',
-	rev: 1,
-	topic: 'layout',
-	name: 'Edge distance',
+export const tasks = family({
 	method: edgeDistance,
 	draw(random, level) {
 		const head = random.pick(['protruding', 'countersunk'] as const);

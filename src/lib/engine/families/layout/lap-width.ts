@@ -20,12 +20,7 @@ const questions: Readonly<Record<Level, string>> = {
 	3: 'How wide is the lap, and how are its three rows laid out?'
 };
 
-export const lapWidthTasks = family({
-	code: 'LF',
-	id: 'lap-width',
-	rev: 1,
-	topic: 'layout',
-	name: 'Width of a lap',
+export const tasks = family({
 	method: lapWidth,
 	draw(random, level) {
 		const D = random.pick([3, 4, 5, 6]) / 32;

@@ -28,12 +28,7 @@ const questions: Readonly<Record<Level, string>> = {
 /** Pitches in rivet diameters: from 4 D, the low end of the average, to 8 D. */
 const pitches = [4, 5, 6, 7, 8] as const;
 
-export const rivetRowTasks = family({
-	code: 'LR',
-	id: 'rivet-row',
-	rev: 1,
-	topic: 'layout',
-	name: 'A row of rivets',
+export const tasks = family({
 	method: rivetRow,
 	draw(random, level) {
 		const dash = random.pick([3, 4, 5, 6]);

@@ -15,12 +15,7 @@ function unlikeLayers(random: Random, count: number): number[] {
 	);
 }
 
-export const rivetDiameterFromStackTasks = family({
-	code: 'RD',
-	id: 'rivet-diameter-from-stack',
-	rev: 1,
-	topic: 'rivets',
-	name: 'Diameter from the stack',
+export const tasks = family({
 	method: rivetDiameterFromStack,
 	draw(random, level) {
 		const joint = random.pick(level === 1 ? twoLayerJoints : threeLayerJoints);

@@ -11,12 +11,7 @@ const stories: readonly string[] = [
 	'A cover is made from the same stock as the inspection panel it goes onto.'
 ];
 
-export const rivetDiameterTasks = family({
-	code: 'RT',
-	id: 'rivet-diameter',
-	rev: 1,
-	topic: 'rivets',
-	name: 'Diameter for two sheets alike',
+export const tasks = family({
 	method: rivetDiameter,
 	draw(random, level) {
 		const sheets =

@@ -20,12 +20,7 @@ function dashesFor(thickest: number): readonly number[] {
 	return rivetDashes.filter((dash) => dash >= 96 * thickest - 1e-9).slice(0, 2);
 }
 
-export const rivetLengthTasks = family({
-	code: 'RL',
-	id: 'rivet-length',
-	rev: 1,
-	topic: 'rivets',
-	name: 'Length from the stack',
+export const tasks = family({
 	method: rivetLength,
 	draw(random, level) {
 		const joint = random.pick(level === 1 ? twoLayerJoints : threeLayerJoints);

@@ -19,12 +19,7 @@ const questions = {
 	length: 'How long is this rivet?'
 } as const;
 
-export const rivetNumberReadingTasks = family({
-	code: 'RR',
-	id: 'rivet-number-reading',
-	rev: 1,
-	topic: 'rivets',
-	name: 'Rivet from its number',
+export const tasks = family({
 	method: rivetNumberReading,
 	draw(random, level) {
 		const { head, alloy, diameterDash, lengthDash } = solidRivet(random, level);

@@ -15,12 +15,7 @@ const stories: readonly string[] = [
 	'A repair sketch needs the rivet number beside the seam.'
 ];
 
-export const rivetNumberTasks = family({
-	code: 'RN',
-	id: 'rivet-number',
-	rev: 1,
-	topic: 'rivets',
-	name: 'Rivet number from the rivet',
+export const tasks = family({
 	method: rivetNumber,
 	draw(random, level) {
 		const { head, alloy, diameterDash, lengthDash } = solidRivet(random, level);

@@ -40,12 +40,7 @@ const questions: Readonly<Record<Level, string>> = {
 
 const limits = ['leastWidth', 'mostWidth', 'leastHeight', 'mostHeight'] as const;
 
-export const shopHeadCheckTasks = family({
-	code: 'SC',
-	id: 'shop-head-check',
-	rev: 1,
-	topic: 'rivets',
-	name: 'Shop head: accept or rework',
+export const tasks = family({
 	method: shopHeadCheck,
 	draw(random, level) {
 		const D = random.pick([3, 4, 5, 6]) / 32;

@@ -18,12 +18,7 @@ const questions = {
 	height: 'How high should the shop head be?'
 } as const;
 
-export const shopHeadTasks = family({
-	code: 'SH',
-	id: 'shop-head',
-	rev: 1,
-	topic: 'rivets',
-	name: 'Shop head wanted',
+export const tasks = family({
 	method: shopHead,
 	draw(random, level) {
 		const one = random.pick(['width', 'height'] as const);

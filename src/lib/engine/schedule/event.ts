@@ -1,0 +1,157 @@
+import * as v from 'valibot';
+import type { Verdicts } from '../marking/verdict.ts';
+import type { Evidence } from './memory.ts';
+
+/** Longest event, in characters of its JSON. */
+export const maxEventLength = 20_000;
+/** Longest entry kept as typed, in characters. */
+export const maxTyped = 300;
+/** Longest time kept for one attempt, in seconds: a day. */
+export const maxSeconds = 86_400;
+
+const short = v.pipe(v.string(), v.minLength(1), v.maxLength(60));
+const uuid = v.pipe(v.string(), v.uuid());
+const shortList = v.pipe(v.array(short), v.maxLength(60));
+const evidence: readonly Evidence[] = ['right', 'helped', 'wrong'];
+
+const stamp = {
+	id: uuid,
+	/** Raised when a known type changes so that an older reader would misread it. */
+	v: v.literal(1),
+	/** The learner's id. */
+	learner: uuid,
+	/** Milliseconds since 1970-01-01 UTC. */
+	at: v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(8.64e15)),
+	/** The day where the learner was, as YYYY-MM-DD. */
+	day: v.pipe(v.string(), v.isoDate())
+};
+
+const verdictSchema = v.variant('kind', [
+	v.object({ kind: v.literal('accept'), carried: v.boolean() }),
+	v.object({ kind: v.literal('rework'), cause: short, slips: shortList })
+]);
+
+const skillSchema = v.object({
+	/** `method/step` */
+	skill: v.pipe(v.string(), v.maxLength(120), v.regex(/^[\w-]+\/[\w-]+$/)),
+	result: v.picklist(evidence),
+	slip: v.optional(short)
+});
+
+const attemptSchema = v.object({
+	...stamp,
+	type: v.literal('attempt'),
+	/** The task's number. */
+	task: short,
+	level: v.optional(v.picklist([1, 2, 3])),
+	runId: short,
+	source: v.picklist(['practice', 'plan', 'rehearsal', 'lab']),
+	/** What was typed, by step. */
+	typed: v.pipe(v.record(short, v.pipe(v.string(), v.maxLength(maxTyped))), v.maxEntries(60)),
+	verdicts: v.pipe(v.record(short, verdictSchema), v.maxEntries(60)),
+	/** Steps opened before. */
+	opened: shortList,
+	/** Whether it was worked step by step. */
+	byStep: v.boolean(),
+	/** Whether the working had been shown. */
+	worked: v.boolean(),
+	seconds: v.pipe(v.number(), v.minValue(0), v.maxValue(maxSeconds)),
+	skills: v.pipe(v.array(skillSchema), v.maxLength(60)),
+	/** The drawn numbers as one short text: equal only for the same numbers. */
+	givens: v.pipe(v.string(), v.maxLength(300))
+});
+
+const settingSchema = v.object({
+	...stamp,
+	type: v.literal('setting'),
+	/** What was set, for example `exam` or `minutes`. */
+	key: short,
+	value: v.custom<Json>((value) => isJson(value))
+});
+
+const namingSchema = v.object({
+	...stamp,
+	type: v.literal('learner'),
+	nickname: v.pipe(v.string(), v.minLength(1), v.maxLength(60))
+});
+
+const knownSchemas = { attempt: attemptSchema, setting: settingSchema, learner: namingSchema };
+const anySchema = v.looseObject({ ...stamp, type: short });
+
+/** Anything that can be written as JSON. */
+export type Json =
+	null | boolean | number | string | readonly Json[] | { readonly [key: string]: Json };
+
+/** One check of an answer, or the working asked for. */
+export type Attempt = Readonly<v.InferOutput<typeof attemptSchema>>;
+/** A choice that the plan or the practice rests on. */
+export type SettingChange = Readonly<v.InferOutput<typeof settingSchema>>;
+/** A learner was added or renamed. */
+export type Naming = Readonly<v.InferOutput<typeof namingSchema>>;
+
+/** An event this version can read. */
+export type KnownEvent = Attempt | SettingChange | Naming;
+/** An event of the log; one of a type added later is kept and merged, but no fold sees it. */
+export type LogEvent = Readonly<v.InferOutput<typeof anySchema>>;
+
+export type EventReading =
+	| { readonly ok: true; readonly event: LogEvent }
+	| { readonly ok: false; readonly reason: 'broken' | 'newer' };
+
+/** Reads an event that comes from outside: a file, another device, a caller. */
+export function readEvent(raw: unknown): EventReading {
+	if (!isJson(raw) || JSON.stringify(raw).length > maxEventLength) return broken;
+	if (!v.is(anySchema, raw)) return isNewer(raw) ? { ok: false, reason: 'newer' } : broken;
+	return isKnownType(raw.type) && !knownEvent(raw) ? broken : { ok: true, event: raw };
+}
+
+const broken = { ok: false, reason: 'broken' } as const;
+const newerSchema = v.looseObject({ v: v.pipe(v.number(), v.integer(), v.minValue(2)) });
+
+function isNewer(raw: unknown): boolean {
+	return v.is(newerSchema, raw);
+}
+
+/** The event with its type told, or undefined when this version cannot read it. */
+export function knownEvent(event: unknown): KnownEvent | undefined {
+	if (!v.is(typedSchema, event) || !isKnownType(event.type)) return undefined;
+	const schema: v.GenericSchema<KnownEvent> = knownSchemas[event.type];
+	return v.is(schema, event) ? event : undefined;
+}
+
+const typedSchema = v.looseObject({ type: v.string() });
+
+function isKnownType(type: string): type is keyof typeof knownSchemas {
+	return Object.hasOwn(knownSchemas, type);
+}
+
+// Deeper nesting than any event needs is refused, so that no file can exhaust the stack.
+function isJson(value: unknown, depth = 8): value is Json {
+	if (typeof value === 'number') return Number.isFinite(value);
+	if (value === null || typeof value === 'string' || typeof value === 'boolean') return true;
+	if (typeof value !== 'object' || depth === 0) return false;
+	const plain = Array.isArray(value) || Object.getPrototypeOf(value) === Object.prototype;
+	return plain && Object.values(value).every((part) => isJson(part, depth - 1));
+}
+
+/** The order of the log: by time, and by id where two have the same time. */
+export function compareEvents(a: Place, b: Place): number {
+	return a.at - b.at || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0);
+}
+
+/** Where an event stands in the log. */
+export type Place = Pick<LogEvent, 'at' | 'id'>;
+
+/** Verdicts as an attempt keeps them. */
+export function noteVerdicts(verdicts: Verdicts): Attempt['verdicts'] {
+	return Object.fromEntries(
+		Object.entries(verdicts).map(([key, verdict]) => {
+			if (verdict.kind === 'accept') return [key, verdict];
+			const { cause } = verdict;
+			return [
+				key,
+				{ kind: 'rework', cause: cause.kind, slips: 'slips' in cause ? [...cause.slips] : [] }
+			];
+		})
+	);
+}

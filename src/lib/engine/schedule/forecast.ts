@@ -1,0 +1,144 @@
+import { type Phase, portionOn, studyDays } from './calendar.ts';
+import type { PlanInput } from './draft.ts';
+import { type Memory, emptyMemory, isMet, recall, remember } from './memory.ts';
+import { planRun } from './plan.ts';
+import { type PracticeMap, mapPractice } from './practice.ts';
+import { type Run, afterMiss, runSeconds } from './run.ts';
+import type { Skill, SkillId, TaskKind } from './skill.ts';
+
+/** One day of the plan. */
+export interface ForecastDay {
+	readonly day: number;
+	readonly phase: Phase;
+	readonly tasks: number;
+	/** Expected minutes of practice. */
+	readonly minutes: number;
+}
+
+/** Expected share right, 0 to 1, of fresh tasks at the first try. */
+export interface Outlook {
+	readonly today: number;
+	/** On `until`, when every run up to then is done. */
+	readonly then: number;
+}
+
+export interface TopicOutlook extends Outlook {
+	readonly topic: string;
+	/** The next day with a task of the topic; null when none is planned. */
+	readonly nextDay: number | null;
+}
+
+export interface WeakSkill {
+	readonly skill: SkillId;
+	/** Expected share right today. */
+	readonly recall: number;
+}
+
+/** What the plan leads to. */
+export interface Forecast {
+	/** The exam day; four weeks ahead when there is none. */
+	readonly until: number;
+	readonly days: readonly ForecastDay[];
+	readonly all: Outlook;
+	readonly topics: readonly TopicOutlook[];
+	/** Met skills with the lowest expected recall today, lowest first. */
+	readonly weakest: readonly WeakSkill[];
+	/** Skills the time does not reach: given up, unless there are more minutes or days. */
+	readonly unreached: readonly SkillId[];
+}
+
+/** Days looked ahead when no exam is set. */
+const HORIZON = 28;
+
+/** The plan played through from `input.day`, today included, with answers as they are expected. */
+export function forecast(input: PlanInput, weakest = 5): Forecast {
+	const { course, day, syllabus } = input;
+	const until = course.exam !== null && course.exam >= day ? course.exam : day + HORIZON;
+	const learner = new ExpectedLearner(input.memories);
+	const map = mapPractice(syllabus);
+	const runs = studyDays(course.off, day, until).map((at) => playDay(input, at, learner, map));
+	const outlook = (skills: readonly Skill[]): Outlook => ({
+		today: meanRecall(skills, input.memories, day),
+		then: meanRecall(skills, learner.memories, until)
+	});
+	const topics = [...new Set(syllabus.skills.map((skill) => skill.topic))];
+	return {
+		until,
+		days: runs.map((run) => summary(run, input)),
+		all: outlook(syllabus.skills),
+		topics: topics.map((topic) => {
+			const skills = syllabus.skills.filter((skill) => skill.topic === topic);
+			return { topic, nextDay: nextDay(skills, runs), ...outlook(skills) };
+		}),
+		weakest: weakestOf(input, weakest),
+		unreached: syllabus.skills.map(({ id }) => id).filter((id) => !learner.memories.has(id))
+	};
+}
+
+/**
+ * A learner who answers as expected: of ten tries at a recall of 0.7, seven are right, evenly spread.
+ * No chance is drawn, so the same plan always has the same forecast.
+ */
+class ExpectedLearner {
+	readonly memories: Map<SkillId, Memory>;
+	/** Expected right answers not yet given, by skill. */
+	readonly #owed = new Map<SkillId, number>();
+
+	constructor(memories: ReadonlyMap<SkillId, Memory>) {
+		this.memories = new Map(memories);
+	}
+
+	/** One try at every skill of the kind; whether all were right. */
+	answer(kind: TaskKind, day: number): boolean {
+		return kind.skills.map((skill) => this.#try(skill, day)).every((right) => right);
+	}
+
+	#try(skill: SkillId, day: number): boolean {
+		const memory = this.memories.get(skill) ?? emptyMemory;
+		const owed = (this.#owed.get(skill) ?? 0.5) + recall(memory, day);
+		const right = owed >= 1;
+		this.#owed.set(skill, right ? owed - 1 : owed);
+		this.memories.set(skill, remember(memory, right ? 'right' : 'wrong', day));
+		return right;
+	}
+}
+
+function playDay(input: PlanInput, day: number, learner: ExpectedLearner, map: PracticeMap): Run {
+	const spent = day === input.day ? input.spent : 0;
+	const plan = { ...input, day, spent, memories: learner.memories, chosen: undefined };
+	let run = planRun(plan, map);
+	for (let i = 0; i < run.items.length; i++) {
+		const item = run.items[i];
+		if (item && !learner.answer(item.kind, day)) run = afterMiss(run, i, item.skill, input.policy);
+	}
+	return run;
+}
+
+function summary({ day, items }: Run, { course, pace, policy }: PlanInput): ForecastDay {
+	const { phase } = portionOn(course, day, pace.task, policy);
+	return { day, phase, tasks: items.length, minutes: runSeconds(items) / 60 };
+}
+
+function nextDay(skills: readonly Skill[], runs: readonly Run[]): number | null {
+	const ids = new Set(skills.map((skill) => skill.id));
+	return runs.find((run) => run.items.some((item) => ids.has(item.skill)))?.day ?? null;
+}
+
+function meanRecall(
+	skills: readonly Skill[],
+	memories: ReadonlyMap<SkillId, Memory>,
+	day: number
+): number {
+	const sum = skills.reduce((s, { id }) => s + recall(memories.get(id) ?? emptyMemory, day), 0);
+	return skills.length === 0 ? 0 : sum / skills.length;
+}
+
+function weakestOf({ syllabus, memories, day }: PlanInput, count: number): WeakSkill[] {
+	return syllabus.skills
+		.flatMap(({ id }) => {
+			const memory = memories.get(id);
+			return memory && isMet(memory) ? [{ skill: id, recall: recall(memory, day) }] : [];
+		})
+		.sort((a, b) => a.recall - b.recall)
+		.slice(0, count);
+}

@@ -1,0 +1,117 @@
+import { type Portion, portionOn } from './calendar.ts';
+import { Draft, type PlanInput } from './draft.ts';
+import { isMet, recall } from './memory.ts';
+import { SHIPPED, isDue, urgency, urgencyOfNew } from './policy.ts';
+import { type Practice, type PracticeMap, mapPractice } from './practice.ts';
+import type { Reason, Run } from './run.ts';
+import type { SkillId, TaskKind } from './skill.ts';
+
+/** Fewest other tasks between two that exercise the same skill, while there is a choice. */
+const APART = 2;
+
+export type { PlanInput };
+
+/** A practice and its turn, from 0 to about 1: low goes first, other wishes apart. */
+interface Candidate {
+	readonly practice: Practice;
+	readonly turn: number;
+}
+
+/** The run for `input.day`, in order; empty on a day off. */
+export function planRun(input: PlanInput, map: PracticeMap = mapPractice(input.syllabus)): Run {
+	const policy = input.policy ?? SHIPPED;
+	const portion = portionFor(input);
+	const draft = new Draft(input, map, portion, policy);
+	const candidates = portion.seconds > 0 ? findCandidates(draft) : [];
+	for (let next = pick(candidates, draft); next; next = pick(candidates, draft)) take(next, draft);
+	return { day: input.day, items: draft.items, budget: portion.seconds };
+}
+
+// Free choice works on a day off too, and for the usual minutes whatever the plan has for the day.
+function portionFor({ course, day, pace, chosen, spent, policy }: PlanInput): Portion {
+	const planned = portionOn(course, day, pace.task, policy);
+	const portion: Portion = chosen ? { ...planned, seconds: course.minutes * 60 } : planned;
+	return { ...portion, seconds: Math.max(0, portion.seconds - (spent ?? 0)) };
+}
+
+function findCandidates(draft: Draft): Candidate[] {
+	const ofNew = turnOfNew(draft);
+	return draft.map.practices
+		.filter(({ skill }) => isWanted(skill, draft))
+		.map((practice) => ({ practice, turn: turnOf(practice, ofNew, draft) }))
+		.sort((a, b) => a.turn - b.turn);
+}
+
+// Without an exam ahead nothing is practised before it is due.
+function isWanted(skill: SkillId, { input, portion, policy }: Draft): boolean {
+	if (input.chosen) return input.chosen.has(skill);
+	const memory = input.memories.get(skill);
+	return portion.phase !== 'keep' || !memory || !isMet(memory) || isDue(memory, input.day, policy);
+}
+
+function turnOf({ skill, rung }: Practice, ofNew: number, draft: Draft): number {
+	const memory = draft.memory(skill);
+	if (!isMet(memory)) return ofNew + LEVEL_WEIGHT * rung;
+	const turn = 1 / (1 + urgency(memory, draft.input.day, draft.policy));
+	return turn + LEVEL_WEIGHT * Math.abs(rung - memory.grasp);
+}
+
+// Just enough to choose among the kinds for one skill: the harder ones as grasp grows.
+const LEVEL_WEIGHT = 1e-3;
+
+// The sweep goes over what is there before it starts new things; so does practice without an exam.
+function turnOfNew({ portion, input, policy }: Draft): number {
+	if (portion.phase !== 'build') return 1;
+	const courseDays = (input.course.exam ?? input.day) - input.course.start;
+	return 1 / (1 + urgencyOfNew(Math.max(1, courseDays), policy));
+}
+
+function pick(candidates: readonly Candidate[], draft: Draft): Practice | undefined {
+	let best: Practice | undefined;
+	let bestCost = Infinity;
+	for (const candidate of candidates) {
+		if (candidate.turn >= bestCost) break;
+		const cost = candidate.turn + penalty(candidate.practice, draft);
+		if (cost < bestCost) [best, bestCost] = [candidate.practice, cost];
+	}
+	return best;
+}
+
+// What is wished for beside the turn, each wish weighing more than those before it together;
+// Infinity for what may not be. Called for every candidate at every place, so cheap things first.
+function penalty({ kind, skill }: Practice, draft: Draft): number {
+	const { input, portion } = draft;
+	const last = draft.items.at(-1)?.kind;
+	const since = draft.since(skill);
+	if (!input.chosen && kind.id === last?.id) return Infinity;
+	if (!input.chosen && portion.phase === 'keep' && since !== undefined) return Infinity;
+	const { seconds, reading } = draft.timeFor(kind);
+	if (draft.seconds + seconds + reading > portion.seconds) return Infinity;
+	const ground = draft.ground(kind);
+	if (ground === 'missing') return Infinity;
+	let cost = 0;
+	if (ground === 'shaky') cost += 5; // still better than the same skill twice on one day
+	if (since !== undefined) cost += 10 * Math.max(1, draft.tries(skill));
+	if (since !== undefined && since <= APART) cost += 1e3;
+	if (kind.family === last?.family) cost += 2e3;
+	if (kind.id === last?.id) cost += 4e3;
+	return cost;
+}
+
+function take({ kind, skill }: Practice, draft: Draft): void {
+	const reason = reasonFor(kind, skill, draft);
+	draft.add({ kind, skill, reason, ...draft.timeFor(kind), returned: false });
+}
+
+function reasonFor(kind: TaskKind, skill: SkillId, draft: Draft): Reason {
+	const memory = draft.memory(skill);
+	const unmet = draft.firstUnmet(kind);
+	if (unmet !== undefined) return { kind: 'new', skill: unmet, worked: true };
+	if (!isMet(memory)) return { kind: 'new', skill, worked: false };
+	if (draft.input.chosen) return { kind: 'chosen', skill };
+	if (memory.missedDay !== null) return { kind: 'missed', skill, day: memory.missedDay };
+	const { exam } = draft.input.course;
+	if (draft.portion.phase === 'sweep' && exam !== null) return { kind: 'sweep', skill, exam };
+	const day = Math.floor(memory.lastDay);
+	return { kind: 'fading', skill, day, recall: recall(memory, draft.input.day) };
+}

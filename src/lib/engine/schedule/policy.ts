@@ -1,0 +1,64 @@
+import { type Memory, recallLeft } from './memory.ts';
+
+/**
+ * The numbers of the plan. They were chosen by simulation (`tests/bench/learning`), which runs these
+ * very functions with other numbers beside them; `SHIPPED` had the best worst case.
+ */
+export interface Policy {
+	/** Share of all time until the exam that is kept for the final sweep. */
+	readonly sweepShare: number;
+	/** Study days of the final sweep; fewer in a course of less than four times as many days. */
+	readonly sweepDays: number;
+	/** The most a sweep day may take, as a multiple of the minutes a day. */
+	readonly sweepCap: number;
+	/**
+	 * How far FSRS stability sets the order: 1 is lowest expected recall first, 0 is longest unseen
+	 * first. Its constants come from facts, not from computations with fresh numbers.
+	 */
+	readonly trust: number;
+	/**
+	 * Rest a met skill gets before it goes ahead of a new one, in days, for a course of one day; it
+	 * grows with the root of the course. The best gap between two practices grows with the time to
+	 * the test, but ever more slowly (Cepeda and others 2008).
+	 */
+	readonly rest: number;
+	/** Grasp a skill must have before others are built on it. */
+	readonly inHand: number;
+	/** Share of a run that may be returns of misses, when a skill met before is missed. */
+	readonly returns: number;
+	/** The same when a skill first met in this run is missed. */
+	readonly newReturns: number;
+	/** Without an exam ahead a skill is due when its recall has fallen to this. */
+	readonly retention: number;
+}
+
+export const SHIPPED: Policy = {
+	sweepShare: 0.25,
+	sweepDays: 3,
+	sweepCap: 2,
+	trust: 0.25,
+	rest: 1.25,
+	inHand: 0.7,
+	returns: 0.1,
+	newReturns: 0.25,
+	retention: 0.9
+};
+
+/**
+ * How pressing it is to practise a met skill: days since it was last seen, counted longer where it
+ * fades faster. A skill just missed fades fastest, so it comes up well before one that was right.
+ */
+export function urgency(memory: Memory, day: number, policy: Policy): number {
+	const rested = Math.max(0, day - Math.floor(memory.lastDay));
+	return rested / memory.stability ** policy.trust;
+}
+
+/** The urgency at which a met skill goes ahead of a new one, in a course of so many days. */
+export function urgencyOfNew(courseDays: number, policy: Policy): number {
+	return policy.rest * Math.sqrt(courseDays);
+}
+
+/** Whether a met skill is due when no exam lies ahead. */
+export function isDue(memory: Memory, day: number, policy: Policy): boolean {
+	return recallLeft(memory, day) < policy.retention;
+}

@@ -1,0 +1,30 @@
+import type { SkillId, Syllabus, TaskKind } from './skill.ts';
+
+/** A kind of task seen as practice for one skill. */
+export interface Practice {
+	readonly kind: TaskKind;
+	readonly skill: SkillId;
+	/** Where the kind stands among the kinds for the skill, from 0 easiest to 1 hardest. */
+	readonly rung: number;
+}
+
+/** The syllabus, laid out for planning. */
+export interface PracticeMap {
+	readonly practices: readonly Practice[];
+	readonly needs: ReadonlyMap<SkillId, readonly SkillId[]>;
+}
+
+/**
+ * Every way to practise every skill: the kinds that aim at it, in the order of the syllabus, which
+ * is from easy to hard. A step that no kind aims at is practised by the kinds that exercise it.
+ */
+export function mapPractice(syllabus: Syllabus): PracticeMap {
+	const needs = new Map(syllabus.skills.map((skill) => [skill.id, skill.needs]));
+	const practices = syllabus.skills.flatMap(({ id }) => {
+		const aimed = syllabus.kinds.filter((kind) => kind.aim === id);
+		const kinds = aimed.length > 0 ? aimed : syllabus.kinds.filter((k) => k.skills.includes(id));
+		const last = Math.max(1, kinds.length - 1);
+		return kinds.map((kind, i) => ({ kind, skill: id, rung: i / last }));
+	});
+	return { practices, needs };
+}
