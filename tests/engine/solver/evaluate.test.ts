@@ -23,5 +23,7 @@ test('a value put in at a step carries on', () => {
 });
 
 test('a slip of another step is refused', () => {
-	expect(() => evaluate(rivetLength, stack, { slips: { needed: 'nothing' } })).toThrow('unknown slip');
+	expect(() => evaluate(rivetLength, stack, { slips: { needed: 'nothing' } })).toThrow(
+		'unknown slip'
+	);
 });

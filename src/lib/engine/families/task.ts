@@ -1,5 +1,5 @@
 import type { Value } from '../quantity/kind.ts';
-import type { Values } from '../solver/compiled.ts';
+import { compiledOf, type Values } from '../solver/compiled.ts';
 import { brokenLimit, evaluate, withSlip } from '../solver/evaluate.ts';
 import { TradeError } from '../solver/trade-function.ts';
 import { cardByCode, loadFamily } from './catalogue.ts';
@@ -50,8 +50,8 @@ export async function taskFromNumber(typed: string): Promise<Task> {
 export function drawTask(family: Family, level: TaskId['level'], seed: number): Task {
 	const id: TaskId = { code: family.code, level, seed, rev: family.rev };
 	const number = writeTaskNumber(id);
+	const random = randomFrom(number);
 	for (let round = 0; round < tries; round++) {
-		const random = randomFrom(`${number}/${round}`);
 		const task = sound({ number, id, family, drawn: family.draw(random, level) });
 		if (task) return task;
 	}
@@ -68,16 +68,28 @@ function sound(parts: Pick<Task, 'number' | 'id' | 'family' | 'drawn'>): Task | 
 	// Rounding every step as a shop does must leave each asked value where it is.
 	if (drawn.asked.some((key) => differs(method, key, right, rounded))) return null;
 	const slips = new Map<string, Values>();
-	for (const slipId of Object.keys(method.slips)) {
+	for (const slipId of compiledOf(method).slipIds) {
 		const values = orNone(() => withSlip(method, right, slipId));
-		const shows = (key: string) =>
-			values && differs(method, key, right, values) && differs(method, key, rounded, values);
-		if (values && drawn.asked.some(shows)) slips.set(slipId, values);
+		if (values && showsIn(parts, right, rounded, values)) slips.set(slipId, values);
 	}
 	const enough = drawn.asked.every(
 		(key) => distinctAt(family, key, right, slips) >= slipsWanted(family, key)
 	);
 	return enough ? { ...parts, right, slips } : null;
+}
+
+/** Whether an asked value tells these values from the right ones, rounded as in a shop or not. */
+function showsIn(
+	{ family, drawn }: Pick<Task, 'family' | 'drawn'>,
+	right: Values,
+	rounded: Values,
+	values: Values
+): boolean {
+	const { method } = family;
+	for (const key of drawn.asked) {
+		if (differs(method, key, right, values) && differs(method, key, rounded, values)) return true;
+	}
+	return false;
 }
 
 /** The values, or null where the trade has no answer. */
@@ -90,27 +102,32 @@ function orNone(work: () => Values): Values | null {
 	}
 }
 
-/** Different wrong values that the slips lead to at `key`, all told apart from the right one. */
+/** Different wrong values that the slips lead to at `key`, as far as they are wanted. */
 function distinctAt(
 	family: Family,
 	key: string,
 	right: Values,
 	slips: ReadonlyMap<string, Values>
 ): number {
-	const seen = new Set<string>();
+	const seen: (Value | undefined)[] = [];
 	for (const values of slips.values()) {
-		if (differs(family.method, key, right, values)) seen.add(textOf(values[key]));
+		const value = values[key];
+		if (!differs(family.method, key, right, values)) continue;
+		if (!seen.some((other) => isSame(value, other))) seen.push(value);
+		if (seen.length === mostWanted) break;
 	}
-	return seen.size;
+	return seen.length;
 }
+
+const mostWanted = 3;
 
 /** A choice of two or three cannot be wrong in three ways. */
 function slipsWanted(family: Family, key: string): number {
 	const choices = family.method.steps[key]?.oneOf.length ?? 0;
-	return choices > 0 ? Math.min(3, choices - 1) : 3;
+	return choices > 0 ? Math.min(mostWanted, choices - 1) : mostWanted;
 }
 
-/** The value to six places, to tell unlike ones apart. */
-function textOf(value: Value | undefined): string {
-	return typeof value === 'number' ? String(Math.round(value * 1e6)) : String(value);
+function isSame(one: Value | undefined, other: Value | undefined): boolean {
+	if (typeof one === 'number' && typeof other === 'number') return Math.abs(one - other) < 1e-6;
+	return String(one) === String(other);
 }

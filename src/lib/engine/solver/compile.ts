@@ -131,7 +131,8 @@ export function compileMethod(method: Method, functions: Functions): string {
 		(limit, i) =>
 			`{${source(compileFormula(limit.formula, names, functions, `${method.id} limit ${i + 1}`))}}`
 	);
-	return `{steps: {${steps.join(', ')}}, slips: {${slips.join(', ')}}, limits: [${limits.join(', ')}]}`;
+	const slots = Object.keys(names).map((name) => `${name}: v.${name}`);
+	return `{copy: (v) => ({${slots.join(', ')}}), steps: {${steps.join(', ')}}, slips: {${slips.join(', ')}}, limits: [${limits.join(', ')}]}`;
 }
 
 function source(piece: Piece): string {

@@ -18,19 +18,19 @@ export interface Changes {
  * Throws a `TradeError` where a table has no row or the geometry has no room.
  */
 export function evaluate(method: Method, given: Values, changes: Changes = {}): Values {
-	const { steps, slips, order } = compiledOf(method);
+	const { copy, order, slips } = compiledOf(method);
 	const { slips: made, values: put, carry } = changes;
-	const values: Record<string, Value> = { ...given };
-	for (const key of order) {
+	const values = copy(given);
+	for (const { key, run } of order) {
 		const own = put?.[key];
 		if (own !== undefined) {
 			values[key] = own;
 			continue;
 		}
 		const slipId = made?.[key];
-		const formula = slipId === undefined ? steps[key] : slips[slipId];
-		if (!formula) throw new Error(`unknown slip: ${slipId ?? key}`);
-		const value = sound(formula.run(values), method, key, values);
+		const work = slipId === undefined ? run : slips[slipId]?.run;
+		if (!work) throw new Error(`unknown slip: ${slipId ?? key}`);
+		const value = sound(work(values), method, key, values);
 		values[key] = carry ? carry(value, key) : value;
 	}
 	return values;
@@ -41,14 +41,16 @@ export function evaluate(method: Method, given: Values, changes: Changes = {}): 
  * only the steps from the slip on are worked again.
  */
 export function withSlip(method: Method, right: Values, slipId: string): Values {
-	const { steps, slips, order } = compiledOf(method);
-	const at = method.slips[slipId]?.step ?? '';
-	const values: Record<string, Value> = { ...right };
-	for (let i = order.indexOf(at); i < order.length; i++) {
-		const key = order[i] ?? '';
-		const formula = key === at ? slips[slipId] : steps[key];
-		if (!formula) throw new Error(`unknown slip: ${slipId}`);
-		values[key] = sound(formula.run(values), method, key, values);
+	const { copy, order, slips, slipAt } = compiledOf(method);
+	const at = slipAt[slipId];
+	const made = slips[slipId];
+	if (at === undefined || !made) throw new Error(`unknown slip: ${slipId}`);
+	const values = copy(right);
+	for (let i = at; i < order.length; i++) {
+		const step = order[i];
+		if (!step) break;
+		const run = i === at ? made.run : step.run;
+		values[step.key] = sound(run(values), method, step.key, values);
 	}
 	return values;
 }

@@ -24,5 +24,16 @@ export interface TradeFunction {
 	readonly show: (shown: readonly (readonly Part[])[]) => Part[];
 }
 
+const ErrorWithLimit: ErrorConstructor & { stackTraceLimit?: number } = Error;
+
 /** A look-up or geometry without an answer; the message is one sentence for a person. */
-export class TradeError extends Error {}
+export class TradeError extends Error {
+	constructor(message: string) {
+		// A slip often ends where a table has no row; recording a stack there would cost more than
+		// all the rest of drawing a task, and nobody reads it.
+		const held = ErrorWithLimit.stackTraceLimit;
+		ErrorWithLimit.stackTraceLimit = 0;
+		super(message);
+		ErrorWithLimit.stackTraceLimit = held;
+	}
+}

@@ -8,7 +8,7 @@ export function setbackK(angle: number): number {
 	if (!(angle > 0 && angle < 180)) {
 		throw new TradeError('A bend angle counts from flat and lies between 0° and 180°.');
 	}
-	return Number(Math.tan((angle * Math.PI) / 360).toFixed(9));
+	return Math.round(Math.tan((angle * Math.PI) / 360) * 1e9) / 1e9;
 }
 
 /**

@@ -59,8 +59,16 @@ interface RivetNumberParts {
 	readonly lengthDash: number;
 }
 
+/** The number taken apart last: the steps of one task ask for its parts one by one. */
+let latest: { readonly number: string; readonly parts: RivetNumberParts } | undefined;
+
 /** Head, alloy and dash numbers of a rivet number such as `MS20426AD5-8`. */
 export function rivetNumberParts(number: string): RivetNumberParts {
+	if (latest?.number !== number) latest = { number, parts: takenApart(number) };
+	return latest.parts;
+}
+
+function takenApart(number: string): RivetNumberParts {
 	const [, head = '', letters = '', diameter = '', length = ''] =
 		/^MS20(\d{3})([A-Z]+)(\d+)-([\d.]+)$/.exec(normalPartNumber(number) ?? '') ?? [];
 	if (!length) {
