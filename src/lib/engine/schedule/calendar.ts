@@ -61,9 +61,7 @@ export function portions(course: Course, taskSeconds: number, policy = SHIPPED):
 	const build = days.length - sweep;
 	const [buildDay, sweepDay] = split(course.minutes * 60, build, sweep, policy);
 	const tasksUntil = (i: number) =>
-		Math.round(
-			(Math.min(i, build) * buildDay + Math.max(0, i - build) * sweepDay) / taskSeconds + NUDGE
-		);
+		Math.round((Math.min(i, build) * buildDay + Math.max(0, i - build) * sweepDay) / taskSeconds);
 	return days.map((day, i) => ({
 		day,
 		phase: i < build ? 'build' : 'sweep',
@@ -80,13 +78,9 @@ export function portionOn(
 ): Portion {
 	if (isOff(course.off, day)) return { day, phase: 'off', seconds: 0 };
 	const keep: Portion = { day, phase: 'keep', seconds: course.minutes * 60 };
-	if (course.exam === null || day >= course.exam) return keep;
 	const counted = { ...course, start: Math.min(course.start, day) };
 	return portions(counted, taskSeconds, policy).find((p) => p.day === day) ?? keep;
 }
-
-// keeps a sum such as 7.4999999 from losing a task
-const NUDGE = 1e-9;
 
 /** Seconds on a build day and on a sweep day. */
 function split(each: number, build: number, sweep: number, policy: Policy): [number, number] {

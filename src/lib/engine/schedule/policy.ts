@@ -2,7 +2,8 @@ import { type Memory, recallLeft } from './memory.ts';
 
 /**
  * The numbers of the plan. They were chosen by simulation (`tests/bench/learning`), which runs these
- * very functions with other numbers beside them; `SHIPPED` had the best worst case.
+ * very functions with other numbers beside them. `SHIPPED` had the best worst case among those that
+ * let misses return in the same run.
  */
 export interface Policy {
 	/** Share of all time until the exam that is kept for the final sweep. */
@@ -22,9 +23,12 @@ export interface Policy {
 	 * the test, but ever more slowly (Cepeda and others 2008).
 	 */
 	readonly rest: number;
-	/** Grasp a skill must have before others are built on it. */
+	/** Grasp wanted before others are built on a skill: right twice, or right after a miss. */
 	readonly inHand: number;
-	/** Share of a run that may be returns of misses, when a skill met before is missed. */
+	/**
+	 * Share of a run that may be returns of misses, when a skill met before is missed. Small: in four
+	 * of the five worlds of the bench a second try on another day was worth more.
+	 */
 	readonly returns: number;
 	/** The same when a skill first met in this run is missed. */
 	readonly newReturns: number;
