@@ -51,7 +51,7 @@ function isWanted(skill: SkillId, { input, portion, policy }: Draft): boolean {
 
 function turnOf({ skill, rung }: Practice, ofNew: number, draft: Draft): number {
 	const memory = draft.memory(skill);
-	if (!isMet(memory)) return ofNew + LEVEL_WEIGHT * rung;
+	if (!isMet(memory)) return ofNew; // the first of equals is taken: the easiest kind
 	const turn = 1 / (1 + urgency(memory, draft.input.day, draft.policy));
 	return turn + LEVEL_WEIGHT * Math.abs(rung - memory.grasp);
 }
