@@ -1,10 +1,11 @@
 import { type Phase, portionOn, studyDays } from './calendar.ts';
 import type { PlanInput } from './draft.ts';
-import { type Memory, emptyMemory, isMet, recall, remember } from './memory.ts';
+import { ExpectedLearner } from './expected-learner.ts';
+import { type Memory, emptyMemory, isMet, recall } from './memory.ts';
 import { planRun } from './plan.ts';
 import { type PracticeMap, mapPractice } from './practice.ts';
 import { type Run, afterMiss, runSeconds } from './run.ts';
-import type { Skill, SkillId, TaskKind } from './skill.ts';
+import type { Skill, SkillId } from './skill.ts';
 
 /** One day of the plan. */
 export interface ForecastDay {
@@ -73,34 +74,6 @@ export function forecast(input: PlanInput, weakest = 5): Forecast {
 		weakest: weakestOf(input, weakest),
 		unreached: syllabus.skills.map(({ id }) => id).filter((id) => !learner.memories.has(id))
 	};
-}
-
-/**
- * A learner who answers as expected: of ten tries at a recall of 0.7, seven are right, evenly spread.
- * No chance is drawn, so the same plan always has the same forecast.
- */
-class ExpectedLearner {
-	readonly memories: Map<SkillId, Memory>;
-	/** Expected right answers not yet given, by skill. */
-	readonly #owed = new Map<SkillId, number>();
-
-	constructor(memories: ReadonlyMap<SkillId, Memory>) {
-		this.memories = new Map(memories);
-	}
-
-	/** One try at every skill of the kind; whether all were right. */
-	answer(kind: TaskKind, day: number): boolean {
-		return kind.skills.map((skill) => this.#try(skill, day)).every((right) => right);
-	}
-
-	#try(skill: SkillId, day: number): boolean {
-		const memory = this.memories.get(skill) ?? emptyMemory;
-		const owed = (this.#owed.get(skill) ?? 0.5) + recall(memory, day);
-		const right = owed >= 1;
-		this.#owed.set(skill, right ? owed - 1 : owed);
-		this.memories.set(skill, remember(memory, right ? 'right' : 'wrong', day));
-		return right;
-	}
 }
 
 function playDay(input: PlanInput, day: number, learner: ExpectedLearner, map: PracticeMap): Run {
