@@ -42,7 +42,7 @@ export async function markTask(args: readonly string[]): Promise<Answer> {
 				? verdict.carried
 					? 'Right for the number before it.'
 					: 'Right.'
-				: sayCause(task, verdict.cause)
+				: sayCause(task, verdict.cause, key)
 		};
 	});
 	const accepted =

@@ -43,7 +43,7 @@ function effectFaults(task: Task, key: string, others: readonly Value[]): string
 
 function isSound(drawing: Drawing): boolean {
 	const svg = toSvg(drawing);
-	const [, width, height] = /width="(\d+)" height="(\d+)"/.exec(svg)?.map(Number) ?? [];
+	const [, width, height] = /viewBox="\S+ \S+ (\d+) (\d+)"/.exec(svg)?.map(Number) ?? [];
 	if (width === undefined || height === undefined || /NaN|Infinity|undefined/.test(svg))
 		return false;
 	return width > 100 && width < 700 && height > 20 && height < 600 && drawing.title.length > 10;

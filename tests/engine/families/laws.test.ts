@@ -120,7 +120,7 @@ describe.each(families.map((family) => [family.id, family] as const))('%s', (_, 
 						expect(verdict?.kind, where).toBe('rework');
 						if (verdict?.kind !== 'rework') continue;
 						expect(['slip', 'either'], where).toContain(verdict.cause.kind);
-						expect(sayCause(task, verdict.cause)).toMatch(/^[A-Z0-9].+[.]/);
+						expect(sayCause(task, verdict.cause, key)).toMatch(/^[A-Z0-9].+[.]/);
 					}
 				}
 			}

@@ -128,7 +128,7 @@ describe('a computed length', () => {
 		for (const text of ['0.1', '130', '0.314', '7', '0.25', '0.41421']) {
 			const cause = causeOf(bend, 'setback', text);
 			if (!cause) throw new Error(`accepted: ${text}`);
-			expect(sayCause(bend, cause)).toMatch(/\.$/);
+			expect(sayCause(bend, cause, 'setback')).toMatch(/\.$/);
 			const step = stepOf(bend, cause, 'setback');
 			if (step !== null) expect(Object.keys(setback.steps)).toContain(step);
 		}

@@ -4,6 +4,9 @@ import type { Box, Drawing, Shape, TextShape } from './drawing.ts';
 const charWidth = 7.3;
 const margin = 8;
 
+/** Drawing units are shown a little larger than pixels, so that lettering is 16 pixels high. */
+const enlarged = 1.35;
+
 /**
  * SVG text of a drawing. It scales to the width it is given; colours come from classes, so the
  * page's theme applies. All words are escaped.
@@ -16,7 +19,8 @@ export function toSvg(drawing: Drawing): string {
 	const height = Math.ceil(box.bottom + margin) - top;
 	const shapes = drawing.shapes.map(shapeText).join('');
 	const title = escaped(drawing.title);
-	return `<svg class="figure" viewBox="${left} ${top} ${width} ${height}" width="${width}" height="${height}" role="img" aria-label="${title}">${shapes}</svg>`;
+	const shown = Math.round(width * enlarged);
+	return `<svg class="figure" viewBox="${left} ${top} ${width} ${height}" width="${shown}" role="img" aria-label="${title}">${shapes}</svg>`;
 }
 
 function shapeText(shape: Shape): string {

@@ -11,7 +11,8 @@ import type { Entry } from './verdict.ts';
 export function expectedAt(method: Method, key: string, units: LengthUnit): Expected {
 	const step = compiledOf(method).steps[key];
 	if (!step) throw new Error(`unknown step: ${method.id}.${key}`);
-	return { kind: step.kind, list: step.list, style: styleAt(method, key), unit: units };
+	const inFigures = method.steps[key]?.inFigures ?? false;
+	return { kind: step.kind, list: step.list, style: styleAt(method, key), unit: units, inFigures };
 }
 
 /** Reads an answer to a step as typed. Plain arithmetic is left to `workArithmetic`. */

@@ -173,7 +173,8 @@ function same(entry: Entry, value: Value): boolean {
 function digitSlip(question: Question): Cause | null {
 	const { entry, task, key } = question;
 	const right = workedWith(question, {});
-	if (typeof right !== 'number' || task.family.method.steps[key]?.style === 'count') return null;
+	// A fraction or a whole number has no digits to misplace.
+	if (typeof right !== 'number' || entry.grain === 0) return null;
 	const typed = plainValue(entry);
 	if (typeof typed !== 'number') return null;
 	for (const factor of [10, 100, 0.1, 0.01]) {

@@ -1,4 +1,6 @@
 import type { Task } from '../families/task.ts';
+import type { Style } from '../quantity/kind.ts';
+import { styleAt } from '../solver/show.ts';
 import type { Cause, UnitSlip } from './verdict.ts';
 
 const unitWords: Readonly<Record<UnitSlip, string>> = {
@@ -10,8 +12,8 @@ const unitWords: Readonly<Record<UnitSlip, string>> = {
 	'from-the-legs': 'That is the angle between the legs; the bend angle counts from flat.'
 };
 
-/** One wrong answer, one clear sentence, in the trade's words. */
-export function sayCause(task: Task, cause: Cause): string {
+/** One wrong answer to step `key`, one clear sentence, in the trade's words. */
+export function sayCause(task: Task, cause: Cause, key: string): string {
 	const { slips, steps } = task.family.method;
 	const labelled = (step: string) => `“${steps[step]?.label ?? step}”`;
 	const saying = (id: string | undefined) => (id === undefined ? '' : (slips[id]?.says ?? ''));
@@ -27,7 +29,9 @@ export function sayCause(task: Task, cause: Cause): string {
 		case 'unit':
 			return unitWords[cause.unit];
 		case 'rounding':
-			return roundingWords[cause.how];
+			return isStocked(task, key)
+				? 'Rounded off: give the stocked size itself.'
+				: roundingWords[cause.how];
 		case 'digits':
 			return cause.how === 'point'
 				? 'The digits are right; the decimal point is not.'
@@ -46,6 +50,12 @@ const roundingWords: Readonly<Record<'end' | 'way' | 'cut', string>> = {
 	way: 'Rounded on the way: carry thousandths from step to step and round once, at the end.',
 	cut: 'Cut off instead of rounded: a 5 or more raises the digit before it.'
 };
+
+const stocked: ReadonlySet<Style> = new Set(['rivet-length', 'rivet-diameter', 'drill']);
+
+function isStocked({ family }: Task, key: string): boolean {
+	return stocked.has(styleAt(family.method, key));
+}
 
 /** The step that a cause lies in, if it can be told. */
 export function stepOf(task: Task, cause: Cause, key: string): string | null {

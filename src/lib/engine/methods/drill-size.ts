@@ -10,7 +10,8 @@ export const drillSize = method({
 	steps: {
 		size: step('chartSize(drill)', 'Size of the drill', {
 			rule: 'drill.sizes',
-			tolerance: drillSizes
+			tolerance: drillSizes,
+			inFigures: true
 		}),
 		fraction: step('upTo(size, 1/64 in)', 'Next fraction drill up', {
 			rule: 'drill.fraction',

@@ -29,15 +29,19 @@ function rivetSizes(entry: string, expected: Expected): Found {
 	return [{ ...dashOption(ratio(BigInt(number * 2), 2n), expected), note }];
 }
 
+const nameOnly = 'That is the name of a drill. Write its size, such as 0.128 in.';
+
 function drillSizes(entry: string, expected: Expected): Found {
 	const [, number, letter] =
 		/^(?:#|no\.?|nr\.?|number) ?(\d{1,3})$|^letter ?([a-z])$/.exec(entry) ?? [];
 	if (number) {
 		const size = numberDrill(Number(number));
+		if (expected.inFigures) return nameOnly;
 		if (!size) return 'Number drills run from No. 1 to No. 60. Write the size in inches.';
 		return [drillOption(`No. ${Number(number)}`, size, expected)];
 	}
 	const named = letter ?? (expected.style === 'drill' && /^[a-z]$/.test(entry) ? entry : '');
 	const size = letterDrill(named);
+	if (size && expected.inFigures) return nameOnly;
 	return size ? [drillOption(`letter ${named.toUpperCase()}`, size, expected)] : [];
 }

@@ -7,6 +7,8 @@ export interface Expected {
 	/** Several values in one field. */
 	readonly list?: boolean;
 	readonly style?: Style;
+	/** A size in figures is wanted: the name of a drill would beg the question. */
+	readonly inFigures?: boolean;
 	/** Unit of a number written without one, and the one lengths are shown in; inches if absent. */
 	readonly unit?: LengthUnit;
 }

@@ -34,6 +34,8 @@ export interface Step {
 	readonly tolerance: Tolerance | null;
 	/** The words a result may take, when it is a choice. */
 	readonly oneOf: readonly string[];
+	/** Whether the size must be given in figures, because its name is a given. */
+	readonly inFigures: boolean;
 }
 
 /** A mistake people make in one step: the formula they work instead, and what is wrong with it. */
@@ -101,11 +103,13 @@ interface StepNotes {
 	rule?: string;
 	tolerance?: Tolerance;
 	oneOf?: readonly string[];
+	inFigures?: boolean;
 }
 
 export function step(formula: string, label: string, notes: StepNotes = {}): Step {
-	const { symbol = null, style = null, rule = null, tolerance = null, oneOf = [] } = notes;
-	return { formula, label, symbol, style, rule, tolerance, oneOf };
+	const { symbol = null, style = null, rule = null, tolerance = null } = notes;
+	const { oneOf = [], inFigures = false } = notes;
+	return { formula, label, symbol, style, rule, tolerance, oneOf, inFigures };
 }
 
 export function slip<const S extends string>(atStep: S, formula: string, says: string): Slip<S> {

@@ -1,0 +1,119 @@
+import { compareEvents, type LogEvent, readEvent } from '$lib/engine/schedule/event.ts';
+import {
+	type BackedUpLearner,
+	type Backup,
+	maxBackupBytes,
+	maxLearners,
+	sizeOf,
+	writeBackup
+} from './backup-file.ts';
+import { write, type Writing } from './database.ts';
+import { addEvents } from './log.ts';
+import { freeNickname } from './nickname.ts';
+import { type EventTable, pagesOf } from './pages.ts';
+import type { Store } from './store.ts';
+
+export type BackupText =
+	{ readonly ok: true; readonly text: string } | { readonly ok: false; readonly sentence: string };
+
+/**
+ * The text of a backup of these learners. Those no longer here are left out.
+ *
+ * @param made date and time by ISO 8601
+ */
+export async function backupOf(
+	store: Store,
+	ids: readonly string[],
+	made: string
+): Promise<BackupText> {
+	const tx = store.db.transaction(['learners', 'events']);
+	const learners: BackedUpLearner[] = [];
+	for (const id of ids) {
+		const learner = await tx.objectStore('learners').get(id);
+		if (!learner) continue;
+		const events = await readableEvents(tx.objectStore('events'), id);
+		learners.push({ id, nickname: learner.nickname, events });
+	}
+	const text = writeBackup({ made, learners });
+	if (learners.length <= maxLearners && sizeOf(text) <= maxBackupBytes) return { ok: true, text };
+	return {
+		ok: false,
+		sentence: 'That is too much for one file; back up fewer learners at a time.'
+	};
+}
+
+// One unreadable event would make the whole file refused.
+async function readableEvents(table: EventTable, learner: string): Promise<LogEvent[]> {
+	const events: LogEvent[] = [];
+	for await (const page of pagesOf(table, learner)) {
+		events.push(...page.filter((event) => readEvent(event).ok));
+	}
+	return events;
+}
+
+/** Notes that the backup of these learners was handed to the person. */
+export async function noteBackup(store: Store, ids: readonly string[], at: number): Promise<void> {
+	await write(store.db, async (tx) => {
+		const table = tx.objectStore('learners');
+		for (const id of ids) {
+			const learner = await table.get(id);
+			if (learner) await table.put({ ...learner, unsaved: 0, backedUp: at });
+		}
+	});
+}
+
+/** What a restore did. */
+export interface Restored {
+	readonly learnersNew: number;
+	readonly eventsNew: number;
+	/** Events that were here already. */
+	readonly eventsKnown: number;
+}
+
+/** Adds what a backup holds to this device, all of it or nothing; what is here stays. */
+export async function restore(store: Store, { made, learners }: Backup): Promise<Restored> {
+	const restored = await write(store.db, async (tx) => {
+		let learnersNew = 0;
+		let eventsNew = 0;
+		for (const learner of learners) {
+			if (await addMissing(tx, learner, Date.parse(made))) learnersNew++;
+			const added = await addEvents(tx, store, learner.events);
+			eventsNew += added.length;
+			await noteSaved(tx, learner.id, added.length);
+		}
+		const all = learners.reduce((sum, { events }) => sum + events.length, 0);
+		return { learnersNew, eventsNew, eventsKnown: all - eventsNew };
+	});
+	store.changed(learners.map(({ id }) => id));
+	return restored;
+}
+
+/** @returns whether the learner was missing */
+async function addMissing(
+	tx: Writing,
+	{ id, nickname, events }: BackedUpLearner,
+	made: number
+): Promise<boolean> {
+	const table = tx.objectStore('learners');
+	if (await table.getKey(id)) return false;
+	const taken = (await table.getAll()).map((learner) => learner.nickname);
+	// The name in the file's list stands, as that device showed it, until a newer naming comes.
+	const naming = [...events].sort(compareEvents).findLast(({ type }) => type === 'learner');
+	await table.add({
+		id,
+		nickname: freeNickname(nickname, taken),
+		named: naming ? { at: naming.at, id: naming.id } : { at: 0, id: '' },
+		created: made,
+		used: 0,
+		unsaved: 0,
+		backedUp: made
+	});
+	return true;
+}
+
+// What came from a file is safe in that file.
+async function noteSaved(tx: Writing, id: string, added: number): Promise<void> {
+	const table = tx.objectStore('learners');
+	const learner = await table.get(id);
+	if (learner) await table.put({ ...learner, unsaved: learner.unsaved - added });
+}

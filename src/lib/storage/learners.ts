@@ -1,0 +1,113 @@
+import { allOf, type Learner, write, type Writing } from './database.ts';
+import { addEvents } from './log.ts';
+import { readNickname } from './nickname.ts';
+import { stamped } from './stamp.ts';
+import type { Store } from './store.ts';
+import { LearnerRemoved } from './trouble.ts';
+
+export type { Learner } from './database.ts';
+
+export type LearnerChange =
+	| { readonly ok: true; readonly learner: Learner }
+	| { readonly ok: false; readonly sentence: string };
+
+/** The learners on this device, the one last at work first. */
+export async function listLearners(store: Store): Promise<Learner[]> {
+	const all = await store.db.getAll('learners');
+	return all.sort((a, b) => b.used - a.used || b.created - a.created);
+}
+
+/** Adds a learner, or says in one sentence why not. */
+export async function addLearner(store: Store, typed: string): Promise<LearnerChange> {
+	const id = crypto.randomUUID();
+	return tell(
+		store,
+		await write(store.db, async (tx) => {
+			const reading = readNickname(typed, await nicknames(tx));
+			if (!reading.ok) return reading;
+			const now = Date.now();
+			await tx.objectStore('learners').add({
+				id,
+				nickname: reading.nickname,
+				named: { at: 0, id: '' },
+				created: now,
+				used: now,
+				unsaved: 0,
+				backedUp: null
+			});
+			return giveName(tx, store, id, reading.nickname);
+		})
+	);
+}
+
+/** Gives a learner another nickname, or says in one sentence why not. */
+export async function renameLearner(
+	store: Store,
+	id: string,
+	typed: string
+): Promise<LearnerChange> {
+	return tell(
+		store,
+		await write(store.db, async (tx) => {
+			const reading = readNickname(typed, await nicknames(tx, id));
+			return reading.ok ? giveName(tx, store, id, reading.nickname) : reading;
+		})
+	);
+}
+
+/** Notes that a learner is at work here now. */
+export async function useLearner(store: Store, id: string): Promise<void> {
+	await write(store.db, async (tx) => {
+		const learner = await learnerIn(tx, id);
+		await tx.objectStore('learners').put({ ...learner, used: Date.now() });
+	});
+}
+
+/** Removes a learner and every trace: events, caches and what the pages kept. */
+export async function removeLearner(store: Store, id: string): Promise<void> {
+	for (const area of [localStorage, sessionStorage]) forgetKeys(area, id);
+	await write(store.db, async (tx) => {
+		await tx.objectStore('events').delete(allOf(id));
+		await tx.objectStore('folds').delete(allOf(id));
+		await tx.objectStore('learners').delete(id);
+	});
+	store.changed([id]);
+}
+
+/** Removes what the pages kept for a learner: keys of ours that carry the id, or whose value does. */
+function forgetKeys(area: Storage, id: string): void {
+	for (const key of Object.keys(area)) {
+		if (key.startsWith('bucktail.') && (key + area.getItem(key)).includes(id)) {
+			area.removeItem(key);
+		}
+	}
+}
+
+async function nicknames(tx: Writing, except?: string): Promise<string[]> {
+	const all = await tx.objectStore('learners').getAll();
+	return all.filter(({ id }) => id !== except).map(({ nickname }) => nickname);
+}
+
+async function giveName(
+	tx: Writing,
+	store: Store,
+	id: string,
+	nickname: string
+): Promise<LearnerChange> {
+	const { named } = await learnerIn(tx, id);
+	// Newer than the last naming even where the clock was set back, or the old name would stay.
+	const at = new Date(Math.max(Date.now(), named.at + 1));
+	await addEvents(tx, store, [stamped(id, { type: 'learner', nickname }, at)]);
+	return { ok: true, learner: await learnerIn(tx, id) };
+}
+
+async function learnerIn(tx: Writing, id: string): Promise<Learner> {
+	const learner = await tx.objectStore('learners').get(id);
+	if (!learner) throw new LearnerRemoved();
+	return learner;
+}
+
+function tell(store: Store, change: LearnerChange): LearnerChange {
+	if (change.ok) store.changed([change.learner.id]);
+	return change;
+}

@@ -1,0 +1,113 @@
+import {
+	compareEvents,
+	type KnownEvent,
+	knownEvent,
+	type LogEvent,
+	readEvent
+} from '$lib/engine/schedule/event.ts';
+import { allOf, type Learner, write, type Writing } from './database.ts';
+import { advanceFolds } from './fold.ts';
+import { freeNickname } from './nickname.ts';
+import { pagesOf, type Span } from './pages.ts';
+import type { Store } from './store.ts';
+import { LearnerRemoved } from './trouble.ts';
+
+/** Adds an event; once this returns, it is on the disk. */
+export async function append(store: Store, event: LogEvent): Promise<void> {
+	await merge(store, [event]);
+}
+
+/**
+ * Adds the events whose ids are not in the log yet, all or none; nothing is overwritten.
+ *
+ * @returns how many were new
+ */
+export async function merge(store: Store, events: readonly LogEvent[]): Promise<number> {
+	const broken = events.find((event) => !readEvent(event).ok);
+	if (broken) throw new Error(`unreadable event: ${broken.type} ${broken.id}`);
+	const added = await write(store.db, (tx) => addEvents(tx, store, events));
+	if (added.length > 0) store.changed([...new Set(added.map(({ learner }) => learner))]);
+	return added.length;
+}
+
+/** A learner's events that this version can read, oldest first unless asked otherwise. */
+export async function* events(
+	store: Store,
+	learner: string,
+	{ limit = Infinity, ...span }: Span & { readonly limit?: number } = {}
+): AsyncGenerator<KnownEvent> {
+	const table = () => store.db.transaction('events').store;
+	let given = 0;
+	for await (const page of pagesOf(table, learner, span)) {
+		for (const raw of page) {
+			if (given >= limit) return;
+			const event = knownEvent(raw);
+			if (!event) continue;
+			given++;
+			yield event;
+		}
+	}
+}
+
+/** How many events a learner has. */
+export function count(store: Store, learner: string): Promise<number> {
+	return store.db.count('events', allOf(learner));
+}
+
+/** Adds events inside a transaction and returns the new ones. */
+export async function addEvents(
+	tx: Writing,
+	store: Store,
+	events: readonly LogEvent[]
+): Promise<LogEvent[]> {
+	const added = (await newOf(tx, events)).sort(compareEvents);
+	const table = tx.objectStore('events');
+	// Async, so that each one's failure is heard of, also when another has failed before it.
+	await Promise.all(added.map(async (event) => table.add(event)));
+	for (const [learner, own] of byLearner(added)) {
+		await noteOnLearner(tx, learner, own);
+		await advanceFolds(tx, store.folds, learner, own);
+	}
+	return added;
+}
+
+async function newOf(tx: Writing, events: readonly LogEvent[]): Promise<LogEvent[]> {
+	const ids = tx.objectStore('events').index('byId');
+	const byId = new Map(events.map((event) => [event.id, event]));
+	const known = await Promise.all([...byId.keys()].map((id) => ids.getKey(id)));
+	for (const key of known) if (key) byId.delete(key[2]);
+	return [...byId.values()];
+}
+
+function byLearner(events: readonly LogEvent[]): Map<string, LogEvent[]> {
+	const groups = new Map<string, LogEvent[]>();
+	for (const event of events) {
+		const group = groups.get(event.learner);
+		if (group) group.push(event);
+		else groups.set(event.learner, [event]);
+	}
+	return groups;
+}
+
+async function noteOnLearner(tx: Writing, id: string, added: readonly LogEvent[]): Promise<void> {
+	const table = tx.objectStore('learners');
+	const learner = await table.get(id);
+	if (!learner) throw new LearnerRemoved();
+	const created = Math.min(learner.created, added[0]?.at ?? Infinity);
+	const unsaved = learner.unsaved + added.length;
+	await table.put({ ...learner, ...(await namingIn(tx, learner, added)), created, unsaved });
+}
+
+// The newest naming counts, wherever and in whatever order it arrives.
+async function namingIn(
+	tx: Writing,
+	learner: Learner,
+	added: readonly LogEvent[]
+): Promise<Pick<Learner, 'nickname' | 'named'>> {
+	const newest = added.map(knownEvent).findLast((event) => event?.type === 'learner');
+	if (!newest || compareEvents(newest, learner.named) <= 0) return learner;
+	const all = await tx.objectStore('learners').getAll();
+	const taken = all.filter(({ id }) => id !== learner.id).map(({ nickname }) => nickname);
+	const { at, id, nickname } = newest;
+	return { nickname: freeNickname(nickname, taken), named: { at, id } };
+}

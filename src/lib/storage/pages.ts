@@ -1,0 +1,56 @@
+import type { IDBPObjectStore } from 'idb';
+import type { LogEvent } from '$lib/engine/schedule/event.ts';
+import type { Tables } from './database.ts';
+
+/** The events of all learners, in a transaction. */
+export type EventTable = Pick<
+	IDBPObjectStore<Tables, ['events'], 'events', IDBTransactionMode>,
+	'getAll' | 'openCursor'
+>;
+
+const pageLength = 500;
+
+/** Part of a learner's log. */
+export interface Span {
+	/** First time that belongs to it, in milliseconds since 1970-01-01 UTC. */
+	readonly from?: number;
+	/** First time after it. */
+	readonly to?: number;
+	readonly newestFirst?: boolean;
+}
+
+/**
+ * A learner's log, a page at a time, so that memory stays small however long it is. `table` is
+ * either one to read all from, or gives a new one for each page: a transaction ends while other
+ * work is waited for.
+ */
+export async function* pagesOf(
+	table: EventTable | (() => EventTable),
+	learner: string,
+	span: Span = {}
+): AsyncGenerator<LogEvent[]> {
+	const { from = -Infinity, to = Infinity, newestFirst = false } = span;
+	if (!(from < to)) return;
+	let low: IDBValidKey = [learner, from];
+	let high: IDBValidKey = [learner, to];
+	for (;;) {
+		const range = IDBKeyRange.bound(low, high, true, true);
+		const source = typeof table === 'function' ? table() : table;
+		const page = await (newestFirst ? lastOf(source, range) : source.getAll(range, pageLength));
+		if (page.length > 0) yield page;
+		const end = page.at(-1);
+		if (!end || page.length < pageLength) return;
+		if (newestFirst) high = [learner, end.at, end.id];
+		else low = [learner, end.at, end.id];
+	}
+}
+
+async function lastOf(table: EventTable, range: IDBKeyRange): Promise<LogEvent[]> {
+	const page: LogEvent[] = [];
+	let cursor = await table.openCursor(range, 'prev');
+	while (cursor && page.length < pageLength) {
+		page.push(cursor.value);
+		cursor = await cursor.continue();
+	}
+	return page;
+}

@@ -1,0 +1,45 @@
+import { type Database, openDatabase } from './database.ts';
+import type { Fold } from './fold.ts';
+import type { Trouble } from './trouble.ts';
+
+/** The store of this device, open. */
+export interface Store {
+	readonly db: Database;
+	/** The folds whose cache is kept up to date. */
+	readonly folds: readonly Fold<unknown>[];
+	/** Calls `listener` with the learners that another tab changed, until the return is called. */
+	onChange(listener: (learners: readonly string[]) => void): () => void;
+	/** Tells the other tabs that something of these learners changed. */
+	changed(learners: readonly string[]): void;
+	close(): void;
+}
+
+/** How to open a store; `name` differs in tests only. */
+export interface StoreOptions {
+	readonly folds: readonly Fold<unknown>[];
+	readonly onTrouble: (trouble: Trouble) => void;
+	readonly name?: string;
+}
+
+/** @throws what `troubleOf` puts a name to, when this browser cannot open it */
+export async function openStore(options: StoreOptions): Promise<Store> {
+	const { folds, onTrouble, name = 'bucktail' } = options;
+	const db = await openDatabase(name, onTrouble);
+	const tabs = new BroadcastChannel(name);
+	return {
+		db,
+		folds,
+		onChange(listener) {
+			const hear = ({ data }: MessageEvent<readonly string[]>) => listener(data);
+			tabs.addEventListener('message', hear);
+			return () => tabs.removeEventListener('message', hear);
+		},
+		changed(learners) {
+			tabs.postMessage(learners);
+		},
+		close() {
+			tabs.close();
+			db.close();
+		}
+	};
+}

@@ -1,0 +1,39 @@
+/**
+ * What can go wrong with the store.
+ *
+ * - `blocked`: tabs with an older version keep the store from opening here
+ * - `outdated`: a newer version has taken over the store
+ * - `closed`: the browser closed the store
+ * - `full`: there is no room left
+ * - `removed`: the learner is no longer on this device
+ * - `unavailable`: this browser stores nothing for the site
+ * - `failed`: anything else
+ */
+export type Trouble =
+	'blocked' | 'outdated' | 'closed' | 'full' | 'removed' | 'unavailable' | 'failed';
+
+/** Something was to be written for a learner who is not on this device. */
+export class LearnerRemoved extends Error {}
+
+export function troubleOf(error: unknown): Trouble {
+	if (error instanceof LearnerRemoved) return 'removed';
+	if (error instanceof ReferenceError) return 'unavailable';
+	return error instanceof DOMException ? (byName.get(error.name) ?? 'failed') : 'failed';
+}
+
+const byName: ReadonlyMap<string, Trouble> = new Map([
+	['QuotaExceededError', 'full'],
+	['VersionError', 'outdated'],
+	['InvalidStateError', 'closed'],
+	['SecurityError', 'unavailable']
+]);
+
+export const troubleSentences: Readonly<Record<Trouble, string>> = {
+	blocked: 'Close the other tabs that show Bucktail; it then opens here.',
+	outdated: 'Bucktail was updated in another tab; reload this page.',
+	closed: 'The browser closed the store on this device; reload this page.',
+	full: 'There is no room left on this device; free some, then try again.',
+	removed: 'This learner was removed from this device; choose another one.',
+	unavailable: 'This browser stores nothing for this page, so your work ends when you close it.',
+	failed: 'That could not be saved on this device; reload this page and try again.'
+};

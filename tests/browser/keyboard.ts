@@ -1,0 +1,75 @@
+import type { Page } from 'playwright-core';
+import type { Task } from '../../src/lib/engine/families/task.ts';
+import { taskFromNumber } from '../../src/lib/engine/families/task.ts';
+import { textAt } from '../../src/lib/engine/solver/show.ts';
+
+/** The task that is open, from the number in the address. */
+export async function openTask(page: Page): Promise<Task> {
+	await page.waitForURL(/[?&]task=/);
+	await page.locator('#question').waitFor();
+	return taskFromNumber(new URL(page.url()).searchParams.get('task') ?? '');
+}
+
+/** The right answers of a task as somebody would type them, by step key. */
+export function rightAnswers({ family, drawn, right }: Task): Record<string, string> {
+	return Object.fromEntries(
+		drawn.asked.map((key) => {
+			const text = textAt(family.method, key, right[key] ?? '');
+			return [key, text.replaceAll(', ', '; ').replace(/ \([^)]*\)$/, '')];
+		})
+	);
+}
+
+/** Answers that nothing explains and no task has. */
+export function wrongAnswers({ family, drawn, right }: Task): Record<string, string> {
+	return Object.fromEntries(
+		drawn.asked.map((key) => {
+			const choices = family.method.steps[key]?.oneOf ?? [];
+			const other = choices.find((choice) => choice !== right[key]);
+			if (other !== undefined) return [key, other];
+			if (typeof right[key] === 'string') return [key, 'MS20470A9-99'];
+			return [key, family.method.steps[key]?.style === 'count' ? '977' : '97.7'];
+		})
+	);
+}
+
+/** Tabs on until the focus is where it is wanted. */
+export async function tabTo(page: Page, selector: string): Promise<void> {
+	for (let presses = 0; presses < 60; presses++) {
+		const there = await page.evaluate(
+			(wanted) => document.activeElement?.matches(wanted) ?? false,
+			selector
+		);
+		if (there) return;
+		await page.keyboard.press('Tab');
+	}
+	throw new Error(`the keyboard does not reach ${selector}`);
+}
+
+/** Fills in a task by keyboard, beginning at its heading, and checks it with Enter. */
+export async function answerByKeyboard(page: Page, answers: Readonly<Record<string, string>>) {
+	await page.locator('#question').focus();
+	for (const [key, answer] of Object.entries(answers)) {
+		const choice = `fieldset[data-answer-choice="${key}"] input`;
+		if ((await page.locator(choice).count()) > 0) await choose(page, choice, answer);
+		else {
+			await tabTo(page, `[data-answer="${key}"]`);
+			await page.keyboard.press('ControlOrMeta+a');
+			await page.keyboard.type(answer);
+		}
+	}
+	await page.keyboard.press('Enter');
+}
+
+async function choose(page: Page, selector: string, answer: string): Promise<void> {
+	await tabTo(page, selector);
+	for (let presses = 0; presses < 8; presses++) {
+		const chosen = await page.evaluate(() => {
+			const element = document.activeElement;
+			return element instanceof HTMLInputElement && element.checked ? element.value : null;
+		});
+		if (chosen === answer) return;
+		await page.keyboard.press(chosen === null ? 'Space' : 'ArrowDown');
+	}
+	throw new Error(`the keyboard does not choose ${answer}`);
+}

@@ -1,0 +1,173 @@
+import { describe, expect } from 'vitest';
+import { answerByKeyboard, openTask, rightAnswers, tabTo, wrongAnswers } from './keyboard.ts';
+import { test } from './site-test.ts';
+
+const widths = [
+	{ width: 1280, height: 900 },
+	{ width: 360, height: 740 }
+];
+
+describe.each(widths)('at $width px', (viewport) => {
+	test('a whole run by keyboard alone, every task wrong and then right', async ({ openPage }) => {
+		const page = await openPage({ viewport });
+		await page.goto('/');
+		await tabTo(page, 'input[name="level"]');
+		await page.keyboard.press('ArrowDown');
+		await tabTo(page, 'form button');
+		await page.keyboard.press('Enter');
+		const topics = new Set<string>();
+		for (let n = 1; n <= 10; n++) {
+			const task = await openTask(page);
+			expect(task.id.level).toBe(2);
+			topics.add(task.family.topic);
+			await answerByKeyboard(page, wrongAnswers(task));
+			await page.locator('.stamp', { hasText: 'REWORK' }).waitFor();
+			await answerByKeyboard(page, rightAnswers(task));
+			await page.locator('.stamp', { hasText: 'ACCEPT' }).waitFor();
+			await expect.poll(() => page.locator('[data-next]:focus').count()).toBe(1);
+			if (n < 10) {
+				await page.keyboard.press('Enter');
+				await page.waitForURL((url) => url.searchParams.get('task') !== task.number);
+			}
+		}
+		expect(topics.size).toBe(5);
+		const standings = await page
+			.locator('aside ol button')
+			.evaluateAll((all) => all.map((one) => one.className));
+		expect(standings.filter((name) => name.includes('helped')).length).toBe(10);
+	});
+
+	test('nothing is wider than the page', async ({ openPage }) => {
+		const page = await openPage({ viewport });
+		for (const path of ['/', '/practice/?task=BW3-0005-1A', '/rules/']) {
+			await page.goto(path);
+			await page.locator('h1').waitFor();
+			const over = await page.evaluate(
+				() => document.documentElement.scrollWidth - document.documentElement.clientWidth
+			);
+			expect(over, path).toBeLessThanOrEqual(0);
+		}
+	});
+});
+
+test('what was typed and checked is there again after a reload', async ({ openPage }) => {
+	const page = await openPage();
+	await page.goto('/practice/');
+	const task = await openTask(page);
+	const [key = ''] = task.drawn.asked;
+	await answerByKeyboard(page, wrongAnswers(task));
+	await page.locator('.stamp').waitFor();
+	await page.reload();
+	await page.locator('.stamp', { hasText: 'REWORK' }).waitFor();
+	expect((await openTask(page)).number).toBe(task.number);
+	const field = page.locator(`[data-answer="${key}"]`);
+	if ((await field.count()) > 0) expect(await field.inputValue()).toBe(wrongAnswers(task)[key]);
+});
+
+test('a typed number opens its task, and a wrong one says what is wrong', async ({ openPage }) => {
+	const page = await openPage();
+	await page.goto('/');
+	const field = page.getByLabel('Task number');
+	await field.fill('nonsense');
+	await field.press('Enter');
+	await page.getByText('That is not a task number').waitFor();
+	await field.fill('rl1 0004 1c');
+	await field.press('Enter');
+	await page.getByText('One character of that task number is off').waitFor();
+	expect(await field.inputValue()).toBe('rl1 0004 1c');
+	await field.fill('rl1 ooo4 ib');
+	await field.press('Enter');
+	expect((await openTask(page)).number).toBe('RL1-0004-1B');
+});
+
+test('a link with a number that is no task says so and offers a way on', async ({ openPage }) => {
+	const page = await openPage();
+	await page.goto('/practice/?task=RL1-0004-1C');
+	await page.getByText('One character of that task number is off').waitFor();
+	await page.getByRole('link', { name: 'Choose a topic' }).click();
+	await page.getByRole('heading', { name: 'What do you want to work on?' }).waitFor();
+});
+
+test('the address of a task is a link to it, and Back goes to the task before', async ({
+	openPage
+}) => {
+	const page = await openPage();
+	await page.goto('/practice/');
+	const first = await openTask(page);
+	await page.getByRole('button', { name: 'Next task' }).click();
+	await page.waitForURL((url) => url.searchParams.get('task') !== first.number);
+	const second = await openTask(page);
+	await page.goBack();
+	await expect.poll(async () => (await openTask(page)).number).toBe(first.number);
+	const other = await openPage();
+	await other.goto(`/practice/?task=${second.number}`);
+	expect((await openTask(other)).drawn).toEqual(second.drawn);
+	await other.getByRole('heading', { name: second.drawn.question }).waitFor();
+});
+
+test('a step can be opened before answering, and the answer is then helped', async ({
+	openPage
+}) => {
+	const page = await openPage();
+	await page.goto('/practice/?task=RL1-0004-1B');
+	const task = await openTask(page);
+	await page.getByRole('button', { name: 'Open step 1' }).click();
+	await page.getByText('Grip: every layer the rivet passes through').waitFor();
+	expect(await page.getByText('Length needed').count()).toBe(0);
+	await answerByKeyboard(page, rightAnswers(task));
+	await page.locator('.stamp', { hasText: 'ACCEPT' }).waitFor();
+	expect(await page.locator('aside ol button.helped').count()).toBe(1);
+});
+
+test('a task is worked step by step, each step marked as it is entered', async ({ openPage }) => {
+	const page = await openPage();
+	await page.goto('/practice/?task=RL1-0004-1B');
+	const { right } = await openTask(page);
+	await page.getByRole('button', { name: 'Work it step by step' }).click();
+	await page.locator('[data-answer="grip"]').fill(String(right.grip));
+	await page.locator('[data-answer="shank"]').fill('9');
+	await page.keyboard.press('Enter');
+	const lines = page.locator('[role="status"] li');
+	await expect.poll(() => lines.count()).toBe(2);
+	expect(await lines.nth(0).textContent()).toContain('Right.');
+	expect(await lines.nth(1).textContent()).not.toContain('Right.');
+	for (const key of ['shank', 'needed', 'length']) {
+		await page.locator(`[data-answer="${key}"]`).fill(String(right[key]));
+	}
+	await page.keyboard.press('Enter');
+	await page.locator('.stamp', { hasText: 'ACCEPT' }).waitFor();
+});
+
+test('a number with two readings is asked about, and costs nothing', async ({ openPage }) => {
+	const page = await openPage();
+	await page.goto('/practice/?task=RL1-0004-1B');
+	await openTask(page);
+	const field = page.locator('[data-answer="length"]');
+	await field.fill('5');
+	await page.getByText('Do you mean').waitFor();
+	await page.keyboard.press('Enter');
+	expect(await page.locator('.stamp').count()).toBe(0);
+	await page.getByRole('button', { name: '5/16 in, a −5 length' }).click();
+	await page.getByText('Read as 5/16 in').waitFor();
+	await field.press('Enter');
+	await page.locator('.stamp').waitFor();
+});
+
+test('arithmetic in an answer is worked out with its value shown', async ({ openPage }) => {
+	const page = await openPage();
+	await page.goto('/practice/?task=BW1-0004-1T');
+	await openTask(page);
+	await page.locator('[data-answer]').first().fill('.032+.040+1.5*1/8');
+	await page.getByText('0.2595 in').waitFor();
+});
+
+test('lengths are shown in millimetres on request, and stay so', async ({ openPage }) => {
+	const page = await openPage();
+	await page.goto('/practice/');
+	await openTask(page);
+	await page.getByLabel('mm').check();
+	await page.reload();
+	await openTask(page);
+	expect(await page.getByLabel('mm').isChecked()).toBe(true);
+	await page.getByText('MM', { exact: true }).waitFor();
+});
