@@ -13,7 +13,7 @@ export async function showTask(
 ): Promise<Answer> {
 	const [number, more] = args;
 	if (number === undefined || more !== undefined) {
-		throw new UsageError('Give one task number, such as RL2-7Q4K-1M.');
+		throw new UsageError('Give one task number, such as RL2-7Q4K-13.');
 	}
 	const task = await taskFromNumber(number);
 	const { family, drawn, id } = task;

@@ -20,7 +20,7 @@ export const seedCount = 32 ** 4;
 /** A task number that cannot be used; the message is one sentence for a person. */
 export class TaskNumberError extends Error {}
 
-/** The number as it stands in a title block: `RL2-7Q4K-1M`. */
+/** The number as it stands in a title block: `RL2-7Q4K-13`. */
 export function writeTaskNumber({ code, level, seed, rev }: TaskId): string {
 	const body = toBase32(seed, 4) + toBase32(rev, 1);
 	const check = toBase32(checkDigit(valuesOf(code, level, body)), 1);
@@ -38,7 +38,7 @@ export function readTaskNumber(typed: string): TaskId {
 		.toUpperCase();
 	const parts = /^([A-Z]{2})([1-3])([0-9A-Z]{4})([0-9A-Z])([0-9A-Z])$/.exec(plain);
 	if (!parts) {
-		throw new TaskNumberError('That is not a task number; one looks like RL2-7Q4K-1M.');
+		throw new TaskNumberError('That is not a task number; one looks like RL2-7Q4K-13.');
 	}
 	const [, code = '', level = '', seedText = '', revText = '', checkText = ''] = parts;
 	const seed = fromBase32(seedText);

@@ -171,7 +171,7 @@ function same(entry: Entry, value: Value): boolean {
 }
 
 function digitSlip(question: Question): Cause | null {
-	const { entry, task, key } = question;
+	const { entry } = question;
 	const right = workedWith(question, {});
 	// A fraction or a whole number has no digits to misplace.
 	if (typeof right !== 'number' || entry.grain === 0) return null;

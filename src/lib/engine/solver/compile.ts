@@ -167,7 +167,8 @@ export function compileFormula(
 	try {
 		return pieceOf(math.parse(text), names, functions);
 	} catch (error) {
-		throw new Error(`${where}: ${text}: ${error instanceof Error ? error.message : error}`);
+		const why = error instanceof Error ? error.message : String(error);
+		throw new Error(`${where}: ${text}: ${why}`, { cause: error });
 	}
 }
 
