@@ -8,8 +8,7 @@ const unitWords: Readonly<Record<UnitSlip, string>> = {
 	'inch-for-mm': 'That is the right size in inches, read as millimetres.',
 	thousandths: 'That is the right size in thousandths; write it as inches.',
 	sixteenths: 'That counts sixteenths; write the size in inches or as a dash number.',
-	radians: 'That angle is in radians; the shop works in degrees.',
-	'from-the-legs': 'That is the angle between the legs; the bend angle counts from flat.'
+	radians: 'That angle is in radians; the shop works in degrees.'
 };
 
 /** One wrong answer to step `key`, one clear sentence, in the trade's words. */

@@ -29,8 +29,7 @@ export type Cause =
 	| { readonly kind: 'order'; readonly wanted: number; readonly got: number }
 	| { readonly kind: 'unknown' };
 
-export type UnitSlip =
-	'mm-for-inch' | 'inch-for-mm' | 'thousandths' | 'sixteenths' | 'radians' | 'from-the-legs';
+export type UnitSlip = 'mm-for-inch' | 'inch-for-mm' | 'thousandths' | 'sixteenths' | 'radians';
 
 /**
  * - `accept`: right; `carried` when it follows from an earlier wrong answer of the student's

@@ -1,4 +1,4 @@
-import { asFraction, format, formatNumber } from '../quantity/format.ts';
+import { asFraction, format, formatNumber, nearest64 } from '../quantity/format.ts';
 import type { LengthUnit, Style, Value } from '../quantity/kind.ts';
 import { compiledOf, type Values } from './compiled.ts';
 import { type Method, plainStyle } from './method.ts';
@@ -62,9 +62,7 @@ export function showStep(
 	const numbers = (alike ? members.slice(0, 1) : members).map((_, i) =>
 		rendered(formula.show, (slot) => fill(slot, i))
 	);
-	const results = alike
-		? [`<mtext>${format(value, styleAt(method, key), units)}</mtext>`]
-		: members.map((member) => shownResult(member, styleAt(method, key), units));
+	const results = (alike ? [value] : members).map((one) => shownResult(method, key, one, units));
 	return {
 		symbols: rendered(formula.show, (slot) => shownName(method, slot)),
 		numbers,
@@ -107,6 +105,10 @@ function shownNumber(value: number, style: Style, units: LengthUnit): string {
 	return whole === 0 ? part : `<mrow><mn>${whole}</mn>${part}</mrow>`;
 }
 
-function shownResult(value: Value, style: Style, units: LengthUnit): string {
-	return `<mtext>${format(value, style, units)}</mtext>`;
+/** The result; where a line is laid out to the nearest 64th, that 64th beside it. */
+function shownResult(method: Method, key: string, value: Value, units: LengthUnit): string {
+	const text = format(value, styleAt(method, key), units);
+	const laidOut = method.steps[key]?.tolerance?.amount === '1/64' && units === 'in';
+	const near = laidOut && typeof value === 'number' ? nearest64(value) : '';
+	return `<mtext>${text}${near.startsWith('≈') ? `\u00a0(${near} in)` : ''}</mtext>`;
 }
