@@ -1,18 +1,17 @@
+import type { TopicId } from '$lib/engine/families/card.ts';
 import { type Task, taskFromNumber } from '$lib/engine/families/task.ts';
 import { type Level, TaskNumberError } from '$lib/engine/families/task-number.ts';
+import { noteVerdicts } from '$lib/engine/schedule/event.ts';
+import { evidenceOf, givenUp, type SkillEvidence } from '$lib/engine/schedule/evidence.ts';
+import { givensOf } from '$lib/engine/schedule/givens.ts';
 import { type Check, TaskWork } from '$lib/ui/task-work.svelte.ts';
-import {
-	type Below,
-	newRun,
-	newTask,
-	readRun,
-	type Run,
-	type RunTask,
-	type RunTopic
-} from './run.ts';
+import { type AttemptFacts, device } from './device.svelte.ts';
+import { plan } from './plan.svelte.ts';
+import { type Below, newRun, newTask, readRun, type Run, type RunTask } from './run.ts';
 import { settings } from './settings.svelte.ts';
 
-const key = 'bucktail.run';
+/** Longest time counted for one answer: a page left open is not practice. */
+const longestSeconds = 600;
 
 /** The run on this device and the task that is open in it. */
 export class Practice {
@@ -20,28 +19,55 @@ export class Practice {
 	work = $state.raw<TaskWork | null>(null);
 	/** Why a task number could not be opened: one sentence. */
 	problem = $state<string | null>(null);
+	/** How the last answer stands with the log. */
+	saved = $state<'none' | 'saving' | 'saved' | 'failed'>('none');
+	#since = 0;
 
-	/** Takes up the run that was left on this device, if there is one. */
+	/** Takes up the run that the learner at work left on this device, if there is one. */
 	load(): void {
 		this.run = readRun(read());
+		this.work = null;
 	}
 
-	start(topic: RunTopic, level: Level): Promise<void> {
-		this.#keep(newRun(topic, level, below));
+	/** Starts a run by free choice. */
+	start(topic: TopicId | 'mixed', level: Level): Promise<void> {
+		this.#keep(newRun(topic, level, crypto.randomUUID(), below));
 		return this.#open();
+	}
+
+	/** Starts the plan's run for today; resolves to whether there is anything to do. */
+	async startPlan(): Promise<boolean> {
+		const run = await plan.newRun(crypto.randomUUID(), below);
+		if (!run) return false;
+		this.#keep(run);
+		await this.#open();
+		return true;
+	}
+
+	get task(): RunTask | undefined {
+		return this.run?.tasks[this.run.at];
 	}
 
 	/** The number of the task that is open. */
 	get number(): string | null {
-		return this.run?.tasks[this.run.at]?.number ?? null;
+		return this.task?.number ?? null;
 	}
 
-	/** Goes to task `index` of the run; past its end, the run gets one more of its kind. */
+	/** Whether the open task is the last of a run that the plan made. */
+	get atEnd(): boolean {
+		return (
+			this.run !== null && this.run.topic === 'plan' && this.run.at >= this.run.tasks.length - 1
+		);
+	}
+
+	/** Goes to task `index` of the run; past the end of a free run, it gets one more. */
 	async go(index: number): Promise<void> {
 		const { run } = this;
 		if (!run) return;
 		const tasks = [...run.tasks];
-		if (index >= tasks.length) tasks.push(...newRun(run.topic, run.level, below).tasks.slice(0, 1));
+		if (index >= tasks.length && run.topic !== 'plan') {
+			tasks.push(...newRun(run.topic, run.level, run.id, below).tasks.slice(0, 1));
+		}
 		this.#keep({ ...run, tasks, at: Math.min(Math.max(0, index), tasks.length - 1) });
 		await this.#open();
 	}
@@ -59,8 +85,8 @@ export class Practice {
 	}
 
 	/**
-	 * Opens the task of a number that was typed, pasted or linked. Returns whether it could;
-	 * if not, `problem` says why and nothing else changes.
+	 * Opens the task of a number that was typed, pasted or linked. Returns whether it could; if
+	 * not, `problem` says why and nothing else changes.
 	 */
 	async openNumber(typed: string): Promise<boolean> {
 		this.problem = null;
@@ -70,45 +96,116 @@ export class Practice {
 		const at = run?.tasks.findIndex(({ number }) => number === task.number) ?? -1;
 		if (run && at >= 0) {
 			await this.go(at);
-		} else if (run) {
-			await this.#insert(run, { number: task.number, standing: 'open' });
-		} else {
-			const { family, id } = task;
-			this.#keep({
-				topic: family.topic,
-				level: id.level,
-				at: 0,
-				tasks: [{ number: task.number, standing: 'open' }]
-			});
+			return true;
+		}
+		const opened: RunTask = { number: task.number, standing: 'open' };
+		if (run) await this.#insert(run, opened);
+		else {
+			const { topic } = task.family;
+			const id = crypto.randomUUID();
+			this.#keep({ id, topic, level: task.id.level, at: 0, day: 0, budget: 0, tasks: [opened] });
 			await this.#open();
 		}
 		return true;
 	}
 
-	/** Notes a check in the run; the first one that counts decides how the task stands. */
-	checked(check: Check): void {
-		const { work } = this;
-		if (!work) return;
+	/** Notes a check in the run and in the log; the first one that counts decides how it stands. */
+	async checked(check: Check): Promise<void> {
+		const { work, task } = this;
+		if (!work || !task) return;
+		const charged = task.charged ?? [];
+		const skills = evidenceOf(work.task, { ...check, charged });
 		const helped = work.checks.length > 1 || check.opened.length > 0 || check.byStep;
-		this.#stand(check.accepted ? (helped ? 'helped' : 'right') : 'wrong');
+		const first = task.standing === 'open';
+		this.#stand(check.accepted ? (helped ? 'helped' : 'right') : 'wrong', skills);
+		const missed = first && !check.accepted && !check.byStep;
+		const verdicts = noteVerdicts(check.verdicts);
+		await this.#record(skills, {
+			...check,
+			typed: { ...check.typed },
+			verdicts,
+			opened: [...check.opened]
+		});
+		if (missed) await this.#returns(skills);
 	}
 
 	/** Notes that the working was shown before the answer was right. */
-	worked(): void {
-		this.#stand('wrong');
+	async worked(): Promise<void> {
+		const { work, task } = this;
+		if (!work || !task) return;
+		const untried = task.standing === 'open';
+		const skills = untried ? givenUp(work.task) : [];
+		this.#stand('wrong', skills);
+		if (!untried) return;
+		await this.#record(skills, { typed: {}, verdicts: {}, opened: [], byStep: work.byStep });
+		await this.#returns(skills);
 	}
 
 	/** Keeps what has been typed, so that leaving the page loses nothing. */
 	keepNotes(): void {
 		const { run, work } = this;
 		if (!run || !work) return;
-		const notes = { ...work.notes(), checked: work.checks.length > 0 };
+		const notes = { ...work.notes(), checks: work.checks.length };
 		this.#keep(changed(run, (task) => ({ ...task, notes })));
 	}
 
-	#stand(standing: RunTask['standing']): void {
+	async #record(
+		skills: readonly SkillEvidence[],
+		facts: Pick<AttemptFacts, 'typed' | 'verdicts' | 'opened' | 'byStep'>
+	): Promise<void> {
+		const { work, run } = this;
+		if (!work || !run) return;
+		const now = Date.now();
+		const seconds = Math.min((now - this.#since) / 1000, longestSeconds);
+		this.#since = now;
+		this.saved = 'saving';
+		const { typed, verdicts, opened, byStep } = facts;
+		const saved = await device.record({
+			task: work.task.number,
+			level: work.task.id.level,
+			runId: run.id,
+			source: run.topic === 'plan' ? 'plan' : 'practice',
+			typed,
+			verdicts,
+			opened,
+			byStep,
+			worked: work.worked,
+			seconds,
+			skills: [...skills],
+			givens: givensOf(work.task)
+		});
+		this.saved = saved ? 'saved' : 'failed';
+	}
+
+	/** A miss comes back in the same run, with new numbers, after two or three other tasks. */
+	async #returns(skills: readonly SkillEvidence[]): Promise<void> {
+		const { run } = this;
+		if (!run) return;
+		const skill = skills.find(({ result }) => result === 'wrong')?.skill;
+		const after =
+			run.topic === 'plan' ? await plan.missed(run, skill, below) : this.#freeReturn(run);
+		// The person may have gone on while the plan was loaded.
+		if (this.run === run) this.#keep(after);
+	}
+
+	#freeReturn(run: Run): Run {
+		const { work } = this;
+		if (!work || run.at + 1 >= run.tasks.length) return run;
+		const { family, id } = work.task;
+		const at = Math.min(run.at + 4, run.tasks.length);
+		return { ...run, tasks: run.tasks.toSpliced(at, 0, newTask(family, id.level, below)) };
+	}
+
+	#stand(standing: RunTask['standing'], skills: readonly SkillEvidence[]): void {
 		if (!this.run) return;
-		this.#keep(changed(this.run, (task) => ({ ...task, standing })));
+		const wrong = skills.filter(({ result }) => result === 'wrong').map(({ skill }) => skill);
+		this.#keep(
+			changed(this.run, (task) => ({
+				...task,
+				standing,
+				charged: [...new Set([...(task.charged ?? []), ...wrong])]
+			}))
+		);
 		this.keepNotes();
 	}
 
@@ -118,17 +215,19 @@ export class Practice {
 	}
 
 	async #open(): Promise<void> {
-		const { run } = this;
-		const current = run?.tasks[run.at];
+		const current = this.task;
 		if (!current) return;
 		const task = await this.#drawn(current.number);
 		if (!task) return;
 		const work = new TaskWork(task, () => settings.units);
+		if (current.standing === 'shown') work.worked = true;
 		if (current.notes) {
 			work.resume(current.notes);
-			if (current.notes.checked) await work.check();
+			if (current.notes.checks > 0) await work.check();
 		}
 		this.work = work;
+		this.saved = 'none';
+		this.#since = Date.now();
 	}
 
 	async #drawn(number: string): Promise<Task | null> {
@@ -144,7 +243,9 @@ export class Practice {
 	#keep(run: Run): void {
 		this.run = run;
 		try {
-			localStorage.setItem(key, JSON.stringify(run));
+			localStorage.setItem(runKey(), JSON.stringify(run));
+			// The run begun before there was a learner is now the learner's.
+			if (device.learnerId !== null) localStorage.removeItem(firstRunKey);
 		} catch {
 			// Without storage the run lasts until the page is closed.
 		}
@@ -161,9 +262,16 @@ const below: Below = (limit) => {
 	return Math.floor((word / 2 ** 32) * limit);
 };
 
+const firstRunKey = 'bucktail.run.first';
+
+/** Every learner of a device has a run of their own. */
+function runKey(): string {
+	return device.learnerId === null ? firstRunKey : `bucktail.run.${device.learnerId}`;
+}
+
 function read(): string | null {
 	try {
-		return localStorage.getItem(key);
+		return localStorage.getItem(runKey());
 	} catch {
 		return null;
 	}

@@ -1,0 +1,60 @@
+import { courseFold, type CourseSettings } from '$lib/engine/schedule/course-settings.ts';
+import type { Json } from '$lib/engine/schedule/event.ts';
+import { type Learning, learningFold } from '$lib/engine/schedule/learning.ts';
+import { foldState } from '$lib/storage/fold.ts';
+import { addLearner, type Learner, listLearners, useLearner } from '$lib/storage/learners.ts';
+import { append } from '$lib/storage/log.ts';
+import { stamped } from '$lib/storage/stamp.ts';
+import { openStore, type Store } from '$lib/storage/store.ts';
+import { troubleOf, troubleSentences } from '$lib/storage/trouble.ts';
+import type { AttemptFacts } from './device.svelte.ts';
+
+/** The open store with what the pages do with it. Loaded on demand: see `device`. */
+export interface Desk {
+	readonly store: Store;
+	learners(): Promise<Learner[]>;
+	/** What the log of a learner comes to; of nobody yet, when there is no learner. */
+	learning(learner: string | undefined): Promise<Learning>;
+	course(learner: string): Promise<CourseSettings | null>;
+	attempt(learner: string, facts: AttemptFacts): Promise<void>;
+	setting(learner: string, key: string, value: Json): Promise<void>;
+	use(learner: string): Promise<void>;
+	/** Adds the first learner of a device, under a plain name that can be changed. */
+	firstLearner(): Promise<string>;
+}
+
+/** Every fold the app reads; their caches are kept up to date with each attempt. */
+export const folds = [learningFold, courseFold];
+
+export async function openDesk(options: {
+	onTrouble: (sentence: string) => void;
+	onChange: (learners: readonly string[]) => void;
+}): Promise<Desk> {
+	const store = await openStore({
+		folds,
+		onTrouble: (trouble) => options.onTrouble(troubleSentences[trouble])
+	});
+	store.onChange(options.onChange);
+	return {
+		store,
+		learners: () => listLearners(store),
+		learning: async (learner) =>
+			learner === undefined
+				? structuredClone(learningFold.empty)
+				: foldState(store, learningFold, learner),
+		course: (learner) => foldState(store, courseFold, learner),
+		attempt: (learner, facts) => append(store, stamped(learner, { type: 'attempt', ...facts })),
+		setting: (learner, key, value) =>
+			append(store, stamped(learner, { type: 'setting', key, value })),
+		use: (learner) => useLearner(store, learner),
+		firstLearner: async () => {
+			const added = await addLearner(store, 'Learner 1');
+			if (!added.ok) throw new Error(added.sentence);
+			return added.learner.id;
+		}
+	};
+}
+
+export function sentenceFor(error: unknown): string {
+	return troubleSentences[troubleOf(error)];
+}

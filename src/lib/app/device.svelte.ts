@@ -1,0 +1,137 @@
+import type { CourseSettings } from '$lib/engine/schedule/course-settings.ts';
+import type { Attempt, SettingChange } from '$lib/engine/schedule/event.ts';
+import type { Learning } from '$lib/engine/schedule/learning.ts';
+import type { Learner } from '$lib/storage/database.ts';
+import type { Desk } from './desk.ts';
+
+export type AttemptFacts = Omit<Attempt, 'id' | 'v' | 'learner' | 'at' | 'day' | 'type'>;
+
+const learnerKey = 'bucktail.learner';
+
+/**
+ * The learners on this device and the log of the one at work. Everything heavy is loaded when it
+ * is first asked for, so that the first task does not wait for it.
+ */
+class Device {
+	/** The learners here, the one last at work first. */
+	learners = $state.raw<readonly Learner[]>([]);
+	learner = $state.raw<Learner | null>(null);
+	/** What the log of the learner at work comes to; null until it has been read. */
+	learning = $state.raw<Learning | null>(null);
+	course = $state.raw<CourseSettings | null>(null);
+	/** One sentence when something is wrong with the store, else null. */
+	trouble = $state<string | null>(null);
+	/** Whether the store has been opened, or has failed to. */
+	ready = $state(false);
+	#desk: Promise<Desk | null> | null = null;
+
+	/** Id of the learner at work, known before the store is open. */
+	get learnerId(): string | null {
+		return this.learner?.id ?? stored();
+	}
+
+	/** Opens the store, once; resolves to null when this browser cannot. */
+	open(): Promise<Desk | null> {
+		this.#desk ??= this.#open();
+		return this.#desk;
+	}
+
+	async #open(): Promise<Desk | null> {
+		const { openDesk, sentenceFor } = await import('./desk.ts');
+		try {
+			const desk = await openDesk({
+				onTrouble: (sentence) => (this.trouble = sentence),
+				onChange: (ids) => void this.#changedElsewhere(ids)
+			});
+			await this.#read(desk, stored());
+			return desk;
+		} catch (error) {
+			this.trouble = sentenceFor(error);
+			return null;
+		} finally {
+			this.ready = true;
+		}
+	}
+
+	/** Reads the learners, and the log of the one at work or of the one last at work. */
+	async #read(desk: Desk, wanted: string | null): Promise<void> {
+		this.learners = await desk.learners();
+		this.learner = this.learners.find(({ id }) => id === wanted) ?? this.learners[0] ?? null;
+		keep(this.learner?.id ?? null);
+		const { learner } = this;
+		this.learning = await desk.learning(learner?.id);
+		this.course = learner ? await desk.course(learner.id) : null;
+	}
+
+	async #changedElsewhere(ids: readonly string[]): Promise<void> {
+		const desk = await this.open();
+		if (!desk) return;
+		if (ids.length > 0) await this.#read(desk, this.learner?.id ?? null);
+	}
+
+	/** Reads everything again, after a restore or a change of learners. */
+	async refresh(wanted: string | null = this.learner?.id ?? null): Promise<void> {
+		const desk = await this.open();
+		if (desk) await this.#read(desk, wanted);
+	}
+
+	/**
+	 * Writes an attempt to the log of the learner at work; a first learner is added when there is
+	 * none. Resolves to whether it is safely on this device.
+	 */
+	async record(facts: AttemptFacts): Promise<boolean> {
+		return this.#write((desk, id) => desk.attempt(id, facts));
+	}
+
+	async setCourse(course: CourseSettings): Promise<boolean> {
+		this.course = course;
+		const value: SettingChange['value'] = { ...course };
+		return this.#write((desk, id) => desk.setting(id, 'course', value));
+	}
+
+	async #write(write: (desk: Desk, learner: string) => Promise<void>): Promise<boolean> {
+		const desk = await this.open();
+		if (!desk) return false;
+		try {
+			if (!this.learner) await this.#read(desk, await desk.firstLearner());
+			const { learner } = this;
+			if (!learner) return false;
+			await write(desk, learner.id);
+			this.learning = await desk.learning(learner.id);
+			this.course = await desk.course(learner.id);
+			this.trouble = null;
+			return true;
+		} catch (error) {
+			const { sentenceFor } = await import('./desk.ts');
+			this.trouble = sentenceFor(error);
+			return false;
+		}
+	}
+
+	/** Another learner sits down at this device. */
+	async switchTo(id: string): Promise<void> {
+		const desk = await this.open();
+		if (!desk) return;
+		await desk.use(id);
+		await this.#read(desk, id);
+	}
+}
+
+function stored(): string | null {
+	try {
+		return localStorage.getItem(learnerKey);
+	} catch {
+		return null;
+	}
+}
+
+function keep(id: string | null): void {
+	try {
+		if (id === null) localStorage.removeItem(learnerKey);
+		else localStorage.setItem(learnerKey, id);
+	} catch {
+		// Without storage the learner last at work is not remembered.
+	}
+}
+
+export const device = new Device();

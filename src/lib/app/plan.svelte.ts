@@ -1,0 +1,62 @@
+import { firstSettings } from '$lib/engine/schedule/course-settings.ts';
+import type { Forecast } from '$lib/engine/schedule/forecast.ts';
+import type { Run as EngineRun } from '$lib/engine/schedule/run.ts';
+import type { SkillId } from '$lib/engine/schedule/skill.ts';
+import { today, todayNumber } from './clock.ts';
+import { device } from './device.svelte.ts';
+import type { Known, Planner } from './planner.ts';
+import type { Below, Run } from './run.ts';
+
+/** The plan of the learner at work, made anew whenever what it rests on changes. */
+class Plan {
+	/** Loaded on demand, with every family. */
+	planner = $state.raw<Planner | null>(null);
+	#loading: Promise<Planner> | null = null;
+
+	readonly settings = $derived(device.course ?? firstSettings(today()));
+
+	readonly today: EngineRun | null = $derived.by(() => {
+		const known = this.#known();
+		return this.planner && known ? this.planner.today(known) : null;
+	});
+
+	/** Minutes today's tasks are expected to take. */
+	readonly minutes: number = $derived.by(() => {
+		const seconds = (this.today?.items ?? []).map((item) => item.seconds + item.reading);
+		return Math.round(seconds.reduce((sum, one) => sum + one, 0) / 60);
+	});
+
+	readonly forecast: Forecast | null = $derived.by(() => {
+		const known = this.#known();
+		return this.planner && known ? this.planner.forecast(known) : null;
+	});
+
+	/** Loads what planning needs; the log of the learner must have been read before. */
+	async load(): Promise<Planner> {
+		this.#loading ??= import('./planner.ts').then(({ loadPlanner }) => loadPlanner());
+		const [planner] = await Promise.all([this.#loading, device.open()]);
+		this.planner = planner;
+		return planner;
+	}
+
+	async newRun(id: string, below: Below): Promise<Run | null> {
+		const planner = await this.load();
+		const known = this.#known();
+		if (!known) return null;
+		const planned = planner.today(known);
+		return planned.items.length > 0 ? planner.run(planned, known, id, below) : null;
+	}
+
+	async missed(run: Run, skill: SkillId | undefined, below: Below): Promise<Run> {
+		const planner = await this.load();
+		const known = this.#known();
+		return known ? planner.missed(run, known, skill, below) : run;
+	}
+
+	#known(): Known | null {
+		const { learning } = device;
+		return learning ? { learning, settings: this.settings, day: todayNumber() } : null;
+	}
+}
+
+export const plan = new Plan();

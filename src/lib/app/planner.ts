@@ -1,0 +1,197 @@
+import { cardByCode, loadFamilies } from '$lib/engine/families/catalogue.ts';
+import type { Family } from '$lib/engine/families/family.ts';
+import { drawTask } from '$lib/engine/families/task.ts';
+import { type Level, readTaskNumber, seedCount } from '$lib/engine/families/task-number.ts';
+import { courseOf, type CourseSettings } from '$lib/engine/schedule/course-settings.ts';
+import { type Forecast, forecast } from '$lib/engine/schedule/forecast.ts';
+import { givensOf } from '$lib/engine/schedule/givens.ts';
+import { type Learning, pace } from '$lib/engine/schedule/learning.ts';
+import { type PlanInput, planRun } from '$lib/engine/schedule/plan.ts';
+import { mapPractice, type PracticeMap } from '$lib/engine/schedule/practice.ts';
+import { afterMiss, type Run as EngineRun, type RunItem } from '$lib/engine/schedule/run.ts';
+import type { SkillId, Syllabus } from '$lib/engine/schedule/skill.ts';
+import { partsOf, syllabusOf } from '$lib/engine/schedule/syllabus.ts';
+import { type Below, numberOf, type Planned, type Run, type RunTask } from './run.ts';
+
+/*
+ * The plan for the learner at work, joined to the tasks that are drawn for it. Loads every family,
+ * so it is itself loaded on demand.
+ */
+
+/** What is known of the learner when a plan is made. */
+export interface Known {
+	readonly learning: Learning;
+	readonly settings: CourseSettings;
+	/** Today, as the scheduler counts days. */
+	readonly day: number;
+}
+
+export interface Planner {
+	readonly families: readonly Family[];
+	readonly syllabus: Syllabus;
+	/** The plan's items for today, less what was done already. */
+	today(known: Known): EngineRun;
+	/** A run of tasks with fresh numbers from planned items. */
+	run(planned: EngineRun, known: Known, id: string, below: Below): Run;
+	forecast(known: Known): Forecast;
+	/** The run after its open task was missed; `skill` is the one the slip sits in. */
+	missed(run: Run, known: Known, skill: SkillId | undefined, below: Below): Run;
+	/** Label of a skill, as on a worked step. */
+	label(skill: SkillId): string;
+	/** The sentence of a slip in a skill. */
+	slipSays(skill: SkillId, slip: string): string;
+}
+
+export async function loadPlanner(): Promise<Planner> {
+	const families = await loadFamilies();
+	const syllabus = syllabusOf(families);
+	const map = mapPractice(syllabus);
+	const byId = new Map(families.map((family) => [family.method.id, family.method]));
+	return {
+		families,
+		syllabus,
+		today: (known) => planRun(inputOf(known, syllabus), map),
+		forecast: (known) => forecast(inputOf(known, syllabus)),
+		run: (planned, known, id, below) => runOf(planned, known, id, below, families),
+		missed: (run, known, skill, below) => afterOpen(run, known, skill, below, map, families),
+		label: (skill) => {
+			const { method, step } = partsOf(skill);
+			return byId.get(method)?.steps[step]?.label ?? step;
+		},
+		slipSays: (skill, slip) => byId.get(partsOf(skill).method)?.slips[slip]?.says ?? ''
+	};
+}
+
+function inputOf({ learning, settings, day }: Known, syllabus: Syllabus): PlanInput {
+	const seconds = pace(learning);
+	return {
+		syllabus,
+		memories: new Map(Object.entries(learning.memories)),
+		course: courseOf(settings),
+		pace: { task: seconds, worked: Math.min(60, seconds / 2) },
+		day,
+		spent: learning.days[day]?.seconds ?? 0
+	};
+}
+
+function runOf(
+	planned: EngineRun,
+	known: Known,
+	id: string,
+	below: Below,
+	families: readonly Family[]
+): Run {
+	const stale = new Set(known.learning.givens);
+	const tasks = planned.items.flatMap((item) => tasksFor(item, stale, below, families));
+	const { day, budget } = planned;
+	return { id, topic: 'plan', level: 1, at: 0, day, budget, tasks };
+}
+
+/** The task of an item, and before it a worked one where its skill is met for the first time. */
+function tasksFor(
+	item: RunItem,
+	stale: Set<string>,
+	below: Below,
+	families: readonly Family[]
+): RunTask[] {
+	const { kind, skill, reason, seconds, reading, returned } = item;
+	const planned: Planned = { kind: kind.id, skill, reason, seconds, reading, returned };
+	const task: RunTask = {
+		number: freshNumber(kind.id, stale, below, families),
+		standing: 'open',
+		planned
+	};
+	if (reason.kind !== 'new' || !reason.worked) return [task];
+	const shown = freshNumber(kind.id, stale, below, families);
+	return [{ number: shown, standing: 'shown', planned }, task];
+}
+
+const tries = 60;
+
+/**
+ * A task of the kind whose numbers are not among the stale ones, which it then joins. Some kinds
+ * have few numbers: the other levels of the family are tried before one is repeated.
+ */
+export function freshNumber(
+	kindId: string,
+	stale: Set<string>,
+	below: Below,
+	families: readonly Family[]
+): string {
+	const code = kindId.slice(0, 2);
+	const own = Number(kindId[2]) as Level;
+	const card = cardByCode(code);
+	const family = families.find((one) => one.code === code);
+	if (!card || !family) throw new Error(`unknown kind of task: ${kindId}`);
+	const others = ([1, 2, 3] as const).filter((level) => level !== own);
+	let number = '';
+	for (const level of [own, ...others.reverse()]) {
+		for (let n = 0; n < tries; n++) {
+			const seed = below(seedCount);
+			const givens = givensOf(drawTask(family, level, seed));
+			number ||= numberOf(card, level, seed);
+			if (stale.has(givens)) continue;
+			stale.add(givens);
+			return numberOf(card, level, seed);
+		}
+	}
+	return number;
+}
+
+/** The run with the missed task's return in it: in its place by the plan, or else at the end. */
+function afterOpen(
+	run: Run,
+	known: Known,
+	skill: SkillId | undefined,
+	below: Below,
+	map: PracticeMap,
+	families: readonly Family[]
+): Run {
+	const open = run.tasks[run.at];
+	if (!open?.planned || open.planned.returned) return run;
+	const stale = new Set([
+		...known.learning.givens,
+		...run.tasks.map((one) => givensIn(one, families))
+	]);
+	const asked = run.tasks.filter((task) => task.planned && task.standing !== 'shown');
+	const items = asked.flatMap((task) => itemOf(task, map));
+	const before: EngineRun = { day: run.day, budget: run.budget, items };
+	const after = afterMiss(before, asked.indexOf(open), skill);
+	const back = after.items.find((item) => !items.includes(item));
+	const returning: Planned = {
+		...open.planned,
+		skill: skill ?? open.planned.skill,
+		reason: { kind: 'missed', skill: skill ?? open.planned.skill, day: run.day },
+		reading: 0,
+		returned: true
+	};
+	const task: RunTask = {
+		number: freshNumber(open.planned.kind, stale, below, families),
+		standing: 'open',
+		planned: returning
+	};
+	if (!back) return { ...run, tasks: [...run.tasks, task] };
+	const kept = new Map(items.map((item, i) => [item, asked[i]]));
+	const order = after.items.flatMap((item) => (item === back ? [task] : (kept.get(item) ?? [])));
+	return { ...run, tasks: withShown(run.tasks, order) };
+}
+
+/** The numbers of a task that is already in the run. */
+function givensIn({ number }: RunTask, families: readonly Family[]): string {
+	const { code, level, seed } = readTaskNumber(number);
+	const family = families.find((one) => one.code === code);
+	return family ? givensOf(drawTask(family, level, seed)) : number;
+}
+
+function itemOf({ planned }: RunTask, { practices }: PracticeMap): RunItem[] {
+	const kind = practices.find((practice) => practice.kind.id === planned?.kind)?.kind;
+	return planned && kind ? [{ ...planned, kind }] : [];
+}
+
+/** The tasks in their new order, every worked one still before the task it belongs to. */
+function withShown(old: readonly RunTask[], order: readonly RunTask[]): RunTask[] {
+	return order.flatMap((task) => {
+		const shown = old[old.indexOf(task) - 1];
+		return shown?.standing === 'shown' ? [shown, task] : [task];
+	});
+}

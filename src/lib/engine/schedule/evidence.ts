@@ -1,0 +1,100 @@
+import { stepsOf, type Task } from '../families/task.ts';
+import { stepOf } from '../marking/say.ts';
+import type { Cause, Verdict, Verdicts } from '../marking/verdict.ts';
+import type { Evidence } from './memory.ts';
+import { needsOf, skillOf } from './syllabus.ts';
+import type { SkillId } from './skill.ts';
+
+/** What one check of an answer shows about one skill. */
+export interface SkillEvidence {
+	readonly skill: SkillId;
+	readonly result: Evidence;
+	/** Id of the slip that sits in this step. */
+	readonly slip?: string;
+}
+
+/** The circumstances of a check. */
+export interface CheckNotes {
+	readonly verdicts: Verdicts;
+	/** Keys of the steps that had been opened. */
+	readonly opened: readonly string[];
+	/** Whether every step was entered by itself, so that none speaks for another. */
+	readonly byStep: boolean;
+	/** Skills charged by earlier checks of the same task; empty at the first. */
+	readonly charged: readonly SkillId[];
+}
+
+/**
+ * What a check shows, skill by skill. A right answer speaks for every step that leads to it; a
+ * slip charges its own step and credits the others, because the number is what they lead to; a
+ * number that nothing explains charges the step that was asked, and says nothing of the rest. On
+ * a second try only the skills charged before are looked at: right now, they count as helped.
+ */
+export function evidenceOf(task: Task, notes: CheckNotes): SkillEvidence[] {
+	const found = new Map<string, SkillEvidence>();
+	for (const [key, verdict] of Object.entries(notes.verdicts)) {
+		for (const [step, result, slip] of shownBy(task, key, verdict, notes)) {
+			const skill = skillOf(task.family.method, step);
+			const before = found.get(skill)?.result;
+			if (before === undefined || worse(result, before)) {
+				found.set(skill, { skill, result, ...(slip === undefined ? {} : { slip }) });
+			}
+		}
+	}
+	const all = [...found.values()];
+	return notes.charged.length === 0 ? all : secondTry(all, notes.charged);
+}
+
+/** The evidence when the working is asked for before any answer. */
+export function givenUp(task: Task): SkillEvidence[] {
+	const { method } = task.family;
+	return task.drawn.asked.map((key) => ({ skill: skillOf(method, key), result: 'wrong' }));
+}
+
+type Shown = readonly [step: string, result: Evidence, slip?: string];
+
+function shownBy(task: Task, key: string, verdict: Verdict, notes: CheckNotes): Shown[] {
+	const leading = notes.byStep ? [key] : upTo(task, key);
+	const right = (step: string): Shown => [step, notes.opened.includes(step) ? 'helped' : 'right'];
+	if (verdict.kind === 'accept') return (verdict.carried ? [key] : leading).map(right);
+	const { cause } = verdict;
+	const wrongAt = stepOf(task, cause, key) ?? key;
+	if (!explains(cause)) return [[wrongAt, 'wrong']];
+	const slips = cause.kind === 'slip' ? slipsAt(task, cause.slips) : new Map<string, string>();
+	return leading.map((step) => {
+		const slip = slips.get(step);
+		if (slip !== undefined) return [step, 'wrong', slip];
+		return step === wrongAt ? [step, 'wrong'] : right(step);
+	});
+}
+
+/** Whether the cause accounts for the number, so that the other steps must have been right. */
+function explains(cause: Cause): boolean {
+	return ['slip', 'unit', 'rounding', 'digits'].includes(cause.kind);
+}
+
+function slipsAt({ family }: Task, ids: readonly string[]): Map<string, string> {
+	return new Map(ids.map((id) => [family.method.slips[id]?.step ?? '', id]));
+}
+
+/** The steps that lead to `key`, itself last. */
+function upTo(task: Task, key: string): string[] {
+	const { method } = task.family;
+	const wanted = new Set([key]);
+	for (const step of stepsOf(task).reverse()) {
+		if (wanted.has(step)) for (const need of needsOf(method, step)) wanted.add(need);
+	}
+	return stepsOf(task).filter((step) => wanted.has(step));
+}
+
+const order: readonly Evidence[] = ['right', 'helped', 'wrong'];
+
+function worse(one: Evidence, other: Evidence): boolean {
+	return order.indexOf(one) > order.indexOf(other);
+}
+
+function secondTry(all: readonly SkillEvidence[], charged: readonly SkillId[]): SkillEvidence[] {
+	return all
+		.filter(({ skill, result }) => charged.includes(skill) && result !== 'wrong')
+		.map((one) => ({ ...one, result: 'helped' }));
+}

@@ -1,0 +1,111 @@
+import { dayOf } from './day.ts';
+import type { Attempt, KnownEvent } from './event.ts';
+import { emptyMemory, isMet, type Memory, recall, remember } from './memory.ts';
+import type { SkillId } from './skill.ts';
+
+/** How many of a learner's newest tasks may not come again with the same numbers. */
+export const freshTasks = 50;
+
+/** Bins of expected recall, 0 to 1, in which answers are counted. */
+export const recallBins = 20;
+
+/** A slip and when it was made last. */
+export interface SlipNote {
+	readonly slip: string;
+	readonly day: number;
+	readonly times: number;
+}
+
+/** What a day's practice came to. */
+export interface DayNote {
+	right: number;
+	helped: number;
+	wrong: number;
+	seconds: number;
+}
+
+/** All that the plan and the pages need of a learner's log, worked out attempt by attempt. */
+export interface Learning {
+	readonly memories: Record<SkillId, Memory>;
+	/** Newest slip in each skill. */
+	readonly slips: Record<SkillId, SlipNote>;
+	/** Drawn numbers of the newest tasks, newest last. */
+	readonly givens: string[];
+	/** By day number. */
+	readonly days: Record<number, DayNote>;
+	/** First answers on met skills by expected recall: how many, and how many were right. */
+	readonly bins: { n: number; right: number }[];
+	/** Sum of log losses of those expectations. */
+	loss: number;
+	/** Tasks finished and the seconds they took, for the pace. */
+	tasks: number;
+	seconds: number;
+}
+
+/** Working it out from the log. The state is handed on and changed in place. */
+export const learningFold = {
+	name: 'learning',
+	version: 1,
+	empty: {
+		memories: {},
+		slips: {},
+		givens: [],
+		days: {},
+		bins: Array.from({ length: recallBins }, () => ({ n: 0, right: 0 })),
+		loss: 0,
+		tasks: 0,
+		seconds: 0
+	} as Learning,
+	apply(state: Learning, event: KnownEvent): Learning {
+		if (event.type === 'attempt') attempt(state, event);
+		return state;
+	}
+};
+
+function attempt(state: Learning, event: Attempt): void {
+	const day = dayOf(event.day);
+	const repeat = state.givens.at(-1) === event.givens;
+	for (const { skill, result, slip } of event.skills) {
+		const before = state.memories[skill] ?? emptyMemory;
+		if (isMet(before) && !repeat) calibrate(state, recall(before, day), result === 'right');
+		state.memories[skill] = remember(before, result, day);
+		if (slip !== undefined) {
+			const times = state.slips[skill]?.slip === slip ? (state.slips[skill]?.times ?? 0) + 1 : 1;
+			state.slips[skill] = { slip, day, times };
+		}
+	}
+	const note = (state.days[day] ??= { right: 0, helped: 0, wrong: 0, seconds: 0 });
+	note.seconds += event.seconds;
+	state.seconds += event.seconds;
+	if (!repeat) {
+		note[standing(event)] += 1;
+		state.tasks += 1;
+		state.givens.push(event.givens);
+		if (state.givens.length > freshTasks) state.givens.shift();
+	}
+}
+
+/** How the first check of a task stands. */
+function standing(event: Attempt): 'right' | 'helped' | 'wrong' {
+	const accepted = Object.values(event.verdicts).every(
+		(verdict) => verdict.kind === 'accept' && !verdict.carried
+	);
+	if (!accepted || Object.keys(event.verdicts).length === 0) return 'wrong';
+	return event.opened.length > 0 || event.byStep ? 'helped' : 'right';
+}
+
+function calibrate(state: Learning, expected: number, right: boolean): void {
+	const bin = state.bins[Math.min(recallBins - 1, Math.floor(expected * recallBins))];
+	if (!bin) return;
+	bin.n += 1;
+	if (right) bin.right += 1;
+	const likely = Math.min(0.999, Math.max(0.001, right ? expected : 1 - expected));
+	state.loss -= Math.log(likely);
+}
+
+/** Seconds a task takes this learner: the mean, starting from two minutes. */
+export function pace({ tasks, seconds }: Learning): number {
+	const start = { tasks: 5, seconds: 120 };
+	const mean = (seconds + start.tasks * start.seconds) / (tasks + start.tasks);
+	return Math.min(600, Math.max(30, mean));
+}

@@ -1,0 +1,34 @@
+import { isoOf } from '$lib/engine/schedule/day.ts';
+import type { Reason } from '$lib/engine/schedule/run.ts';
+
+/** A day in words: today, yesterday, the weekday within a week, else the date. */
+export function dayWords(day: number, today: number): string {
+	if (day === today) return 'today';
+	if (day === today - 1) return 'yesterday';
+	if (day === today + 1) return 'tomorrow';
+	const date = new Date(`${isoOf(day)}T12:00:00`);
+	if (Math.abs(day - today) < 7)
+		return `on ${date.toLocaleDateString('en-GB', { weekday: 'long' })}`;
+	return `on ${date.toLocaleDateString('en-GB', { day: 'numeric', month: 'short' })}`;
+}
+
+/**
+ * Why the plan chose a task, in one or two sentences. `label` names its skill; `slip` is the
+ * sentence of the slip that was made in it last, or empty.
+ */
+export function sayReason(reason: Reason, label: string, slip: string, today: number): string {
+	switch (reason.kind) {
+		case 'missed':
+			return `You missed “${label}” ${dayWords(reason.day, today)}. ${slip}`.trim();
+		case 'fading':
+			return `You last had “${label}” ${dayWords(reason.day, today)}; it is time to see whether it is still there.`;
+		case 'new':
+			return `“${label}” is new. ${reason.worked ? 'First one is worked for you.' : ''}`.trim();
+		case 'sweep':
+			return `A last look at “${label}” before the exam ${dayWords(reason.exam, today)}.`;
+		case 'chosen':
+			return `You chose this topic.`;
+		default:
+			return reason satisfies never;
+	}
+}
