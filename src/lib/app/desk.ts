@@ -1,5 +1,5 @@
-import { courseFold, type CourseSettings } from '$lib/engine/schedule/course-settings.ts';
-import type { Json } from '$lib/engine/schedule/event.ts';
+import { courseFold, courseKey } from '$lib/engine/schedule/course-fold.ts';
+import type { CourseSettings } from '$lib/engine/schedule/course-settings.ts';
 import { type Learning, learningFold } from '$lib/engine/schedule/learning.ts';
 import { foldState } from '$lib/storage/fold.ts';
 import { addLearner, type Learner, listLearners, useLearner } from '$lib/storage/learners.ts';
@@ -17,7 +17,7 @@ export interface Desk {
 	learning(learner: string | undefined): Promise<Learning>;
 	course(learner: string): Promise<CourseSettings | null>;
 	attempt(learner: string, facts: AttemptFacts): Promise<void>;
-	setting(learner: string, key: string, value: Json): Promise<void>;
+	setCourse(learner: string, course: CourseSettings): Promise<void>;
 	use(learner: string): Promise<void>;
 	/** Adds the first learner of a device, under a plain name that can be changed. */
 	firstLearner(): Promise<string>;
@@ -44,8 +44,8 @@ export async function openDesk(options: {
 				: foldState(store, learningFold, learner),
 		course: (learner) => foldState(store, courseFold, learner),
 		attempt: (learner, facts) => append(store, stamped(learner, { type: 'attempt', ...facts })),
-		setting: (learner, key, value) =>
-			append(store, stamped(learner, { type: 'setting', key, value })),
+		setCourse: (learner, course) =>
+			append(store, stamped(learner, { type: 'setting', key: courseKey, value: { ...course } })),
 		use: (learner) => useLearner(store, learner),
 		firstLearner: async () => {
 			const added = await addLearner(store, 'Learner 1');

@@ -1,5 +1,5 @@
 import type { CourseSettings } from '$lib/engine/schedule/course-settings.ts';
-import type { Attempt, SettingChange } from '$lib/engine/schedule/event.ts';
+import type { Attempt } from '$lib/engine/schedule/event.ts';
 import type { Learning } from '$lib/engine/schedule/learning.ts';
 import type { Learner } from '$lib/storage/database.ts';
 import type { Desk } from './desk.ts';
@@ -85,8 +85,7 @@ class Device {
 
 	async setCourse(course: CourseSettings): Promise<boolean> {
 		this.course = course;
-		const value: SettingChange['value'] = { ...course };
-		return this.#write((desk, id) => desk.setting(id, 'course', value));
+		return this.#write((desk, id) => desk.setCourse(id, course));
 	}
 
 	async #write(write: (desk: Desk, learner: string) => Promise<void>): Promise<boolean> {

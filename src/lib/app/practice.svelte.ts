@@ -1,13 +1,13 @@
 import type { TopicId } from '$lib/engine/families/card.ts';
 import { type Task, taskFromNumber } from '$lib/engine/families/task.ts';
 import { type Level, TaskNumberError } from '$lib/engine/families/task-number.ts';
-import { noteVerdicts } from '$lib/engine/schedule/event.ts';
+import { noteVerdicts } from '$lib/engine/schedule/note-verdicts.ts';
 import { evidenceOf, givenUp, type SkillEvidence } from '$lib/engine/schedule/evidence.ts';
 import { givensOf } from '$lib/engine/schedule/givens.ts';
 import { type Check, TaskWork } from '$lib/ui/task-work.svelte.ts';
 import { type AttemptFacts, device } from './device.svelte.ts';
 import { plan } from './plan.svelte.ts';
-import { type Below, newRun, newTask, readRun, type Run, type RunTask } from './run.ts';
+import { type Below, newRun, newTask, type Run, type RunTask } from './run.ts';
 import { settings } from './settings.svelte.ts';
 
 /** Longest time counted for one answer: a page left open is not practice. */
@@ -24,9 +24,10 @@ export class Practice {
 	#since = 0;
 
 	/** Takes up the run that the learner at work left on this device, if there is one. */
-	load(): void {
-		this.run = readRun(read());
+	async load(): Promise<void> {
+		const kept = read();
 		this.work = null;
+		this.run = kept === null ? null : (await import('./run-reader.ts')).readRun(kept);
 	}
 
 	/** Starts a run by free choice. */

@@ -1,7 +1,7 @@
-import * as v from 'valibot';
 import { type Card, type TopicId, topicIds, topics } from '$lib/engine/families/card.ts';
 import { cards, cardsOf } from '$lib/engine/families/catalogue.ts';
 import { type Level, seedCount, writeTaskNumber } from '$lib/engine/families/task-number.ts';
+import type { Reason } from '$lib/engine/schedule/run.ts';
 
 /** What a run draws from: one topic, all of them in turn, or the plan for the day. */
 export type RunTopic = TopicId | 'mixed' | 'plan';
@@ -16,76 +16,47 @@ export function topicName(topic: RunTopic): string {
 
 export const runLength = 10;
 
-const count = v.pipe(v.number(), v.integer(), v.minValue(0));
-
-const notesSchema = v.object({
-	typed: v.record(v.string(), v.pipe(v.string(), v.maxLength(300))),
-	opened: count,
-	byStep: v.boolean(),
-	worked: v.boolean(),
+/** What is kept of the work on a task when the page is left. */
+export interface KeptNotes {
+	typed: Record<string, string>;
+	opened: number;
+	byStep: boolean;
+	worked: boolean;
 	/** How often what was typed has been checked; the verdict is then shown again. */
-	checks: count
-});
-
-export type KeptNotes = v.InferOutput<typeof notesSchema>;
-
-/** Why the plan chose a task, as the scheduler says it. */
-const reasonSchema = v.variant('kind', [
-	v.object({ kind: v.literal('missed'), skill: v.string(), day: v.number() }),
-	v.object({ kind: v.literal('fading'), skill: v.string(), day: v.number(), recall: v.number() }),
-	v.object({ kind: v.literal('new'), skill: v.string(), worked: v.boolean() }),
-	v.object({ kind: v.literal('sweep'), skill: v.string(), exam: v.number() }),
-	v.object({ kind: v.literal('chosen'), skill: v.string() })
-]);
-
-const plannedSchema = v.object({
-	/** Id of the kind of task: family code and level. */
-	kind: v.string(),
-	skill: v.string(),
-	reason: reasonSchema,
-	seconds: v.number(),
-	reading: v.number(),
-	returned: v.boolean()
-});
+	checks: number;
+}
 
 /** What the plan holds of one task. */
-export type Planned = v.InferOutput<typeof plannedSchema>;
+export interface Planned {
+	/** Id of the kind of task: family code and level. */
+	kind: string;
+	skill: string;
+	reason: Reason;
+	seconds: number;
+	reading: number;
+	returned: boolean;
+}
 
-const runTaskSchema = v.object({
-	number: v.string(),
+export interface RunTask {
+	number: string;
 	/** `shown` tasks are worked examples: read, not answered. */
-	standing: v.picklist(['open', 'right', 'helped', 'wrong', 'shown']),
-	notes: v.optional(notesSchema),
-	planned: v.optional(plannedSchema),
+	standing: 'open' | 'right' | 'helped' | 'wrong' | 'shown';
+	notes?: KeptNotes | undefined;
+	planned?: Planned | undefined;
 	/** Skills charged by the checks so far. */
-	charged: v.optional(v.array(v.string()))
-});
-
-export type RunTask = v.InferOutput<typeof runTaskSchema>;
-
-const runSchema = v.object({
-	id: v.string(),
-	topic: v.picklist(['plan', ...freeTopics]),
-	level: v.picklist([1, 2, 3]),
-	at: count,
-	/** Day and seconds of a run from the plan. */
-	day: v.number(),
-	budget: v.number(),
-	tasks: v.pipe(v.array(runTaskSchema), v.minLength(1), v.maxLength(300))
-});
+	charged?: string[] | undefined;
+}
 
 /** A sitting: tasks one after another, and where the person is. */
-export type Run = v.InferOutput<typeof runSchema>;
-
-/** A run read back from storage, or null when there is none or it cannot be used. */
-export function readRun(text: string | null): Run | null {
-	if (text === null) return null;
-	try {
-		const read = v.safeParse(runSchema, JSON.parse(text));
-		return read.success && read.output.at < read.output.tasks.length ? read.output : null;
-	} catch {
-		return null;
-	}
+export interface Run {
+	id: string;
+	topic: RunTopic;
+	level: Level;
+	at: number;
+	/** Day and seconds of a run from the plan. */
+	day: number;
+	budget: number;
+	tasks: RunTask[];
 }
 
 /** Chance comes in as a function that gives a whole number below its argument. */

@@ -4,9 +4,9 @@ import {
 	compareEvents,
 	knownEvent,
 	maxEventLength,
-	noteVerdicts,
 	readEvent
 } from '../../../src/lib/engine/schedule/event.ts';
+import { noteVerdicts } from '../../../src/lib/engine/schedule/note-verdicts.ts';
 import type { Verdicts } from '../../../src/lib/engine/marking/verdict.ts';
 import { attempt, events, kit, sam } from '../../storage/event-arbitrary.ts';
 

@@ -1,5 +1,4 @@
 import * as v from 'valibot';
-import type { Verdicts } from '../marking/verdict.ts';
 import type { Evidence } from './memory.ts';
 
 /** Longest event, in characters of its JSON. */
@@ -141,17 +140,3 @@ export function compareEvents(a: Place, b: Place): number {
 
 /** Where an event stands in the log. */
 export type Place = Pick<LogEvent, 'at' | 'id'>;
-
-/** Verdicts as an attempt keeps them. */
-export function noteVerdicts(verdicts: Verdicts): Attempt['verdicts'] {
-	return Object.fromEntries(
-		Object.entries(verdicts).map(([key, verdict]) => {
-			if (verdict.kind === 'accept') return [key, verdict];
-			const { cause } = verdict;
-			return [
-				key,
-				{ kind: 'rework', cause: cause.kind, slips: 'slips' in cause ? [...cause.slips] : [] }
-			];
-		})
-	);
-}
