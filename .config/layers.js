@@ -52,7 +52,7 @@ export const layers = {
  * @type {Readonly<Record<string, readonly string[]>>}
  */
 export const guardedPackages = {
-	mathjs: [`${engine}/solver/compile.ts`, `${engine}/quantity/arithmetic-mathjs.ts`]
+	mathjs: [`${engine}/solver/formula.ts`, `${engine}/quantity/arithmetic-mathjs.ts`]
 };
 
 /**

@@ -1,5 +1,8 @@
 import { angle, length, method, slip, step } from '../solver/method.ts';
-import { chartFactor, halfDegree, thousandths } from '../trade/tolerances.ts';
+import { halfDegree } from '../trade/tolerances.ts';
+import { setback } from './setback.ts';
+
+const { whole, halved, share, noT, diameter, middle, brackets } = setback.slips;
 
 export const setbackFromLegs = method({
 	id: 'setback-from-legs',
@@ -15,11 +18,7 @@ export const setbackFromLegs = method({
 			rule: 'bend.angle',
 			tolerance: halfDegree
 		}),
-		K: step('setbackK(angle)', 'K for the bend angle', {
-			rule: 'bend.k',
-			tolerance: chartFactor
-		}),
-		setback: step('K * (R + T)', 'Setback', { rule: 'bend.setback', tolerance: thousandths })
+		...setback.steps
 	},
 	slips: {
 		legs: slip(
@@ -33,28 +32,13 @@ export const setbackFromLegs = method({
 			'Counted from square: the bend angle counts from flat, 180° less the angle between the legs.'
 		),
 		square: slip('angle', '90 deg', 'Taken as a square bend: the drawing gives another angle.'),
-		whole: slip(
-			'K',
-			'setbackK(2 * angle)',
-			'Tangent of the whole bend angle: K is the tangent of half of it.'
-		),
-		halved: slip(
-			'K',
-			'setbackK(angle / 2)',
-			'The angle was halved twice: the K chart takes the whole bend angle.'
-		),
-		share: slip(
-			'K',
-			'angle / 90 deg',
-			'K taken as a share of 90°: it is a tangent and does not grow in step with the angle.'
-		),
-		noT: slip('setback', 'K * R', 'T left out: setback is K times R + T.'),
-		diameter: slip('setback', 'K * (2 * R + T)', 'Diameter taken for the radius.'),
-		middle: slip(
-			'setback',
-			'K * (R + T / 2)',
-			'Only half of T: the mold lines lie on the outside faces, so all of T counts.'
-		),
-		brackets: slip('setback', 'K * R + T', 'K multiplied R only: it multiplies R and T together.')
+		// Once the bend angle is known, the same slips as there.
+		whole,
+		halved,
+		share,
+		noT,
+		diameter,
+		middle,
+		brackets
 	}
 });

@@ -1,101 +1,24 @@
 import {
-	addDependencies,
-	create,
-	divideDependencies,
-	type FactoryFunctionMap,
-	type MathJsInstance,
-	type MathNode,
-	multiplyDependencies,
-	parseDependencies,
-	powDependencies,
-	subtractDependencies,
-	tanDependencies,
-	type Unit,
-	unaryMinusDependencies,
-	unitDependencies
-} from 'mathjs';
-import type { Kind } from '../quantity/kind.ts';
+	alike,
+	closed,
+	compileFormula,
+	type Functions,
+	kindOf,
+	type Named,
+	type Names,
+	type Piece,
+	sampleOf
+} from './formula.ts';
 import type { Method } from './method.ts';
-import type { Part, TradeFunction } from './trade-function.ts';
+import type { Part } from './trade-function.ts';
+
+export type { Functions };
 
 /*
  * Turns the formulas of a method into JavaScript source and displayed mathematics. This runs
- * when the app is built (see src/plugins/compile-methods.ts) and never on a page: mathjs reads
- * the text and checks the dimensions with its units; what ships are plain functions.
+ * when the app is built (see src/plugins/compile-methods.ts) and never on a page: what ships are
+ * plain functions.
  */
-
-const parts = {
-	parseDependencies,
-	unitDependencies,
-	addDependencies,
-	subtractDependencies,
-	multiplyDependencies,
-	divideDependencies,
-	powDependencies,
-	unaryMinusDependencies,
-	tanDependencies
-} as FactoryFunctionMap;
-const math = create(parts) as MathJsInstance;
-
-/** A number, a dimension, or words: what mathjs computes dimensions with. */
-type Sample = number | Unit | string;
-
-/**
- * A formula in the making: source for one member, its dimension, and the source of the list it
- * runs along, if any.
- */
-interface Piece {
-	readonly js: (index: string) => string;
-	readonly sample: Sample;
-	readonly each: string | null;
-	readonly show: readonly Part[];
-}
-
-interface Named {
-	readonly sample: Sample;
-	readonly list: boolean;
-}
-
-type Names = Readonly<Record<string, Named>>;
-export type Functions = Readonly<Record<string, TradeFunction>>;
-
-const kindUnits: Readonly<Record<Exclude<Kind, 'number' | 'text'>, string>> = {
-	length: 'in',
-	angle: 'deg',
-	weight: 'lb',
-	density: 'lb/in^3'
-};
-
-/** Units a formula may name, as multiples of the base unit of their kind. */
-const literalUnits: Readonly<Record<string, string>> = {
-	in: '1',
-	mm: '(5/127)',
-	deg: '1',
-	lb: '1'
-};
-
-function sampleOf(kind: string): Sample {
-	if (kind === 'number') return 1;
-	if (kind === 'text') return 'words';
-	const unit = kindUnits[kind as keyof typeof kindUnits];
-	if (!unit) throw new Error(`unknown kind: ${kind}`);
-	return math.unit(1, unit);
-}
-
-function kindOf(sample: Sample): Kind {
-	if (typeof sample === 'number') return 'number';
-	if (typeof sample === 'string') return 'text';
-	for (const [kind, unit] of Object.entries(kindUnits)) {
-		if (sample.equalBase(math.unit(1, unit))) return kind as Kind;
-	}
-	throw new Error(`a step may not end in ${sample.formatUnits()}`);
-}
-
-/** Whether two samples measure the same thing. */
-function alike(one: Sample, other: Sample): boolean {
-	if (typeof one === 'object' && typeof other === 'object') return one.equalBase(other);
-	return typeof one === typeof other;
-}
 
 /** JavaScript source of a compiled method, to be handed to `addCompiled`. */
 export function compileMethod(method: Method, functions: Functions): string {
@@ -108,8 +31,9 @@ export function compileMethod(method: Method, functions: Functions): string {
 	const results = new Map<string, Named>();
 	for (const [key, step] of Object.entries(method.steps)) {
 		before.set(key, { ...names });
-		const piece = compileFormula(step.formula, names, functions, `${method.id}.${key}`);
-		const kind = kindOf(piece.sample);
+		const where = `${method.id}.${key}`;
+		const piece = compileFormula(step.formula, names, functions, where);
+		const kind = kindOf(piece.sample, where);
 		const list = piece.each !== null;
 		steps.push(`${JSON.stringify(key)}: {${source(piece)}, kind: '${kind}', list: ${list}}`);
 		const named = { sample: piece.sample, list };
@@ -139,13 +63,6 @@ function source(piece: Piece): string {
 	return `run: (v) => ${closed(piece)}, show: ${JSON.stringify(tidy(piece.show))}`;
 }
 
-/** Source for the whole value: along a list, every member in turn. */
-function closed(piece: Piece): string {
-	if (piece.each === null) return piece.js('0');
-	const member = piece.js('i');
-	return member === `${piece.each}[i]` ? piece.each : `${piece.each}.map((_, i) => ${member})`;
-}
-
 /** Neighbouring texts joined into one. */
 function tidy(show: readonly Part[]): Part[] {
 	const joined: Part[] = [];
@@ -155,198 +72,4 @@ function tidy(show: readonly Part[]): Part[] {
 		else joined.push(part);
 	}
 	return joined;
-}
-
-/** @throws Error naming the formula when it cannot be read or its dimensions do not agree. */
-export function compileFormula(
-	text: string,
-	names: Names,
-	functions: Functions,
-	where: string
-): Piece {
-	try {
-		return pieceOf(math.parse(text), names, functions);
-	} catch (error) {
-		const why = error instanceof Error ? error.message : String(error);
-		throw new Error(`${where}: ${text}: ${why}`, { cause: error });
-	}
-}
-
-function pieceOf(node: MathNode, names: Names, functions: Functions): Piece {
-	const inner = (child: MathNode) => pieceOf(child, names, functions);
-	switch (node.type) {
-		case 'ConstantNode':
-			return constant((node as unknown as { value: unknown }).value);
-		case 'ParenthesisNode':
-			return bracketed(inner((node as unknown as { content: MathNode }).content));
-		case 'SymbolNode':
-			return symbol((node as unknown as { name: string }).name, names);
-		case 'OperatorNode': {
-			const { fn, args } = node as unknown as { fn: string; args: MathNode[] };
-			return operator(fn, args, args.map(inner));
-		}
-		case 'FunctionNode': {
-			const { fn, args } = node as unknown as { fn: { name: string }; args: MathNode[] };
-			return call(fn.name, args.map(inner), functions);
-		}
-		default:
-			throw new Error(`${node.type} has no place in a formula`);
-	}
-}
-
-function constant(value: unknown): Piece {
-	if (typeof value === 'string') {
-		return {
-			js: () => JSON.stringify(value),
-			sample: value,
-			each: null,
-			show: [`<mtext>${escaped(value)}</mtext>`]
-		};
-	}
-	if (typeof value !== 'number') throw new Error(`${String(value)} is not a number`);
-	return { js: () => String(value), sample: value, each: null, show: [`<mn>${value}</mn>`] };
-}
-
-function escaped(text: string): string {
-	return text.replace(/&/g, '&amp;').replace(/</g, '&lt;');
-}
-
-function bracketed(piece: Piece): Piece {
-	return {
-		...piece,
-		show: ['<mrow><mo>(</mo>', ...piece.show, '<mo>)</mo></mrow>']
-	};
-}
-
-function symbol(name: string, names: Names): Piece {
-	const named = Object.hasOwn(names, name) ? names[name] : undefined;
-	if (named) {
-		return {
-			js: (i) => (named.list ? `v.${name}[${i}]` : `v.${name}`),
-			sample: named.sample,
-			each: named.list ? `v.${name}` : null,
-			show: [{ name }]
-		};
-	}
-	const factor = Object.hasOwn(literalUnits, name) ? literalUnits[name] : undefined;
-	if (!factor) throw new Error(`${name} is neither a given, an earlier step nor a unit`);
-	return {
-		js: () => factor,
-		sample: math.unit(1, name),
-		each: null,
-		show: [`<mspace width="0.2em"/><mtext>${name === 'deg' ? '°' : name}</mtext>`]
-	};
-}
-
-const unitNames = new Set(Object.keys(literalUnits));
-
-function operator(fn: string, nodes: readonly MathNode[], args: readonly Piece[]): Piece {
-	const [a, b] = args;
-	if (fn === 'unaryMinus' && a) {
-		return { ...a, js: (i) => `(-${a.js(i)})`, show: ['<mo>−</mo>', ...a.show] };
-	}
-	if (!a || !b) throw new Error(`${fn} has no place in a formula`);
-	const last = nodes[1];
-	const unit = last?.type === 'SymbolNode' && unitNames.has(String(last));
-	const each = a.each ?? b.each;
-	switch (fn) {
-		case 'add':
-		case 'subtract': {
-			const sign = fn === 'add' ? '+' : '-';
-			return {
-				js: (i) => `(${a.js(i)} ${sign} ${b.js(i)})`,
-				sample: (fn === 'add' ? math.add : math.subtract)(
-					a.sample as Unit,
-					b.sample as Unit
-				) as Sample,
-				each,
-				show: [...a.show, `<mo>${sign === '+' ? '+' : '−'}</mo>`, ...b.show]
-			};
-		}
-		case 'multiply':
-			return {
-				js: (i) => (unit && b.js(i) === '1' ? a.js(i) : `(${a.js(i)} * ${b.js(i)})`),
-				sample: math.multiply(a.sample as Unit, b.sample as Unit) as unknown as Sample,
-				each,
-				show: unit ? [...a.show, ...b.show] : [...a.show, '<mo>×</mo>', ...b.show]
-			};
-		case 'divide':
-			return {
-				js: (i) => `(${a.js(i)} / ${b.js(i)})`,
-				sample: math.divide(a.sample as Unit, b.sample as Unit) as unknown as Sample,
-				each,
-				show: [
-					'<mfrac><mrow>',
-					...bare(nodes[0], a),
-					'</mrow><mrow>',
-					...bare(nodes[1], b),
-					'</mrow></mfrac>'
-				]
-			};
-		case 'pow':
-			return {
-				js: (i) => `(${a.js(i)} ** ${b.js(i)})`,
-				sample: math.pow(a.sample as Unit, b.sample as number) as unknown as Sample,
-				each,
-				show: ['<msup><mrow>', ...a.show, '</mrow><mrow>', ...b.show, '</mrow></msup>']
-			};
-		default:
-			throw new Error(`${fn} has no place in a formula`);
-	}
-}
-
-/** A fraction bar brackets by itself: the brackets of its parts are left off. */
-function bare(node: MathNode | undefined, piece: Piece): readonly Part[] {
-	return node?.type === 'ParenthesisNode' ? piece.show.slice(1, -1) : piece.show;
-}
-
-function call(name: string, args: readonly Piece[], functions: Functions): Piece {
-	const fn = Object.hasOwn(functions, name) ? functions[name] : undefined;
-	if (!fn) throw new Error(`no trade function is called ${name}`);
-	const letters: Record<string, Sample> = {};
-	let each: string | null = null;
-	const sources = args.map((arg, n) => {
-		const wanted = takenAt(fn, n);
-		if (!wanted) throw new Error(`${name} takes ${fn.takes.length} values`);
-		const whole = wanted.endsWith('[]');
-		match(arg.sample, wanted.replace('[]', ''), letters, name);
-		if (whole && arg.each === null) throw new Error(`${name} takes a list`);
-		if (whole) return () => closed(arg);
-		each ??= arg.each;
-		return arg.js;
-	});
-	if (args.length < fn.takes.filter((kind) => !kind.endsWith('...')).length) {
-		throw new Error(`${name} takes ${fn.takes.length} values`);
-	}
-	const gives = fn.gives.replace('[]', '');
-	const js = (i: string) => `f.${name}.run(${sources.map((one) => one(i)).join(', ')})`;
-	const list = fn.gives.endsWith('[]');
-	return {
-		js: list ? (i) => `${js('0')}[${i}]` : js,
-		sample: letters[gives] ?? sampleOf(gives),
-		each: list ? js('0') : each,
-		show: fn.show(args.map((arg) => arg.show))
-	};
-}
-
-function takenAt(fn: TradeFunction, n: number): string | undefined {
-	const at = fn.takes[n] ?? fn.takes.at(-1);
-	if (fn.takes[n] === undefined && !at?.endsWith('...')) return undefined;
-	return at?.replace('...', '');
-}
-
-function match(
-	sample: Sample,
-	wanted: string,
-	letters: Record<string, Sample>,
-	name: string
-): void {
-	const letter = wanted.length === 1;
-	const seen = letter ? letters[wanted] : sampleOf(wanted);
-	if (letter && seen === undefined) letters[wanted] = sample;
-	else if (seen !== undefined && !alike(sample, seen)) {
-		throw new Error(
-			`${name} takes ${letter ? 'values of one kind' : `a value of the kind ${wanted}`}`
-		);
-	}
 }

@@ -58,13 +58,14 @@ export interface Limit {
  */
 export interface Method<
 	G extends Record<string, Given> = Record<string, Given>,
-	S extends Record<string, Step> = Record<string, Step>
+	S extends Record<string, Step> = Record<string, Step>,
+	L extends string = string
 > {
 	readonly id: string;
 	readonly title: string;
 	readonly given: G;
 	readonly steps: S;
-	readonly slips: Readonly<Record<string, Slip<keyof S & string>>>;
+	readonly slips: Readonly<Record<L, Slip<keyof S & string>>>;
 	readonly limits: readonly Limit[];
 }
 
@@ -85,15 +86,16 @@ export type GivenValues<M extends Method> = {
 /** A method with its compiled formulas left out: plain data that a build step compiles. */
 export function method<
 	const G extends Record<string, Given>,
-	const S extends Record<string, Step>
+	const S extends Record<string, Step>,
+	const L extends string
 >(parts: {
 	id: string;
 	title: string;
 	given: G;
 	steps: S;
-	slips: Readonly<Record<string, Slip<keyof S & string>>>;
+	slips: Readonly<Record<L, Slip<keyof S & string>>>;
 	limits?: readonly Limit[];
-}): Method<G, S> {
+}): Method<G, S, L> {
 	return { limits: [], ...parts };
 }
 
