@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import type { CourseSettings } from './course-settings.ts';
+import { type CourseSettings, minutesRange } from './course-settings.ts';
 import type { KnownEvent } from './event.ts';
 
 const date = v.pipe(v.string(), v.isoDate());
@@ -7,7 +7,12 @@ const date = v.pipe(v.string(), v.isoDate());
 const schema = v.object({
 	start: date,
 	exam: v.nullable(date),
-	minutes: v.pipe(v.number(), v.integer(), v.minValue(5), v.maxValue(240)),
+	minutes: v.pipe(
+		v.number(),
+		v.integer(),
+		v.minValue(minutesRange.least),
+		v.maxValue(minutesRange.most)
+	),
 	weekdaysOff: v.pipe(v.array(v.picklist([0, 1, 2, 3, 4, 5, 6])), v.maxLength(7)),
 	datesOff: v.pipe(v.array(date), v.maxLength(400))
 });

@@ -6,11 +6,26 @@ export interface CourseSettings {
 	/** The day these settings were made. */
 	readonly start: string;
 	readonly exam: string | null;
-	/** Minutes on an average study day, 5 to 240. */
+	/** Minutes on an average study day, in `minutesRange`. */
 	readonly minutes: number;
 	/** Days of the week without practice, 0 = Sunday. */
 	readonly weekdaysOff: readonly number[];
 	readonly datesOff: readonly string[];
+}
+
+export const minutesRange = { least: 5, most: 240 } as const;
+
+/** What can be changed by hand. */
+export type CourseChange = Partial<Omit<CourseSettings, 'start'>>;
+
+/** The settings after a change; another exam day makes it another course, from today. */
+export function changeCourse(
+	settings: CourseSettings,
+	change: CourseChange,
+	today: string
+): CourseSettings {
+	const next = { ...settings, ...change };
+	return next.exam === settings.exam ? next : { ...next, start: today };
 }
 
 /** Settings of a learner who has made none: twenty-five minutes a day, no exam. */
