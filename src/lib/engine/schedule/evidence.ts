@@ -1,8 +1,7 @@
-import { stepsOf, type Task } from '../families/task.ts';
-import { stepOf } from '../marking/say.ts';
+import type { Task } from '../families/task.ts';
 import type { Cause, Verdict, Verdicts } from '../marking/verdict.ts';
 import type { Evidence } from './memory.ts';
-import { needsOf, skillOf } from './syllabus.ts';
+import { leadingTo, skillOf } from './syllabus.ts';
 import type { SkillId } from './skill.ts';
 
 /** What one check of an answer shows about one skill. */
@@ -22,6 +21,8 @@ export interface CheckNotes {
 	readonly byStep: boolean;
 	/** Skills charged by earlier checks of the same task; empty at the first. */
 	readonly charged: readonly SkillId[];
+	/** Keys of the steps that an earlier check accepted: they show nothing new. */
+	readonly settled?: readonly string[];
 }
 
 /**
@@ -33,6 +34,7 @@ export interface CheckNotes {
 export function evidenceOf(task: Task, notes: CheckNotes): SkillEvidence[] {
 	const found = new Map<string, SkillEvidence>();
 	for (const [key, verdict] of Object.entries(notes.verdicts)) {
+		if (notes.settled?.includes(key)) continue;
 		for (const [step, result, slip] of shownBy(task, key, verdict, notes)) {
 			const skill = skillOf(task.family.method, step);
 			const before = found.get(skill)?.result;
@@ -54,17 +56,15 @@ export function givenUp(task: Task): SkillEvidence[] {
 type Shown = readonly [step: string, result: Evidence, slip?: string];
 
 function shownBy(task: Task, key: string, verdict: Verdict, notes: CheckNotes): Shown[] {
-	const leading = notes.byStep ? [key] : upTo(task, key);
+	const leading = notes.byStep ? [key] : leadingTo(task.family.method, key);
 	const right = (step: string): Shown => [step, notes.opened.includes(step) ? 'helped' : 'right'];
 	if (verdict.kind === 'accept') return (verdict.carried ? [key] : leading).map(right);
-	const { cause } = verdict;
-	const wrongAt = stepOf(task, cause, key) ?? key;
-	if (!explains(cause)) return [[wrongAt, 'wrong']];
-	const slips = cause.kind === 'slip' ? slipsAt(task, cause.slips) : new Map<string, string>();
-	return leading.map((step) => {
-		const slip = slips.get(step);
-		if (slip !== undefined) return [step, 'wrong', slip];
-		return step === wrongAt ? [step, 'wrong'] : right(step);
+	if (!explains(verdict.cause)) return [[key, 'wrong']];
+	const slips = slipsAt(task, verdict.cause, notes.verdicts);
+	// Step by step, the slip may sit in a step that was left empty.
+	return [...new Set([...leading, ...slips.keys()])].map((step) => {
+		if (slips.has(step)) return [step, 'wrong', slips.get(step)];
+		return step === key && slips.size === 0 ? [step, 'wrong'] : right(step);
 	});
 }
 
@@ -73,18 +73,11 @@ function explains(cause: Cause): boolean {
 	return ['slip', 'unit', 'rounding', 'digits'].includes(cause.kind);
 }
 
-function slipsAt({ family }: Task, ids: readonly string[]): Map<string, string> {
-	return new Map(ids.map((id) => [family.method.slips[id]?.step ?? '', id]));
-}
-
-/** The steps that lead to `key`, itself last. */
-function upTo(task: Task, key: string): string[] {
-	const { method } = task.family;
-	const wanted = new Set([key]);
-	for (const step of stepsOf(task).reverse()) {
-		if (wanted.has(step)) for (const need of needsOf(method, step)) wanted.add(need);
-	}
-	return stepsOf(task).filter((step) => wanted.has(step));
+/** The slips by the step they sit in. A step answered right by itself made none. */
+function slipsAt({ family }: Task, cause: Cause, verdicts: Verdicts): Map<string, string> {
+	const ids = cause.kind === 'slip' ? cause.slips : [];
+	const placed = ids.map((id) => [family.method.slips[id]?.step ?? '', id] as const);
+	return new Map(placed.filter(([step]) => verdicts[step]?.kind !== 'accept'));
 }
 
 const order: readonly Evidence[] = ['right', 'helped', 'wrong'];

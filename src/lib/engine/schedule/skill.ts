@@ -17,7 +17,7 @@ export interface TaskKind {
 	readonly family: string;
 	/** The skill the task is chosen for; one of `skills`. */
 	readonly aim: SkillId;
-	/** Every skill an answer gives evidence about, in the order of the steps. */
+	/** Every skill an answer may give evidence about, in the order of the steps. */
 	readonly skills: readonly SkillId[];
 }
 

@@ -39,14 +39,22 @@ export function syllabusOf(families: readonly Family[]): Syllabus {
 
 function kindOf(family: Family, level: Level): TaskKind {
 	const { method, code } = family;
-	const order = Object.keys(method.steps);
-	const asked = Array.from({ length: samples }, (_, seed) => drawTask(family, level, seed)).map(
-		({ drawn }) => Math.max(...drawn.asked.map((key) => order.indexOf(key)))
-	);
-	// The least far of the draws: a skill must be exercised by every one of them.
-	const last = Math.min(...asked);
-	const skills = order.slice(0, last + 1).map((step) => skillOf(method, step));
+	const draws = Array.from({ length: samples }, (_, seed) => drawTask(family, level, seed).drawn);
+	const asked = new Set(draws.flatMap((drawn) => drawn.asked));
+	const leading = new Set([...asked].flatMap((key) => leadingTo(method, key)));
+	const steps = Object.keys(method.steps).filter((step) => leading.has(step));
+	const skills = steps.map((step) => skillOf(method, step));
 	return { id: `${code}${level}`, family: code, aim: skills.at(-1) ?? '', skills };
+}
+
+/** The steps that a right answer to `key` speaks for: those its formula rests on, itself last. */
+export function leadingTo(method: Method, key: string): string[] {
+	const steps = Object.keys(method.steps);
+	const wanted = new Set([key]);
+	for (const step of [...steps].reverse()) {
+		if (wanted.has(step)) for (const need of needsOf(method, step)) wanted.add(need);
+	}
+	return steps.filter((step) => wanted.has(step));
 }
 
 /** Earlier steps that a step's formula uses. */
