@@ -24,6 +24,7 @@ class Device {
 	/** Whether the store has been opened, or has failed to. */
 	ready = $state(false);
 	#desk: Promise<Desk | null> | null = null;
+	#writing: Promise<unknown> = Promise.resolve();
 
 	/** Id of the learner at work, known before the store is open. */
 	get learnerId(): string | null {
@@ -88,16 +89,29 @@ class Device {
 		return this.#write((desk, id) => desk.setCourse(id, course));
 	}
 
-	async #write(write: (desk: Desk, learner: string) => Promise<void>): Promise<boolean> {
+	/** One write after the other, so that a first learner is added once and answers keep order. */
+	#write(write: (desk: Desk, learner: string) => Promise<void>): Promise<boolean> {
+		const { learner } = this;
+		const written = this.#writing.then(() => this.#writeFor(learner, write));
+		this.#writing = written.catch(() => {});
+		return written;
+	}
+
+	async #writeFor(
+		atWork: Learner | null,
+		write: (desk: Desk, learner: string) => Promise<void>
+	): Promise<boolean> {
 		const desk = await this.open();
 		if (!desk) return false;
 		try {
 			if (!this.learner) await this.#read(desk, await desk.firstLearner());
-			const { learner } = this;
+			const learner = atWork ?? this.learner;
 			if (!learner) return false;
 			await write(desk, learner.id);
-			this.learning = await desk.learning(learner.id);
-			this.course = await desk.course(learner.id);
+			if (learner.id === this.learner?.id) {
+				this.learning = await desk.learning(learner.id);
+				this.course = await desk.course(learner.id);
+			}
 			this.trouble = null;
 			return true;
 		} catch (error) {

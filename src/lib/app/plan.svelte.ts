@@ -1,10 +1,9 @@
 import { firstSettings } from '$lib/engine/schedule/course-settings.ts';
 import type { Forecast } from '$lib/engine/schedule/forecast.ts';
 import type { Run as EngineRun } from '$lib/engine/schedule/run.ts';
-import type { SkillId } from '$lib/engine/schedule/skill.ts';
 import { today, todayNumber } from './clock.ts';
 import { device } from './device.svelte.ts';
-import type { Known, Planner } from './planner.ts';
+import type { Known, Miss, Planner } from './planner.ts';
 import type { Below, Run } from './run.ts';
 
 /** The plan of the learner at work, made anew whenever what it rests on changes. */
@@ -47,10 +46,10 @@ class Plan {
 		return planned.items.length > 0 ? planner.run(planned, known, id, below) : null;
 	}
 
-	async missed(run: Run, skill: SkillId | undefined, below: Below): Promise<Run> {
-		const planner = await this.load();
+	/** The run with the return of a missed task in it. */
+	missed(planner: Planner, run: Run, miss: Miss, below: Below): Run {
 		const known = this.#known();
-		return known ? planner.missed(run, known, skill, below) : run;
+		return known ? planner.missed(run, known, miss, below) : run;
 	}
 
 	#known(): Known | null {

@@ -26,6 +26,14 @@ export interface Known {
 	readonly day: number;
 }
 
+/** A task that was missed. */
+export interface Miss {
+	/** Its place in the run. */
+	readonly index: number;
+	/** The skill the slip sits in, where it is known. */
+	readonly skill: SkillId | undefined;
+}
+
 export interface Planner {
 	readonly families: readonly Family[];
 	readonly syllabus: Syllabus;
@@ -34,8 +42,8 @@ export interface Planner {
 	/** A run of tasks with fresh numbers from planned items. */
 	run(planned: EngineRun, known: Known, id: string, below: Below): Run;
 	forecast(known: Known): Forecast;
-	/** The run after its open task was missed; `skill` is the one the slip sits in. */
-	missed(run: Run, known: Known, skill: SkillId | undefined, below: Below): Run;
+	/** The run with the return of a missed task in it: in place, or else at the end. */
+	missed(run: Run, known: Known, miss: Miss, below: Below): Run;
 	/** Label of a skill, as on a worked step. */
 	label(skill: SkillId): string;
 	/** The sentence of a slip in a skill. */
@@ -53,7 +61,7 @@ export async function loadPlanner(): Promise<Planner> {
 		today: (known) => planRun(inputOf(known, syllabus), map),
 		forecast: (known) => forecast(inputOf(known, syllabus)),
 		run: (planned, known, id, below) => runOf(planned, known, id, below, families),
-		missed: (run, known, skill, below) => afterOpen(run, known, skill, below, map, families),
+		missed: (run, known, miss, below) => afterMissed(run, known, miss, below, map, families),
 		label: (skill) => {
 			const { method, step } = partsOf(skill);
 			return byId.get(method)?.steps[step]?.label ?? step;
@@ -139,41 +147,57 @@ export function freshNumber(
 }
 
 /** The run with the missed task's return in it: in its place by the plan, or else at the end. */
-function afterOpen(
+function afterMissed(
 	run: Run,
 	known: Known,
-	skill: SkillId | undefined,
+	{ index, skill }: Miss,
 	below: Below,
 	map: PracticeMap,
 	families: readonly Family[]
 ): Run {
-	const open = run.tasks[run.at];
-	if (!open?.planned || open.planned.returned) return run;
+	const missed = run.tasks[index];
+	if (!missed?.planned || missed.planned.returned) return run;
 	const stale = new Set([
 		...known.learning.givens,
 		...run.tasks.map((one) => givensIn(one, families))
 	]);
-	const asked = run.tasks.filter((task) => task.planned && task.standing !== 'shown');
-	const items = asked.flatMap((task) => itemOf(task, map));
-	const before: EngineRun = { day: run.day, budget: run.budget, items };
-	const after = afterMiss(before, asked.indexOf(open), skill);
-	const back = after.items.find((item) => !items.includes(item));
-	const returning: Planned = {
-		...open.planned,
-		skill: skill ?? open.planned.skill,
-		reason: { kind: 'missed', skill: skill ?? open.planned.skill, day: run.day },
-		reading: 0,
-		returned: true
-	};
-	const task: RunTask = {
-		number: freshNumber(open.planned.kind, stale, below, families),
+	const aim = skill ?? missed.planned.skill;
+	const back: RunTask = {
+		number: freshNumber(missed.planned.kind, stale, below, families),
 		standing: 'open',
-		planned: returning
+		planned: {
+			...missed.planned,
+			skill: aim,
+			reason: { kind: 'missed', skill: aim, day: run.day },
+			reading: 0,
+			returned: true
+		}
 	};
-	if (!back) return { ...run, tasks: [...run.tasks, task] };
-	const kept = new Map(items.map((item, i) => [item, asked[i]]));
-	const order = after.items.flatMap((item) => (item === back ? [task] : (kept.get(item) ?? [])));
-	return { ...run, tasks: withShown(run.tasks, order) };
+	// Whoever has gone on already finds it at the end.
+	const tasks = run.at === index ? withReturn(run, missed, back, map) : [...run.tasks, back];
+	return { ...run, tasks };
+}
+
+/**
+ * The plan knows its own tasks only; what was opened by hand in between stays where it is. A task
+ * that makes room goes with its worked example, and the return does not part the two.
+ */
+function withReturn(run: Run, missed: RunTask, back: RunTask, map: PracticeMap): RunTask[] {
+	const items = run.tasks.map((task) => (task.standing === 'shown' ? null : itemOf(task, map)));
+	const before = items.filter((item) => item !== null);
+	const missedItem = items[run.tasks.indexOf(missed)];
+	const place = missedItem ? before.indexOf(missedItem) : -1;
+	const plan: EngineRun = { day: run.day, budget: run.budget, items: before };
+	const after = afterMiss(plan, place, back.planned?.skill).items;
+	const at = after.findIndex((item) => !before.includes(item));
+	if (at < 0) return [...run.tasks, back];
+	const tasks = run.tasks.flatMap((task, i) => {
+		const item = task.standing === 'shown' ? items[i + 1] : items[i];
+		const isFirst = task.standing === 'shown' || run.tasks[i - 1]?.standing !== 'shown';
+		if (item && !after.includes(item)) return [];
+		return item && item === after[at + 1] && isFirst ? [back, task] : [task];
+	});
+	return tasks.includes(back) ? tasks : [...tasks, back];
 }
 
 /** The numbers of a task that is already in the run. */
@@ -183,15 +207,7 @@ function givensIn({ number }: RunTask, families: readonly Family[]): string {
 	return family ? givensOf(drawTask(family, level, seed)) : number;
 }
 
-function itemOf({ planned }: RunTask, { practices }: PracticeMap): RunItem[] {
+function itemOf({ planned }: RunTask, { practices }: PracticeMap): RunItem | null {
 	const kind = practices.find((practice) => practice.kind.id === planned?.kind)?.kind;
-	return planned && kind ? [{ ...planned, kind }] : [];
-}
-
-/** The tasks in their new order, every worked one still before the task it belongs to. */
-function withShown(old: readonly RunTask[], order: readonly RunTask[]): RunTask[] {
-	return order.flatMap((task) => {
-		const shown = old[old.indexOf(task) - 1];
-		return shown?.standing === 'shown' ? [shown, task] : [task];
-	});
+	return planned && kind ? { ...planned, kind } : null;
 }

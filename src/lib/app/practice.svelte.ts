@@ -1,6 +1,7 @@
 import type { TopicId } from '$lib/engine/families/card.ts';
+import { cardByCode } from '$lib/engine/families/catalogue.ts';
 import { type Task, taskFromNumber } from '$lib/engine/families/task.ts';
-import { type Level, TaskNumberError } from '$lib/engine/families/task-number.ts';
+import { type Level, readTaskNumber, TaskNumberError } from '$lib/engine/families/task-number.ts';
 import { noteVerdicts } from '$lib/engine/schedule/note-verdicts.ts';
 import { evidenceOf, givenUp, type SkillEvidence } from '$lib/engine/schedule/evidence.ts';
 import { givensOf } from '$lib/engine/schedule/givens.ts';
@@ -22,6 +23,8 @@ export class Practice {
 	/** How the last answer stands with the log. */
 	saved = $state<'none' | 'saving' | 'saved' | 'failed'>('none');
 	#since = 0;
+	/** Counts what `saved` has spoken of: one answer, or a task just opened. */
+	#turn = 0;
 
 	/** Takes up the run that the learner at work left on this device, if there is one. */
 	async load(): Promise<void> {
@@ -115,7 +118,8 @@ export class Practice {
 		const { work, task } = this;
 		if (!work || !task) return;
 		const charged = task.charged ?? [];
-		const skills = evidenceOf(work.task, { ...check, charged });
+		const settled = settledIn(work.checks.slice(0, -1));
+		const skills = evidenceOf(work.task, { ...check, charged, settled });
 		const helped = work.checks.length > 1 || check.opened.length > 0 || check.byStep;
 		const first = task.standing === 'open';
 		this.#stand(check.accepted ? (helped ? 'helped' : 'right') : 'wrong', skills);
@@ -127,7 +131,7 @@ export class Practice {
 			verdicts,
 			opened: [...check.opened]
 		});
-		if (missed) await this.#returns(skills);
+		if (missed) await this.#returns(task, skills);
 	}
 
 	/** Notes that the working was shown before the answer was right. */
@@ -139,7 +143,7 @@ export class Practice {
 		this.#stand('wrong', skills);
 		if (!untried) return;
 		await this.#record(skills, { typed: {}, verdicts: {}, opened: [], byStep: work.byStep });
-		await this.#returns(skills);
+		await this.#returns(task, skills);
 	}
 
 	/** Keeps what has been typed, so that leaving the page loses nothing. */
@@ -159,6 +163,7 @@ export class Practice {
 		const now = Date.now();
 		const seconds = Math.min((now - this.#since) / 1000, longestSeconds);
 		this.#since = now;
+		const turn = ++this.#turn;
 		this.saved = 'saving';
 		const { typed, verdicts, opened, byStep } = facts;
 		const saved = await device.record({
@@ -175,36 +180,32 @@ export class Practice {
 			skills: [...skills],
 			givens: givensOf(work.task)
 		});
-		this.saved = saved ? 'saved' : 'failed';
+		// By now it may be a later answer whose standing is shown.
+		if (turn === this.#turn) this.saved = saved ? 'saved' : 'failed';
 	}
 
 	/** A miss comes back in the same run, with new numbers, after two or three other tasks. */
-	async #returns(skills: readonly SkillEvidence[]): Promise<void> {
+	async #returns({ number }: RunTask, skills: readonly SkillEvidence[]): Promise<void> {
+		const { id, topic } = this.run ?? {};
+		const planner = topic === 'plan' ? await plan.load() : null;
 		const { run } = this;
-		if (!run) return;
+		// The person may have gone on meanwhile, to another task or another run.
+		const index = run?.tasks.findIndex((task) => task.number === number) ?? -1;
+		if (!run || run.id !== id || index < 0) return;
 		const skill = skills.find(({ result }) => result === 'wrong')?.skill;
-		const after =
-			run.topic === 'plan' ? await plan.missed(run, skill, below) : this.#freeReturn(run);
-		// The person may have gone on while the plan was loaded.
-		if (this.run === run) this.#keep(after);
-	}
-
-	#freeReturn(run: Run): Run {
-		const { work } = this;
-		if (!work || run.at + 1 >= run.tasks.length) return run;
-		const { family, id } = work.task;
-		const at = Math.min(run.at + 4, run.tasks.length);
-		return { ...run, tasks: run.tasks.toSpliced(at, 0, newTask(family, id.level, below)) };
+		this.#keep(
+			planner ? plan.missed(planner, run, { index, skill }, below) : freeReturn(run, index)
+		);
 	}
 
 	#stand(standing: RunTask['standing'], skills: readonly SkillEvidence[]): void {
 		if (!this.run) return;
 		const wrong = skills.filter(({ result }) => result === 'wrong').map(({ skill }) => skill);
 		this.#keep(
-			changed(this.run, (task) => ({
+			changed(this.run, ({ charged = [], ...task }) => ({
 				...task,
 				standing,
-				charged: [...new Set([...(task.charged ?? []), ...wrong])]
+				charged: [...charged, ...wrong.filter((skill) => !charged.includes(skill))]
 			}))
 		);
 		this.keepNotes();
@@ -227,6 +228,7 @@ export class Practice {
 			if (current.notes.checks > 0) await work.check();
 		}
 		this.work = work;
+		this.#turn++;
 		this.saved = 'none';
 		this.#since = Date.now();
 	}
@@ -251,6 +253,22 @@ export class Practice {
 			// Without storage the run lasts until the page is closed.
 		}
 	}
+}
+
+/** The steps that one of these checks accepted. */
+function settledIn(checks: readonly Check[]): string[] {
+	return checks.flatMap(({ verdicts }) =>
+		Object.keys(verdicts).filter((key) => verdicts[key]?.kind === 'accept')
+	);
+}
+
+/** The run with a task of the missed one's kind after three others, while others follow. */
+function freeReturn(run: Run, index: number): Run {
+	if (index + 1 >= run.tasks.length) return run;
+	const { code, level } = readTaskNumber(run.tasks[index]?.number ?? '');
+	const card = cardByCode(code);
+	const at = Math.min(Math.max(index + 4, run.at + 1), run.tasks.length);
+	return card ? { ...run, tasks: run.tasks.toSpliced(at, 0, newTask(card, level, below)) } : run;
 }
 
 /** The run with its open task changed. */
