@@ -1,13 +1,10 @@
 import { dayOf } from './day.ts';
 import type { Attempt, KnownEvent } from './event.ts';
-import { emptyMemory, isMet, type Memory, recall, remember } from './memory.ts';
+import { emptyMemory, type Evidence, type Memory, remember } from './memory.ts';
 import type { SkillId } from './skill.ts';
 
 /** How many of a learner's newest tasks may not come again with the same numbers. */
 export const freshTasks = 50;
-
-/** Bins of expected recall, 0 to 1, in which answers are counted. */
-export const recallBins = 20;
 
 /** A slip and when it was made last. */
 export interface SlipNote {
@@ -33,29 +30,21 @@ export interface Learning {
 	readonly givens: string[];
 	/** By day number. */
 	readonly days: Record<number, DayNote>;
-	/** First answers on met skills by expected recall: how many, and how many were right. */
-	readonly bins: { n: number; right: number }[];
-	/** Sum of log losses of those expectations. */
-	loss: number;
 	/** Tasks finished and the seconds they took, for the pace. */
 	tasks: number;
 	seconds: number;
 }
 
+/** What an empty log comes to. */
+export function emptyLearning(): Learning {
+	return { memories: {}, slips: {}, givens: [], days: {}, tasks: 0, seconds: 0 };
+}
+
 /** Working it out from the log. The state is handed on and changed in place. */
 export const learningFold = {
 	name: 'learning',
-	version: 1,
-	empty: {
-		memories: {},
-		slips: {},
-		givens: [],
-		days: {},
-		bins: Array.from({ length: recallBins }, () => ({ n: 0, right: 0 })),
-		loss: 0,
-		tasks: 0,
-		seconds: 0
-	} as Learning,
+	version: 2,
+	empty: emptyLearning(),
 	apply(state: Learning, event: KnownEvent): Learning {
 		if (event.type === 'attempt') attempt(state, event);
 		return state;
@@ -64,10 +53,9 @@ export const learningFold = {
 
 function attempt(state: Learning, event: Attempt): void {
 	const day = dayOf(event.day);
-	const repeat = state.givens.at(-1) === event.givens;
+	const repeat = isRepeat(state, event);
 	for (const { skill, result, slip } of event.skills) {
 		const before = state.memories[skill] ?? emptyMemory;
-		if (isMet(before) && !repeat) calibrate(state, recall(before, day), result === 'right');
 		state.memories[skill] = remember(before, result, day);
 		if (slip !== undefined) {
 			const times = state.slips[skill]?.slip === slip ? (state.slips[skill]?.times ?? 0) + 1 : 1;
@@ -85,22 +73,18 @@ function attempt(state: Learning, event: Attempt): void {
 	}
 }
 
-/** How the first check of a task stands. */
-function standing(event: Attempt): 'right' | 'helped' | 'wrong' {
+/** Whether the attempt is a further try at the task of the attempt before. */
+export function isRepeat({ givens }: Learning, event: Attempt): boolean {
+	return givens.at(-1) === event.givens;
+}
+
+/** How a check of a task stands when it is the first. */
+export function standing(event: Attempt): Evidence {
 	const accepted = Object.values(event.verdicts).every(
 		(verdict) => verdict.kind === 'accept' && !verdict.carried
 	);
 	if (!accepted || Object.keys(event.verdicts).length === 0) return 'wrong';
 	return event.opened.length > 0 || event.byStep ? 'helped' : 'right';
-}
-
-function calibrate(state: Learning, expected: number, right: boolean): void {
-	const bin = state.bins[Math.min(recallBins - 1, Math.floor(expected * recallBins))];
-	if (!bin) return;
-	bin.n += 1;
-	if (right) bin.right += 1;
-	const likely = Math.min(0.999, Math.max(0.001, right ? expected : 1 - expected));
-	state.loss -= Math.log(likely);
 }
 
 /** Seconds a task takes this learner: the mean, starting from two minutes. */
