@@ -5,7 +5,7 @@ import type { Value } from '../quantity/kind.ts';
 import { compiledOf, type Values } from '../solver/compiled.ts';
 import { type Changes, evaluate } from '../solver/evaluate.ts';
 import { TradeError } from '../solver/trade-function.ts';
-import { isWritten, listed, plainValue, scaled } from './match.ts';
+import { isWritten, listed, type Nearness, plainValue, scaled } from './match.ts';
 import type { Cause, Entry, UnitSlip } from './verdict.ts';
 
 /** One answer to explain: the step it was given for, and the student's own earlier values. */
@@ -47,9 +47,14 @@ function workedWith({ task, key, put }: Question, changes: Changes): Value | und
 }
 
 /** Whether the entry is what these changes lead to, and that is not simply right. */
-function leadsHere(question: Question, changes: Changes, entry = question.entry): boolean {
+function leadsHere(
+	question: Question,
+	changes: Changes,
+	entry = question.entry,
+	nearness: Nearness = 'rounded'
+): boolean {
 	const value = workedWith(question, changes);
-	if (value === undefined || !isWritten(entry, value)) return false;
+	if (value === undefined || !isWritten(entry, value, nearness)) return false;
 	const { task, key } = question;
 	return differs(task.family.method, key, task.right, { [key]: value });
 }
@@ -208,14 +213,19 @@ function twoSlips(question: Question): Cause | null {
 			.filter((two) => slips[one]?.step !== slips[two]?.step)
 			.map((two) => [one, two])
 	);
-	const hits = pairs.filter((pair) => leadsHere(question, made(pair, question)));
+	// So many pairs are tried that a chance number would often be near one of them.
+	const hits = pairs.filter((pair) =>
+		leadsHere(question, made(pair, question), question.entry, 'exact')
+	);
 	return hits.length === 1 && hits[0] ? { kind: 'slip', slips: hits[0] } : null;
 }
 
 function slipAndUnit(question: Question): Cause | null {
 	const hits = unitsFor(question).flatMap(([unit, factor]) =>
 		slipIds(question)
-			.filter((id) => leadsHere(question, made([id], question), scaled(question.entry, factor)))
+			.filter((id) =>
+				leadsHere(question, made([id], question), scaled(question.entry, factor), 'exact')
+			)
 			.map((id): Cause => ({ kind: 'slip', slips: [id], also: unit }))
 	);
 	return hits.length === 1 && hits[0] ? hits[0] : null;

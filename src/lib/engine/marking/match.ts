@@ -15,25 +15,31 @@ export function accepts(entry: Entry, value: Value, tolerance: Exact): boolean {
 }
 
 /**
+ * How near a typed number must be to a value to be taken for it: `rounded` allows for a last
+ * digit lost to rounding on the way, `exact` only for the places typed.
+ */
+export type Nearness = 'rounded' | 'exact';
+
+/**
  * Whether an answer is this value as somebody would write it: to the places typed, or to the
  * nearest 64th when it was written as a fraction.
  */
-export function isWritten(entry: Entry, value: Value): boolean {
+export function isWritten(entry: Entry, value: Value, nearness: Nearness = 'rounded'): boolean {
 	const { value: answer } = entry;
 	if (typeof answer === 'string' || typeof value === 'string') return answer === value;
 	const [answers, values] = [listed(answer), typeof value === 'number' ? [value] : value];
-	return (
-		answers.length === values.length &&
-		answers.every((one, i) => Math.abs(one.valueOf() - (values[i] ?? NaN)) <= roomFor(entry, one))
-	);
+	const isNear = (one: Exact, i: number) =>
+		Math.abs(one.valueOf() - (values[i] ?? NaN)) <= roomFor(entry, one, nearness);
+	return answers.length === values.length && answers.every(isNear);
 }
 
 /** Coarser entries than this are matched no wider, or anything would match them. */
 const widest = 0.0055;
 
-function roomFor({ grain }: Entry, one: Exact): number {
+function roomFor({ grain }: Entry, one: Exact, nearness: Nearness): number {
 	const sixtyFourths = grain === 0 && one.d > 8n && 64n % one.d === 0n;
-	const room = sixtyFourths ? 1 / 128 : Math.max(grain, 0.0005);
+	const lost = nearness === 'exact' ? 0.0001 : 0.0005;
+	const room = sixtyFourths ? 1 / 128 : Math.max(grain, lost);
 	return Math.min(room, widest) + 1e-9;
 }
 

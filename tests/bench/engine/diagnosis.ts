@@ -1,0 +1,110 @@
+import type { Family } from '../../../src/lib/engine/families/family.ts';
+import { randomFrom } from '../../../src/lib/engine/families/random.ts';
+import { drawTask, type Task } from '../../../src/lib/engine/families/task.ts';
+import { levels } from '../../../src/lib/engine/families/task-number.ts';
+import { differs } from '../../../src/lib/engine/families/tolerance.ts';
+import { entryOf, readAnswer } from '../../../src/lib/engine/marking/answer.ts';
+import { mark } from '../../../src/lib/engine/marking/mark.ts';
+import type { Cause } from '../../../src/lib/engine/marking/verdict.ts';
+import type { Value } from '../../../src/lib/engine/quantity/kind.ts';
+import { evaluate } from '../../../src/lib/engine/solver/evaluate.ts';
+import { textAt } from '../../../src/lib/engine/solver/show.ts';
+import { TradeError } from '../../../src/lib/engine/solver/trade-function.ts';
+
+const tasksEach = 60;
+
+/** Of so many wrong answers, so many were explained rightly. */
+interface Tally {
+	n: number;
+	/** Named, alone. */
+	hit: number;
+	/** Among the two that were offered. */
+	offered: number;
+	/** Another slip was named. */
+	miss: number;
+}
+
+export interface Diagnosis {
+	readonly single: Tally;
+	readonly pair: Tally;
+	/** Wrong answers out of nowhere; `hit` counts those for which a slip was named all the same. */
+	readonly random: Tally;
+}
+
+/** Wrong answers by one slip, by two, and by chance, written to the places of the shop. */
+export function diagnosisOf(families: readonly Family[]): Diagnosis {
+	const found: Diagnosis = { single: tally(), pair: tally(), random: tally() };
+	for (const family of families) {
+		for (let seed = 0; seed < tasksEach; seed++) {
+			const task = drawTask(family, levels[seed % levels.length] ?? 1, seed + 9000);
+			const key = task.drawn.asked.at(-1) ?? '';
+			for (const id of task.slips.keys()) note(found.single, task, key, [id]);
+			for (const pair of pairsOf(task)) note(found.pair, task, key, pair);
+			byChance(found.random, task, key);
+		}
+	}
+	return found;
+}
+
+function tally(): Tally {
+	return { n: 0, hit: 0, offered: 0, miss: 0 };
+}
+
+function pairsOf({ family, slips }: Task): [string, string][] {
+	const ids = [...slips.keys()];
+	const stepOf = (id: string) => family.method.slips[id]?.step;
+	return ids.flatMap((one, i) =>
+		ids
+			.slice(i + 1)
+			.flatMap((two): [string, string][] => (stepOf(one) === stepOf(two) ? [] : [[one, two]]))
+	);
+}
+
+function note(into: Tally, task: Task, key: string, ids: readonly string[]): void {
+	const { method } = task.family;
+	try {
+		const slips = Object.fromEntries(ids.map((id) => [method.slips[id]?.step ?? '', id]));
+		const value = evaluate(method, task.drawn.given, { slips })[key];
+		if (value === undefined || !differs(method, key, task.right, { [key]: value })) return;
+		// Two slips that come to what one alone comes to are one slip to anybody who sees them.
+		if (ids.length > 1 && sameAsOne(task, key, value)) return;
+		const cause = causeOf(task, key, value);
+		if (!cause) return;
+		into.n += 1;
+		if (cause.kind === 'slip' && ids.every((id) => cause.slips.includes(id))) into.hit += 1;
+		else if (cause.kind === 'either' && ids.some((id) => cause.slips.includes(id)))
+			into.offered += 1;
+		else if (cause.kind === 'slip') into.miss += 1;
+	} catch (error) {
+		if (!(error instanceof TradeError)) throw error;
+	}
+}
+
+function sameAsOne({ family, slips }: Task, key: string, value: Value): boolean {
+	return [...slips.values()].some(
+		(values) => !differs(family.method, key, values, { [key]: value })
+	);
+}
+
+function byChance(into: Tally, task: Task, key: string): void {
+	const right = task.right[key];
+	if (typeof right !== 'number' || task.family.method.steps[key]?.tolerance?.amount === '0') return;
+	const random = randomFrom(`chance ${task.number}`);
+	for (let n = 0; n < 5; n++) {
+		const value = right * (random.int(300, 2500) / 1000);
+		if (!differs(task.family.method, key, task.right, { [key]: value })) continue;
+		const cause = causeOf(task, key, value);
+		if (!cause) continue;
+		into.n += 1;
+		if (cause.kind === 'slip' || cause.kind === 'either') into.hit += 1;
+	}
+}
+
+function causeOf(task: Task, key: string, value: Value): Cause | null {
+	const text = textAt(task.family.method, key, value)
+		.replace(/ \(.*\)$/, '')
+		.replaceAll(', ', '; ');
+	const entry = entryOf(readAnswer(task.family.method, key, text, 'in'));
+	const verdict = entry ? mark(task, { [key]: entry })[key] : undefined;
+	return verdict?.kind === 'rework' ? verdict.cause : null;
+}
