@@ -83,6 +83,31 @@ describe('the forecast', () => {
 		expect(found.every((t) => t.nextDay !== null && t.nextDay >= monday)).toBe(true);
 	});
 
+	test('names what was missed and not put right, and the next day with a task of it', () => {
+		const missed = remember(emptyMemory, 'wrong', monday - 4);
+		const memories = new Map([
+			['s0', remember(emptyMemory, 'right', monday - 4)],
+			['s1', missed],
+			['s2', remember(missed, 'right', monday - 1)],
+			['s3', remember(emptyMemory, 'wrong', monday - 1)]
+		]);
+		const found = forecast(input({ memories }));
+		expect(found.missed.map((w) => w.skill)).toEqual(['s1', 's3']);
+		expect(found.missed[0]).toEqual(found.weakest.find((w) => w.skill === 's1'));
+	});
+
+	test.each([
+		{ when: 'today', minutes: 20, exam: monday + 28, next: [monday] },
+		{ when: 'later', minutes: 4, exam: monday + 28, next: [monday + 1, monday + 2, monday + 3] },
+		{ when: 'not any more', minutes: 20, exam: monday, next: [null] }
+	])('a missed skill comes back $when', ({ minutes, exam, next }) => {
+		const memories = new Map([['s1', remember(emptyMemory, 'wrong', monday - 4)]]);
+		const situation = input({ memories, course: { ...input().course, minutes, exam } });
+		expect(next).toContain(forecast(situation).missed[0]?.nextDay);
+		const today = planRun(situation).items.some((item) => item.skill === 's1');
+		expect(today && exam > monday).toBe(next.includes(monday));
+	});
+
 	test.each([
 		{ when: 'without an exam', exam: null },
 		{ when: 'after the exam', exam: monday - 3 }

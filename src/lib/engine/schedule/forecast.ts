@@ -33,6 +33,8 @@ export interface WeakSkill {
 	readonly skill: SkillId;
 	/** Expected share right today. */
 	readonly recall: number;
+	/** The next day with a task that exercises it; null when none is planned. */
+	readonly nextDay: number | null;
 }
 
 /** What the plan leads to. */
@@ -44,6 +46,8 @@ export interface Forecast {
 	readonly topics: readonly TopicOutlook[];
 	/** Met skills with the lowest expected recall today, lowest first. */
 	readonly weakest: readonly WeakSkill[];
+	/** Skills that were missed and not put right on a later day, weakest first. */
+	readonly missed: readonly WeakSkill[];
 	/** Skills the time does not reach: given up, unless there are more minutes or days. */
 	readonly unreached: readonly SkillId[];
 }
@@ -62,6 +66,7 @@ export function forecast(input: PlanInput, weakest = 5): Forecast {
 		today: meanRecall(skills, input.memories, day),
 		then: meanRecall(skills, learner.memories, until)
 	});
+	const met = metSkills(input, runs);
 	const topics = [...new Set(syllabus.skills.map((skill) => skill.topic))];
 	return {
 		until,
@@ -71,7 +76,8 @@ export function forecast(input: PlanInput, weakest = 5): Forecast {
 			const skills = syllabus.skills.filter((skill) => skill.topic === topic);
 			return { topic, nextDay: nextDay(skills, runs), ...outlook(skills) };
 		}),
-		weakest: weakestOf(input, weakest),
+		weakest: met.slice(0, weakest),
+		missed: met.filter(({ skill }) => input.memories.get(skill)?.missedDay !== null),
 		unreached: syllabus.skills.map(({ id }) => id).filter((id) => !learner.memories.has(id))
 	};
 }
@@ -106,12 +112,14 @@ function meanRecall(
 	return skills.length === 0 ? 0 : sum / skills.length;
 }
 
-function weakestOf({ syllabus, memories, day }: PlanInput, count: number): WeakSkill[] {
+/** Every met skill, weakest first. */
+function metSkills({ syllabus, memories, day }: PlanInput, runs: readonly Run[]): WeakSkill[] {
 	return syllabus.skills
 		.flatMap(({ id }) => {
 			const memory = memories.get(id);
-			return memory && isMet(memory) ? [{ skill: id, recall: recall(memory, day) }] : [];
+			if (!memory || !isMet(memory)) return [];
+			const next = runs.find((run) => run.items.some(({ kind }) => kind.skills.includes(id)));
+			return [{ skill: id, recall: recall(memory, day), nextDay: next?.day ?? null }];
 		})
-		.sort((a, b) => a.recall - b.recall)
-		.slice(0, count);
+		.sort((a, b) => a.recall - b.recall);
 }
