@@ -4,7 +4,7 @@ import { drawTask } from '$lib/engine/families/task.ts';
 import { type Level, readTaskNumber, seedCount } from '$lib/engine/families/task-number.ts';
 import { courseOf, type CourseSettings } from '$lib/engine/schedule/course-settings.ts';
 import { type Forecast, forecast } from '$lib/engine/schedule/forecast.ts';
-import { givensOf } from '$lib/engine/schedule/givens.ts';
+import { givensOf, numbersIn } from '$lib/engine/schedule/givens.ts';
 import { type Learning, pace } from '$lib/engine/schedule/learning.ts';
 import { type PlanInput, planRun } from '$lib/engine/schedule/plan.ts';
 import { mapPractice, type PracticeMap } from '$lib/engine/schedule/practice.ts';
@@ -118,7 +118,8 @@ const tries = 60;
 
 /**
  * A task of the kind whose numbers are not among the stale ones, which it then joins. Some kinds
- * have few numbers: the other levels of the family are tried before one is repeated.
+ * have few numbers: the other levels of the family are tried before any are repeated, and then
+ * numbers are repeated with another question before the question is repeated too.
  */
 export function freshNumber(
 	kindId: string,
@@ -131,19 +132,22 @@ export function freshNumber(
 	const card = cardByCode(code);
 	const family = families.find((one) => one.code === code);
 	if (!card || !family) throw new Error(`unknown kind of task: ${kindId}`);
-	const others = ([1, 2, 3] as const).filter((level) => level !== own);
-	let number = '';
-	for (const level of [own, ...others.reverse()]) {
-		for (let n = 0; n < tries; n++) {
-			const seed = below(seedCount);
-			const givens = givensOf(drawTask(family, level, seed));
-			number ||= numberOf(card, level, seed);
-			if (stale.has(givens)) continue;
-			stale.add(givens);
-			return numberOf(card, level, seed);
+	const search = (isFresh: (givens: string) => boolean) => {
+		for (const level of [own, ...([3, 2, 1] as const).filter((other) => other !== own)]) {
+			for (let n = 0; n < tries; n++) {
+				const seed = below(seedCount);
+				const givens = givensOf(drawTask(family, level, seed));
+				if (isFresh(givens)) return { number: numberOf(card, level, seed), givens };
+			}
 		}
-	}
-	return number;
+		return null;
+	};
+	const staleNumbers = new Set([...stale].map(numbersIn));
+	const found =
+		search((givens) => !staleNumbers.has(numbersIn(givens))) ??
+		search((givens) => !stale.has(givens));
+	if (found) stale.add(found.givens);
+	return found?.number ?? numberOf(card, own, below(seedCount));
 }
 
 /** The run with the missed task's return in it: in its place by the plan, or else at the end. */
