@@ -6,9 +6,10 @@ import { noteVerdicts } from '$lib/engine/schedule/note-verdicts.ts';
 import { evidenceOf, givenUp, type SkillEvidence } from '$lib/engine/schedule/evidence.ts';
 import { givensOf } from '$lib/engine/schedule/givens.ts';
 import { type Check, TaskWork } from '$lib/ui/task-work.svelte.ts';
+import { below } from './chance.ts';
 import { type AttemptFacts, device } from './device.svelte.ts';
 import { plan } from './plan.svelte.ts';
-import { type Below, newRun, newTask, type Run, type RunTask } from './run.ts';
+import { newRun, newTask, type Run, type RunTask } from './run.ts';
 import { settings } from './settings.svelte.ts';
 
 /** Longest time counted for one answer: a page left open is not practice. */
@@ -275,11 +276,6 @@ function freeReturn(run: Run, index: number): Run {
 function changed(run: Run, change: (task: RunTask) => RunTask): Run {
 	return { ...run, tasks: run.tasks.map((task, i) => (i === run.at ? change(task) : task)) };
 }
-
-const below: Below = (limit) => {
-	const [word = 0] = crypto.getRandomValues(new Uint32Array(1));
-	return Math.floor((word / 2 ** 32) * limit);
-};
 
 const firstRunKey = 'bucktail.run.first';
 
