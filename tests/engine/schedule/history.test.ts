@@ -20,11 +20,11 @@ function replay(events: readonly KnownEvent[], today: number, from = 0): History
 	return one.end();
 }
 
-let numbers = 0;
+let tasks = 0;
 
-/** An attempt with numbers of its own. */
+/** An attempt at a task of its own. */
 function answered(day: number, skills: Attempt['skills'], facts: Partial<Attempt> = {}): Attempt {
-	return attempt({ day: isoOf(day), skills, givens: `numbers ${++numbers}`, ...facts });
+	return attempt({ day: isoOf(day), skills, task: `task ${++tasks}`, ...facts });
 }
 
 const shank = (result: 'right' | 'helped' | 'wrong', slip?: string) => ({
@@ -56,7 +56,7 @@ const someLog = fc
 			return answered(
 				day,
 				skills.map(({ slip, ...one }) => (one.result === 'wrong' ? { ...one, slip } : one)),
-				again && i > 0 ? { givens: `numbers ${numbers}` } : {}
+				again && i > 0 ? { task: `task ${tasks}` } : {}
 			);
 		});
 	});
@@ -128,7 +128,7 @@ test('a clock that was set wrong makes no endless list', () => {
 });
 
 test('first answers on met skills are scored against what was expected before them', () => {
-	const again = { givens: 'the same numbers' };
+	const again = { task: 'the same task' };
 	const { answers } = replay(
 		[
 			answered(monday, [shank('right')]),

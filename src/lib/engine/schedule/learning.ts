@@ -26,7 +26,9 @@ export interface Learning {
 	readonly memories: Record<SkillId, Memory>;
 	/** Newest slip in each skill. */
 	readonly slips: Record<SkillId, SlipNote>;
-	/** Drawn numbers of the newest tasks, newest last. */
+	/** Task numbers of the newest tasks, newest last. */
+	readonly newest: string[];
+	/** Their drawn numbers, as `givensOf` writes them. */
 	readonly givens: string[];
 	/** By day number. */
 	readonly days: Record<number, DayNote>;
@@ -37,13 +39,13 @@ export interface Learning {
 
 /** What an empty log comes to. */
 export function emptyLearning(): Learning {
-	return { memories: {}, slips: {}, givens: [], days: {}, tasks: 0, seconds: 0 };
+	return { memories: {}, slips: {}, newest: [], givens: [], days: {}, tasks: 0, seconds: 0 };
 }
 
 /** Working it out from the log. The state is handed on and changed in place. */
 export const learningFold = {
 	name: 'learning',
-	version: 2,
+	version: 3,
 	empty: emptyLearning(),
 	apply(state: Learning, event: KnownEvent): Learning {
 		if (event.type === 'attempt') attempt(state, event);
@@ -68,14 +70,19 @@ function attempt(state: Learning, event: Attempt): void {
 	if (!repeat) {
 		note[standing(event)] += 1;
 		state.tasks += 1;
-		state.givens.push(event.givens);
-		if (state.givens.length > freshTasks) state.givens.shift();
+		keepNewest(state.newest, event.task);
+		keepNewest(state.givens, event.givens);
 	}
 }
 
-/** Whether the attempt is a further try at the task of the attempt before. */
-export function isRepeat({ givens }: Learning, event: Attempt): boolean {
-	return givens.at(-1) === event.givens;
+function keepNewest(list: string[], one: string): void {
+	list.push(one);
+	if (list.length > freshTasks) list.shift();
+}
+
+/** Whether the attempt is a further try at one of the newest tasks. */
+export function isRepeat({ newest }: Learning, event: Attempt): boolean {
+	return newest.includes(event.task);
 }
 
 /** How a check of a task stands when it is the first. */
