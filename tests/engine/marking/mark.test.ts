@@ -1,41 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { cardByCode, loadFamily } from '../../../src/lib/engine/families/catalogue.ts';
-import { drawTask, type Task } from '../../../src/lib/engine/families/task.ts';
-import { entryOf, readAnswer } from '../../../src/lib/engine/marking/answer.ts';
-import { mark } from '../../../src/lib/engine/marking/mark.ts';
+import type { Task } from '../../../src/lib/engine/families/task.ts';
 import { sayCause, stepOf } from '../../../src/lib/engine/marking/say.ts';
-import type { Verdict } from '../../../src/lib/engine/marking/verdict.ts';
 import { rivetLength } from '../../../src/lib/engine/methods/rivet-length.ts';
 import { setback } from '../../../src/lib/engine/methods/setback.ts';
-import type { Values } from '../../../src/lib/engine/solver/compiled.ts';
-import { evaluate } from '../../../src/lib/engine/solver/evaluate.ts';
-import type { Method } from '../../../src/lib/engine/solver/method.ts';
-
-/** A task of a method with chosen givens, asking for every step. */
-async function taskOf(code: string, method: Method, given: Values): Promise<Task> {
-	const card = cardByCode(code);
-	if (!card) throw new Error(`no family: ${code}`);
-	const family = await loadFamily(card);
-	const sample = drawTask(family, 1, 0);
-	return {
-		...sample,
-		family: { ...family, method },
-		drawn: { ...sample.drawn, given, asked: Object.keys(method.steps) },
-		right: evaluate(method, given)
-	};
-}
-
-function verdicts(task: Task, typed: Readonly<Record<string, string>>): Record<string, Verdict> {
-	const entries = Object.entries(typed).map(([key, text]) => {
-		const entry = entryOf(readAnswer(task.family.method, key, text, 'in'));
-		if (!entry) throw new Error(`not read: ${text}`);
-		return [key, entry] as const;
-	});
-	return { ...mark(task, Object.fromEntries(entries)) };
-}
+import { taskOf, verdictsOn } from './typed-answers.ts';
 
 function causeOf(task: Task, key: string, text: string) {
-	const verdict = verdicts(task, { [key]: text })[key];
+	const verdict = verdictsOn(task, { [key]: text })[key];
 	return verdict?.kind === 'rework' ? verdict.cause : null;
 }
 
@@ -48,7 +19,7 @@ describe('a stocked length', () => {
 	test.each(['3/8', '.375', '0.375 in', '9.525 mm', '-6', '−6', '⅜', '6/16', '375 thou'])(
 		'%s is accepted',
 		(text) => {
-			expect(verdicts(stack, { length: text }).length).toEqual(right);
+			expect(verdictsOn(stack, { length: text }).length).toEqual(right);
 		}
 	);
 
@@ -71,7 +42,7 @@ describe('a stocked length', () => {
 
 describe('follow-through', () => {
 	test('a later answer that follows from an earlier wrong one is right for it', () => {
-		const marked = verdicts(stack, {
+		const marked = verdictsOn(stack, {
 			grip: '0.063',
 			shank: '0.1875',
 			needed: '0.2505',
@@ -88,7 +59,7 @@ describe('follow-through', () => {
 	});
 
 	test('a second slip after a wrong value is found on top of it', () => {
-		const marked = verdicts(stack, { grip: '0.063', needed: '0.063' });
+		const marked = verdictsOn(stack, { grip: '0.063', needed: '0.063' });
 		expect(marked.needed).toMatchObject({
 			kind: 'rework',
 			cause: { kind: 'slip', slips: ['noShank'] }
@@ -96,7 +67,7 @@ describe('follow-through', () => {
 	});
 
 	test('right answers after a wrong one are right', () => {
-		const marked = verdicts(stack, { grip: '0.1', length: '3/8' });
+		const marked = verdictsOn(stack, { grip: '0.1', length: '3/8' });
 		expect(marked.length).toEqual(right);
 	});
 });
@@ -106,7 +77,7 @@ const bend = await taskOf('BS', setback, { R: 0.25, T: 0.064, angle: 45 });
 
 describe('a computed length', () => {
 	test.each(['0.13', '.130', '0.1301', '0.1291', '3.3 mm'])('%s is within 0.001 in', (text) => {
-		expect(verdicts(bend, { setback: text }).setback).toEqual(right);
+		expect(verdictsOn(bend, { setback: text }).setback).toEqual(right);
 	});
 
 	test.each([
@@ -141,17 +112,17 @@ describe('the edges of a tolerance', () => {
 
 	test('are both inside, and the next step outside is not', () => {
 		const at = (offset: number) => (Math.round(value * 1e9) / 1e9 + offset).toFixed(9);
-		expect(verdicts(bend, { setback: at(0.001) }).setback).toEqual(right);
-		expect(verdicts(bend, { setback: at(-0.001) }).setback).toEqual(right);
-		expect(verdicts(bend, { setback: at(0.0011) }).setback?.kind).toBe('rework');
-		expect(verdicts(bend, { setback: at(-0.0011) }).setback?.kind).toBe('rework');
+		expect(verdictsOn(bend, { setback: at(0.001) }).setback).toEqual(right);
+		expect(verdictsOn(bend, { setback: at(-0.001) }).setback).toEqual(right);
+		expect(verdictsOn(bend, { setback: at(0.0011) }).setback?.kind).toBe('rework');
+		expect(verdictsOn(bend, { setback: at(-0.0011) }).setback?.kind).toBe('rework');
 	});
 
 	test('a sum that floating point misses is on its edge all the same', async () => {
 		// 46 − 45.8 is 0.20000000000000284 in floating point; grips have the same trouble.
 		const grips = await taskOf('RL', rivetLength, { layers: [0.1, 0.2], D: 1 / 8 });
-		expect(verdicts(grips, { grip: '0.301' }).grip).toEqual(right);
-		expect(verdicts(grips, { grip: '0.299' }).grip).toEqual(right);
-		expect(verdicts(grips, { grip: '0.3011' }).grip?.kind).toBe('rework');
+		expect(verdictsOn(grips, { grip: '0.301' }).grip).toEqual(right);
+		expect(verdictsOn(grips, { grip: '0.299' }).grip).toEqual(right);
+		expect(verdictsOn(grips, { grip: '0.3011' }).grip?.kind).toBe('rework');
 	});
 });

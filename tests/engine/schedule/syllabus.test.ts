@@ -1,0 +1,114 @@
+import { describe, expect, test } from 'vitest';
+import { loadFamilies } from '../../../src/lib/engine/families/catalogue.ts';
+import { drawTask } from '../../../src/lib/engine/families/task.ts';
+import { type Level, levels } from '../../../src/lib/engine/families/task-number.ts';
+import { evidenceOf } from '../../../src/lib/engine/schedule/evidence.ts';
+import {
+	leadingTo,
+	needsOf,
+	partsOf,
+	skillOf,
+	syllabusOf
+} from '../../../src/lib/engine/schedule/syllabus.ts';
+import { length, method, step } from '../../../src/lib/engine/solver/method.ts';
+
+const families = await loadFamilies();
+const { skills, kinds } = syllabusOf(families);
+const methods = new Map(families.map((family) => [family.method.id, family.method]));
+
+describe('the skills', () => {
+	test('are steps of methods, each once', () => {
+		expect(new Set(skills.map(({ id }) => id)).size).toBe(skills.length);
+		for (const { id } of skills) {
+			const { method: name, step: key } = partsOf(id);
+			expect(Object.keys(methods.get(name)?.steps ?? {}), id).toContain(key);
+		}
+	});
+
+	test('need only skills of their own method, and none needs itself by any way round', () => {
+		const met = new Set<string>();
+		for (const { id, needs } of skills) {
+			for (const need of needs) {
+				expect(partsOf(need).method).toBe(partsOf(id).method);
+				// Needs stand earlier in the list, so no chain of them comes back.
+				expect(met.has(need), `${id} needs ${need}`).toBe(true);
+			}
+			met.add(id);
+		}
+	});
+
+	test('stand under the topic of their family', () => {
+		for (const { id, topic } of skills) {
+			const own = families.filter((family) => family.method.id === partsOf(id).method);
+			expect(own.map((family) => family.topic)).toContain(topic);
+		}
+	});
+});
+
+describe('the kinds of task', () => {
+	test('are every family at every level, easy ones first', () => {
+		expect(kinds.map(({ id }) => id)).toEqual(
+			levels.flatMap((level) => families.map(({ code }) => `${code}${level}`))
+		);
+	});
+
+	test('exercise skills that are there, the last of them aimed at', () => {
+		const known = new Set(skills.map(({ id }) => id));
+		for (const kind of kinds) {
+			expect(kind.skills.length, kind.id).toBeGreaterThan(0);
+			expect(kind.skills.filter((id) => !known.has(id))).toEqual([]);
+			expect(kind.aim).toBe(kind.skills.at(-1));
+		}
+	});
+
+	test('leave no skill without practice', () => {
+		const exercised = new Set(kinds.flatMap((kind) => kind.skills));
+		expect(skills.filter(({ id }) => !exercised.has(id))).toEqual([]);
+	});
+
+	// Otherwise a skill would be planned for again and again, and never be met.
+	test.each(kinds)('$id: right answers show exactly its skills', ({ id, family: code, skills }) => {
+		const family = families.find((one) => one.code === code);
+		if (!family) throw new Error(`no family: ${code}`);
+		const shown = new Set<string>();
+		for (let seed = 0; seed < 200; seed++) {
+			const task = drawTask(family, Number(id[2]) as Level, seed * 37);
+			const accepted = task.drawn.asked.map((key) => [key, { kind: 'accept', carried: false }]);
+			const verdicts = Object.fromEntries(accepted);
+			const found = evidenceOf(task, { verdicts, opened: [], byStep: false, charged: [] });
+			for (const { skill } of found) shown.add(skill);
+		}
+		expect([...shown].sort()).toEqual([...skills].sort());
+	});
+});
+
+describe('what a step rests on', () => {
+	const bend = method({
+		id: 'bend',
+		title: 'Bend',
+		given: { R: length('Radius'), T: length('Thickness') },
+		steps: {
+			sum: step('R + T', 'Sum'),
+			setback: step('sum', 'Setback'),
+			alone: step('2 * T', 'Twice the thickness'),
+			total: step('setback + sumOf(R, T) + 1 in', 'Total')
+		},
+		slips: {}
+	});
+
+	test('are the earlier steps in its formula, as whole words', () => {
+		expect(needsOf(bend, 'sum')).toEqual([]);
+		expect(needsOf(bend, 'setback')).toEqual(['sum']);
+		expect(needsOf(bend, 'total')).toEqual(['setback']);
+	});
+
+	test('leads to it by way of others too, and nothing else does', () => {
+		expect(leadingTo(bend, 'total')).toEqual(['sum', 'setback', 'total']);
+		expect(leadingTo(bend, 'alone')).toEqual(['alone']);
+	});
+
+	test('a skill is named by method and step', () => {
+		expect(skillOf(bend, 'total')).toBe('bend/total');
+		expect(partsOf('bend/total')).toEqual({ method: 'bend', step: 'total' });
+	});
+});
