@@ -3,11 +3,11 @@ import type { CourseSettings } from '$lib/engine/schedule/course-settings.ts';
 import { type Learning, learningFold } from '$lib/engine/schedule/learning.ts';
 import { foldState } from '$lib/storage/fold.ts';
 import { addLearner, type Learner, listLearners, useLearner } from '$lib/storage/learners.ts';
-import { append } from '$lib/storage/log.ts';
+import { append, merge } from '$lib/storage/log.ts';
 import { stamped } from '$lib/storage/stamp.ts';
 import { openStore, type Store } from '$lib/storage/store.ts';
 import { troubleOf, troubleSentences } from '$lib/storage/trouble.ts';
-import type { AttemptFacts } from './device.svelte.ts';
+import type { AttemptFacts, SettledAttempt } from './device.svelte.ts';
 
 /** The open store with what the pages do with it. Loaded on demand: see `device`. */
 export interface Desk {
@@ -17,8 +17,12 @@ export interface Desk {
 	learning(learner: string | undefined): Promise<Learning>;
 	course(learner: string): Promise<CourseSettings | null>;
 	attempt(learner: string, facts: AttemptFacts): Promise<void>;
+	/** Adds those that are not in the log yet by their id, all or none. */
+	attempts(learner: string, attempts: readonly SettledAttempt[]): Promise<void>;
 	setCourse(learner: string, course: CourseSettings): Promise<void>;
 	use(learner: string): Promise<void>;
+	/** What to say when the learner at work was removed in another tab. */
+	readonly removedSentence: string;
 	/** Adds the first learner of a device, under a plain name that can be changed. */
 	firstLearner(): Promise<string>;
 }
@@ -44,9 +48,17 @@ export async function openDesk(options: {
 				: foldState(store, learningFold, learner),
 		course: (learner) => foldState(store, courseFold, learner),
 		attempt: (learner, facts) => append(store, stamped(learner, { type: 'attempt', ...facts })),
+		attempts: async (learner, attempts) => {
+			const events = attempts.map(({ id, at, facts }) => ({
+				...stamped(learner, { type: 'attempt', ...facts }, new Date(at)),
+				id
+			}));
+			await merge(store, events);
+		},
 		setCourse: (learner, course) =>
 			append(store, stamped(learner, { type: 'setting', key: courseKey, value: { ...course } })),
 		use: (learner) => useLearner(store, learner),
+		removedSentence: troubleSentences.removed,
 		firstLearner: async () => {
 			const added = await addLearner(store, 'Learner 1');
 			if (!added.ok) throw new Error(added.sentence);

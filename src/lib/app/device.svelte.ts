@@ -6,7 +6,18 @@ import type { Desk } from './desk.ts';
 
 export type AttemptFacts = Omit<Attempt, 'id' | 'v' | 'learner' | 'at' | 'day' | 'type'>;
 
+/** An attempt whose id and time are settled before it is written. */
+export interface SettledAttempt {
+	readonly id: string;
+	/** Milliseconds since 1970-01-01 UTC. */
+	readonly at: number;
+	readonly facts: AttemptFacts;
+}
+
 const learnerKey = 'bucktail.learner';
+
+/** Tasks after which there is something worth keeping. */
+const tasksWorthKeeping = 10;
 
 /**
  * The learners on this device and the log of the one at work. Everything heavy is loaded when it
@@ -66,8 +77,10 @@ class Device {
 
 	async #changedElsewhere(ids: readonly string[]): Promise<void> {
 		const desk = await this.open();
-		if (!desk) return;
-		if (ids.length > 0) await this.#read(desk, this.learner?.id ?? null);
+		if (!desk || ids.length === 0) return;
+		const before = this.learner?.id ?? null;
+		await this.#read(desk, before);
+		if (before !== null && this.learner?.id !== before) this.trouble = desk.removedSentence;
 	}
 
 	/** Reads everything again, after a restore or a change of learners. */
@@ -81,7 +94,21 @@ class Device {
 	 * none. Resolves to whether it is safely on this device.
 	 */
 	async record(facts: AttemptFacts): Promise<boolean> {
-		return this.#write((desk, id) => desk.attempt(id, facts));
+		const saved = await this.#write((desk, id) => desk.attempt(id, facts));
+		if (saved) void this.#askToKeep();
+		return saved;
+	}
+
+	/** Asks the browser to keep what is stored, once there is something worth keeping. */
+	async #askToKeep(): Promise<void> {
+		if (this.learning?.tasks !== tasksWorthKeeping) return;
+		const { askToKeep } = await import('./keep.ts');
+		await askToKeep();
+	}
+
+	/** The same for several at once, all or none; what the log has by its id already stays. */
+	async recordAll(attempts: readonly SettledAttempt[]): Promise<boolean> {
+		return this.#write((desk, id) => desk.attempts(id, attempts));
 	}
 
 	async setCourse(course: CourseSettings): Promise<boolean> {
@@ -109,8 +136,8 @@ class Device {
 			if (!learner) return false;
 			await write(desk, learner.id);
 			if (learner.id === this.learner?.id) {
-				this.learning = await desk.learning(learner.id);
-				this.course = await desk.course(learner.id);
+				this.learning = renewed(this.learning, await desk.learning(learner.id));
+				this.course = renewed(this.course, await desk.course(learner.id));
 			}
 			this.trouble = null;
 			return true;
@@ -128,6 +155,11 @@ class Device {
 		await desk.use(id);
 		await this.#read(desk, id);
 	}
+}
+
+/** What is here already where the log says the same, so that no plan is made again for it. */
+function renewed<T>(here: T, read: T): T {
+	return JSON.stringify(here) === JSON.stringify(read) ? here : read;
 }
 
 function stored(): string | null {

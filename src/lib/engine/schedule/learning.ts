@@ -45,7 +45,7 @@ export function emptyLearning(): Learning {
 /** Working it out from the log. The state is handed on and changed in place. */
 export const learningFold = {
 	name: 'learning',
-	version: 3,
+	version: 4,
 	empty: emptyLearning(),
 	apply(state: Learning, event: KnownEvent): Learning {
 		if (event.type === 'attempt') attempt(state, event);
@@ -69,7 +69,8 @@ function attempt(state: Learning, event: Attempt): void {
 	state.seconds += event.seconds;
 	if (!repeat) {
 		note[standing(event)] += 1;
-		state.tasks += 1;
+		// A question of a rehearsal that nobody came to says nothing of the pace.
+		if (event.seconds > 0) state.tasks += 1;
 		keepNewest(state.newest, event.task);
 		keepNewest(state.givens, event.givens);
 	}
