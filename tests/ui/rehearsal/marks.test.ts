@@ -1,0 +1,34 @@
+import { expect, test } from 'vitest';
+import { loadFamilies } from '../../../src/lib/engine/families/catalogue.ts';
+import { composeRehearsal } from '../../../src/lib/engine/schedule/rehearsal.ts';
+import { counted, saySlips, share } from '../../../src/lib/ui/rehearsal/marks.ts';
+
+const families = await loadFamilies();
+
+test('what lies behind a wrong option is said for every question', () => {
+	const kinds = new Set<string>();
+	for (const seed of ['one', 'two', 'three', 'four', 'five']) {
+		for (const { task, options } of composeRehearsal(seed, families, 60)) {
+			for (const { cause } of options) {
+				if (!cause) continue;
+				const said = saySlips(task.family.method, cause);
+				kinds.add(`${cause.kind} ${cause.slips.length}`);
+				expect(said).toMatch(/^[A-Z0-9½¼].*[.]$/);
+				expect(said.startsWith('One of two slips: ')).toBe(cause.kind === 'either');
+				expect(said).not.toContain('undefined');
+			}
+		}
+	}
+	expect([...kinds].sort()).toEqual(['either 2', 'slip 1', 'slip 2']);
+});
+
+test('shares are whole numbers in 100', () => {
+	expect(share({ right: 21, of: 30 })).toBe(70);
+	expect(share({ right: 1, of: 3 })).toBe(33);
+	expect(share({ right: 0, of: 0 })).toBe(0);
+});
+
+test('one is one and several are several', () => {
+	expect(counted(1, 'question has', 'questions have')).toBe('1 question has');
+	expect(counted(4, 'question has', 'questions have')).toBe('4 questions have');
+});
