@@ -1,7 +1,9 @@
 import { firstSettings } from '$lib/engine/schedule/course-settings.ts';
+import { isoOf } from '$lib/engine/schedule/day.ts';
 import type { Forecast } from '$lib/engine/schedule/forecast.ts';
 import type { Run as EngineRun } from '$lib/engine/schedule/run.ts';
-import { today, todayNumber } from './clock.ts';
+import type { SkillId } from '$lib/engine/schedule/skill.ts';
+import { todayNumber } from './clock.ts';
 import { device } from './device.svelte.ts';
 import type { Known, Miss, Planner } from './planner.ts';
 import type { Below, Run } from './run.ts';
@@ -10,9 +12,11 @@ import type { Below, Run } from './run.ts';
 class Plan {
 	/** Loaded on demand, with every family. */
 	planner = $state.raw<Planner | null>(null);
+	/** Today, as the scheduler counts days; looked up at every load. */
+	day = $state(todayNumber());
 	#loading: Promise<Planner> | null = null;
 
-	readonly settings = $derived(device.course ?? firstSettings(today()));
+	readonly settings = $derived(device.course ?? firstSettings(isoOf(this.day)));
 
 	readonly today: EngineRun | null = $derived.by(() => {
 		const known = this.#known();
@@ -32,6 +36,7 @@ class Plan {
 
 	/** Loads what planning needs; the log of the learner must have been read before. */
 	async load(): Promise<Planner> {
+		this.day = todayNumber();
 		this.#loading ??= import('./planner.ts').then(({ loadPlanner }) => loadPlanner());
 		const [planner] = await Promise.all([this.#loading, device.open()]);
 		this.planner = planner;
@@ -52,9 +57,24 @@ class Plan {
 		return known ? planner.missed(run, known, miss, below) : run;
 	}
 
+	/** Number of a fresh task of a skill. */
+	async taskFor(skill: SkillId, below: Below): Promise<string | null> {
+		const planner = await this.load();
+		const known = this.#known();
+		return known ? planner.taskFor(skill, known, below) : null;
+	}
+
+	/** Whether so many minutes a day would reach every skill. */
+	reaches(minutes: number): boolean {
+		const known = this.#known();
+		if (!this.planner || !known) return false;
+		const settings = { ...known.settings, minutes };
+		return this.planner.forecast({ ...known, settings }).unreached.length === 0;
+	}
+
 	#known(): Known | null {
 		const { learning } = device;
-		return learning ? { learning, settings: this.settings, day: todayNumber() } : null;
+		return learning ? { learning, settings: this.settings, day: this.day } : null;
 	}
 }
 

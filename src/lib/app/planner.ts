@@ -44,6 +44,8 @@ export interface Planner {
 	forecast(known: Known): Forecast;
 	/** The run with the return of a missed task in it: in place, or else at the end. */
 	missed(run: Run, known: Known, miss: Miss, below: Below): Run;
+	/** Number of a fresh task of a skill, of the easiest kind; null when no kind exercises it. */
+	taskFor(skill: SkillId, known: Known, below: Below): string | null;
 	/** Label of a skill, as on a worked step. */
 	label(skill: SkillId): string;
 	/** The sentence of a slip in a skill. */
@@ -62,6 +64,10 @@ export async function loadPlanner(): Promise<Planner> {
 		forecast: (known) => forecast(inputOf(known, syllabus)),
 		run: (planned, known, id, below) => runOf(planned, known, id, below, families),
 		missed: (run, known, miss, below) => afterMissed(run, known, miss, below, map, families),
+		taskFor: (skill, { learning }, below) => {
+			const kind = map.practices.find((practice) => practice.skill === skill)?.kind;
+			return kind ? freshNumber(kind.id, new Set(learning.givens), below, families) : null;
+		},
 		label: (skill) => {
 			const { method, step } = partsOf(skill);
 			return byId.get(method)?.steps[step]?.label ?? step;

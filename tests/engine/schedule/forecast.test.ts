@@ -100,7 +100,8 @@ describe('the forecast', () => {
 		{ when: 'today', minutes: 20, exam: monday + 28, next: [monday] },
 		{ when: 'later', minutes: 4, exam: monday + 28, next: [monday + 1, monday + 2, monday + 3] },
 		{ when: 'not any more', minutes: 20, exam: monday, next: [null] }
-	])('a missed skill comes back $when', ({ minutes, exam, next }) => {
+	])('a missed skill comes back $when', ({ minutes, exam, ...row }) => {
+		const next: readonly (number | null)[] = row.next;
 		const memories = new Map([['s1', remember(emptyMemory, 'wrong', monday - 4)]]);
 		const situation = input({ memories, course: { ...input().course, minutes, exam } });
 		expect(next).toContain(forecast(situation).missed[0]?.nextDay);
