@@ -1,0 +1,44 @@
+import type { Forecast } from '$lib/engine/schedule/forecast.ts';
+import { inHundred } from './amounts.ts';
+import { longDate } from './dates.ts';
+
+/** What the first lines of the plan page speak of. Days are whole numbers. */
+export interface LeadFacts {
+	readonly today: number;
+	readonly exam: number | null;
+	readonly minutes: number;
+	readonly forecast: Forecast;
+	/** Tasks answered so far. */
+	readonly answered: number;
+}
+
+/** Fewer answers than this say little about a person. */
+const fewAnswers = 20;
+
+export function leadTitle({ today, exam, minutes }: LeadFacts): string {
+	if (exam === null || exam < today) return `${minutes} minutes a day`;
+	if (exam === today) return 'The exam is today';
+	const days = exam - today;
+	return `${days} ${days === 1 ? 'day' : 'days'} to the exam, ${minutes} minutes a day`;
+}
+
+export function leadText(facts: LeadFacts): string {
+	const { today, exam, forecast } = facts;
+	if (exam === null) {
+		return 'Set the day of your exam and the plan works towards it. Until then it brings things back before they fade.';
+	}
+	if (exam < today) {
+		return `Your exam was on ${longDate(exam, today)}. The plan now brings things back before they fade.`;
+	}
+	const share = `about ${inHundred(forecast.all.then)} in 100 steps right`;
+	const estimate =
+		facts.answered < fewAnswers
+			? 'A rough estimate: the plan does not know you yet.'
+			: 'An estimate from your answers, not a promise.';
+	if (exam === today) return `Expect ${share} today. ${estimate}`;
+	const day = longDate(exam, today);
+	if (forecast.days.length === 0) {
+		return `No day for practice is left before ${day}: expect ${share}. ${estimate}`;
+	}
+	return `At this pace, ${share} on ${day}. ${estimate}`;
+}
