@@ -286,6 +286,12 @@ function runKey(): string {
 
 function read(): string | null {
 	try {
+		const first = localStorage.getItem(firstRunKey);
+		// The run begun before there was a learner is the first learner's.
+		if (first !== null && device.learnerId !== null) {
+			localStorage.removeItem(firstRunKey);
+			if (localStorage.getItem(runKey()) === null) localStorage.setItem(runKey(), first);
+		}
 		return localStorage.getItem(runKey());
 	} catch {
 		return null;

@@ -1,0 +1,79 @@
+import { backupOf, noteBackup, type Restored, restore } from '$lib/storage/backup.ts';
+import { type Backup, readBackupFile } from '$lib/storage/backup-file.ts';
+import { localDay } from '$lib/storage/stamp.ts';
+import type { Store } from '$lib/storage/store.ts';
+import { download } from '$lib/ui/download.ts';
+import type { FileContent } from '$lib/ui/learners/file-content.ts';
+
+/** A backup that was read from a file and is not on this device yet. */
+export interface Chosen {
+	readonly content: FileContent;
+	/** Adds it all, and says in one sentence what was new. */
+	merge(store: Store): Promise<string>;
+}
+
+export type Choosing =
+	| { readonly ok: true; readonly chosen: Chosen }
+	| { readonly ok: false; readonly sentence: string };
+
+/** Name of a backup file; `nickname` is null for all learners of the device. */
+export function backupName(nickname: string | null, day: string): string {
+	const plain = (nickname ?? 'everyone').toLowerCase().replace(/[^\p{L}\p{M}\p{N}]+/gu, '-');
+	return `bucktail-${plain.replace(/^-|-$/g, '') || 'learner'}-${day}.json`;
+}
+
+/** Hands the person a file with these learners, and says in one sentence how that went. */
+export async function saveBackup(
+	store: Store,
+	learners: readonly { readonly id: string; readonly nickname: string }[],
+	now: Date
+): Promise<{ readonly ok: boolean; readonly sentence: string }> {
+	const ids = learners.map(({ id }) => id);
+	const written = await backupOf(store, ids, now.toISOString());
+	if (!written.ok) return written;
+	const [only] = learners;
+	const nickname = only && learners.length === 1 ? only.nickname : null;
+	const name = backupName(nickname, localDay(now));
+	download(name, 'application/json', written.text);
+	await noteBackup(store, ids, now.getTime());
+	return { ok: true, sentence: `The backup is in your downloads: ${name}.` };
+}
+
+/** Reads a file that somebody chose; nothing on the device changes. */
+export async function chooseBackup(file: Blob): Promise<Choosing> {
+	const reading = await readBackupFile(file);
+	if (!reading.ok) return reading;
+	const { backup } = reading;
+	return {
+		ok: true,
+		chosen: {
+			content: contentOf(backup),
+			merge: async (store) => restoredWords(await restore(store, backup))
+		}
+	};
+}
+
+function contentOf({ made, learners }: Backup): FileContent {
+	return {
+		made: new Date(made).toLocaleString('en-GB', { dateStyle: 'long', timeStyle: 'short' }),
+		learners: learners.map(({ id, nickname, events }) => ({
+			id,
+			nickname,
+			records: events.length
+		}))
+	};
+}
+
+/** What a restore did, in words. */
+export function restoredWords({ learnersNew, eventsNew, eventsKnown }: Restored): string {
+	const added = learnersNew === 0 ? '' : ` ${counted(learnersNew, 'learner')} added.`;
+	if (eventsNew === 0) {
+		return `Nothing was new: ${counted(eventsKnown, 'record')} here already.${added}`;
+	}
+	const known = eventsKnown === 0 ? '' : `, ${counted(eventsKnown, 'record')} here already`;
+	return `${counted(eventsNew, 'record')} new${known}.${added}`;
+}
+
+function counted(count: number, what: string): string {
+	return count === 1 ? `1 ${what} was` : `${count} ${what}s were`;
+}
