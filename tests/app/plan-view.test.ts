@@ -67,6 +67,25 @@ describe('what to look at first', () => {
 		expect(second).toMatchObject({ label: 'Setback', slip: null, missedDay: null });
 	});
 
+	test('is what was missed before what is weaker, and five steps in all', () => {
+		const right = remember(emptyMemory, 'right', day - 30);
+		const putRight = remember(remember(emptyMemory, 'wrong', day), 'right', day);
+		const weaker = Object.fromEntries(
+			planner.syllabus.skills.slice(0, 8).map(({ id }) => [id, right])
+		);
+		const put = { ...learning, memories: { ...weaker, 'setback/K': putRight } };
+		const found = planner.forecast({ learning: put, settings, day });
+		expect(found.weakest[0]?.skill).not.toBe('setback/K');
+		const steps = weakSteps(planner, found, put, null).map(({ skill }) => skill);
+		expect(steps[0]).toBe('setback/K');
+		expect(steps.slice(1)).toEqual(
+			found.weakest
+				.filter(({ skill }) => skill !== 'setback/K')
+				.map(({ skill }) => skill)
+				.slice(0, 4)
+		);
+	});
+
 	test('comes up today when it waits in the run that is under way', () => {
 		const planned = {
 			kind: 'BS1',

@@ -18,7 +18,13 @@ export function standRows(planner: Planner, forecast: Forecast, learning: Learni
 	});
 }
 
-/** The weakest steps with what went wrong in them; `run` is today's, if it is under way. */
+/** Steps to look at, at most. */
+const mostWeak = 5;
+
+/**
+ * The steps that were missed and not put right since, then the weakest others, with what went
+ * wrong in them; `run` is today's, if it is under way.
+ */
 export function weakSteps(
 	planner: Planner,
 	forecast: Forecast,
@@ -26,7 +32,10 @@ export function weakSteps(
 	run: Run | null
 ): WeakStep[] {
 	const back = new Set(leftIn(run).map(({ planned }) => planned?.skill));
-	return forecast.weakest.map(({ skill, recall, nextDay }) => {
+	const missed = new Set(forecast.missed.map(({ skill }) => skill));
+	const others = forecast.weakest.filter(({ skill }) => !missed.has(skill));
+	const steps = [...forecast.missed, ...others].slice(0, mostWeak);
+	return steps.map(({ skill, recall, nextDay }) => {
 		const note = learning.slips[skill];
 		const slip = note && { ...note, says: planner.slipSays(skill, note.slip) };
 		return {
