@@ -1,0 +1,227 @@
+import { readFileSync } from 'node:fs';
+import type { Page } from 'playwright-core';
+import { describe, expect } from 'vitest';
+import { looks, violations } from './axe.ts';
+import { dump } from './dump.ts';
+import { answerByKeyboard, openTask, rightAnswers, wrongAnswers } from './keyboard.ts';
+import { test } from './site-test.ts';
+
+async function add(page: Page, nickname: string) {
+	await page.goto('/learners/');
+	await page.getByLabel('Nickname', { exact: true }).fill(nickname);
+	await page.keyboard.press('Enter');
+	await page.getByText(`${nickname} was added`).waitFor();
+}
+
+async function answer(page: Page, number: string, right: boolean) {
+	await page.goto(`/practice/?task=${number}`);
+	const task = await openTask(page);
+	await answerByKeyboard(page, right ? rightAnswers(task) : wrongAnswers(task));
+	await page.getByText('Saved on this device.').waitFor();
+}
+
+/** The text of the file that a button saves. */
+async function saved(page: Page, button: string): Promise<string> {
+	await page.goto('/learners/');
+	const saving = page.waitForEvent('download');
+	await page.getByRole('button', { name: button }).click();
+	return readFileSync(await (await saving).path(), 'utf8');
+}
+
+async function choose(page: Page, text: string) {
+	await page.getByLabel('Restore from a backup file').setInputFiles({
+		name: 'backup.json',
+		mimeType: 'application/json',
+		buffer: Buffer.from(text)
+	});
+}
+
+/** What the start page says of today. */
+async function today(page: Page): Promise<string> {
+	await page.goto('/');
+	await page.getByRole('button', { name: 'Start today’s tasks' }).waitFor();
+	return page.locator('.today').innerText();
+}
+
+test('a backup restored on another device goes on where the first was', async ({ openPage }) => {
+	const page = await openPage();
+	await add(page, 'Sam');
+	await answer(page, 'RL1-0004-1B', true);
+	await answer(page, 'RL2-0004-1D', false);
+	await answer(page, 'BS1-0004-1A', false);
+	const here = await today(page);
+	const before = await dump(page);
+	const text = await saved(page, 'Save a backup');
+
+	const there = await openPage();
+	await there.goto('/learners/');
+	await choose(there, text);
+	await there.getByText('Sam: 4 records').waitFor();
+	expect((await dump(there)).stores).toEqual({ events: [], folds: [], learners: [] });
+	await there.getByRole('button', { name: 'Add to this device' }).click();
+	await there.getByText('4 records were new. 1 learner was added.').waitFor();
+	expect(await today(there)).toBe(here);
+	const after = await dump(there);
+	expect(after.stores.events).toEqual(before.stores.events);
+	// Memories, slips and the course are worked out anew from the log, and come to the same.
+	expect(after.stores.folds).toEqual(before.stores.folds);
+	expect(JSON.stringify(after.stores.folds)).toContain('memories');
+
+	await there.goto('/learners/');
+	await choose(there, text);
+	await there.getByRole('button', { name: 'Add to this device' }).click();
+	await there.getByText('Nothing was new: 4 records were here already.').waitFor();
+	expect((await dump(there)).stores.events).toEqual(before.stores.events);
+});
+
+test('one file holds all learners of a device', async ({ openPage }) => {
+	const page = await openPage();
+	for (const nickname of ['Sam', 'Kit', 'Lou']) await add(page, nickname);
+	const text = await saved(page, 'Save one of all 3 learners');
+	const there = await openPage();
+	await add(there, 'Kit');
+	await choose(there, text);
+	for (const nickname of ['Sam', 'Kit', 'Lou']) {
+		await there.getByText(`${nickname}: 1 record`).waitFor();
+	}
+	await there.getByRole('button', { name: 'Add to this device' }).click();
+	await there.getByText('3 records were new. 3 learners were added.').waitFor();
+	// Another learner has that name here.
+	await there.getByRole('button', { name: 'Work as Kit 2' }).waitFor();
+});
+
+describe('a file that cannot be used', () => {
+	const sentences: [what: string, sentence: string, spoil: (text: string) => string][] = [
+		['cut off', 'That file is damaged', (text) => text.slice(0, -40)],
+		['no JSON', 'That file is damaged', () => '\u0000\u0001'],
+		['empty', 'That file is damaged', () => ''],
+		['of another program', 'not a Bucktail backup', () => '{"version":1,"learners":[]}'],
+		['newer', 'Update Bucktail first', (text) => text.replace('"version": 1', '"version": 2')],
+		[
+			'with a broken event',
+			'damaged at event 2 of Sam',
+			(text) => text.replace('"byStep"', '"by"')
+		],
+		[
+			'with an event of somebody else',
+			'damaged at event 1 of Sam',
+			(text) => text.replace(/"learner":"\w/, '"learner":"f')
+		]
+	];
+
+	test('is refused with its sentence, and everything stays as it was', async ({ openPage }) => {
+		const page = await openPage();
+		await add(page, 'Sam');
+		await answer(page, 'RL1-0004-1B', false);
+		const text = await saved(page, 'Save a backup');
+		await page.getByText('The backup is in your downloads').waitFor();
+		const before = await dump(page);
+		for (const [what, sentence, spoil] of sentences) {
+			expect(spoil(text), what).not.toBe(text);
+			await choose(page, spoil(text));
+			await page.getByRole('alert').filter({ hasText: sentence }).waitFor();
+			expect(await page.getByText('In this file').count(), what).toBe(0);
+			expect(await dump(page), what).toEqual(before);
+		}
+		await choose(page, text);
+		await page.getByText('In this file').waitFor();
+		expect(await page.getByRole('alert').filter({ hasText: /./ }).count()).toBe(0);
+		await page.getByRole('button', { name: 'Leave it' }).click();
+		expect(await dump(page)).toEqual(before);
+	});
+});
+
+test('after some days the first page reminds of a backup, until there is one', async ({
+	openPage
+}) => {
+	const page = await openPage();
+	await page.clock.install({ time: new Date('2026-03-09T10:00:00') });
+	await add(page, 'Sam');
+	await answer(page, 'RL1-0004-1B', false);
+	await today(page);
+	expect(await page.getByText('only on this device').count()).toBe(0);
+
+	await page.clock.setSystemTime(new Date('2026-03-15T10:00:00'));
+	await today(page);
+	await page.getByText('Your work of the last 6 days is only on this device.').waitFor();
+	await page.getByRole('link', { name: 'Save a backup' }).click();
+	const saving = page.waitForEvent('download');
+	await page.getByRole('button', { name: 'Save a backup' }).click();
+	expect((await saving).suggestedFilename()).toBe('bucktail-sam-2026-03-15.json');
+	await page.getByText('Last backup: 15 March 2026.').waitFor();
+	await today(page);
+	await page.waitForLoadState('networkidle');
+	expect(await page.getByText('only on this device').count()).toBe(0);
+});
+
+describe('whether the browser keeps what is stored', () => {
+	/** A page on a browser that counts how often it is asked, and agrees from then on. */
+	async function asked(page: Page) {
+		let times = 0;
+		await page.exposeFunction('asked', () => times++);
+		await page.addInitScript(() => {
+			const tell: unknown = Reflect.get(globalThis, 'asked');
+			navigator.storage.persisted = async () => sessionStorage.getItem('kept') !== null;
+			navigator.storage.persist = async () => {
+				sessionStorage.setItem('kept', '');
+				if (typeof tell === 'function') await tell();
+				return true;
+			};
+		});
+		return () => times;
+	}
+
+	test('is asked with the first backup, and told in words', async ({ openPage }) => {
+		const page = await openPage();
+		const times = await asked(page);
+		await answer(page, 'RL1-0004-1B', false);
+		await page.goto('/learners/');
+		await page.getByText('This browser may clear your work').waitFor();
+		expect(times()).toBe(0);
+		await page.getByRole('button', { name: 'Save a backup' }).click();
+		await page.getByText('This browser keeps your work until you remove it yourself.').waitFor();
+		expect(times()).toBe(1);
+	});
+
+	test('is asked with the first learner that is added', async ({ openPage }) => {
+		const page = await openPage();
+		const times = await asked(page);
+		await page.goto('/learners/');
+		await page.getByText('This browser may clear your work').waitFor();
+		expect(times()).toBe(0);
+		await add(page, 'Sam');
+		await page.getByText('This browser keeps your work').waitFor();
+		await add(page, 'Kit');
+		expect(times()).toBe(1);
+	});
+
+	test('is asked after ten tasks, once', async ({ openPage }) => {
+		const page = await openPage();
+		const times = await asked(page);
+		await page.goto('/');
+		await page.getByRole('button', { name: 'Start ten tasks' }).click();
+		for (let n = 1; n <= 11; n++) {
+			const task = await openTask(page);
+			await answerByKeyboard(page, wrongAnswers(task));
+			await page.getByText('Saved on this device.').waitFor();
+			await expect.poll(times, { message: `after ${n}` }).toBe(n < 10 ? 0 : 1);
+			await page.locator('[data-next]').click();
+			await page.waitForURL((url) => url.searchParams.get('task') !== task.number);
+		}
+	});
+});
+
+describe.each(looks)('$colorScheme, $viewport.width px', (look) => {
+	test('a chosen file and a refused one break no rule that a program can check', async ({
+		openPage
+	}) => {
+		const page = await openPage({ ...look, bypassCSP: true });
+		await add(page, 'Sam');
+		await choose(page, await saved(page, 'Save a backup'));
+		await page.getByText('In this file').waitFor();
+		expect(await violations(page), 'chosen').toEqual([]);
+		await choose(page, '{}');
+		await page.getByRole('alert').filter({ hasText: 'not a Bucktail backup' }).waitFor();
+		expect(await violations(page), 'refused').toEqual([]);
+	});
+});
