@@ -52,8 +52,11 @@ export class Rehearsal {
 		this.paper = this.outdated ? null : paper;
 		this.questions = this.outdated ? [] : questions;
 		this.#look();
-		if (!this.paper) this.stage = 'set-up';
-		else if (this.paper.end === null) this.stage = 'offer';
+		if (!this.paper) {
+			this.stage = 'set-up';
+			// So that the start does not wait for them.
+			void loadFamilies();
+		} else if (this.paper.end === null) this.stage = 'offer';
 		else if (this.paper.logged) this.stage = 'set-up';
 		else await this.#report();
 		await this.tick();
@@ -188,7 +191,7 @@ export class Rehearsal {
 	}
 }
 
-const seedsTried = 30;
+const seedsTried = 20;
 
 /** Questions with as few as can be of the numbers that the learner had in the newest tasks. */
 function freshest(

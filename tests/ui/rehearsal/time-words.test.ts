@@ -1,5 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { leftWords, minutesWords, toldWords } from '../../../src/lib/ui/rehearsal/time-words.ts';
+import {
+	leftWords,
+	minutesWords,
+	toldWords,
+	usedWords
+} from '../../../src/lib/ui/rehearsal/time-words.ts';
 
 test.each([
 	[3600, '60 minutes left'],
@@ -18,6 +23,15 @@ test.each([
 test('one minute is one', () => {
 	expect(minutesWords(12)).toBe('1 minute');
 	expect(minutesWords(61)).toBe('2 minutes');
+});
+
+test.each([
+	[4, '1 minute'],
+	[89, '1 minute'],
+	[91, '2 minutes'],
+	[2465, '41 minutes']
+])('%s s used are %s', (seconds, words) => {
+	expect(usedWords(seconds)).toBe(words);
 });
 
 describe('what a screen reader is told', () => {

@@ -4,6 +4,11 @@ export function minutesWords(seconds: number): string {
 	return minutes === 1 ? '1 minute' : `${minutes} minutes`;
 }
 
+/** A time that was used, to the nearest minute. */
+export function usedWords(seconds: number): string {
+	return minutesWords(60 * Math.max(1, Math.round(seconds / 60)));
+}
+
 /** What is left of the time: minutes, and the seconds of the last two. */
 export function leftWords(seconds: number): string {
 	if (seconds > 120) return `${minutesWords(seconds)} left`;
