@@ -174,6 +174,7 @@ describe('removing', () => {
 			localStorage.setItem(`other.${learner}`, 'not ours');
 		}
 		localStorage.setItem('bucktail.settings', '{"units":"mm"}');
+		localStorage.setItem('bucktail.rehearsal.first', '{}');
 		await removeLearner(store, sam);
 
 		const left = await everything(store);

@@ -74,10 +74,14 @@ export async function removeLearner(store: Store, id: string): Promise<void> {
 	store.changed([id]);
 }
 
-/** Removes what the pages kept for a learner: keys of ours that carry the id, or whose value does. */
+/**
+ * Removes what the pages kept for a learner: keys of ours that carry the id, or whose value does.
+ * What was begun before there was a learner may be this one's, and goes too.
+ */
 function forgetKeys(area: Storage, id: string): void {
 	for (const key of Object.keys(area)) {
-		if (key.startsWith('bucktail.') && (key + area.getItem(key)).includes(id)) {
+		const first = key.endsWith('.first');
+		if (key.startsWith('bucktail.') && (first || (key + area.getItem(key)).includes(id))) {
 			area.removeItem(key);
 		}
 	}
