@@ -36,6 +36,8 @@ class Device {
 	ready = $state(false);
 	#desk: Promise<Desk | null> | null = null;
 	#writing: Promise<unknown> = Promise.resolve();
+	/** How many writes are not done yet. */
+	#waiting = 0;
 
 	/** Id of the learner at work, known before the store is open. */
 	get learnerId(): string | null {
@@ -65,14 +67,18 @@ class Device {
 		}
 	}
 
-	/** Reads the learners, and the log of the one at work or of the one last at work. */
-	async #read(desk: Desk, wanted: string | null): Promise<void> {
+	/**
+	 * Reads the learners, and the log of the one at work or of the one last at work. What was
+	 * settled before there was a learner is the first one's, and about to be written.
+	 */
+	async #read(desk: Desk, wanted: string | null, isFirst = false): Promise<void> {
 		this.learners = await desk.learners();
 		this.learner = this.learners.find(({ id }) => id === wanted) ?? this.learners[0] ?? null;
 		keep(this.learner?.id ?? null);
 		const { learner } = this;
 		this.learning = await desk.learning(learner?.id);
-		this.course = learner ? await desk.course(learner.id) : null;
+		const course = learner ? await desk.course(learner.id) : null;
+		this.course = course ?? (isFirst ? this.course : null);
 	}
 
 	async #changedElsewhere(ids: readonly string[]): Promise<void> {
@@ -119,7 +125,10 @@ class Device {
 	/** One write after the other, so that a first learner is added once and answers keep order. */
 	#write(write: (desk: Desk, learner: string) => Promise<void>): Promise<boolean> {
 		const { learner } = this;
-		const written = this.#writing.then(() => this.#writeFor(learner, write));
+		this.#waiting++;
+		const written = this.#writing
+			.then(() => this.#writeFor(learner, write))
+			.finally(() => this.#waiting--);
 		this.#writing = written.catch(() => {});
 		return written;
 	}
@@ -131,13 +140,15 @@ class Device {
 		const desk = await this.open();
 		if (!desk) return false;
 		try {
-			if (!this.learner) await this.#read(desk, await desk.firstLearner());
+			if (!this.learner) await this.#read(desk, await desk.firstLearner(), true);
 			const learner = atWork ?? this.learner;
 			if (!learner) return false;
 			await write(desk, learner.id);
 			if (learner.id === this.learner?.id) {
 				this.learning = renewed(this.learning, await desk.learning(learner.id));
-				this.course = renewed(this.course, await desk.course(learner.id));
+				const course = await desk.course(learner.id);
+				// With more to write, the log is behind what was settled here.
+				if (this.#waiting === 1) this.course = renewed(this.course, course);
 			}
 			this.trouble = null;
 			return true;
