@@ -4,9 +4,11 @@ import type { Attempt, KnownEvent } from '../../../src/lib/engine/schedule/event
 import { type Sitting, sittingsOf } from '../../../src/lib/engine/schedule/sitting.ts';
 import { attempt } from '../../storage/event-arbitrary.ts';
 
-const accepted = { verdicts: { length: { kind: 'accept', carried: false } } } as const;
-const rework = { verdicts: { length: { kind: 'rework', cause: 'unknown', slips: [] } } } as const;
-const shown = { verdicts: {}, worked: true } as const;
+const accepted: Partial<Attempt> = { verdicts: { length: { kind: 'accept', carried: false } } };
+const rework: Partial<Attempt> = {
+	verdicts: { length: { kind: 'rework', cause: 'unknown', slips: [] } }
+};
+const shown: Partial<Attempt> = { verdicts: {}, worked: true };
 
 async function* newestFirst(log: readonly KnownEvent[]): AsyncGenerator<KnownEvent> {
 	yield* log.toReversed();

@@ -50,14 +50,17 @@ const SUREST = 0.999;
 export function calibrate(answers: readonly ScoredAnswer[]): Calibration {
 	const count = answers.length;
 	const average = answers.filter(({ right }) => right).length / count;
-	const loss = meanLoss(answers, ({ expected }) => expected);
-	const baseline = meanLoss(answers, () => average);
+	const gains = answers.map(
+		({ expected, right }) => lossOf(average, right) - lossOf(expected, right)
+	);
+	const baseline = average * lossOf(average, true) + (1 - average) * lossOf(average, false);
+	const gain = gains.reduce((sum, one) => sum + one, 0) / count;
 	return {
 		count,
 		average,
-		loss,
+		loss: baseline - gain,
 		baseline,
-		error: errorOfGain(answers, average, baseline - loss),
+		error: errorOfMean(gains, gain, answers),
 		auc: areaUnderCurve(answers),
 		bands: bandsOf(answers)
 	};
@@ -75,22 +78,21 @@ function lossOf(expected: number, right: boolean): number {
 	return -Math.log(right ? chance : 1 - chance);
 }
 
-function meanLoss(
-	answers: readonly ScoredAnswer[],
-	expected: (answer: ScoredAnswer) => number
-): number {
-	const sum = answers.reduce((s, answer) => s + lossOf(expected(answer), answer.right), 0);
-	return sum / answers.length;
-}
-
 // The steps of one check come out right or wrong together, so they are not counted as independent.
-function errorOfGain(answers: readonly ScoredAnswer[], average: number, gain: number): number {
+function errorOfMean(
+	gains: readonly number[],
+	mean: number,
+	answers: readonly ScoredAnswer[]
+): number {
 	let [squares, sum, check] = [0, 0, answers[0]?.check];
-	for (const answer of answers) {
-		if (answer.check !== check) [squares, sum, check] = [squares + sum ** 2, 0, answer.check];
-		const { expected, right } = answer;
-		sum += lossOf(average, right) - lossOf(expected, right) - gain;
-	}
+	answers.forEach((answer, i) => {
+		if (answer.check !== check) {
+			squares += sum ** 2;
+			sum = 0;
+			check = answer.check;
+		}
+		sum += (gains[i] ?? mean) - mean;
+	});
 	return Math.sqrt(squares + sum ** 2) / answers.length;
 }
 
