@@ -1,0 +1,163 @@
+import type { Page } from 'playwright-core';
+import { describe, expect } from 'vitest';
+import { loadPlanner } from '../../src/lib/app/planner.ts';
+import { readLog } from '../../src/lib/app/progress.ts';
+import { dayOf } from '../../src/lib/engine/schedule/day.ts';
+import type { Attempt } from '../../src/lib/engine/schedule/event.ts';
+import { looks, violations } from './axe.ts';
+import { answerByKeyboard, openTask, wrongAnswers } from './keyboard.ts';
+import { openWithLog, someLog } from './seeded-log.ts';
+import { test } from './site-test.ts';
+
+const today = dayOf('2026-03-20');
+const planner = await loadPlanner();
+/** Forty days of nine tasks, up to yesterday. */
+const log = await someLog({ start: today - 40, end: today, tasks: 9 });
+
+async function openProgress(page: Page, attempts: readonly Attempt[]): Promise<void> {
+	await page.clock.setFixedTime('2026-03-20T12:00:00');
+	await openWithLog(page, attempts, '/progress/');
+	await page.getByRole('heading', { name: 'How far to trust these numbers' }).waitFor();
+}
+
+async function readingOf(attempts: readonly Attempt[]) {
+	async function* inOrder() {
+		yield* attempts;
+	}
+	const { signal } = new AbortController();
+	const reading = await readLog(inOrder(), { planner, today, signal, onRead: () => {} });
+	if (!reading) throw new Error('the log was not read');
+	return reading;
+}
+
+/** The cells of a table's rows, row by row. */
+function rowsOf(page: Page, heading: string): Promise<string[][]> {
+	const section = page.locator('section', { has: page.getByRole('heading', { name: heading }) });
+	return section
+		.locator('tbody tr')
+		.evaluateAll((rows) =>
+			rows.map((row) => [...row.children].map((cell) => cell.textContent?.trim() ?? ''))
+		);
+}
+
+test('before the first task it points to the tasks of today', async ({ openPage }) => {
+	const page = await openPage();
+	await page.goto('/progress/');
+	await page.getByText('Do a few tasks').waitFor();
+	await page.getByRole('link', { name: 'See today’s tasks' }).click();
+	await page.getByRole('heading', { name: 'Today’s tasks' }).waitFor();
+});
+
+test('a task just missed is there, and so is what it was', async ({ openPage }) => {
+	const page = await openPage();
+	await page.goto('/practice/?task=BW1-0004-1T');
+	const task = await openTask(page);
+	await answerByKeyboard(page, wrongAnswers(task));
+	await page.getByText('Saved on this device.').waitFor();
+	await page.getByRole('link', { name: 'Progress' }).click();
+	await page.getByText('After 60 more first answers').waitFor();
+	await page.getByText('1 task on 1 day,').waitFor();
+	const [row, ...others] = await rowsOf(page, 'Your runs');
+	expect(others).toEqual([]);
+	expect(row?.[0]).toContain('Own choice: Bends');
+	expect(row?.slice(1)).toEqual(['1', '0', '0', '1', '1']);
+	await page.getByText('No slip has been made twice.').waitFor();
+});
+
+describe.each(looks)('$colorScheme, $viewport.width px', (look) => {
+	test('it breaks no rule that a program can check, and is no wider than the page', async ({
+		openPage
+	}) => {
+		const page = await openPage({ ...look, bypassCSP: true });
+		await page.goto('/progress/');
+		await page.getByText('Do a few tasks').waitFor();
+		expect(await violations(page), 'empty').toEqual([]);
+		await openProgress(page, log);
+		expect(await violations(page), 'folded').toEqual([]);
+		for (const summary of await page.locator('summary').all()) await summary.click();
+		expect(await violations(page), 'unfolded').toEqual([]);
+		const over = await page.evaluate(
+			() => document.documentElement.scrollWidth - document.documentElement.clientWidth
+		);
+		expect(over).toBeLessThanOrEqual(0);
+	});
+});
+
+test('recall is what the log comes to, in words, in the drawing and in the table', async ({
+	openPage
+}) => {
+	const page = await openPage();
+	await openProgress(page, log);
+	const { days } = await readingOf(log);
+	const inHundred = (share = 0) => Math.round(share * 100);
+	const last = inHundred(days.at(-1)?.all.recall);
+	await page.getByText(`${last} in 100 today`).first().waitFor();
+	const first = inHundred(days[0]?.all.recall);
+	const told = `All topics: from ${first} in 100 on 8 Feb to ${last} in 100 today`;
+	expect(await page.getByRole('img', { name: told }).count()).toBe(1);
+	const rows = await rowsOf(page, 'What you would get right');
+	expect(rows.map((row) => row[1])).toEqual(
+		days.toReversed().map(({ all }) => String(inHundred(all.recall)))
+	);
+	expect(rows[0]?.[0]).toBe('today');
+});
+
+test('runs are listed newest first, thirty at a time', async ({ openPage }) => {
+	const page = await openPage();
+	await openProgress(page, log);
+	const rows = await rowsOf(page, 'Your runs');
+	expect(rows.length).toBe(30);
+	expect(rows[0]?.[0]).toContain('Thu 19 Mar');
+	await page.getByRole('button', { name: 'Show older runs' }).click();
+	await expect.poll(async () => (await rowsOf(page, 'Your runs')).length).toBe(40);
+	expect(await page.getByRole('button', { name: 'Show older runs' }).count()).toBe(0);
+	const all = await rowsOf(page, 'Your runs');
+	for (const [, tasks, right, helped, missed] of all) {
+		expect(tasks).toBe('9');
+		expect(Number(right) + Number(helped) + Number(missed)).toBe(9);
+	}
+});
+
+test('the slip made most often leads to a task that asks for its step', async ({ openPage }) => {
+	const page = await openPage();
+	await openProgress(page, log);
+	const [slip] = (await readingOf(log)).slips;
+	const line = page
+		.locator('section', { has: page.getByRole('heading', { name: 'Slips that come back' }) })
+		.locator('li')
+		.first();
+	expect(await line.textContent()).toContain(slip?.says);
+	expect(await line.textContent()).toContain(`${slip?.times} times`);
+	await line.getByRole('button').click();
+	const { id } = await openTask(page);
+	const kind = planner.syllabus.kinds.find((one) => one.id === `${id.code}${id.level}`);
+	expect(kind?.skills).toContain(slip?.skill);
+});
+
+test('practice per day counts the tasks of the last four weeks', async ({ openPage }) => {
+	const page = await openPage();
+	await openProgress(page, log);
+	await page.getByText('243 tasks on 27 days in the four weeks to today.').waitFor();
+	const rows = await rowsOf(page, 'Practice per day');
+	expect(rows.length).toBe(27);
+	expect(rows[0]?.slice(0, 2)).toEqual(['Thu 19 Mar', '9']);
+});
+
+test('it is told whether what was expected came true', async ({ openPage }) => {
+	const page = await openPage();
+	await openProgress(page, log);
+	const { calibration } = await readingOf(log);
+	await page
+		.getByText(`Log loss, a penalty for misplaced confidence: ${calibration?.loss.toFixed(3)}`)
+		.waitFor();
+	await page.getByText(`AUC ${calibration?.auc?.toFixed(2)}`).waitFor();
+	const rows = await rowsOf(page, 'How far to trust these numbers');
+	const counts = rows.map((row) => Number(row[1]));
+	expect(counts.reduce((sum, count) => sum + count, 0)).toBe(calibration?.count);
+});
+
+test('a long pause shows the four weeks up to the last practice', async ({ openPage }) => {
+	const page = await openPage();
+	await openProgress(page, await someLog({ start: today - 80, end: today - 60, tasks: 3 }));
+	await page.getByText('in the four weeks to Sun 18 Jan.').waitFor();
+});
