@@ -31,7 +31,7 @@ export async function untilAnswerable(numbers) {
 				if (pathname.endsWith('.js')) scripts.add(pathname);
 			});
 			await page.goto(`http://localhost:${server.port}/practice/?task=${number}`);
-			await page.locator('[data-answer], [type="radio"][value]').first().waitFor();
+			await page.locator('[data-answer], [data-answer-choice]').first().waitFor();
 			const sizes = [...scripts].map(
 				(path) => gzipSync(readFileSync(join(site, path)), { level: 9 }).length
 			);

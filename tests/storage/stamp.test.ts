@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { type Attempt, readEvent } from '../../src/lib/engine/schedule/event.ts';
-import { localDay, stamped } from '../../src/lib/storage/stamp.ts';
+import { localDay } from '../../src/lib/storage/local-day.ts';
+import { stamped } from '../../src/lib/storage/stamp.ts';
 import { attempt, sam } from './event-arbitrary.ts';
 
 const facts = asDone(attempt());

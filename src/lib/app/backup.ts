@@ -1,6 +1,6 @@
 import { backupOf, noteBackup, type Restored, restore } from '$lib/storage/backup.ts';
 import { type Backup, readBackupFile } from '$lib/storage/backup-file.ts';
-import { localDay } from '$lib/storage/stamp.ts';
+import { localDay } from '$lib/storage/local-day.ts';
 import type { Store } from '$lib/storage/store.ts';
 import { download } from '$lib/ui/download.ts';
 import type { FileContent } from '$lib/ui/learners/file-content.ts';

@@ -1,5 +1,5 @@
 import { dayOf } from '$lib/engine/schedule/day.ts';
-import { localDay } from '$lib/storage/stamp.ts';
+import { localDay } from '$lib/storage/local-day.ts';
 
 /** The day where the person is, as YYYY-MM-DD. */
 export function today(): string {

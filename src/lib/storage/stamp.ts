@@ -5,6 +5,7 @@ import {
 	type Naming,
 	type SettingChange
 } from '$lib/engine/schedule/event.ts';
+import { localDay } from './local-day.ts';
 
 type Stamp = 'id' | 'v' | 'learner' | 'at' | 'day';
 type Facts<E> = Omit<E, Stamp>;
@@ -31,14 +32,4 @@ function withinLimits(attempt: Facts<Attempt>): Facts<Attempt> {
 	);
 	const seconds = Math.min(Math.max(0, attempt.seconds), maxSeconds);
 	return { ...attempt, typed, seconds };
-}
-
-/** The day where the person is, as YYYY-MM-DD. */
-export function localDay(time: Date): string {
-	const [year, month, day] = [time.getFullYear(), time.getMonth() + 1, time.getDate()];
-	return `${digits(year, 4)}-${digits(month, 2)}-${digits(day, 2)}`;
-}
-
-function digits(number: number, count: number): string {
-	return String(number).padStart(count, '0');
 }
