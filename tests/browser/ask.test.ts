@@ -152,7 +152,9 @@ describe('handing on the link', () => {
 	test('hands it to the apps of the device, where there is a way', async ({ openPage }) => {
 		const page = await openPage();
 		await page.addInitScript(() => {
-			navigator.share = async (data) => Reflect.set(globalThis, 'handed', data?.url);
+			navigator.share = async (data) => {
+				Reflect.set(globalThis, 'handed', data?.url);
+			};
 		});
 		await ask(page);
 		const address = await link(page);
