@@ -38,7 +38,9 @@ function studyDay(
 	return {
 		day,
 		summary,
-		...(phase === 'sweep' ? { description: 'A last look over what you know before the exam.' } : {}),
+		...(phase === 'sweep'
+			? { description: 'A last look over what you know before the exam.' }
+			: {}),
 		...(start === undefined ? {} : { time: { start, minutes: Math.max(1, Math.round(minutes)) } })
 	};
 }
