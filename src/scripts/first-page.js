@@ -24,15 +24,12 @@ export async function untilAnswerable(numbers) {
 		for (const number of numbers) {
 			const context = await browser.newContext({ serviceWorkers: 'block' });
 			const page = await context.newPage();
-			/** @type {Set<string>} */
-			const scripts = new Set();
-			page.on('request', (request) => {
-				const { pathname } = new URL(request.url());
-				if (pathname.endsWith('.js')) scripts.add(pathname);
-			});
+			await page.addInitScript(noteLoads);
 			await page.goto(`http://localhost:${server.port}/practice/?task=${number}`);
 			await page.locator('[data-answer], [data-answer-choice]').first().waitFor();
-			const sizes = [...scripts].map(
+			/** @type {string[]} */
+			const scripts = await page.evaluate('loadsUntilAnswerable');
+			const sizes = scripts.map(
 				(path) => gzipSync(readFileSync(join(site, path)), { level: 9 }).length
 			);
 			loads.push({ number, bytes: sizes.reduce((a, b) => a + b, 0), files: sizes.length });
@@ -43,4 +40,19 @@ export async function untilAnswerable(numbers) {
 		await browser.close();
 		server.close();
 	}
+}
+
+/** Runs in the page: notes which scripts had come by the moment there was a field to answer in. */
+function noteLoads() {
+	const watcher = new MutationObserver(() => {
+		if (!document.querySelector('[data-answer], [data-answer-choice]')) return;
+		watcher.disconnect();
+		const loads = performance
+			.getEntriesByType('resource')
+			.map(({ name }) => new URL(name).pathname);
+		Object.assign(globalThis, {
+			loadsUntilAnswerable: [...new Set(loads.filter((path) => path.endsWith('.js')))]
+		});
+	});
+	watcher.observe(document, { childList: true, subtree: true });
 }

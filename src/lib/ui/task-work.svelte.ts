@@ -1,8 +1,10 @@
 import { stepsOf, type Task } from '$lib/engine/families/task.ts';
-import { mark } from '$lib/engine/marking/mark.ts';
 import type { Entry, Verdicts } from '$lib/engine/marking/verdict.ts';
 import type { LengthUnit } from '$lib/engine/quantity/kind.ts';
 import { AnswerLine } from './answer-line.svelte.ts';
+import { markPart } from './later.ts';
+
+type Mark = Awaited<ReturnType<typeof markPart>>['mark'];
 
 /** One check of an answer: what was typed, as it was read, and the verdicts. */
 export interface Check {
@@ -69,12 +71,13 @@ export class TaskWork {
 		const wanted = this.byStep ? filled : this.lines;
 		for (const line of wanted) line.missing = line.reading.state === 'empty';
 		if (wanted.length === 0 || wanted.some((line) => !line.entry)) return null;
-		const check = this.#marked(wanted);
+		const { mark } = await markPart();
+		const check = this.#marked(wanted, mark);
 		this.checks = [...this.checks, check];
 		return check;
 	}
 
-	#marked(lines: readonly AnswerLine[]): Check {
+	#marked(lines: readonly AnswerLine[], mark: Mark): Check {
 		const entries: Record<string, Entry> = {};
 		for (const line of lines) if (line.entry) entries[line.key] = line.entry;
 		const verdicts = mark(this.task, entries);

@@ -36,7 +36,7 @@ export function sayCause(task: Task, cause: Cause, key: string): string {
 				? 'The digits are right; the decimal point is not.'
 				: 'Two digits have changed places.';
 		case 'order':
-			return `${cause.got} values are here; ${cause.wanted} are wanted.`;
+			return `${cause.got === 1 ? 'One value is' : `${cause.got} values are`} here; ${cause.wanted} are wanted.`;
 		case 'unknown':
 			return 'This number alone does not tell which step went wrong; work the steps one by one.';
 		default:
