@@ -5,6 +5,14 @@ import { compileMethods } from './src/plugins/compile-methods.ts';
 
 export default defineConfig({
 	plugins: [compileMethods(), sveltekit()],
-	build: { assetsInlineLimit: 0 },
+	build: {
+		assetsInlineLimit: 0,
+		// The lists of scripts to fetch ahead weigh more than they save: after the first visit every
+		// file is on the device. Styles must come with the component they belong to.
+		modulePreload: {
+			polyfill: false,
+			resolveDependencies: (_, files) => files.filter((file) => file.endsWith('.css'))
+		}
+	},
 	test: { projects: testProjects }
 });
