@@ -1,11 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import {
-	givenUpBy,
-	hasUnmet,
-	leftToday,
-	standRows,
-	weakSteps
-} from '../../src/lib/app/plan-view.ts';
+import { givenUpBy, hasUnmet, standRows, weakSteps } from '../../src/lib/app/plan-view.ts';
+import { leftToday } from '../../src/lib/app/run.ts';
 import { loadPlanner } from '../../src/lib/app/planner.ts';
 import type { Run, RunTask } from '../../src/lib/app/run.ts';
 import { firstSettings } from '../../src/lib/engine/schedule/course-settings.ts';

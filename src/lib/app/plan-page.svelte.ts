@@ -17,8 +17,9 @@ import { device } from './device.svelte.ts';
 import { enoughMinutes } from './enough-minutes.ts';
 import { plan } from './plan.svelte.ts';
 import { planEntries } from './plan-calendar.ts';
-import { givenUpBy, hasUnmet, leftToday, standRows, weakSteps } from './plan-view.ts';
+import { givenUpBy, hasUnmet, standRows, weakSteps } from './plan-view.ts';
 import { practice } from './practice.svelte.ts';
+import { leftToday } from './run.ts';
 
 /** What the plan page shows. */
 export interface PlanView {

@@ -6,7 +6,7 @@ import type { SkillId } from '$lib/engine/schedule/skill.ts';
 import { partsOf } from '$lib/engine/schedule/syllabus.ts';
 import type { GivenUp, StandRow, WeakStep } from '$lib/ui/plan/rows.ts';
 import type { Planner } from './planner.ts';
-import type { Run } from './run.ts';
+import { leftIn, type Run } from './run.ts';
 
 /** Where the learner stands in each topic. */
 export function standRows(planner: Planner, forecast: Forecast, learning: Learning): StandRow[] {
@@ -70,15 +70,6 @@ export function givenUpBy(planner: Planner, unreached: readonly SkillId[]): Give
 /** Whether there is a step that was never met: its share right is then assumed. */
 export function hasUnmet(planner: Planner, learning: Learning): boolean {
 	return planner.syllabus.skills.some(({ id }) => !isMetIn(learning, id));
-}
-
-/** The tasks of the plan's run for `day` that are still to be answered. */
-export function leftToday(run: Run | null, day: number): Run['tasks'] {
-	return run?.topic === 'plan' && run.day === day ? leftIn(run) : [];
-}
-
-function leftIn(run: Run | null): Run['tasks'] {
-	return (run?.tasks ?? []).filter(({ standing }) => standing === 'open');
 }
 
 function isMetIn({ memories }: Learning, skill: SkillId): boolean {

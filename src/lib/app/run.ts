@@ -96,3 +96,13 @@ function shuffled<T>(list: readonly T[], below: Below): T[] {
 	const rest = [...list];
 	return list.map(() => rest.splice(below(rest.length), 1)[0] as T);
 }
+
+/** The tasks of the plan's run for `day` that are still to be answered. */
+export function leftToday(run: Run | null, day: number): RunTask[] {
+	return run?.topic === 'plan' && run.day === day ? leftIn(run) : [];
+}
+
+/** The tasks of a run that are still to be answered. */
+export function leftIn(run: Run | null): RunTask[] {
+	return (run?.tasks ?? []).filter(({ standing }) => standing === 'open');
+}
