@@ -43,12 +43,13 @@ class Plan {
 		return planner;
 	}
 
-	async newRun(id: string, below: Below): Promise<Run | null> {
+	/** A run for today; `before` is the run it takes the place of. */
+	async newRun(id: string, below: Below, before: Run | null): Promise<Run | null> {
 		const planner = await this.load();
 		const known = this.#known();
 		if (!known) return null;
 		const planned = planner.today(known);
-		return planned.items.length > 0 ? planner.run(planned, known, id, below) : null;
+		return planned.items.length > 0 ? planner.run(planned, known, id, below, before) : null;
 	}
 
 	/** The run with the return of a missed task in it. */

@@ -39,8 +39,8 @@ export interface Planner {
 	readonly syllabus: Syllabus;
 	/** The plan's items for today, less what was done already. */
 	today(known: Known): EngineRun;
-	/** A run of tasks with fresh numbers from planned items. */
-	run(planned: EngineRun, known: Known, id: string, below: Below): Run;
+	/** A run of tasks from planned items, with numbers that are neither in the log nor in `before`. */
+	run(planned: EngineRun, known: Known, id: string, below: Below, before?: Run | null): Run;
 	forecast(known: Known): Forecast;
 	/** The run with the return of a missed task in it: in place, or else at the end. */
 	missed(run: Run, known: Known, miss: Miss, below: Below): Run;
@@ -62,7 +62,8 @@ export async function loadPlanner(): Promise<Planner> {
 		syllabus,
 		today: (known) => planRun(inputOf(known, syllabus), map),
 		forecast: (known) => forecast(inputOf(known, syllabus)),
-		run: (planned, known, id, below) => runOf(planned, known, id, below, families),
+		run: (planned, known, id, below, before = null) =>
+			runOf(planned, staleBefore(known, before, families), id, below, families),
 		missed: (run, known, miss, below) => afterMissed(run, known, miss, below, map, families),
 		taskFor: (skill, { learning }, below) => {
 			const kind = map.practices.find((practice) => practice.skill === skill)?.kind;
@@ -90,12 +91,11 @@ function inputOf({ learning, settings, day }: Known, syllabus: Syllabus): PlanIn
 
 function runOf(
 	planned: EngineRun,
-	known: Known,
+	stale: Set<string>,
 	id: string,
 	below: Below,
 	families: readonly Family[]
 ): Run {
-	const stale = new Set(known.learning.givens);
 	const tasks = planned.items.flatMap((item) => tasksFor(item, stale, below, families));
 	const { day, budget } = planned;
 	return { id, topic: 'plan', level: 1, at: 0, day, budget, tasks };
@@ -167,10 +167,7 @@ function afterMissed(
 ): Run {
 	const missed = run.tasks[index];
 	if (!missed?.planned || missed.planned.returned) return run;
-	const stale = new Set([
-		...known.learning.givens,
-		...run.tasks.map((one) => givensIn(one, families))
-	]);
+	const stale = staleBefore(known, run, families);
 	const aim = skill ?? missed.planned.skill;
 	const back: RunTask = {
 		number: freshNumber(missed.planned.kind, stale, below, families),
@@ -208,6 +205,12 @@ function withReturn(run: Run, missed: RunTask, back: RunTask, map: PracticeMap):
 		return item && item === after[at + 1] && isFirst ? [back, task] : [task];
 	});
 	return tasks.includes(back) ? tasks : [...tasks, back];
+}
+
+/** Numbers not to draw again: the newest in the log, and those of a run, worked examples too. */
+function staleBefore(known: Known, run: Run | null, families: readonly Family[]): Set<string> {
+	const inRun = (run?.tasks ?? []).map((one) => givensIn(one, families));
+	return new Set([...known.learning.givens, ...inRun]);
 }
 
 /** The numbers of a task that is already in the run. */

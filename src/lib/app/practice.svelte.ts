@@ -42,7 +42,7 @@ export class Practice {
 
 	/** Starts the plan's run for today; resolves to whether there is anything to do. */
 	async startPlan(): Promise<boolean> {
-		const run = await plan.newRun(crypto.randomUUID(), below);
+		const run = await plan.newRun(crypto.randomUUID(), below, this.run);
 		if (!run) return false;
 		this.#keep(run);
 		await this.#open();
