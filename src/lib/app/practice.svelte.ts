@@ -5,6 +5,7 @@ import { type Level, readTaskNumber, TaskNumberError } from '$lib/engine/familie
 import { noteVerdicts } from '$lib/engine/schedule/note-verdicts.ts';
 import { evidenceOf, givenUp, type SkillEvidence } from '$lib/engine/schedule/evidence.ts';
 import { givensOf } from '$lib/engine/schedule/givens.ts';
+import { painted } from '$lib/ui/painted.ts';
 import { type Check, TaskWork } from '$lib/ui/task-work.svelte.ts';
 import { below } from './chance.ts';
 import { type AttemptFacts, device } from './device.svelte.ts';
@@ -167,7 +168,7 @@ export class Practice {
 		const turn = ++this.#turn;
 		this.saved = 'saving';
 		const { typed, verdicts, opened, byStep } = facts;
-		const saved = await device.record({
+		const attempt: AttemptFacts = {
 			task: work.task.number,
 			level: work.task.id.level,
 			runId: run.id,
@@ -180,7 +181,10 @@ export class Practice {
 			seconds,
 			skills: [...skills],
 			givens: givensOf(work.task)
-		});
+		};
+		// The verdict first: writing takes as long as painting it.
+		await painted();
+		const saved = await device.record(attempt);
 		// By now it may be a later answer whose standing is shown.
 		if (turn === this.#turn) this.saved = saved ? 'saved' : 'failed';
 	}

@@ -3,12 +3,26 @@
  * has nothing better to do, so that the task can be answered sooner.
  */
 
-export const markPart = () => import('$lib/engine/marking/mark.ts');
-export const verdictPart = () => import('./Verdict.svelte');
-export const workingPart = () => import('./Working.svelte');
+export const markPart = once(() => import('$lib/engine/marking/mark.ts'));
+export const verdictPart = once(() => import('./Verdict.svelte'));
+export const workingPart = once(() => import('./Working.svelte'));
 
 /** Fetches them all when the browser is idle, so that the first verdict need not wait. */
 export function warmUp(): void {
 	const wait = globalThis.requestIdleCallback ?? ((call: () => void) => setTimeout(call, 200));
 	wait(() => void Promise.all([markPart(), verdictPart(), workingPart()]));
+}
+
+/**
+ * Keeps what was loaded: an import, even of what is there, comes back in a later task only, and
+ * the verdict would miss the next frame.
+ */
+function once<T>(load: () => Promise<T>): () => Promise<T> {
+	let loading: Promise<T> | null = null;
+	return () => {
+		loading ??= load();
+		// What could not be fetched is asked for again next time.
+		loading.catch(() => (loading = null));
+		return loading;
+	};
 }
