@@ -32,6 +32,8 @@ export class Draft {
 	/** Last place in the run at which a skill was exercised. */
 	readonly #places = new Map<SkillId, number>();
 	readonly #tries = new Map<SkillId, number>();
+	/** Kinds whose steps are all known, and stay so; asked for every candidate at every place. */
+	readonly #known = new Set<TaskKind>();
 
 	constructor(input: PlanInput, map: PracticeMap, portion: Portion, policy: Policy) {
 		this.input = input;
@@ -64,7 +66,10 @@ export class Draft {
 
 	/** The first of the kind's steps that was met neither before nor in this run. */
 	firstUnmet(kind: TaskKind): SkillId | undefined {
-		return kind.skills.find((skill) => !this.isKnown(skill));
+		if (this.#known.has(kind)) return undefined;
+		const unmet = kind.skills.find((skill) => !this.isKnown(skill));
+		if (unmet === undefined) this.#known.add(kind);
+		return unmet;
 	}
 
 	isKnown(skill: SkillId): boolean {
@@ -78,6 +83,7 @@ export class Draft {
 	 */
 	ground(kind: TaskKind): 'firm' | 'shaky' | 'missing' {
 		let ground: 'firm' | 'shaky' = 'firm';
+		if (this.#known.has(kind)) return ground;
 		for (const skill of kind.skills) {
 			if (this.isKnown(skill)) continue;
 			for (const need of this.map.needs.get(skill) ?? []) {

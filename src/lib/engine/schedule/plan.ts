@@ -69,33 +69,34 @@ function turnOfNew({ portion, input, policy }: Draft): number {
 function pick(candidates: readonly Candidate[], draft: Draft): Practice | undefined {
 	let best: Practice | undefined;
 	let bestCost = Infinity;
-	for (const candidate of candidates) {
-		if (candidate.turn >= bestCost) break;
-		const cost = candidate.turn + penalty(candidate.practice, draft);
-		if (cost < bestCost) [best, bestCost] = [candidate.practice, cost];
+	for (const { practice, turn } of candidates) {
+		if (turn >= bestCost) break;
+		const cost = turn + penalty(practice, draft, bestCost - turn);
+		if (cost < bestCost) [best, bestCost] = [practice, cost];
 	}
 	return best;
 }
 
 // What is wished for beside the turn, each wish weighing more than those before it together;
-// Infinity for what may not be. Called for every candidate at every place, so cheap things first.
-function penalty({ kind, skill }: Practice, draft: Draft): number {
+// Infinity for what may not be, or comes to `limit` anyway. Called for every candidate at every
+// place, so cheap things first.
+function penalty({ kind, skill }: Practice, draft: Draft, limit: number): number {
 	const { input, portion } = draft;
 	const last = draft.items.at(-1)?.kind;
-	const since = draft.since(skill);
 	if (!input.chosen && kind.id === last?.id) return Infinity;
+	const since = draft.since(skill);
 	if (!input.chosen && portion.phase === 'keep' && since !== undefined) return Infinity;
-	const { seconds, reading } = draft.timeFor(kind);
-	if (draft.seconds + seconds + reading > portion.seconds) return Infinity;
-	const ground = draft.ground(kind);
-	if (ground === 'missing') return Infinity;
 	let cost = 0;
-	if (ground === 'shaky') cost += 5; // still better than the same skill twice on one day
 	if (since !== undefined) cost += 10 * Math.max(1, draft.tries(skill));
 	if (since !== undefined && since <= APART) cost += 1e3;
 	if (kind.family === last?.family) cost += 2e3;
 	if (kind.id === last?.id) cost += 4e3;
-	return cost;
+	if (cost >= limit) return Infinity;
+	const { seconds, reading } = draft.timeFor(kind);
+	if (draft.seconds + seconds + reading > portion.seconds) return Infinity;
+	const ground = draft.ground(kind);
+	if (ground === 'missing') return Infinity;
+	return ground === 'shaky' ? cost + 5 : cost; // still better than the same skill twice on one day
 }
 
 function take({ kind, skill }: Practice, draft: Draft): void {
