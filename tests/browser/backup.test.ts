@@ -141,7 +141,7 @@ test('after some days the first page reminds of a backup, until there is one', a
 	await today(page);
 	expect(await page.getByText('only on this device').count()).toBe(0);
 
-	await page.clock.setSystemTime(new Date('2026-03-15T10:00:00'));
+	await page.clock.setSystemTime(new Date('2026-03-15T11:00:00'));
 	await today(page);
 	await page.getByText('Your work of the last 6 days is only on this device.').waitFor();
 	await page.getByRole('link', { name: 'Save a backup' }).click();
