@@ -5,7 +5,7 @@ import { untilAnswerable } from './first-page.js';
 import { Advice, main, runPackage, top } from './project.js';
 import { bareFirstLoad } from './size.js';
 
-/* Prints what the engine and the first page take on this machine. Asserts nothing. */
+/* Prints what the engine and the app take on this machine. Asserts nothing. */
 
 const budget = 80_000;
 
@@ -14,9 +14,7 @@ await main(async () => {
 	if (!runPackage('vite/bin/vite.js', config, { quiet: true }))
 		throw new Advice('The bench could not be built.');
 	const bench = join(top, '.reports/bench/main.js');
-	if (spawnSync(process.execPath, [bench], { stdio: 'inherit' }).status !== 0) {
-		throw new Advice('The bench of the engine stopped early.');
-	}
+	if (!runFile(bench)) throw new Advice('The bench of the engine stopped early.');
 	ensureBuilt();
 	const { stdout } = spawnSync(process.execPath, [bench, '--numbers'], { encoding: 'utf8' });
 	const loads = await untilAnswerable(stdout.trim().split(/\s+/));
@@ -28,7 +26,14 @@ await main(async () => {
 		console.log(`| task ${number} | ${kB(bytes)} | ${files} |`);
 	const most = Math.max(...loads.map(({ bytes }) => bytes));
 	console.log(`\nMost: ${kB(most)} kB of a budget of ${kB(budget)}.`);
+	if (!runFile(join(top, 'src/scripts/run.js'), 'tests/bench/app/main.ts'))
+		throw new Advice('The bench of the app stopped early.');
 });
+
+/** @param {string[]} args */
+function runFile(...args) {
+	return spawnSync(process.execPath, args, { cwd: top, stdio: 'inherit' }).status === 0;
+}
 
 /** @param {number} bytes */
 function kB(bytes) {

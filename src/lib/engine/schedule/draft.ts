@@ -34,12 +34,15 @@ export class Draft {
 	readonly #tries = new Map<SkillId, number>();
 	/** Kinds whose steps are all known, and stay so; asked for every candidate at every place. */
 	readonly #known = new Set<TaskKind>();
+	/** Seconds of the shortest task there is. */
+	readonly #shortest: number;
 
 	constructor(input: PlanInput, map: PracticeMap, portion: Portion, policy: Policy) {
 		this.input = input;
 		this.map = map;
 		this.portion = portion;
 		this.policy = policy;
+		this.#shortest = Math.min(input.pace.task, ...(input.pace.bySkill?.values() ?? []));
 	}
 
 	add(item: RunItem): void {
@@ -47,6 +50,11 @@ export class Draft {
 		this.#tries.set(item.skill, this.tries(item.skill) + 1);
 		this.items.push(item);
 		this.seconds += item.seconds + item.reading;
+	}
+
+	/** Whether no task fits any more. */
+	get isFull(): boolean {
+		return this.seconds + this.#shortest > this.portion.seconds;
 	}
 
 	memory(skill: SkillId): Memory {

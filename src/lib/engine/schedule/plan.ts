@@ -67,6 +67,8 @@ function turnOfNew({ portion, input, policy }: Draft): number {
 }
 
 function pick(candidates: readonly Candidate[], draft: Draft): Practice | undefined {
+	// Only a guard for speed: without it every candidate would be asked and found too long.
+	if (draft.isFull) return undefined;
 	let best: Practice | undefined;
 	let bestCost = Infinity;
 	for (const { practice, turn } of candidates) {

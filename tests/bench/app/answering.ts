@@ -1,0 +1,26 @@
+import type { Page } from 'playwright-core';
+import { openTask, rightAnswers, wrongAnswers } from '../../browser/keyboard.ts';
+
+/** Fills in the open task, right or wrong, and leaves the focus where Enter checks it. */
+export async function fillIn(page: Page, right: boolean): Promise<void> {
+	const task = await openTask(page);
+	for (const [key, answer] of Object.entries(right ? rightAnswers(task) : wrongAnswers(task))) {
+		const choice = page.locator(`fieldset[data-answer-choice="${key}"] input`);
+		if ((await choice.count()) > 0) {
+			const chosen = page.locator(`[data-answer-choice="${key}"] input[value="${answer}"]`);
+			await chosen.check({ force: true });
+			await chosen.focus();
+		} else {
+			await page.locator(`[data-answer="${key}"]`).fill(answer);
+			await page.locator(`[data-answer="${key}"]`).focus();
+		}
+	}
+}
+
+/** Goes on to the next task of the run. */
+export async function goOn(page: Page): Promise<void> {
+	const { number } = await openTask(page);
+	await page.locator('[data-next]').click();
+	await page.waitForURL((url) => url.searchParams.get('task') !== number);
+	await page.locator('#question').waitFor();
+}
