@@ -86,6 +86,7 @@ describe('what to look at first', () => {
 			kind: 'BS1',
 			skill: 'setback/K',
 			reason: { kind: 'missed', skill: 'setback/K', day } as const,
+			worked: false,
 			seconds: 120,
 			reading: 0,
 			returned: true

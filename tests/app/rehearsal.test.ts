@@ -251,6 +251,19 @@ describe('another tab', () => {
 		expect(log.size).toBe(10);
 	});
 
+	test('that has the answers in the log leaves the report on the page', async () => {
+		const one = await started();
+		const two = await opened();
+		two.resume();
+		await one.handIn();
+		const logged = kept.get('bucktail.rehearsal.sam') ?? '';
+		const newValue = JSON.stringify({ ...JSON.parse(logged), logged: false });
+		// The second hears of the hand-in, and while it shows the report, that all is in the log.
+		await two.heard({ key: 'bucktail.rehearsal.sam', newValue });
+		await two.heard({ key: 'bucktail.rehearsal.sam', newValue: logged });
+		expect(two).toMatchObject({ stage: 'report', saved: 'saved' });
+	});
+
 	test('of another learner is not listened to', async () => {
 		const one = await started();
 		const newValue = JSON.stringify({ ...one.paper, at: 5 });

@@ -101,22 +101,21 @@ function runOf(
 	return { id, topic: 'plan', level: 1, at: 0, day, budget, tasks };
 }
 
-/** The task of an item, and before it a worked one where its skill is met for the first time. */
+/** The task of an item, and before it a worked one where a step in it is met for the first time. */
 function tasksFor(
 	item: RunItem,
 	stale: Set<string>,
 	below: Below,
 	families: readonly Family[]
 ): RunTask[] {
-	const { kind, skill, reason, seconds, reading, returned } = item;
-	const planned: Planned = { kind: kind.id, skill, reason, seconds, reading, returned };
+	const planned: Planned = { ...item, kind: item.kind.id };
 	const task: RunTask = {
-		number: freshNumber(kind.id, stale, below, families),
+		number: freshNumber(planned.kind, stale, below, families),
 		standing: 'open',
 		planned
 	};
-	if (reason.kind !== 'new' || !reason.worked) return [task];
-	const shown = freshNumber(kind.id, stale, below, families);
+	if (!planned.worked) return [task];
+	const shown = freshNumber(planned.kind, stale, below, families);
 	return [{ number: shown, standing: 'shown', planned }, task];
 }
 
@@ -176,6 +175,7 @@ function afterMissed(
 			...missed.planned,
 			skill: aim,
 			reason: { kind: 'missed', skill: aim, day: run.day },
+			worked: false,
 			reading: 0,
 			returned: true
 		}

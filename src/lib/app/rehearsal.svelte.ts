@@ -120,7 +120,7 @@ export class Rehearsal {
 
 	/** Shows the rehearsal that was handed in last. */
 	showReport(): void {
-		if (this.paper?.end !== null) this.stage = 'report';
+		if (this.paper && this.paper.end !== null) this.stage = 'report';
 	}
 
 	setUp(): void {
@@ -135,7 +135,10 @@ export class Rehearsal {
 		const { stage } = this;
 		await this.#take(paper);
 		if (stage === 'running' && this.stage === 'offer') this.resume();
-		else if (stage === 'running' && this.stage === 'set-up') this.showReport();
+		else if (stage !== 'set-up' && this.stage === 'set-up') {
+			if (paper.logged) this.saved = 'saved';
+			this.showReport();
+		}
 	}
 
 	/** Writes the answers to the log, again where that failed before. */

@@ -20,7 +20,7 @@ const notesSchema = v.object({
 const reasonSchema = v.variant('kind', [
 	v.object({ kind: v.literal('missed'), skill: v.string(), day: v.number() }),
 	v.object({ kind: v.literal('fading'), skill: v.string(), day: v.number(), recall: v.number() }),
-	v.object({ kind: v.literal('new'), skill: v.string(), worked: v.boolean() }),
+	v.object({ kind: v.literal('new'), skill: v.string() }),
 	v.object({ kind: v.literal('sweep'), skill: v.string(), exam: v.number() }),
 	v.object({ kind: v.literal('chosen'), skill: v.string() })
 ]);
@@ -31,6 +31,7 @@ const plannedSchema = v.object({
 	skill: v.string(),
 	reason: reasonSchema,
 	seconds: v.number(),
+	worked: v.boolean(),
 	reading: v.number(),
 	returned: v.boolean()
 });

@@ -33,6 +33,8 @@ export interface Planned {
 	skill: string;
 	reason: Reason;
 	seconds: number;
+	/** Whether another of the kind is shown worked before it. */
+	worked: boolean;
 	reading: number;
 	returned: boolean;
 }

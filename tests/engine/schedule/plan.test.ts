@@ -69,8 +69,9 @@ describe('before the exam', () => {
 	test('a first meeting is shown worked and takes the time of reading', () => {
 		const run = planRun(input({ pace: { task: 60, worked: 90 } }));
 		expect(run.items[0]).toMatchObject({
+			worked: true,
 			reading: 90,
-			reason: { kind: 'new', skill: 'a', worked: true }
+			reason: { kind: 'new', skill: 'a' }
 		});
 		expect(run.items).toHaveLength(2); // 150 seconds each of 300
 	});
@@ -94,7 +95,7 @@ describe('before the exam', () => {
 		expect(new Set(order.slice(0, 5)).size).toBe(5);
 		expect(new Set(order.slice(5, 10)).size).toBe(5);
 		expect(order).not.toMatch(/(.).?\1/);
-		expect(run.items[5]?.reason).toMatchObject({ kind: 'new', worked: false });
+		expect(run.items[5]).toMatchObject({ reason: { kind: 'new' }, worked: false });
 	});
 
 	test('a skill exercised on the way counts as practised just now', () => {
@@ -102,6 +103,19 @@ describe('before the exam', () => {
 		const syllabus = { skills: five.slice(0, 4).map((id) => skill(id)), kinds };
 		const memories = new Map(['a', 'b', 'c', 'd'].map((id, i) => [id, rightOn(monday - 20 + i)]));
 		expect(aims(planRun(input({ syllabus, memories })))).toBe('abcdb');
+	});
+
+	test('a miss is told as one, also where a new step of the task is shown worked first', () => {
+		const kinds = [kind('ka', ['b', 'a']), kind('kc', ['c'])];
+		const syllabus = { skills: ['a', 'b', 'c'].map((id) => skill(id)), kinds };
+		const memories = new Map([
+			['a', remember(emptyMemory, 'wrong', monday - 9)],
+			['c', rightOn(monday - 1)]
+		]);
+		expect(planRun(input({ syllabus, memories })).items[0]).toMatchObject({
+			reason: { kind: 'missed', skill: 'a', day: monday - 9 },
+			worked: true
+		});
 	});
 
 	test('the last seen is told with its day and what is left of it', () => {
@@ -278,14 +292,14 @@ describe('in every situation', () => {
 		fc.assert(
 			fc.property(someInput, (drawn) => {
 				const met = new Set(drawn.memories.keys());
-				for (const { kind: chosen, reason } of planRun(drawn).items) {
+				for (const { kind: chosen, worked } of planRun(drawn).items) {
 					const unmet = chosen.skills.filter((id) => !met.has(id));
 					for (const id of chosen.skills) {
 						const needs = drawn.syllabus.skills.find((s) => s.id === id)?.needs ?? [];
 						const open = needs.filter((need) => !met.has(need) && !chosen.skills.includes(need));
 						if (unmet.includes(id)) expect(open).toEqual([]);
 					}
-					expect(reason.kind === 'new' && reason.worked).toBe(unmet.length > 0);
+					expect(worked).toBe(unmet.length > 0);
 					chosen.skills.forEach((id) => met.add(id));
 				}
 			})

@@ -16,11 +16,12 @@ const item = (letter: string, numbers: Partial<RunItem> = {}): RunItem => ({
 	skill: `${letter}/1`,
 	reason: { kind: 'fading', skill: `${letter}/1`, day: 1, recall: 0.5 },
 	seconds: 60,
+	worked: false,
 	reading: 0,
 	returned: false,
 	...numbers
 });
-const isNew: Reason = { kind: 'new', skill: 'x', worked: true };
+const isNew: Reason = { kind: 'new', skill: 'x' };
 const runOf = (letters: string, numbers: Partial<RunItem> = {}): Run => {
 	const items = [...letters].map((letter) => item(letter, numbers));
 	return { day: 7, items, budget: runSeconds(items) };
@@ -63,8 +64,9 @@ describe('after a miss', () => {
 	});
 
 	test('reading of the worked task is not repeated', () => {
-		const run = afterMiss(runOf('abcdef', { reason: isNew, reading: 30 }), 0);
-		expect(run.items[3]).toMatchObject({ returned: true, seconds: 60, reading: 0 });
+		const run = afterMiss(runOf('abcdef', { reason: isNew, worked: true, reading: 30 }), 0);
+		const back = { returned: true, seconds: 60, worked: false, reading: 0 };
+		expect(run.items[3]).toMatchObject(back);
 	});
 
 	test.each([
@@ -82,6 +84,7 @@ describe('after a miss', () => {
 			run.items.reduce((r: Run, _, i) => afterMiss(r, i), run).items.filter((i) => i.returned);
 		expect(missAll(runOf('abcdefghijklmnopqrst'))).toHaveLength(2);
 		expect(missAll(runOf('abcdefghijklmnopqrst', { reason: isNew }))).toHaveLength(5);
+		expect(missAll(runOf('abcdefghijklmnopqrst', { worked: true }))).toHaveLength(5);
 	});
 
 	test('an earlier return is not dropped for a new one', () => {

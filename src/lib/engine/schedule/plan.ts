@@ -103,16 +103,18 @@ function penalty({ kind, skill }: Practice, draft: Draft, limit: number): number
 
 function take({ kind, skill }: Practice, draft: Draft): void {
 	const reason = reasonFor(kind, skill, draft);
-	draft.add({ kind, skill, reason, ...draft.timeFor(kind), returned: false });
+	const worked = draft.firstUnmet(kind) !== undefined;
+	draft.add({ kind, skill, reason, worked, ...draft.timeFor(kind), returned: false });
 }
 
 function reasonFor(kind: TaskKind, skill: SkillId, draft: Draft): Reason {
 	const memory = draft.memory(skill);
+	if (!draft.input.chosen && memory.missedDay !== null)
+		return { kind: 'missed', skill, day: memory.missedDay };
 	const unmet = draft.firstUnmet(kind);
-	if (unmet !== undefined) return { kind: 'new', skill: unmet, worked: true };
-	if (!isMet(memory)) return { kind: 'new', skill, worked: false };
+	if (unmet !== undefined) return { kind: 'new', skill: unmet };
+	if (!isMet(memory)) return { kind: 'new', skill };
 	if (draft.input.chosen) return { kind: 'chosen', skill };
-	if (memory.missedDay !== null) return { kind: 'missed', skill, day: memory.missedDay };
 	const { exam } = draft.input.course;
 	if (draft.portion.phase === 'sweep' && exam !== null) return { kind: 'sweep', skill, exam };
 	const day = Math.floor(memory.lastDay);

@@ -12,8 +12,8 @@ export type Reason =
 			readonly day: number;
 			readonly recall: number;
 	  }
-	/** First met today: shown worked first when `worked`, then on one's own. */
-	| { readonly kind: 'new'; readonly skill: SkillId; readonly worked: boolean }
+	/** First met today. */
+	| { readonly kind: 'new'; readonly skill: SkillId }
 	/** Part of the final look over everything before the exam on `exam`. */
 	| { readonly kind: 'sweep'; readonly skill: SkillId; readonly exam: number }
 	/** The learner picked the topic. */
@@ -27,7 +27,9 @@ export interface RunItem {
 	readonly reason: Reason;
 	/** Time the task is expected to take. */
 	readonly seconds: number;
-	/** Time to read it worked first, at a first meeting; else 0. */
+	/** Whether another of the kind is shown worked before it, for a step in it is met first here. */
+	readonly worked: boolean;
+	/** Time to read the worked one; 0 without it. */
 	readonly reading: number;
 	/** Whether a miss put it here. */
 	readonly returned: boolean;
@@ -68,14 +70,14 @@ export function afterMiss(run: Run, index: number, step?: SkillId, policy = SHIP
 	return run;
 }
 
-function mayReturn({ reason }: RunItem, { items }: Run, policy: Policy): boolean {
-	const share = reason.kind === 'new' ? policy.newReturns : policy.returns;
+function mayReturn({ reason, worked }: RunItem, { items }: Run, policy: Policy): boolean {
+	const share = reason.kind === 'new' || worked ? policy.newReturns : policy.returns;
 	return items.filter((item) => item.returned).length + 1 <= share * items.length;
 }
 
 function returning({ kind, seconds }: RunItem, skill: SkillId, day: number): RunItem {
 	const reason: Reason = { kind: 'missed', skill, day };
-	return { kind, skill, seconds, reading: 0, reason, returned: true };
+	return { kind, skill, seconds, worked: false, reading: 0, reason, returned: true };
 }
 
 // Whether a task put in at `at` would get such a neighbour.
