@@ -60,6 +60,33 @@ export function openAgain({ name, folds, troubles = [] }: OpenOptions = {}): Pro
 export async function wipe(store: Store): Promise<void> {
 	store.close();
 	await deleteDB(store.db.name);
+	await deleteCopy(store);
+}
+
+/** As a browser does that finds the files of the copy damaged. */
+export async function deleteCopy({ db }: Store): Promise<void> {
+	const factory = await copies();
+	await new Promise((resolve) => (factory.deleteDatabase(db.name).onsuccess = resolve));
+}
+
+/** Everything in the copy of a store. */
+export async function copied({ db }: Store): Promise<LogEvent[]> {
+	const factory = await copies();
+	const opened = await new Promise<IDBDatabase>((resolve) => {
+		const opening = factory.open(db.name);
+		opening.onsuccess = () => resolve(opening.result);
+	});
+	const reading = opened.transaction('events').objectStore('events').getAll();
+	await new Promise((resolve) => (reading.onsuccess = resolve));
+	opened.close();
+	return reading.result as LogEvent[];
+}
+
+async function copies(): Promise<IDBFactory> {
+	const { storageBuckets } = navigator as unknown as {
+		storageBuckets: { open(name: string): Promise<{ indexedDB: IDBFactory }> };
+	};
+	return (await storageBuckets.open('bucktail-copy')).indexedDB;
 }
 
 /** A learner with an empty log. */

@@ -11,7 +11,7 @@ import { append, events, merge } from '../../src/lib/storage/log.ts';
 import type { Store } from '../../src/lib/storage/store.ts';
 import { LearnerRemoved } from '../../src/lib/storage/trouble.ts';
 import { attempt } from './event-arbitrary.ts';
-import { collect, everything, freshStore, openAgain, tally, trail } from './fresh-store.ts';
+import { collect, copied, everything, freshStore, openAgain, tally, trail } from './fresh-store.ts';
 
 afterEach(() => {
 	localStorage.clear();
@@ -181,6 +181,8 @@ describe('removing', () => {
 		expect(Object.keys(left).sort()).toEqual(['events', 'folds', 'learners']);
 		expect(JSON.stringify(left)).not.toContain(sam);
 		expect(JSON.stringify(left)).not.toContain('Sam');
+		const copy = await copied(store);
+		expect(copy.map(({ learner }) => learner)).toEqual([kit, kit, kit]);
 		expect(Object.values(left).map((rows) => rows.length)).toEqual([3, 2, 1]);
 		expect(Object.keys(localStorage).sort()).toEqual(
 			[

@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { unwrap } from 'idb';
 import { describe, expect, onTestFinished, test, vi } from 'vitest';
 import { compareEvents, type LogEvent } from '../../src/lib/engine/schedule/event.ts';
 import { foldState } from '../../src/lib/storage/fold.ts';
@@ -20,25 +21,28 @@ describe('append', () => {
 		other.close();
 	});
 
-	test('asks for a strict transaction and waits until it is complete', async () => {
+	test('asks for a strict transaction, then for the copy’s, and waits until both are complete', async () => {
 		const store = await freshStore();
 		const began: IDBTransaction[] = [];
-		let completed = false;
+		const completed: IDBTransaction[] = [];
 		const begin = IDBDatabase.prototype.transaction;
 		const spy = vi.spyOn(IDBDatabase.prototype, 'transaction').mockImplementation(function (
 			this: IDBDatabase,
 			...args
 		) {
 			const tx = begin.apply(this, args);
-			tx.addEventListener('complete', () => (completed = true));
+			if (tx.mode !== 'readwrite') return tx;
+			tx.addEventListener('complete', () => completed.push(tx));
 			began.push(tx);
 			return tx;
 		});
 		onTestFinished(() => spy.mockRestore());
 		await append(store, attempt());
-		expect(completed).toBe(true);
-		expect(began.map(({ mode, durability }) => [mode, durability])).toEqual([
-			['readwrite', 'strict']
+		expect(completed).toEqual(began);
+		const log = began.map(({ db, durability }) => [db === unwrap(store.db), durability]);
+		expect(log).toEqual([
+			[true, 'strict'],
+			[false, 'default']
 		]);
 	});
 

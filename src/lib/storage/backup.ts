@@ -8,7 +8,7 @@ import {
 	writeBackup
 } from './backup-file.ts';
 import { write, type Writing } from './database.ts';
-import { addEvents } from './log.ts';
+import { writeEvents } from './log.ts';
 import { freeNickname } from './nickname.ts';
 import { type EventTable, pagesOf } from './pages.ts';
 import type { Store } from './store.ts';
@@ -72,12 +72,12 @@ export interface Restored {
 
 /** Adds what a backup holds to this device, all of it or nothing; what is here stays. */
 export async function restore(store: Store, { made, learners }: Backup): Promise<Restored> {
-	const restored = await write(store.db, async (tx) => {
+	const restored = await writeEvents(store, async (tx, add) => {
 		let learnersNew = 0;
 		let eventsNew = 0;
 		for (const learner of learners) {
 			if (await addMissing(tx, learner, Date.parse(made))) learnersNew++;
-			const added = await addEvents(tx, store, learner.events);
+			const added = await add(learner.events);
 			eventsNew += added.length;
 			await noteSaved(tx, learner.id, added.length);
 		}

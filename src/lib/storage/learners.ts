@@ -1,5 +1,5 @@
 import { allOf, type Learner, write, type Writing } from './database.ts';
-import { addEvents } from './log.ts';
+import { type Add, writeEvents } from './log.ts';
 import { readNickname } from './nickname.ts';
 import { stamped } from './stamp.ts';
 import type { Store } from './store.ts';
@@ -22,7 +22,7 @@ export async function addLearner(store: Store, typed: string): Promise<LearnerCh
 	const id = crypto.randomUUID();
 	return tell(
 		store,
-		await write(store.db, async (tx) => {
+		await writeEvents(store, async (tx, add) => {
 			const reading = readNickname(typed, await nicknames(tx));
 			if (!reading.ok) return reading;
 			const now = Date.now();
@@ -35,7 +35,7 @@ export async function addLearner(store: Store, typed: string): Promise<LearnerCh
 				unsaved: 0,
 				backedUp: null
 			});
-			return giveName(tx, store, id, reading.nickname);
+			return giveName(tx, add, id, reading.nickname);
 		})
 	);
 }
@@ -48,9 +48,9 @@ export async function renameLearner(
 ): Promise<LearnerChange> {
 	return tell(
 		store,
-		await write(store.db, async (tx) => {
+		await writeEvents(store, async (tx, add) => {
 			const reading = readNickname(typed, await nicknames(tx, id));
-			return reading.ok ? giveName(tx, store, id, reading.nickname) : reading;
+			return reading.ok ? giveName(tx, add, id, reading.nickname) : reading;
 		})
 	);
 }
@@ -66,11 +66,16 @@ export async function useLearner(store: Store, id: string): Promise<void> {
 /** Removes a learner and every trace: events, caches and what the pages kept. */
 export async function removeLearner(store: Store, id: string): Promise<void> {
 	for (const area of [localStorage, sessionStorage]) forgetKeys(area, id);
+	// From the copy first, or an empty log would be filled from what it still holds; and again last,
+	// for what another tab has added meanwhile.
+	const copy = await store.copy;
+	await copy?.remove(id);
 	await write(store.db, async (tx) => {
 		await tx.objectStore('events').delete(allOf(id));
 		await tx.objectStore('folds').delete(allOf(id));
 		await tx.objectStore('learners').delete(id);
 	});
+	await copy?.remove(id);
 	store.changed([id]);
 }
 
@@ -94,14 +99,14 @@ async function nicknames(tx: Writing, except?: string): Promise<string[]> {
 
 async function giveName(
 	tx: Writing,
-	store: Store,
+	add: Add,
 	id: string,
 	nickname: string
 ): Promise<LearnerChange> {
 	const { named } = await learnerIn(tx, id);
 	// Newer than the last naming even where the clock was set back, or the old name would stay.
 	const at = new Date(Math.max(Date.now(), named.at + 1));
-	await addEvents(tx, store, [stamped(id, { type: 'learner', nickname }, at)]);
+	await add([stamped(id, { type: 'learner', nickname }, at)]);
 	return { ok: true, learner: await learnerIn(tx, id) };
 }
 

@@ -25,7 +25,7 @@ export async function append(store: Store, event: LogEvent): Promise<void> {
 export async function merge(store: Store, events: readonly LogEvent[]): Promise<number> {
 	const broken = events.find((event) => !readEvent(event).ok);
 	if (broken) throw new Error(`unreadable event: ${broken.type} ${broken.id}`);
-	const added = await write(store.db, (tx) => addEvents(tx, store, events));
+	const added = await writeEvents(store, (_, add) => add(events));
 	if (added.length > 0) store.changed([...new Set(added.map(({ learner }) => learner))]);
 	return added.length;
 }
@@ -54,10 +54,43 @@ export function count(store: Store, learner: string): Promise<number> {
 	return store.db.count('events', allOf(learner));
 }
 
-/** Adds events inside a transaction and returns the new ones. */
+/** Adds events inside a transaction, and returns the new ones. */
+export type Add = (events: readonly LogEvent[]) => Promise<LogEvent[]>;
+
+/** Writes all of `work` or nothing, and what it adds into the copy of the log too. */
+export async function writeEvents<T>(
+	store: Store,
+	work: (tx: Writing, add: Add) => Promise<T>
+): Promise<T> {
+	const added: LogEvent[] = [];
+	const result = await write(store.db, (tx) =>
+		work(tx, async (events) => {
+			const own = await addEvents(tx, store, events);
+			added.push(...own);
+			return own;
+		})
+	);
+	await copyEvents(store, added);
+	return result;
+}
+
+async function copyEvents({ db, copy }: Store, added: readonly LogEvent[]): Promise<void> {
+	const opened = await copy;
+	if (!opened) return;
+	try {
+		await opened.add(added);
+		// Another tab may have removed the learner between the two writes.
+		for (const learner of byLearner(added).keys())
+			if (!(await db.getKey('learners', learner))) await opened.remove(learner);
+	} catch {
+		// The log holds them; the copy catches up the next time.
+	}
+}
+
+/** Adds events inside a transaction to the log alone, and returns the new ones. */
 export async function addEvents(
 	tx: Writing,
-	store: Store,
+	store: Pick<Store, 'folds'>,
 	events: readonly LogEvent[]
 ): Promise<LogEvent[]> {
 	const added = (await newOf(tx, events)).sort(compareEvents);
@@ -79,7 +112,7 @@ async function newOf(tx: Writing, events: readonly LogEvent[]): Promise<LogEvent
 	return [...byId.values()];
 }
 
-function byLearner(events: readonly LogEvent[]): Map<string, LogEvent[]> {
+export function byLearner(events: readonly LogEvent[]): Map<string, LogEvent[]> {
 	const groups = new Map<string, LogEvent[]>();
 	for (const event of events) {
 		const group = groups.get(event.learner);

@@ -8,7 +8,8 @@ export type EventTable = Pick<
 	'getAll' | 'openCursor'
 >;
 
-const pageLength = 500;
+/** Events read or written at a time. */
+export const pageLength = 500;
 
 /** Part of a learner's log. */
 export interface Span {

@@ -1,5 +1,7 @@
+import { type LogCopy, openCopy } from './copy.ts';
 import { type Database, openDatabase } from './database.ts';
 import type { Fold } from './fold.ts';
+import { recoverLog } from './recover.ts';
 import type { Trouble } from './trouble.ts';
 
 /** The store of this device, open. */
@@ -7,6 +9,8 @@ export interface Store {
 	readonly db: Database;
 	/** The folds whose cache is kept up to date. */
 	readonly folds: readonly Fold<unknown>[];
+	/** The second copy of the log; null where this browser has none. */
+	readonly copy: Promise<LogCopy | null>;
 	/** Calls `listener` with the learners that another tab changed, until the return is called. */
 	onChange(listener: (learners: readonly string[]) => void): () => void;
 	/** Tells the other tabs that something of these learners changed. */
@@ -25,10 +29,17 @@ export interface StoreOptions {
 export async function openStore(options: StoreOptions): Promise<Store> {
 	const { folds, onTrouble, name = 'bucktail' } = options;
 	const db = await openDatabase(name, onTrouble);
+	const copy = openCopy(db);
+	// With learners in it the store is whole, and nothing waits for the copy.
+	if ((await db.count('learners')) === 0) {
+		const found = await copy;
+		if (found) await recoverLog({ db, folds }, found);
+	}
 	const tabs = new BroadcastChannel(name);
 	return {
 		db,
 		folds,
+		copy,
 		onChange(listener) {
 			const hear = ({ data }: MessageEvent<readonly string[]>) => listener(data);
 			tabs.addEventListener('message', hear);
@@ -40,6 +51,7 @@ export async function openStore(options: StoreOptions): Promise<Store> {
 		close() {
 			tabs.close();
 			db.close();
+			void copy.then((found) => found?.close());
 		}
 	};
 }
