@@ -5,7 +5,7 @@ import type { Run, RunTask } from '../../src/lib/app/run.ts';
 import { drawTask } from '../../src/lib/engine/families/task.ts';
 import { readTaskNumber } from '../../src/lib/engine/families/task-number.ts';
 import { firstSettings } from '../../src/lib/engine/schedule/course-settings.ts';
-import { dayOf } from '../../src/lib/engine/schedule/day.ts';
+import { dayOf, isoOf } from '../../src/lib/engine/schedule/day.ts';
 import { givensOf, numbersIn } from '../../src/lib/engine/schedule/givens.ts';
 import { emptyLearning } from '../../src/lib/engine/schedule/learning.ts';
 import { belowFrom } from './seeded-chance.ts';
@@ -24,8 +24,9 @@ function givensAt(number: string): string {
 
 /** What is known of somebody after some days of the plan, a task in three missed. */
 function knownAfter(days: number, seed = 1): Known {
-	const learner = new SimulatedLearner(planner, firstSettings(start), belowFrom(seed));
-	for (let day = monday; day < monday + days; day++) learner.practise(day, 3);
+	const below = belowFrom(seed);
+	const learner = new SimulatedLearner(planner, firstSettings(start), below);
+	for (let day = monday; day < monday + days; day++) learner.practise(day, () => below(10) < 3);
 	return learner.known(monday + days);
 }
 
@@ -59,6 +60,26 @@ describe('a run from the plan', () => {
 				expect(givensAt(tasks[i + 1]?.number ?? '')).not.toBe(givensAt(task.number));
 			}
 		});
+	});
+
+	test('two misses on a Wednesday return the same day and on Friday, with new numbers', () => {
+		const wednesday = monday + 2;
+		const settings = { ...firstSettings(start), minutes: 20, exam: isoOf(wednesday + 23) };
+		const learner = new SimulatedLearner(planner, settings, belowFrom(3));
+		const { met } = learner;
+		learner.practise(wednesday, () => met.length < 2);
+		const missed = met.filter(({ right }) => !right).map(({ runTask }) => runTask.planned?.kind);
+		expect(missed).toHaveLength(2);
+		const returned = met.filter(({ runTask }) => runTask.planned?.returned);
+		expect(returned.map(({ runTask }) => runTask.planned?.kind)).toEqual(missed);
+		const skills = returned.map(({ runTask }) => runTask.planned?.skill);
+		const friday = runFor(learner.known(wednesday + 2));
+		for (const skill of skills) {
+			const task = friday.tasks.find(({ planned }) => planned?.skill === skill);
+			expect(task?.planned?.reason).toEqual({ kind: 'missed', skill, day: wednesday });
+			const before = met.map(({ runTask: { number } }) => givensAt(number));
+			expect(before).not.toContain(givensAt(task?.number ?? ''));
+		}
 	});
 
 	test('has no numbers twice', () => {

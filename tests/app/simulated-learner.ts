@@ -23,7 +23,7 @@ export interface Met {
 	readonly right: boolean;
 }
 
-/** Somebody who does the plan's tasks day by day, right or wrong by chance. */
+/** Somebody who does the plan's tasks day by day. */
 export class SimulatedLearner {
 	readonly met: Met[] = [];
 	learning: Learning = emptyLearning();
@@ -41,21 +41,22 @@ export class SimulatedLearner {
 		return { learning: this.learning, settings: this.#settings, day };
 	}
 
-	/** Does the day's run, missing a task in `missesIn` of ten. */
-	practise(day: number, missesIn: number): void {
+	/** Does the day's run, and misses what `isMissed` says of its tasks. */
+	practise(day: number, isMissed: (runTask: RunTask) => boolean): void {
 		const planned = this.#planner.today(this.known(day));
 		if (planned.items.length === 0) return;
 		let run = this.#planner.run(planned, this.known(day), `run ${day}`, this.#below);
 		for (let at = 0; at < run.tasks.length; at++) {
 			run = { ...run, at };
 			const runTask = run.tasks[at];
-			if (runTask && runTask.standing !== 'shown') run = this.#answer(run, runTask, day, missesIn);
+			if (runTask && runTask.standing !== 'shown') {
+				run = this.#answer(run, runTask, day, !isMissed(runTask));
+			}
 		}
 	}
 
-	#answer(run: Run, runTask: RunTask, day: number, missesIn: number): Run {
+	#answer(run: Run, runTask: RunTask, day: number, right: boolean): Run {
 		const task = this.draw(runTask.number);
-		const right = this.#below(10) >= missesIn;
 		this.met.push({ day, runTask, task, right });
 		const attempt = attemptOn(task, right, day);
 		this.learning = learningFold.apply(this.learning, attempt);

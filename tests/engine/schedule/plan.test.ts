@@ -66,6 +66,16 @@ describe('before the exam', () => {
 		expect(aims(planRun(input({ memories })))).toMatch(/^ebcda?/);
 	});
 
+	test('what was missed comes before new skills two days later, until it is right on another day', () => {
+		const missed = remember(emptyMemory, 'wrong', monday - 2);
+		const first = (memory: Memory) =>
+			planRun(input({ memories: new Map([['e', memory]]) })).items[0]?.skill;
+		expect(first(missed)).toBe('e');
+		expect(first(remember(missed, 'right', monday - 2))).toBe('e');
+		expect(first(remember(missed, 'right', monday - 1))).toBe('a');
+		expect(first(remember(emptyMemory, 'wrong', monday - 1))).toBe('a');
+	});
+
 	test('a first meeting is shown worked and takes the time of reading', () => {
 		const run = planRun(input({ pace: { task: 60, worked: 90 } }));
 		expect(run.items[0]).toMatchObject({

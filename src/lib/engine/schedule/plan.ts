@@ -1,7 +1,7 @@
 import { type Portion, portionOn } from './calendar.ts';
 import { Draft, type PlanInput } from './draft.ts';
 import { isMet, recall } from './memory.ts';
-import { SHIPPED, isDue, urgency, urgencyOfNew } from './policy.ts';
+import { SHIPPED, isDue, isOwed, urgency, urgencyOfNew } from './policy.ts';
 import { type Practice, type PracticeMap, mapPractice } from './practice.ts';
 import type { Reason, Run } from './run.ts';
 import type { SkillId, TaskKind } from './skill.ts';
@@ -52,7 +52,9 @@ function isWanted(skill: SkillId, { input, portion, policy }: Draft): boolean {
 function turnOf({ skill, rung }: Practice, ofNew: number, draft: Draft): number {
 	const memory = draft.memory(skill);
 	if (!isMet(memory)) return ofNew; // the first of equals is taken: the easiest kind
-	const turn = 1 / (1 + urgency(memory, draft.input.day, draft.policy));
+	const { input, policy } = draft;
+	const turn = 1 / (1 + urgency(memory, input.day, policy));
+	if (isOwed(memory, input.day, policy)) return Math.min(turn, ofNew) / 2;
 	return turn + LEVEL_WEIGHT * Math.abs(rung - memory.grasp);
 }
 

@@ -23,6 +23,11 @@ export interface Policy {
 	 * the test, but ever more slowly (Cepeda and others 2008).
 	 */
 	readonly rest: number;
+	/**
+	 * The same for a skill that was missed and not put right on a later day, whatever the course:
+	 * whoever misses something on Wednesday meets it again on Friday.
+	 */
+	readonly missRest: number;
 	/** Grasp wanted before others are built on a skill: right twice, or right after a miss. */
 	readonly inHand: number;
 	/**
@@ -41,7 +46,8 @@ export const SHIPPED: Policy = {
 	sweepDays: 3,
 	sweepCap: 2,
 	trust: 0.25,
-	rest: 1.25,
+	rest: 1.5,
+	missRest: 2,
 	inHand: 0.7,
 	returns: 0.1,
 	newReturns: 0.25,
@@ -60,6 +66,11 @@ export function urgency(memory: Memory, day: number, policy: Policy): number {
 /** The urgency at which a met skill goes ahead of a new one, in a course of so many days. */
 export function urgencyOfNew(courseDays: number, policy: Policy): number {
 	return policy.rest * Math.sqrt(courseDays);
+}
+
+/** Whether a skill goes ahead of new ones because it was missed. */
+export function isOwed({ missedDay, lastDay }: Memory, day: number, policy: Policy): boolean {
+	return missedDay !== null && day - Math.floor(lastDay) >= policy.missRest;
 }
 
 /** Whether a met skill is due when no exam lies ahead. */
