@@ -40,18 +40,23 @@ function joined(sign: string) {
 
 function named(name: string) {
 	return (shown: readonly (readonly Part[])[]): Part[] => [
-		`<mtext>${name}</mtext><mrow><mo>(</mo>`,
+		`<mtext>${name}\u00a0</mtext><mrow><mo>(</mo>`,
 		...shown.flatMap((part, i) => (i === 0 ? part : ['<mo>,</mo>', ...part])),
 		'<mo>)</mo></mrow>'
 	];
 }
 
-/** A rivet number's parts behind its standard. */
+const apart = '<mspace width="0.5em"/>';
+
+/** A rivet number's parts behind its standard, a little apart so that each can be read. */
 function numberWith(standard: string) {
 	return ([head = [], letters = [], diameter = [], length = []]: readonly (readonly Part[])[]) => [
 		text(standard),
+		apart,
 		...head,
+		apart,
 		...letters,
+		apart,
 		...diameter,
 		'<mo>-</mo>',
 		...length
