@@ -11,6 +11,7 @@ import { mapPractice, type PracticeMap } from '$lib/engine/schedule/practice.ts'
 import { afterMiss, type Run as EngineRun, type RunItem } from '$lib/engine/schedule/run.ts';
 import type { SkillId, Syllabus } from '$lib/engine/schedule/skill.ts';
 import { partsOf, syllabusOf } from '$lib/engine/schedule/syllabus.ts';
+import { sayReason } from '$lib/ui/reason.ts';
 import { type Below, numberOf, type Planned, type Run, type RunTask } from './run.ts';
 
 /*
@@ -46,6 +47,8 @@ export interface Planner {
 	missed(run: Run, known: Known, miss: Miss, below: Below): Run;
 	/** Number of a fresh task of a skill, of the easiest kind; null when no kind exercises it. */
 	taskFor(skill: SkillId, known: Known, below: Below): string | null;
+	/** Why the plan chose a task, in one to three sentences. */
+	why(planned: Pick<Planned, 'reason' | 'worked'>, learning: Learning | null, day: number): string;
 	/** Label of a skill, as on a worked step. */
 	label(skill: SkillId): string;
 	/** The sentence of a slip in a skill. */
@@ -57,6 +60,12 @@ export async function loadPlanner(): Promise<Planner> {
 	const syllabus = syllabusOf(families);
 	const map = mapPractice(syllabus);
 	const byId = new Map(families.map((family) => [family.method.id, family.method]));
+	const label = (skill: SkillId) => {
+		const { method, step } = partsOf(skill);
+		return byId.get(method)?.steps[step]?.label ?? step;
+	};
+	const slipSays = (skill: SkillId, slip: string) =>
+		byId.get(partsOf(skill).method)?.slips[slip]?.says ?? '';
 	return {
 		families,
 		syllabus,
@@ -69,11 +78,13 @@ export async function loadPlanner(): Promise<Planner> {
 			const kind = map.practices.find((practice) => practice.skill === skill)?.kind;
 			return kind ? freshNumber(kind.id, new Set(learning.givens), below, families) : null;
 		},
-		label: (skill) => {
-			const { method, step } = partsOf(skill);
-			return byId.get(method)?.steps[step]?.label ?? step;
+		why: (planned, learning, day) => {
+			const { skill } = planned.reason;
+			const slip = learning?.slips[skill]?.slip;
+			return sayReason(planned, label(skill), slip ? slipSays(skill, slip) : '', day);
 		},
-		slipSays: (skill, slip) => byId.get(partsOf(skill).method)?.slips[slip]?.says ?? ''
+		label,
+		slipSays
 	};
 }
 

@@ -3,8 +3,9 @@ import { cardByCode } from '$lib/engine/families/catalogue.ts';
 import { type Task, taskFromNumber } from '$lib/engine/families/task.ts';
 import { type Level, readTaskNumber, TaskNumberError } from '$lib/engine/families/task-number.ts';
 import { noteVerdicts } from '$lib/engine/schedule/note-verdicts.ts';
-import { evidenceOf, givenUp, type SkillEvidence } from '$lib/engine/schedule/evidence.ts';
+import type { SkillEvidence } from '$lib/engine/schedule/evidence.ts';
 import { givensOf } from '$lib/engine/schedule/givens.ts';
+import { markPart } from '$lib/ui/later.ts';
 import { painted } from '$lib/ui/painted.ts';
 import { type Check, TaskWork } from '$lib/ui/task-work.svelte.ts';
 import { below } from './chance.ts';
@@ -119,6 +120,8 @@ export class Practice {
 	async checked(check: Check): Promise<void> {
 		const { work, task } = this;
 		if (!work || !task) return;
+		// It is there: the check has waited for it.
+		const { evidenceOf } = await markPart();
 		const charged = task.charged ?? [];
 		const settled = settledIn(work.checks.slice(0, -1));
 		const skills = evidenceOf(work.task, { ...check, charged, settled });
@@ -141,6 +144,9 @@ export class Practice {
 		const { work, task } = this;
 		if (!work || !task) return;
 		const untried = task.standing === 'open';
+		const { givenUp } = await markPart();
+		// The person has gone on meanwhile.
+		if (this.work !== work) return;
 		const skills = untried ? givenUp(work.task) : [];
 		this.#stand('wrong', skills);
 		if (!untried) return;

@@ -3,7 +3,14 @@
  * has nothing better to do, so that the task can be answered sooner.
  */
 
-export const markPart = once(() => import('$lib/engine/marking/mark.ts'));
+/** Marking, and what a mark shows of the skills. */
+export const markPart = once(async () => {
+	const [{ mark }, { evidenceOf, givenUp }] = await Promise.all([
+		import('$lib/engine/marking/mark.ts'),
+		import('$lib/engine/schedule/evidence.ts')
+	]);
+	return { mark, evidenceOf, givenUp };
+});
 export const verdictPart = once(() => import('./Verdict.svelte'));
 export const workingPart = once(() => import('./Working.svelte'));
 
