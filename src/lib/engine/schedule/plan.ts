@@ -22,8 +22,15 @@ export function planRun(input: PlanInput, map: PracticeMap = mapPractice(input.s
 	const policy = input.policy ?? SHIPPED;
 	const portion = portionFor(input);
 	const draft = new Draft(input, map, portion, policy);
-	const candidates = portion.seconds > 0 ? findCandidates(draft) : [];
-	for (let next = pick(candidates, draft); next; next = pick(candidates, draft)) take(next, draft);
+	const all = portion.seconds > 0 ? findCandidates(draft) : [];
+	let fresh = all;
+	for (;;) {
+		// A skill that the run holds already costs more than any turn of a fresh one.
+		const next = pick(fresh, draft, AGAIN) ?? pick(all, draft);
+		if (!next) break;
+		take(next, draft);
+		fresh = fresh.filter(({ practice }) => draft.since(practice.skill) === undefined);
+	}
 	return { day: input.day, items: draft.items, budget: portion.seconds };
 }
 
@@ -68,11 +75,16 @@ function turnOfNew({ portion, input, policy }: Draft): number {
 	return 1 / (1 + urgencyOfNew(Math.max(1, courseDays), policy));
 }
 
-function pick(candidates: readonly Candidate[], draft: Draft): Practice | undefined {
+/** The one that costs least, and less than `most`; the first of equals. */
+function pick(
+	candidates: readonly Candidate[],
+	draft: Draft,
+	most = Infinity
+): Practice | undefined {
 	// Only a guard for speed: without it every candidate would be asked and found too long.
 	if (draft.isFull) return undefined;
 	let best: Practice | undefined;
-	let bestCost = Infinity;
+	let bestCost = most;
 	for (const { practice, turn } of candidates) {
 		if (turn >= bestCost) break;
 		const cost = turn + penalty(practice, draft, bestCost - turn);
@@ -80,6 +92,9 @@ function pick(candidates: readonly Candidate[], draft: Draft): Practice | undefi
 	}
 	return best;
 }
+
+/** What it costs to aim at a skill once more in the same run. */
+const AGAIN = 10;
 
 // What is wished for beside the turn, each wish weighing more than those before it together;
 // Infinity for what may not be, or comes to `limit` anyway. Called for every candidate at every
@@ -91,7 +106,7 @@ function penalty({ kind, skill }: Practice, draft: Draft, limit: number): number
 	const since = draft.since(skill);
 	if (!input.chosen && portion.phase === 'keep' && since !== undefined) return Infinity;
 	let cost = 0;
-	if (since !== undefined) cost += 10 * Math.max(1, draft.tries(skill));
+	if (since !== undefined) cost += AGAIN * Math.max(1, draft.tries(skill));
 	if (since !== undefined && since <= APART) cost += 1e3;
 	if (kind.family === last?.family) cost += 2e3;
 	if (kind.id === last?.id) cost += 4e3;
