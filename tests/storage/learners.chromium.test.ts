@@ -2,6 +2,7 @@ import { afterEach, describe, expect, test } from 'vitest';
 import { foldState } from '../../src/lib/storage/fold.ts';
 import {
 	addLearner,
+	firstLearner,
 	listLearners,
 	removeLearner,
 	renameLearner,
@@ -29,6 +30,17 @@ async function added(store: Store, nickname: string): Promise<string> {
 
 const names = async (store: Store) =>
 	(await listLearners(store)).map(({ nickname }) => nickname).sort();
+
+describe('the first of a device', () => {
+	test('is one, also when two tabs want one at the same time', async () => {
+		const one = await emptyStore();
+		const two = await openAgain({ name: one.db.name });
+		const both = await Promise.all([one, two].map((store) => firstLearner(store, 'Learner 1')));
+		two.close();
+		expect(both[0]).toEqual(both[1]);
+		expect(await names(one)).toEqual(['Learner 1']);
+	});
+});
 
 describe('adding', () => {
 	test('makes a learner whose log begins with the nickname', async () => {

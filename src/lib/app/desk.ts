@@ -2,7 +2,7 @@ import { courseFold, courseKey } from '$lib/engine/schedule/course-fold.ts';
 import type { CourseSettings } from '$lib/engine/schedule/course-settings.ts';
 import { type Learning, learningFold } from '$lib/engine/schedule/learning.ts';
 import { foldState } from '$lib/storage/fold.ts';
-import { addLearner, type Learner, listLearners, useLearner } from '$lib/storage/learners.ts';
+import { firstLearner, type Learner, listLearners, useLearner } from '$lib/storage/learners.ts';
 import { append, merge } from '$lib/storage/log.ts';
 import { stamped } from '$lib/storage/stamp.ts';
 import { openStore, type Store } from '$lib/storage/store.ts';
@@ -23,7 +23,7 @@ export interface Desk {
 	use(learner: string): Promise<void>;
 	/** What to say when the learner at work was removed in another tab. */
 	readonly removedSentence: string;
-	/** Adds the first learner of a device, under a plain name that can be changed. */
+	/** The first learner of a device, added under a plain name that can be changed. */
 	firstLearner(): Promise<string>;
 }
 
@@ -59,11 +59,7 @@ export async function openDesk(options: {
 			append(store, stamped(learner, { type: 'setting', key: courseKey, value: { ...course } })),
 		use: (learner) => useLearner(store, learner),
 		removedSentence: troubleSentences.removed,
-		firstLearner: async () => {
-			const added = await addLearner(store, 'Learner 1');
-			if (!added.ok) throw new Error(added.sentence);
-			return added.learner.id;
-		}
+		firstLearner: async () => (await firstLearner(store, 'Learner 1')).id
 	};
 }
 

@@ -7,9 +7,12 @@ import { LearnerRemoved } from './trouble.ts';
 
 export type { Learner } from './database.ts';
 
-export type LearnerChange =
-	| { readonly ok: true; readonly learner: Learner }
-	| { readonly ok: false; readonly sentence: string };
+interface Added {
+	readonly ok: true;
+	readonly learner: Learner;
+}
+
+export type LearnerChange = Added | { readonly ok: false; readonly sentence: string };
 
 /** The learners on this device, the one last at work first. */
 export async function listLearners(store: Store): Promise<Learner[]> {
@@ -19,25 +22,38 @@ export async function listLearners(store: Store): Promise<Learner[]> {
 
 /** Adds a learner, or says in one sentence why not. */
 export async function addLearner(store: Store, typed: string): Promise<LearnerChange> {
-	const id = crypto.randomUUID();
 	return tell(
 		store,
 		await writeEvents(store, async (tx, add) => {
 			const reading = readNickname(typed, await nicknames(tx));
-			if (!reading.ok) return reading;
-			const now = Date.now();
-			await tx.objectStore('learners').add({
-				id,
-				nickname: reading.nickname,
-				named: { at: 0, id: '' },
-				created: now,
-				used: now,
-				unsaved: 0,
-				backedUp: null
-			});
-			return giveName(tx, add, id, reading.nickname);
+			return reading.ok ? addNamed(tx, add, reading.nickname) : reading;
 		})
 	);
+}
+
+/** The learner of a device that has none yet, or the one that another tab has just added. */
+export async function firstLearner(store: Store, nickname: string): Promise<Learner> {
+	const learner = await writeEvents(store, async (tx, add) => {
+		const [there] = await tx.objectStore('learners').getAll();
+		return there ?? (await addNamed(tx, add, nickname)).learner;
+	});
+	store.changed([learner.id]);
+	return learner;
+}
+
+async function addNamed(tx: Writing, add: Add, nickname: string): Promise<Added> {
+	const id = crypto.randomUUID();
+	const now = Date.now();
+	await tx.objectStore('learners').add({
+		id,
+		nickname,
+		named: { at: 0, id: '' },
+		created: now,
+		used: now,
+		unsaved: 0,
+		backedUp: null
+	});
+	return giveName(tx, add, id, nickname);
 }
 
 /** Gives a learner another nickname, or says in one sentence why not. */
@@ -97,12 +113,7 @@ async function nicknames(tx: Writing, except?: string): Promise<string[]> {
 	return all.filter(({ id }) => id !== except).map(({ nickname }) => nickname);
 }
 
-async function giveName(
-	tx: Writing,
-	add: Add,
-	id: string,
-	nickname: string
-): Promise<LearnerChange> {
+async function giveName(tx: Writing, add: Add, id: string, nickname: string): Promise<Added> {
 	const { named } = await learnerIn(tx, id);
 	// Newer than the last naming even where the clock was set back, or the old name would stay.
 	const at = new Date(Math.max(Date.now(), named.at + 1));
