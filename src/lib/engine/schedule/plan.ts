@@ -22,14 +22,15 @@ export function planRun(input: PlanInput, map: PracticeMap = mapPractice(input.s
 	const policy = input.policy ?? SHIPPED;
 	const portion = portionFor(input);
 	const draft = new Draft(input, map, portion, policy);
-	const all = portion.seconds > 0 ? findCandidates(draft) : [];
-	let fresh = all;
+	const candidates = portion.seconds > 0 ? findCandidates(draft) : [];
+	let rest = candidates;
 	for (;;) {
-		// A skill that the run holds already costs more than any turn of a fresh one.
-		const next = pick(fresh, draft, AGAIN) ?? pick(all, draft);
+		// Those in front are soon in the run, and then cost more than any turn of the rest.
+		const front = rest.findIndex(({ practice }) => draft.since(practice.skill) === undefined);
+		if (front !== 0) rest = front < 0 ? [] : rest.slice(front);
+		const next = pick(rest, draft, AGAIN) ?? pick(candidates, draft);
 		if (!next) break;
 		take(next, draft);
-		fresh = fresh.filter(({ practice }) => draft.since(practice.skill) === undefined);
 	}
 	return { day: input.day, items: draft.items, budget: portion.seconds };
 }
@@ -56,9 +57,10 @@ function isWanted(skill: SkillId, { input, portion, policy }: Draft): boolean {
 	return portion.phase !== 'keep' || !memory || !isMet(memory) || isDue(memory, input.day, policy);
 }
 
+// The first of equals is taken, which is the easiest kind: for a new skill, and for one owed.
 function turnOf({ skill, rung }: Practice, ofNew: number, draft: Draft): number {
 	const memory = draft.memory(skill);
-	if (!isMet(memory)) return ofNew; // the first of equals is taken: the easiest kind
+	if (!isMet(memory)) return ofNew;
 	const { input, policy } = draft;
 	const turn = 1 / (1 + urgency(memory, input.day, policy));
 	if (isOwed(memory, input.day, policy)) return Math.min(turn, ofNew) / 2;
