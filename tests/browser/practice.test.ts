@@ -153,6 +153,17 @@ test('a number with two readings is asked about, and costs nothing', async ({ op
 	await page.locator('.stamp').waitFor();
 });
 
+test('no press is lost while the script of the first page is on its way', async ({ openPage }) => {
+	const page = await openPage();
+	await page.route('**/*.js', async (route) => {
+		await new Promise((resolve) => setTimeout(resolve, 500));
+		await route.continue();
+	});
+	await page.goto('/', { waitUntil: 'commit' });
+	await page.locator('form button', { hasText: 'Start ten tasks' }).click();
+	await page.waitForURL(/\/practice\//);
+});
+
 test('arithmetic in an answer is worked out with its value shown', async ({ openPage }) => {
 	const page = await openPage();
 	await page.goto('/practice/?task=BW1-0004-1T');
