@@ -4,7 +4,7 @@ import { type Question, readQuestion, writeQuestion } from '../../src/lib/app/as
 import { cards } from '../../src/lib/engine/families/catalogue.ts';
 import { taskFromNumber } from '../../src/lib/engine/families/task.ts';
 import { writeTaskNumber } from '../../src/lib/engine/families/task-number.ts';
-import { looks, violations } from './axe.ts';
+import { looks, overTheEdge, violations } from './axe.ts';
 import { dump } from './dump.ts';
 import { answerByKeyboard, openTask, wrongAnswers } from './keyboard.ts';
 import { test } from './site-test.ts';
@@ -242,9 +242,7 @@ describe.each(looks)('$colorScheme, $viewport.width px', (look) => {
 		const page = await openPage({ ...look, bypassCSP: true });
 		const check = async (state: string) => {
 			expect(await violations(page), state).toEqual([]);
-			const over = await page.evaluate(
-				() => document.documentElement.scrollWidth - document.documentElement.clientWidth
-			);
+			const over = await overTheEdge(page);
 			expect(over, state).toBeLessThanOrEqual(0);
 		};
 		await page.goto('/ask/');

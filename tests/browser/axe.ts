@@ -14,6 +14,13 @@ export const looks = [
 	{ colorScheme: 'dark', viewport: { width: 360, height: 740 } }
 ] as const;
 
+/** How many pixels the page is wider than its window. */
+export function overTheEdge(page: Page): Promise<number> {
+	return page.evaluate(
+		() => document.documentElement.scrollWidth - document.documentElement.clientWidth
+	);
+}
+
 /** What axe finds against WCAG 2.2 A and AA on the page as it is. */
 export async function violations(page: Page): Promise<string[]> {
 	await page.evaluate(axeSource);

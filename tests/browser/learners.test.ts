@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { describe, expect } from 'vitest';
-import { looks, violations } from './axe.ts';
+import { looks, overTheEdge, violations } from './axe.ts';
 import { dump } from './dump.ts';
 import { answerByKeyboard, openTask, wrongAnswers } from './keyboard.ts';
 import { test } from './site-test.ts';
@@ -130,8 +130,9 @@ describe('removing a learner', () => {
 		await remove(page);
 		await page.getByRole('button', { name: 'Remove without a backup' }).click();
 		await page.getByText('Learner 1 was removed from this device.').waitFor();
-		const { stores, local, session } = await dump(page);
+		const { stores, copy, local, session } = await dump(page);
 		expect(Object.values(stores).flat()).toEqual([]);
+		expect(Object.values(copy).flat()).toEqual([]);
 		expect(local).toEqual({});
 		expect(Object.keys(session).filter((key) => key.startsWith('bucktail'))).toEqual([]);
 	});
@@ -181,9 +182,7 @@ describe.each(looks)('$colorScheme, $viewport.width px', (look) => {
 		const page = await openPage({ ...look, bypassCSP: true });
 		const check = async (state: string) => {
 			expect(await violations(page), state).toEqual([]);
-			const over = await page.evaluate(
-				() => document.documentElement.scrollWidth - document.documentElement.clientWidth
-			);
+			const over = await overTheEdge(page);
 			expect(over, state).toBeLessThanOrEqual(0);
 		};
 		await page.goto('/learners/');

@@ -8,7 +8,8 @@ import { dayOf, isoOf } from '../../src/lib/engine/schedule/day.ts';
 import { givensOf } from '../../src/lib/engine/schedule/givens.ts';
 import { withSlip } from '../../src/lib/engine/solver/evaluate.ts';
 import { readICalendar } from '../engine/schedule/read-icalendar.ts';
-import { looks, violations } from './axe.ts';
+import { looks, overTheEdge, violations } from './axe.ts';
+import { logged } from './dump.ts';
 import { answerByKeyboard, openTask, rightAnswers, wrongAnswers } from './keyboard.ts';
 import { test } from './site-test.ts';
 
@@ -227,21 +228,6 @@ test('minutes are taken when the typing pauses', async ({ openPage }) => {
 	expect(await page.evaluate(() => document.activeElement?.matches('input'))).toBe(true);
 });
 
-/** How many settings the log of the device holds. */
-function settingsKept(page: Page): Promise<number> {
-	return page.evaluate(async () => {
-		const db = await new Promise<IDBDatabase>((resolve, reject) => {
-			const opening = indexedDB.open('bucktail');
-			opening.onsuccess = () => resolve(opening.result);
-			opening.onerror = () => reject(opening.error);
-		});
-		const reading = db.transaction('events').objectStore('events').getAll();
-		await new Promise((resolve) => (reading.onsuccess = resolve));
-		db.close();
-		return reading.result.filter(({ type }) => type === 'setting').length;
-	});
-}
-
 test('two changes at once both stay, and none is taken back while it is saved', async ({
 	openPage
 }) => {
@@ -264,7 +250,7 @@ test('two changes at once both stay, and none is taken back while it is saved', 
 		enter('form input[type="date"]', date, 'input', 'blur');
 		enter('form input[inputmode="numeric"]', '40', 'input', 'change');
 	}, exam);
-	await expect.poll(() => settingsKept(page)).toBe(2);
+	await expect.poll(async () => (await logged(page, 'setting')).length).toBe(2);
 	await page.getByRole('link', { name: 'Learner 1' }).waitFor();
 	await page.waitForFunction(() => new Promise(requestAnimationFrame));
 	const title = '16 days to the exam, 40 minutes a day';
@@ -361,9 +347,7 @@ describe.each(looks)('$colorScheme, $viewport.width px', (look) => {
 		await setMinutes(page, '3');
 		await page.getByText('Type a whole number of minutes').waitFor();
 		expect(await violations(page), 'everything open').toEqual([]);
-		const over = await page.evaluate(
-			() => document.documentElement.scrollWidth - document.documentElement.clientWidth
-		);
+		const over = await overTheEdge(page);
 		expect(over).toBeLessThanOrEqual(0);
 	});
 });

@@ -1,4 +1,5 @@
 import { describe, expect } from 'vitest';
+import { overTheEdge } from './axe.ts';
 import { answerByKeyboard, openTask, rightAnswers, tabTo, wrongAnswers } from './keyboard.ts';
 import { test } from './site-test.ts';
 
@@ -42,9 +43,7 @@ describe.each(widths)('at $width px', (viewport) => {
 		for (const path of ['/', '/practice/?task=BW3-0005-1A', '/rules/']) {
 			await page.goto(path);
 			await page.locator('h1').waitFor();
-			const over = await page.evaluate(
-				() => document.documentElement.scrollWidth - document.documentElement.clientWidth
-			);
+			const over = await overTheEdge(page);
 			expect(over, path).toBeLessThanOrEqual(0);
 		}
 	});

@@ -4,7 +4,7 @@ import { loadPlanner } from '../../src/lib/app/planner.ts';
 import { readLog } from '../../src/lib/app/progress.ts';
 import { dayOf } from '../../src/lib/engine/schedule/day.ts';
 import type { Attempt } from '../../src/lib/engine/schedule/event.ts';
-import { looks, violations } from './axe.ts';
+import { looks, overTheEdge, violations } from './axe.ts';
 import { answerByKeyboard, openTask, wrongAnswers } from './keyboard.ts';
 import { openWithLog, someLog } from './seeded-log.ts';
 import { test } from './site-test.ts';
@@ -76,9 +76,7 @@ describe.each(looks)('$colorScheme, $viewport.width px', (look) => {
 		expect(await violations(page), 'folded').toEqual([]);
 		for (const summary of await page.locator('summary').all()) await summary.click();
 		expect(await violations(page), 'unfolded').toEqual([]);
-		const over = await page.evaluate(
-			() => document.documentElement.scrollWidth - document.documentElement.clientWidth
-		);
+		const over = await overTheEdge(page);
 		expect(over).toBeLessThanOrEqual(0);
 	});
 });

@@ -1,13 +1,13 @@
 import type { Page } from 'playwright-core';
 import { describe, expect } from 'vitest';
 import { loadFamilies } from '../../src/lib/engine/families/catalogue.ts';
-import type { Attempt } from '../../src/lib/engine/schedule/event.ts';
 import {
 	composeRehearsal,
 	optionTexts,
 	type Question
 } from '../../src/lib/engine/schedule/rehearsal.ts';
-import { looks, violations } from './axe.ts';
+import { looks, overTheEdge, violations } from './axe.ts';
+import { logged } from './dump.ts';
 import { tabTo } from './keyboard.ts';
 import { test } from './site-test.ts';
 
@@ -21,21 +21,6 @@ async function asked(page: Page): Promise<Question[]> {
 	});
 	const { id, count } = JSON.parse(kept ?? '{}') as { id: string; count: number };
 	return composeRehearsal(id, families, count);
-}
-
-/** Every attempt in the log of the device. */
-function logged(page: Page): Promise<Attempt[]> {
-	return page.evaluate(async () => {
-		const db = await new Promise<IDBDatabase>((resolve, reject) => {
-			const opening = indexedDB.open('bucktail');
-			opening.onsuccess = () => resolve(opening.result);
-			opening.onerror = () => reject(opening.error);
-		});
-		const reading = db.transaction('events').objectStore('events').getAll();
-		await new Promise((resolve) => (reading.onsuccess = resolve));
-		db.close();
-		return (reading.result as Attempt[]).filter(({ type }) => type === 'attempt');
-	});
 }
 
 async function start(page: Page, count: number): Promise<Question[]> {
@@ -56,12 +41,6 @@ function wrongPlace({ right, options }: Question): number {
 
 async function atQuestion(page: Page, n: number, count: number): Promise<void> {
 	await page.getByText(`Question ${n} of ${count}`, { exact: true }).waitFor();
-}
-
-async function overTheEdge(page: Page): Promise<number> {
-	return page.evaluate(
-		() => document.documentElement.scrollWidth - document.documentElement.clientWidth
-	);
 }
 
 test('a whole rehearsal by keyboard: its misses are in the log, and in the plan the next day', async ({
@@ -94,7 +73,7 @@ test('a whole rehearsal by keyboard: its misses are in the log, and in the plan 
 	await page.getByText('What went wrong is in your plan now').waitFor();
 	expect(await page.locator('tbody tr').count()).toBe(5);
 
-	const attempts = await logged(page);
+	const attempts = await logged(page, 'attempt');
 	expect(attempts.map(({ task }) => task)).toEqual(questions.map(({ task }) => task.number));
 	for (const [i, attempt] of attempts.entries()) {
 		const question = questions[i];
@@ -112,7 +91,7 @@ test('a whole rehearsal by keyboard: its misses are in the log, and in the plan 
 	await page.goto('/');
 	await page.getByRole('button', { name: 'Start today’s tasks' }).click();
 	await page.getByText(/^You missed “.+” yesterday\./).waitFor();
-	expect((await logged(page)).length).toBe(10);
+	expect((await logged(page, 'attempt')).length).toBe(10);
 });
 
 test('it goes on where it was after the tab was closed, by the clock', async ({ openPage }) => {
@@ -156,7 +135,7 @@ test('when the time is over it is handed in, once, and unanswered questions show
 	await page.getByText('Your answers are in your log').waitFor();
 	await page.reload();
 	await page.getByText('1 December: 1 of 10 right.').waitFor();
-	const attempts = await logged(page);
+	const attempts = await logged(page, 'attempt');
 	expect(attempts.length).toBe(10);
 	expect(attempts.filter(({ skills }) => skills.length > 0).length).toBe(1);
 	await page.getByRole('button', { name: 'Look at it again' }).click();
@@ -175,7 +154,7 @@ test('closed when the time runs out, it is in the log the next time', async ({ o
 	await later.goto('/rehearsal/');
 	await later.getByRole('heading', { name: '0 of 10 right' }).waitFor();
 	await later.getByText('What went wrong is in your plan now').waitFor();
-	const attempts = await logged(later);
+	const attempts = await logged(later, 'attempt');
 	expect(attempts.length).toBe(10);
 	expect(new Set(attempts.map(({ day }) => day))).toEqual(new Set(['2026-12-01']));
 });
@@ -193,7 +172,7 @@ test('two tabs hold one rehearsal', async ({ openPage }) => {
 	await one.locator('dialog').getByRole('button', { name: 'Hand in' }).click();
 	await two.getByRole('heading', { name: '1 of 10 right' }).waitFor();
 	await two.getByText('Your answers are in your log').waitFor();
-	expect((await logged(two)).length).toBe(10);
+	expect((await logged(two, 'attempt')).length).toBe(10);
 });
 
 test('every question is worked, with the option’s slip and more of the kind', async ({

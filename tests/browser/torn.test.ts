@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { expect, inject, onTestFinished, test } from 'vitest';
+import { logged } from './dump.ts';
 import { startKillable } from './killable.ts';
 
 /*
@@ -35,7 +36,8 @@ test.skipIf(process.platform === 'win32').each(['log', 'copy'] as const)(
 		await live(profile, (page) => answer(page, '9.0002 in'));
 		await live(profile, async (page) => {
 			await answer(page, '9.0003 in');
-			expect(await typedIn(page)).toEqual(['9.0001 in', '9.0002 in', '9.0003 in']);
+			const typed = (await logged(page, 'attempt')).flatMap((one) => Object.values(one.typed));
+			expect(typed).toEqual(['9.0001 in', '9.0002 in', '9.0003 in']);
 			// Or nothing was thrown away, and this shows nothing.
 			expect(await databases(page, factory)).not.toContain('marker');
 		});
@@ -62,19 +64,6 @@ async function answer(page: Page, typed: string): Promise<void> {
 
 function databases(page: Page, factory: string): Promise<string[]> {
 	return page.evaluate(`(async () => (await ${factory}.databases()).map(({ name }) => name))()`);
-}
-
-/** What the attempts in the log were, oldest first. */
-function typedIn(page: Page): Promise<string[]> {
-	return page.evaluate(async () => {
-		const done = <T>(request: IDBRequest<T>) =>
-			new Promise<T>((resolve) => (request.onsuccess = () => resolve(request.result)));
-		const db = await done(indexedDB.open('bucktail'));
-		const events = await done(db.transaction('events').objectStore('events').getAll());
-		db.close();
-		const attempts = events.filter(({ type }) => type === 'attempt');
-		return attempts.flatMap(({ typed }) => Object.values<string>(typed));
-	});
 }
 
 function filesIn(profile: string, path: RegExp): string[] {

@@ -24,6 +24,11 @@ export interface Learner {
 	readonly backedUp: number | null;
 }
 
+/** The row of a learner whose log is about to name them, and of whom no backup is known. */
+export function newLearner(parts: Pick<Learner, 'id' | 'nickname' | 'created' | 'used'>): Learner {
+	return { ...parts, named: { at: 0, id: '' }, unsaved: 0, backedUp: null };
+}
+
 /** What a fold made of one learner's log. While a row is there, it holds for the whole log. */
 export interface FoldRow {
 	readonly learner: string;

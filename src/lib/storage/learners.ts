@@ -1,4 +1,4 @@
-import { allOf, type Learner, write, type Writing } from './database.ts';
+import { allOf, type Learner, newLearner, write, type Writing } from './database.ts';
 import { type Add, writeEvents } from './log.ts';
 import { readNickname } from './nickname.ts';
 import { stamped } from './stamp.ts';
@@ -44,15 +44,7 @@ export async function firstLearner(store: Store, nickname: string): Promise<Lear
 async function addNamed(tx: Writing, add: Add, nickname: string): Promise<Added> {
 	const id = crypto.randomUUID();
 	const now = Date.now();
-	await tx.objectStore('learners').add({
-		id,
-		nickname,
-		named: { at: 0, id: '' },
-		created: now,
-		used: now,
-		unsaved: 0,
-		backedUp: null
-	});
+	await tx.objectStore('learners').add(newLearner({ id, nickname, created: now, used: now }));
 	return giveName(tx, add, id, nickname);
 }
 

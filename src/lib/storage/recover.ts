@@ -1,6 +1,6 @@
 import type { LogEvent } from '$lib/engine/schedule/event.ts';
 import type { LogCopy } from './copy.ts';
-import { type Database, write } from './database.ts';
+import { type Database, newLearner, write } from './database.ts';
 import type { Fold } from './fold.ts';
 import { addEvents, byLearner } from './log.ts';
 import { freeNickname } from './nickname.ts';
@@ -24,13 +24,11 @@ export async function recoverLog(
 			// The log names the learner in a moment.
 			const nickname = freeNickname('Learner 1', names);
 			names.push(nickname);
-			await table.add({ id, nickname, ...unnamed, ...times(own) });
+			await table.add(newLearner({ id, nickname, ...times(own) }));
 		}
 		await addEvents(tx, store, events);
 	});
 }
-
-const unnamed = { named: { at: 0, id: '' }, unsaved: 0, backedUp: null };
 
 function times(events: readonly LogEvent[]): { created: number; used: number } {
 	return { created: events[0]?.at ?? 0, used: events.at(-1)?.at ?? 0 };
