@@ -11,13 +11,20 @@ export const importSources = {
 	TSExternalModuleReference: (node) => [node.expression],
 	// typescript-eslint calls it source, Svelte's parser argument.
 	TSImportType: (node) => [node.source ?? node.argument],
-	CallExpression: (node) => (isGlob(node) || isRequire(node) ? [node.arguments[0]] : []),
+	CallExpression: (node) =>
+		isGlob(node) ? patternsOf(node.arguments[0]) : isRequire(node) ? [node.arguments[0]] : [],
 	NewExpression: (node) => (isModuleUrl(node) ? [node.arguments[0]] : [])
 };
 
 /** `import.meta.glob(pattern)` @param {any} node */
 function isGlob({ callee }) {
 	return callee.object?.type === 'MetaProperty' && callee.property.name === 'glob';
+}
+
+/** The patterns of a glob that add files; those that leave files out name no module. @param {any} pattern */
+function patternsOf(pattern) {
+	const all = pattern?.type === 'ArrayExpression' ? pattern.elements : [pattern];
+	return all.filter((/** @type {any} */ one) => !String(one?.value).startsWith('!'));
 }
 
 /** `require(name)` @param {any} node */

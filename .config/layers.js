@@ -18,6 +18,7 @@ const engineFolders = [
 	'sets',
 	'schedule',
 	'marking',
+	'tasks',
 	'families',
 	'figures',
 	'methods',

@@ -1,4 +1,4 @@
-import { TaskNumberError } from '../lib/engine/families/task-number.ts';
+import { TaskNumberError } from '../lib/engine/tasks/task-number.ts';
 import { GivenError } from '../lib/engine/solver/read-givens.ts';
 import { TradeError } from '../lib/engine/solver/trade-function.ts';
 import { listFamilies } from './commands/families.ts';

@@ -1,4 +1,4 @@
-import type { Below } from '../../src/lib/app/run.ts';
+import type { Below } from '../../src/lib/app/practice/run.ts';
 
 /** Chance for simulations: the same numbers for the same seed (mulberry32). */
 export function belowFrom(seed: number): Below {

@@ -1,13 +1,13 @@
-import type { Known, Planner } from '../../src/lib/app/planner.ts';
-import type { Below, Run, RunTask } from '../../src/lib/app/run.ts';
-import { drawTask, type Task } from '../../src/lib/engine/families/task.ts';
-import { readTaskNumber } from '../../src/lib/engine/families/task-number.ts';
+import type { Known, Planner } from '../../src/lib/app/plan/planner.ts';
+import type { Below, Run, RunTask } from '../../src/lib/app/practice/run.ts';
+import { drawTask, type Task } from '../../src/lib/engine/tasks/task.ts';
+import { readTaskNumber } from '../../src/lib/engine/tasks/task-number.ts';
 import type { Verdict } from '../../src/lib/engine/marking/verdict.ts';
 import type { CourseSettings } from '../../src/lib/engine/schedule/course-settings.ts';
 import { isoOf } from '../../src/lib/engine/schedule/day.ts';
 import type { Attempt } from '../../src/lib/engine/schedule/event.ts';
 import { evidenceOf } from '../../src/lib/engine/schedule/evidence.ts';
-import { givensOf } from '../../src/lib/engine/schedule/givens.ts';
+import { givensOf } from '../../src/lib/engine/tasks/givens.ts';
 import {
 	emptyLearning,
 	type Learning,

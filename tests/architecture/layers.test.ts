@@ -32,6 +32,8 @@ const planted: [path: string, line: string, stands: boolean][] = [
 	[`${engine}/quantity/x.ts`, `await import('../solver/y.ts');`, false],
 	[`${engine}/quantity/x.ts`, `const at = '../solver/y.ts'; await import(at);`, false],
 	[`${engine}/quantity/x.ts`, `import.meta.glob('../solver/*.ts');`, false],
+	[`${engine}/quantity/x.ts`, `import.meta.glob(['./*.ts', '../solver/*.ts']);`, false],
+	[`${engine}/quantity/x.ts`, `import.meta.glob(['./*.ts', '!../solver/*.ts']);`, true],
 	[`${engine}/figures/x.ts`, `import { y } from '../families/y.ts'; y();`, false],
 	[`${engine}/solver/x.ts`, `import { y } from '$lib/ui/y.ts'; y();`, false],
 	[`${engine}/solver/x.ts`, `import { y } from '../../../routes/y.ts'; y();`, false],

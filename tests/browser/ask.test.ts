@@ -1,9 +1,9 @@
 import type { Page } from 'playwright-core';
 import { describe, expect } from 'vitest';
-import { type Question, readQuestion, writeQuestion } from '../../src/lib/app/ask-link.ts';
-import { cards } from '../../src/lib/engine/families/catalogue.ts';
-import { taskFromNumber } from '../../src/lib/engine/families/task.ts';
-import { writeTaskNumber } from '../../src/lib/engine/families/task-number.ts';
+import { type Question, readQuestion, writeQuestion } from '../../src/lib/app/ask/ask-link.ts';
+import { cards } from '../../src/lib/engine/families/topics.ts';
+import { taskFromNumber } from '../../src/lib/engine/tasks/task.ts';
+import { writeTaskNumber } from '../../src/lib/engine/tasks/task-number.ts';
 import { looks, overTheEdge, violations } from './axe.ts';
 import { dump } from './dump.ts';
 import { answerByKeyboard, openTask, wrongAnswers } from './keyboard.ts';

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
-import type { Task } from '../../src/lib/engine/families/task.ts';
-import { taskFromNumber } from '../../src/lib/engine/families/task.ts';
+import type { Task } from '../../src/lib/engine/tasks/task.ts';
+import { taskFromNumber } from '../../src/lib/engine/tasks/task.ts';
 import { textAt } from '../../src/lib/engine/solver/show.ts';
 
 /** The task that is open, from the number in the address. */

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 import type { Page } from 'playwright-core';
 import { expect, inject, test } from 'vitest';
-import type { Below } from '../../src/lib/app/run.ts';
+import type { Below } from '../../src/lib/app/practice/run.ts';
 import { belowFrom } from '../app/seeded-chance.ts';
 import { type Killable, startKillable } from './killable.ts';
 

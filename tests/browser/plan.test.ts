@@ -1,11 +1,11 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { describe, expect } from 'vitest';
-import type { Task } from '../../src/lib/engine/families/task.ts';
+import type { Task } from '../../src/lib/engine/tasks/task.ts';
 import { entryOf, readAnswer } from '../../src/lib/engine/marking/answer.ts';
 import { mark } from '../../src/lib/engine/marking/mark.ts';
 import { dayOf, isoOf } from '../../src/lib/engine/schedule/day.ts';
-import { givensOf } from '../../src/lib/engine/schedule/givens.ts';
+import { givensOf } from '../../src/lib/engine/tasks/givens.ts';
 import { withSlip } from '../../src/lib/engine/solver/evaluate.ts';
 import { readICalendar } from '../engine/schedule/read-icalendar.ts';
 import { looks, overTheEdge, violations } from './axe.ts';

@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect } from 'vitest';
-import { loadPlanner } from '../../src/lib/app/planner.ts';
-import { readLog } from '../../src/lib/app/progress.ts';
+import { loadPlanner } from '../../src/lib/app/plan/planner.ts';
+import { readLog } from '../../src/lib/app/progress/progress.ts';
 import { dayOf } from '../../src/lib/engine/schedule/day.ts';
 import type { Attempt } from '../../src/lib/engine/schedule/event.ts';
 import { looks, overTheEdge, violations } from './axe.ts';

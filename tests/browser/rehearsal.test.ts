@@ -5,7 +5,7 @@ import {
 	composeRehearsal,
 	optionTexts,
 	type Question
-} from '../../src/lib/engine/schedule/rehearsal.ts';
+} from '../../src/lib/engine/sets/rehearsal.ts';
 import { looks, overTheEdge, violations } from './axe.ts';
 import { logged } from './dump.ts';
 import { tabTo } from './keyboard.ts';

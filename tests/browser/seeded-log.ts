@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import seedrandom from 'seedrandom';
 import { loadFamilies } from '../../src/lib/engine/families/catalogue.ts';
-import { writeTaskNumber } from '../../src/lib/engine/families/task-number.ts';
+import { writeTaskNumber } from '../../src/lib/engine/tasks/task-number.ts';
 import { isoOf } from '../../src/lib/engine/schedule/day.ts';
 import type { Attempt } from '../../src/lib/engine/schedule/event.ts';
 import { partsOf, syllabusOf } from '../../src/lib/engine/schedule/syllabus.ts';

@@ -1,5 +1,5 @@
 import { loadFamilies } from '../../lib/engine/families/catalogue.ts';
-import { topics } from '../../lib/engine/families/card.ts';
+import { topics } from '../../lib/engine/families/topics.ts';
 import type { Answer } from '../run.ts';
 import { columns } from './columns.ts';
 

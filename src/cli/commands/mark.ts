@@ -1,4 +1,4 @@
-import { type Task, taskFromNumber } from '../../lib/engine/families/task.ts';
+import { type Task, taskFromNumber } from '../../lib/engine/tasks/task.ts';
 import { entryOf, readAnswer, workArithmetic } from '../../lib/engine/marking/answer.ts';
 import { mark } from '../../lib/engine/marking/mark.ts';
 import { sayCause } from '../../lib/engine/marking/say.ts';

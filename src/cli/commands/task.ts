@@ -1,6 +1,6 @@
-import { topics } from '../../lib/engine/families/card.ts';
-import { givenRows } from '../../lib/engine/families/given-rows.ts';
-import { taskFromNumber } from '../../lib/engine/families/task.ts';
+import { topics } from '../../lib/engine/families/topics.ts';
+import { givenRows } from '../../lib/engine/tasks/given-rows.ts';
+import { taskFromNumber } from '../../lib/engine/tasks/task.ts';
 import { cautions, trainingAid } from '../../lib/engine/trade/cautions.ts';
 import type { Answer } from '../run.ts';
 import { UsageError } from '../usage-error.ts';

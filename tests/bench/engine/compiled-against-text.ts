@@ -1,6 +1,6 @@
 import { all, create, type FactoryFunctionMap, type MathJsInstance, type Unit } from 'mathjs';
 import type { Draw, Family } from '../../../src/lib/engine/families/family.ts';
-import { drawTask } from '../../../src/lib/engine/families/task.ts';
+import { drawTask } from '../../../src/lib/engine/tasks/task.ts';
 import type { Kind, Value } from '../../../src/lib/engine/quantity/kind.ts';
 import { functions } from '../../../src/lib/engine/trade/functions.ts';
 

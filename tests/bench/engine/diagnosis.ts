@@ -1,8 +1,8 @@
 import type { Family } from '../../../src/lib/engine/families/family.ts';
 import { randomFrom } from '../../../src/lib/engine/families/random.ts';
-import { drawTask, type Task } from '../../../src/lib/engine/families/task.ts';
-import { levels } from '../../../src/lib/engine/families/task-number.ts';
-import { differs } from '../../../src/lib/engine/families/tolerance.ts';
+import { drawTask, type Task } from '../../../src/lib/engine/tasks/task.ts';
+import { levels } from '../../../src/lib/engine/families/level.ts';
+import { differs } from '../../../src/lib/engine/solver/tolerance.ts';
 import { entryOf, readAnswer } from '../../../src/lib/engine/marking/answer.ts';
 import { mark } from '../../../src/lib/engine/marking/mark.ts';
 import type { Cause } from '../../../src/lib/engine/marking/verdict.ts';

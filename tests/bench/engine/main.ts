@@ -1,6 +1,6 @@
 import { loadFamilies, loadMethods } from '../../../src/lib/engine/families/catalogue.ts';
-import { drawTask } from '../../../src/lib/engine/families/task.ts';
-import { levels } from '../../../src/lib/engine/families/task-number.ts';
+import { drawTask } from '../../../src/lib/engine/tasks/task.ts';
+import { levels } from '../../../src/lib/engine/families/level.ts';
 import { type Diagnosis, diagnosisOf } from './diagnosis.ts';
 import { compareWithText } from './compiled-against-text.ts';
 

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { drawTask } from '../../../src/lib/engine/families/task.ts';
+import { drawTask } from '../../../src/lib/engine/tasks/task.ts';
 import { allTasks, givenAt, manyTasks, outcomeOf, sizeOf, slipsNamed } from './many-tasks.ts';
 import { familyOf } from './family-of.ts';
 

@@ -1,7 +1,7 @@
 import { expect } from 'vitest';
 import type { Family } from '../../../src/lib/engine/families/family.ts';
-import { drawTask, type Task } from '../../../src/lib/engine/families/task.ts';
-import { levels } from '../../../src/lib/engine/families/task-number.ts';
+import { drawTask, type Task } from '../../../src/lib/engine/tasks/task.ts';
+import { levels } from '../../../src/lib/engine/families/level.ts';
 import { boundsOf } from '../../../src/lib/engine/figures/to-svg.ts';
 import type { Drawing } from '../../../src/lib/engine/figures/drawing.ts';
 import type { LengthUnit, Value } from '../../../src/lib/engine/quantity/kind.ts';

@@ -1,4 +1,4 @@
-import type { Task } from '../../../src/lib/engine/families/task.ts';
+import type { Task } from '../../../src/lib/engine/tasks/task.ts';
 import type { Drawing } from '../../../src/lib/engine/figures/drawing.ts';
 import { toSvg } from '../../../src/lib/engine/figures/to-svg.ts';
 import type { LengthUnit, Value } from '../../../src/lib/engine/quantity/kind.ts';

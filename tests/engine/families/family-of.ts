@@ -1,4 +1,5 @@
-import { cards, loadFamily } from '../../../src/lib/engine/families/catalogue.ts';
+import { loadFamily } from '../../../src/lib/engine/families/catalogue.ts';
+import { cards } from '../../../src/lib/engine/families/topics.ts';
 import type { Family } from '../../../src/lib/engine/families/family.ts';
 
 /** The family with this id, as the app uses it. */

@@ -1,6 +1,6 @@
 import type { Family } from '../../../src/lib/engine/families/family.ts';
-import { drawTask } from '../../../src/lib/engine/families/task.ts';
-import type { Level } from '../../../src/lib/engine/families/task-number.ts';
+import { drawTask } from '../../../src/lib/engine/tasks/task.ts';
+import type { Level } from '../../../src/lib/engine/families/level.ts';
 
 const tasksEach = 50;
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { loadFamilies } from '../../../src/lib/engine/families/catalogue.ts';
-import { levels } from '../../../src/lib/engine/families/task-number.ts';
+import { levels } from '../../../src/lib/engine/families/level.ts';
 import { fingerprint } from './fingerprint.ts';
 import kept from './fingerprints.json';
 

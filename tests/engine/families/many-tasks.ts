@@ -1,6 +1,6 @@
 import type { Family, Outcome } from '../../../src/lib/engine/families/family.ts';
-import { drawTask, type Task } from '../../../src/lib/engine/families/task.ts';
-import { type Level, levels } from '../../../src/lib/engine/families/task-number.ts';
+import { drawTask, type Task } from '../../../src/lib/engine/tasks/task.ts';
+import { type Level, levels } from '../../../src/lib/engine/families/level.ts';
 import { boundsOf } from '../../../src/lib/engine/figures/to-svg.ts';
 import { mark } from '../../../src/lib/engine/marking/mark.ts';
 import { exactly } from '../../../src/lib/engine/quantity/exact.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { levels } from '../../../src/lib/engine/families/task-number.ts';
+import { levels } from '../../../src/lib/engine/families/level.ts';
 import { normalPartNumber } from '../../../src/lib/engine/quantity/part-number.ts';
 import { rivetDashes } from '../../../src/lib/engine/trade/stock.ts';
 import { drawingFaults } from './drawing-faults.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import type { Task } from '../../../src/lib/engine/families/task.ts';
-import { levels } from '../../../src/lib/engine/families/task-number.ts';
+import type { Task } from '../../../src/lib/engine/tasks/task.ts';
+import { levels } from '../../../src/lib/engine/families/level.ts';
 import { rivetDashes } from '../../../src/lib/engine/trade/stock.ts';
 import { drawingFaults } from './drawing-faults.ts';
 import { manyTasks, outcomeOf } from './many-tasks.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Task } from '../../../src/lib/engine/families/task.ts';
+import type { Task } from '../../../src/lib/engine/tasks/task.ts';
 import { sayCause, stepOf } from '../../../src/lib/engine/marking/say.ts';
 import { rivetLength } from '../../../src/lib/engine/methods/rivet-length.ts';
 import { setback } from '../../../src/lib/engine/methods/setback.ts';

@@ -1,5 +1,5 @@
 import { cardByCode, loadFamily } from '../../../src/lib/engine/families/catalogue.ts';
-import { drawTask, type Task } from '../../../src/lib/engine/families/task.ts';
+import { drawTask, type Task } from '../../../src/lib/engine/tasks/task.ts';
 import { entryOf, readAnswer } from '../../../src/lib/engine/marking/answer.ts';
 import { mark } from '../../../src/lib/engine/marking/mark.ts';
 import type { Verdict } from '../../../src/lib/engine/marking/verdict.ts';

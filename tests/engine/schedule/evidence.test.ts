@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { loadFamilies } from '../../../src/lib/engine/families/catalogue.ts';
-import { drawTask, type Task } from '../../../src/lib/engine/families/task.ts';
-import { levels } from '../../../src/lib/engine/families/task-number.ts';
+import { drawTask, type Task } from '../../../src/lib/engine/tasks/task.ts';
+import { levels } from '../../../src/lib/engine/families/level.ts';
 import { mark } from '../../../src/lib/engine/marking/mark.ts';
 import { rivetLength } from '../../../src/lib/engine/methods/rivet-length.ts';
 import { exactly } from '../../../src/lib/engine/quantity/exact.ts';

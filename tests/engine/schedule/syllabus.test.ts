@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { loadFamilies } from '../../../src/lib/engine/families/catalogue.ts';
-import { drawTask } from '../../../src/lib/engine/families/task.ts';
-import { type Level, levels } from '../../../src/lib/engine/families/task-number.ts';
+import { drawTask } from '../../../src/lib/engine/tasks/task.ts';
+import { type Level, levels } from '../../../src/lib/engine/families/level.ts';
 import { evidenceOf } from '../../../src/lib/engine/schedule/evidence.ts';
 import {
 	leadingTo,

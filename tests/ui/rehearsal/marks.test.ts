@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { loadFamilies } from '../../../src/lib/engine/families/catalogue.ts';
-import { composeRehearsal } from '../../../src/lib/engine/schedule/rehearsal.ts';
+import { composeRehearsal } from '../../../src/lib/engine/sets/rehearsal.ts';
 import { counted, saySlips, share } from '../../../src/lib/ui/rehearsal/marks.ts';
 
 const families = await loadFamilies();

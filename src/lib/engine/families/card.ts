@@ -1,27 +1,45 @@
-export const topics = {
-	rivets: 'Rivets',
-	layout: 'Edge distance and layout',
-	bends: 'Bends',
-	cutting: 'Cutting',
-	holes: 'Holes and drills'
-} as const;
-
-export type TopicId = keyof typeof topics;
-
-export const topicIds = Object.keys(topics) as readonly TopicId[];
-
-/** What is known of a family before its file is loaded. */
-export interface Card {
+/** A family as its topic lists it: what is known before its file is loaded. */
+export interface ListedCard {
 	/** Two capital letters that start the task number. */
 	readonly code: string;
-	/** Revision: which tasks the seeds stand for. */
+	/** Revision: which tasks the seeds stand for; 0 to 31. */
 	readonly rev: number;
-	readonly topic: TopicId;
+	/** Id of its topic, which is also its folder. */
+	readonly topic: string;
 	/** Name of its file in the topic's folder. */
 	readonly id: string;
 	readonly name: string;
 }
 
-export function listed(code: string, rev: number, topic: TopicId, id: string, name: string): Card {
-	return { code, rev, topic, id, name };
+/** Families that belong together on the pages and in an exam. */
+export interface Topic<Id extends string = string> {
+	readonly id: Id;
+	readonly name: string;
+	/** Where it comes among the topics, as a course takes them. */
+	readonly place: number;
+	readonly cards: readonly ListedCard[];
+}
+
+/** Code, revision, file and name of a family, in plain words. */
+type Line = readonly [code: string, rev: number, id: string, name: string];
+
+/**
+ * A topic and its families, one line each. Raise a revision when an old seed would give a
+ * different task. Codes and ids stand in learners' records and are never used again for something
+ * else.
+ */
+export function topic<const Id extends string>(
+	id: Id,
+	name: string,
+	place: number,
+	families: readonly Line[]
+): Topic<Id> {
+	const cards = families.map(([code, rev, file, called]) => ({
+		code,
+		rev,
+		topic: id,
+		id: file,
+		name: called
+	}));
+	return { id, name, place, cards };
 }

@@ -1,22 +1,15 @@
 import type { Method } from '../solver/method.ts';
-import type { Card, TopicId } from './card.ts';
 import type { Family, FamilyBody } from './family.ts';
-import { cards } from './list.ts';
-
-export { cards };
+import { type Card, cards } from './topics.ts';
 
 /** A loader for every file of a family, so that a page fetches only the ones it draws from. */
-const files = import.meta.glob<{ tasks: FamilyBody }>('./*/*.ts');
+const files = import.meta.glob<{ tasks: FamilyBody }>(['./*/*.ts', '!./*/topic.ts']);
 
 const byCode = new Map(cards.map((card) => [card.code, card]));
 const loading = new Map<string, Promise<Family>>();
 
 export function cardByCode(code: string): Card | undefined {
 	return byCode.get(code);
-}
-
-export function cardsOf(topic: TopicId): readonly Card[] {
-	return cards.filter((card) => card.topic === topic);
 }
 
 /** The family of a card. Its file is loaded at the first call and kept. */

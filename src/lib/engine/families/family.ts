@@ -3,9 +3,9 @@ import type { Value } from '../quantity/kind.ts';
 import type { Values } from '../solver/compiled.ts';
 import type { GivenValues, Method } from '../solver/method.ts';
 import type { CautionId } from '../trade/cautions.ts';
-import type { Card } from './card.ts';
+import type { Card } from './topics.ts';
 import type { Random } from './random.ts';
-import type { Level } from './task-number.ts';
+import type { Level } from './level.ts';
 
 /** What a family picks for one task. It picks; the method computes. */
 export interface Draw<M extends Method = Method> {

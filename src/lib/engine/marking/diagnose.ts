@@ -1,6 +1,6 @@
 import Fraction from 'fraction.js';
-import type { Task } from '../families/task.ts';
-import { differs } from '../families/tolerance.ts';
+import type { Task } from '../tasks/task.ts';
+import { differs } from '../solver/tolerance.ts';
 import type { Value } from '../quantity/kind.ts';
 import { compiledOf, type Values } from '../solver/compiled.ts';
 import { type Changes, evaluate } from '../solver/evaluate.ts';

@@ -1,6 +1,6 @@
 import Fraction from 'fraction.js';
-import type { Task } from '../families/task.ts';
-import { shopRounded, toleranceAt } from '../families/tolerance.ts';
+import type { Task } from '../tasks/task.ts';
+import { shopRounded, toleranceAt } from '../solver/tolerance.ts';
 import type { Value } from '../quantity/kind.ts';
 import type { Values } from '../solver/compiled.ts';
 import { evaluate } from '../solver/evaluate.ts';

@@ -1,5 +1,5 @@
 import type { Value } from '../quantity/kind.ts';
-import { within } from '../families/tolerance.ts';
+import { within } from '../solver/tolerance.ts';
 import type { Exact } from '../quantity/exact.ts';
 import type { Entry } from './verdict.ts';
 

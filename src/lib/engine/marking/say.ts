@@ -1,4 +1,4 @@
-import type { Task } from '../families/task.ts';
+import type { Task } from '../tasks/task.ts';
 import type { Style } from '../quantity/kind.ts';
 import { styleAt } from '../solver/show.ts';
 import type { Cause, UnitSlip } from './verdict.ts';

@@ -1,4 +1,4 @@
-import type { Task } from '../families/task.ts';
+import type { Task } from '../tasks/task.ts';
 import type { Cause, Verdict, Verdicts } from '../marking/verdict.ts';
 import type { Evidence } from './memory.ts';
 import { leadingTo, skillOf } from './syllabus.ts';

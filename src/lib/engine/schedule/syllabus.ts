@@ -1,6 +1,6 @@
 import type { Family } from '../families/family.ts';
-import { drawTask } from '../families/task.ts';
-import { type Level, levels } from '../families/task-number.ts';
+import { drawTask } from '../tasks/task.ts';
+import { type Level, levels } from '../families/level.ts';
 import type { Method } from '../solver/method.ts';
 import type { Skill, SkillId, Syllabus, TaskKind } from './skill.ts';
 

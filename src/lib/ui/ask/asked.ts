@@ -1,10 +1,10 @@
-import type { Task } from '$lib/engine/families/task.ts';
-import { stepsOf } from '$lib/engine/families/task.ts';
+import type { Task } from '$lib/engine/tasks/task.ts';
+import { stepsOf } from '$lib/engine/tasks/task.ts';
 import { stepOf } from '$lib/engine/marking/say.ts';
 import type { Verdict } from '$lib/engine/marking/verdict.ts';
 import type { LengthUnit } from '$lib/engine/quantity/kind.ts';
-import type { AnswerLine } from '../answer-line.svelte.ts';
-import type { TaskWork } from '../task-work.svelte.ts';
+import type { AnswerLine } from '../sheet/answer-line.svelte.ts';
+import type { TaskWork } from '../sheet/task-work.svelte.ts';
 
 /** One field of a question: what was typed, how it was read, and its verdict once checked. */
 export interface AskedLine {

@@ -1,4 +1,4 @@
-import { topicIds, topics } from '$lib/engine/families/card.ts';
+import { topicIds, topics } from '$lib/engine/families/topics.ts';
 import { isoOf } from '$lib/engine/schedule/day.ts';
 
 /** A share from 0 to 1 as a count in 100. */

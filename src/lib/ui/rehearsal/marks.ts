@@ -1,6 +1,6 @@
-import type { TopicScore } from '$lib/engine/schedule/rehearsal-marks.ts';
-import type { Mark } from '$lib/engine/schedule/rehearsal-marks.ts';
-import type { OptionCause } from '$lib/engine/schedule/options.ts';
+import type { TopicScore } from '$lib/engine/sets/rehearsal-marks.ts';
+import type { Mark } from '$lib/engine/sets/rehearsal-marks.ts';
+import type { OptionCause } from '$lib/engine/sets/options.ts';
 import type { Method } from '$lib/engine/solver/method.ts';
 
 /** How a question came out, in the words of the inspector's stamp. */

@@ -3,7 +3,7 @@ import { bendDetail } from '../../figures/parts/bend-detail.ts';
 import { allowanceArc, angleFromFlat, tangentLines } from '../../figures/parts/bent-notes.ts';
 import { bendAllowance } from '../../methods/bend-allowance.ts';
 import { bendSheets } from '../../trade/nose-bars.ts';
-import { bentOutcome, offBy } from '../bent-outcome.ts';
+import { bentOutcome, offBy } from './parts/bent-outcome.ts';
 import { type EffectInput, family, type Outcome, type Say } from '../family.ts';
 
 const stories = [

@@ -5,8 +5,8 @@ import { boundsOf } from '../../figures/to-svg.ts';
 import { developedWidth } from '../../methods/developed-width.ts';
 import type { GivenValues } from '../../solver/method.ts';
 import { bendSheets } from '../../trade/nose-bars.ts';
-import { bentOutcome, offBy } from '../bent-outcome.ts';
-import { drawBentPart } from '../bent-parts.ts';
+import { bentOutcome, offBy } from './parts/bent-outcome.ts';
+import { drawBentPart } from './parts/bent-parts.ts';
 import { type EffectInput, family, type Outcome, type Say } from '../family.ts';
 
 export const tasks = family({

@@ -5,7 +5,7 @@ import { leastBendRadius } from '../../methods/least-bend-radius.ts';
 import { radiusColumns, radiusRows, rowOf } from '../../trade/least-radius.ts';
 import { noseRadii, sheetThicknesses } from '../../trade/stock.ts';
 import { type EffectInput, family, type Outcome, type Say } from '../family.ts';
-import type { Level } from '../task-number.ts';
+import type { Level } from '../level.ts';
 
 const stories: Readonly<Record<Level, readonly string[]>> = {
 	1: [

@@ -3,7 +3,7 @@ import { bendDetail } from '../../figures/parts/bend-detail.ts';
 import { angleBetween, note, setbackDimension } from '../../figures/parts/bent-notes.ts';
 import { setbackFromLegs } from '../../methods/setback-from-legs.ts';
 import { bendSheets } from '../../trade/nose-bars.ts';
-import { bentOutcome, setbackOutcome } from '../bent-outcome.ts';
+import { bentOutcome, setbackOutcome } from './parts/bent-outcome.ts';
 import { type EffectInput, family, type Outcome, type Say } from '../family.ts';
 
 const stories = [

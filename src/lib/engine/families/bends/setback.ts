@@ -3,10 +3,10 @@ import { bendDetail } from '../../figures/parts/bend-detail.ts';
 import { angleFromFlat, setbackDimension } from '../../figures/parts/bent-notes.ts';
 import { setback } from '../../methods/setback.ts';
 import { bendSheets } from '../../trade/nose-bars.ts';
-import { setbackOutcome } from '../bent-outcome.ts';
+import { setbackOutcome } from './parts/bent-outcome.ts';
 import { family, type Say } from '../family.ts';
 import type { Random } from '../random.ts';
-import type { Level } from '../task-number.ts';
+import type { Level } from '../level.ts';
 
 const stories: Readonly<Record<Level, readonly string[]>> = {
 	1: [

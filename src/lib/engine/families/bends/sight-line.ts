@@ -6,7 +6,7 @@ import { boundsOf } from '../../figures/to-svg.ts';
 import { sightLine } from '../../methods/sight-line.ts';
 import type { GivenValues } from '../../solver/method.ts';
 import { bendSheets } from '../../trade/nose-bars.ts';
-import { bentOutcome, offBy } from '../bent-outcome.ts';
+import { bentOutcome, offBy } from './parts/bent-outcome.ts';
 import { type EffectInput, family, type Outcome, type Say } from '../family.ts';
 
 const stories = [

@@ -5,7 +5,7 @@ import { gridPieces, overrun } from '../../figures/parts/sheet-grid.ts';
 import { barPieces } from '../../methods/bar-pieces.ts';
 import { type EffectInput, family, type Outcome, type Say } from '../family.ts';
 import type { Random } from '../random.ts';
-import type { Level } from '../task-number.ts';
+import type { Level } from '../level.ts';
 
 const stories: readonly string[] = [
 	'Clips for the floor panels are sawn from a length of extruded angle.',

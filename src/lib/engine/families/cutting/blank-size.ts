@@ -2,7 +2,7 @@ import { partOnBlank, partWithTrim } from '../../figures/parts/blank.ts';
 import { blankSize } from '../../methods/blank-size.ts';
 import { type EffectInput, family, type Outcome, type Say } from '../family.ts';
 import type { Random } from '../random.ts';
-import type { Level } from '../task-number.ts';
+import type { Level } from '../level.ts';
 
 interface Job {
 	readonly story: string;

@@ -4,7 +4,7 @@ import { piecesPerSheet } from '../../methods/pieces-per-sheet.ts';
 import { stockSheets } from '../../trade/stock.ts';
 import { type EffectInput, family, type Outcome, type Say } from '../family.ts';
 import type { Random } from '../random.ts';
-import type { Level } from '../task-number.ts';
+import type { Level } from '../level.ts';
 
 const flatParts: readonly string[] = [
 	'Inspection plates for the wing are sheared from a full sheet.',

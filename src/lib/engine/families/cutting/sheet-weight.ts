@@ -4,7 +4,7 @@ import { sheetWeight } from '../../methods/sheet-weight.ts';
 import { densityOf } from '../../trade/densities.ts';
 import { sheetThicknesses, stockSheets } from '../../trade/stock.ts';
 import { type EffectInput, family, type Say } from '../family.ts';
-import type { Level } from '../task-number.ts';
+import type { Level } from '../level.ts';
 
 const stories: Readonly<Record<Level, readonly string[]>> = {
 	1: [

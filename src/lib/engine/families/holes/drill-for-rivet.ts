@@ -6,7 +6,7 @@ import { looseRivet, manufacturedHead } from '../../figures/parts/rivet.ts';
 import { drillForRivet } from '../../methods/drill-for-rivet.ts';
 import { rivetDashes } from '../../trade/stock.ts';
 import { type EffectInput, family, type Outcome, type Say } from '../family.ts';
-import type { Level } from '../task-number.ts';
+import type { Level } from '../level.ts';
 
 const stories: readonly string[] = [
 	'The hole pattern for a flap skin is marked, and the drill motor is still empty.',

@@ -5,7 +5,7 @@ import { drillBit } from '../../figures/parts/drill-bit.ts';
 import { drilledSheet } from '../../figures/parts/hole.ts';
 import { drillSize } from '../../methods/drill-size.ts';
 import { type EffectInput, family, type Outcome, type Say } from '../family.ts';
-import type { Level } from '../task-number.ts';
+import type { Level } from '../level.ts';
 
 const stories: readonly string[] = [
 	'The drill index has lost a label, and the caliper is on the bench.',

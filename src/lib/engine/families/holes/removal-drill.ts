@@ -5,8 +5,8 @@ import { drivenRivet, stackHeight, stackSection } from '../../figures/parts/join
 import { removalDrill } from '../../methods/removal-drill.ts';
 import { rivetDashes, sheetThicknesses } from '../../trade/stock.ts';
 import { type EffectInput, family, type Outcome, type Say } from '../family.ts';
-import type { Joint } from '../joints.ts';
-import type { Level } from '../task-number.ts';
+import type { Joint } from '../rivets/parts/joints.ts';
+import type { Level } from '../level.ts';
 
 const jobs: readonly Joint[] = [
 	{

@@ -4,7 +4,7 @@ import { setRivet, stackSection } from '../../figures/parts/joint.ts';
 import { plate, roundFeature } from '../../figures/parts/plate.ts';
 import { edgeDistance } from '../../methods/edge-distance.ts';
 import { type EffectInput, family, type Outcome, type Say } from '../family.ts';
-import type { Level } from '../task-number.ts';
+import type { Level } from '../level.ts';
 
 const stories: Readonly<Record<'protruding' | 'countersunk', readonly string[]>> = {
 	protruding: [

@@ -2,7 +2,7 @@ import { lapFromAbove, lapToScale } from '../../figures/parts/lap.ts';
 import { lapWidth } from '../../methods/lap-width.ts';
 import { type EffectInput, family, type Outcome, type Say } from '../family.ts';
 import type { Random } from '../random.ts';
-import type { Level } from '../task-number.ts';
+import type { Level } from '../level.ts';
 
 const stories: readonly string[] = [
 	'Two skins of a training fuselage lap along a stringer.',

@@ -3,7 +3,7 @@ import type { Value } from '../../quantity/kind.ts';
 import { rivetRow } from '../../methods/rivet-row.ts';
 import { type EffectInput, family, type Outcome, type Say } from '../family.ts';
 import type { Random } from '../random.ts';
-import type { Level } from '../task-number.ts';
+import type { Level } from '../level.ts';
 
 const stories: readonly string[] = [
 	'The lower seam of a baggage floor gets one row of rivets from end to end.',

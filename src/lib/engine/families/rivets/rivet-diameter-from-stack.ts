@@ -1,9 +1,9 @@
 import { rivetDiameterFromStack } from '../../methods/rivet-diameter-from-stack.ts';
 import { family } from '../family.ts';
-import { threeLayerJoints, twoLayerJoints } from '../joints.ts';
+import { threeLayerJoints, twoLayerJoints } from './parts/joints.ts';
 import type { Random } from '../random.ts';
-import { diameterOutcome, stackWithCentreLine } from '../rivet-in-stack.ts';
-import { thicknessesForRivets } from '../sheets-for-rivets.ts';
+import { diameterOutcome, stackWithCentreLine } from './parts/rivet-in-stack.ts';
+import { thicknessesForRivets } from './parts/sheets-for-rivets.ts';
 
 /** Layers that are not all alike, so that it matters which one is taken. */
 function unlikeLayers(random: Random, count: number): number[] {

@@ -1,7 +1,7 @@
 import { rivetDiameter } from '../../methods/rivet-diameter.ts';
 import { type Effect, type EffectInput, family } from '../family.ts';
-import { diameterOutcome, stackWithCentreLine } from '../rivet-in-stack.ts';
-import { thicknessesForRivets } from '../sheets-for-rivets.ts';
+import { diameterOutcome, stackWithCentreLine } from './parts/rivet-in-stack.ts';
+import { thicknessesForRivets } from './parts/sheets-for-rivets.ts';
 
 const stories: readonly string[] = [
 	'A crack in the skin is covered with a lap patch of the same sheet.',

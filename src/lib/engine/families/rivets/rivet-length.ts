@@ -11,7 +11,7 @@ import { rivetLength } from '../../methods/rivet-length.ts';
 import { finalDrill } from '../../trade/rivet-drills.ts';
 import { rivetDashes, sheetThicknesses } from '../../trade/stock.ts';
 import { type Effect, type EffectInput, family, type Outcome, type Say } from '../family.ts';
-import { threeLayerJoints, twoLayerJoints } from '../joints.ts';
+import { threeLayerJoints, twoLayerJoints } from './parts/joints.ts';
 
 const thin = sheetThicknesses.filter((size) => size >= 0.02 && size <= 0.063);
 

@@ -4,7 +4,7 @@ import { rivetDrawing, rivetScale } from '../../figures/parts/rivet-drawing.ts';
 import { rivetNumberReading } from '../../methods/rivet-number-reading.ts';
 import { headNumber, lettersOf, rivetNumber } from '../../trade/rivet-code.ts';
 import { type Effect, type EffectInput, family, type Outcome, type Say } from '../family.ts';
-import { solidRivet } from '../solid-rivets.ts';
+import { solidRivet } from './parts/solid-rivets.ts';
 
 const stories: readonly string[] = [
 	'The drawing of a flap track fairing calls this rivet out beside a seam.',

@@ -5,7 +5,7 @@ import { rivetNumber } from '../../methods/rivet-number.ts';
 import { TradeError } from '../../solver/trade-function.ts';
 import { lettersOf, rivetNumberParts } from '../../trade/rivet-code.ts';
 import { family, type Outcome, type Say } from '../family.ts';
-import { type SolidRivet, solidRivet } from '../solid-rivets.ts';
+import { type SolidRivet, solidRivet } from './parts/solid-rivets.ts';
 
 const stories: readonly string[] = [
 	'You fill in the parts list of a skin repair before the stores close.',

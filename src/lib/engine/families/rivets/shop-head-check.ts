@@ -2,7 +2,7 @@ import { drivenSection, type ShopHead } from '../../figures/parts/shop-head.ts';
 import { shopHeadCheck } from '../../methods/shop-head-check.ts';
 import { type EffectInput, family, type Outcome } from '../family.ts';
 import type { Random } from '../random.ts';
-import type { Level } from '../task-number.ts';
+import type { Level } from '../level.ts';
 
 const stories: readonly string[] = [
 	'You go down a row of rivets on a rib with the caliper before the inspector comes.',

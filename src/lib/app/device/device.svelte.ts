@@ -1,0 +1,193 @@
+import type { CourseSettings } from '$lib/engine/schedule/course-settings.ts';
+import type { Attempt } from '$lib/engine/schedule/event.ts';
+import type { Learning } from '$lib/engine/schedule/learning.ts';
+import type { Learner } from '$lib/storage/database.ts';
+import type { Desk } from './desk.ts';
+
+export type AttemptFacts = Omit<Attempt, 'id' | 'v' | 'learner' | 'at' | 'day' | 'type'>;
+
+/** An attempt whose id and time are settled before it is written. */
+export interface SettledAttempt {
+	readonly id: string;
+	/** Milliseconds since 1970-01-01 UTC. */
+	readonly at: number;
+	readonly facts: AttemptFacts;
+}
+
+const learnerKey = 'bucktail.learner';
+
+/** Tasks after which there is something worth keeping. */
+const tasksWorthKeeping = 10;
+
+/**
+ * The learners on this device and the log of the one at work. Everything heavy is loaded when it
+ * is first asked for, so that the first task does not wait for it.
+ */
+class Device {
+	/** The learners here, the one last at work first. */
+	learners = $state.raw<readonly Learner[]>([]);
+	learner = $state.raw<Learner | null>(null);
+	/** What the log of the learner at work comes to; null until it has been read. */
+	learning = $state.raw<Learning | null>(null);
+	course = $state.raw<CourseSettings | null>(null);
+	/** One sentence when something is wrong with the store, else null. */
+	trouble = $state<string | null>(null);
+	/** Whether the store has been opened, or has failed to. */
+	ready = $state(false);
+	#desk: Promise<Desk | null> | null = null;
+	#writing: Promise<unknown> = Promise.resolve();
+	/** How many writes are not done yet. */
+	#waiting = 0;
+
+	/** Id of the learner at work, known before the store is open. */
+	get learnerId(): string | null {
+		return this.learner?.id ?? stored();
+	}
+
+	/** Opens the store, once; resolves to null when this browser cannot. */
+	open(): Promise<Desk | null> {
+		this.#desk ??= this.#open();
+		return this.#desk;
+	}
+
+	async #open(): Promise<Desk | null> {
+		const { openDesk, sentenceFor } = await import('./desk.ts');
+		try {
+			const desk = await openDesk({
+				onTrouble: (sentence) => (this.trouble = sentence),
+				onChange: (ids) => void this.#changedElsewhere(ids)
+			});
+			await this.#read(desk, stored());
+			return desk;
+		} catch (error) {
+			this.trouble = sentenceFor(error);
+			return null;
+		} finally {
+			this.ready = true;
+		}
+	}
+
+	/**
+	 * Reads the learners, and the log of the one at work or of the one last at work. What was
+	 * settled before there was a learner is the first one's, and about to be written.
+	 */
+	async #read(desk: Desk, wanted: string | null, isFirst = false): Promise<void> {
+		this.learners = await desk.learners();
+		this.learner = this.learners.find(({ id }) => id === wanted) ?? this.learners[0] ?? null;
+		keep(this.learner?.id ?? null);
+		const { learner } = this;
+		this.learning = await desk.learning(learner?.id);
+		const course = learner ? await desk.course(learner.id) : null;
+		this.course = course ?? (isFirst ? this.course : null);
+	}
+
+	async #changedElsewhere(ids: readonly string[]): Promise<void> {
+		const desk = await this.open();
+		if (!desk || ids.length === 0) return;
+		const before = this.learner?.id ?? null;
+		await this.#read(desk, before);
+		if (before !== null && this.learner?.id !== before) this.trouble = desk.removedSentence;
+	}
+
+	/** Reads everything again, after a restore or a change of learners. */
+	async refresh(wanted: string | null = this.learner?.id ?? null): Promise<void> {
+		const desk = await this.open();
+		if (desk) await this.#read(desk, wanted);
+	}
+
+	/**
+	 * Writes an attempt to the log of the learner at work; a first learner is added when there is
+	 * none. Resolves to whether it is safely on this device.
+	 */
+	async record(facts: AttemptFacts): Promise<boolean> {
+		const saved = await this.#write((desk, id) => desk.attempt(id, facts));
+		if (saved) void this.#askToKeep();
+		return saved;
+	}
+
+	/** Asks the browser to keep what is stored, once there is something worth keeping. */
+	async #askToKeep(): Promise<void> {
+		if (this.learning?.tasks !== tasksWorthKeeping) return;
+		const { askToKeep } = await import('../learners/keep.ts');
+		await askToKeep();
+	}
+
+	/** The same for several at once, all or none; what the log has by its id already stays. */
+	async recordAll(attempts: readonly SettledAttempt[]): Promise<boolean> {
+		return this.#write((desk, id) => desk.attempts(id, attempts));
+	}
+
+	async setCourse(course: CourseSettings): Promise<boolean> {
+		this.course = course;
+		return this.#write((desk, id) => desk.setCourse(id, course));
+	}
+
+	/** One write after the other, so that a first learner is added once and answers keep order. */
+	#write(write: (desk: Desk, learner: string) => Promise<void>): Promise<boolean> {
+		const { learner } = this;
+		this.#waiting++;
+		const written = this.#writing
+			.then(() => this.#writeFor(learner, write))
+			.finally(() => this.#waiting--);
+		this.#writing = written.catch(() => {});
+		return written;
+	}
+
+	async #writeFor(
+		atWork: Learner | null,
+		write: (desk: Desk, learner: string) => Promise<void>
+	): Promise<boolean> {
+		const desk = await this.open();
+		if (!desk) return false;
+		try {
+			if (!this.learner) await this.#read(desk, await desk.firstLearner(), true);
+			const learner = atWork ?? this.learner;
+			if (!learner) return false;
+			await write(desk, learner.id);
+			if (learner.id === this.learner?.id) {
+				this.learning = renewed(this.learning, await desk.learning(learner.id));
+				const course = await desk.course(learner.id);
+				// With more to write, the log is behind what was settled here.
+				if (this.#waiting === 1) this.course = renewed(this.course, course);
+			}
+			this.trouble = null;
+			return true;
+		} catch (error) {
+			const { sentenceFor } = await import('./desk.ts');
+			this.trouble = sentenceFor(error);
+			return false;
+		}
+	}
+
+	/** Another learner sits down at this device. */
+	async switchTo(id: string): Promise<void> {
+		const desk = await this.open();
+		if (!desk) return;
+		await desk.use(id);
+		await this.#read(desk, id);
+	}
+}
+
+/** What is here already where the log says the same, so that no plan is made again for it. */
+function renewed<T>(here: T, read: T): T {
+	return JSON.stringify(here) === JSON.stringify(read) ? here : read;
+}
+
+function stored(): string | null {
+	try {
+		return localStorage.getItem(learnerKey);
+	} catch {
+		return null;
+	}
+}
+
+function keep(id: string | null): void {
+	try {
+		if (id === null) localStorage.removeItem(learnerKey);
+		else localStorage.setItem(learnerKey, id);
+	} catch {
+		// Without storage the learner last at work is not remembered.
+	}
+}
+
+export const device = new Device();

@@ -1,0 +1,238 @@
+import { cardByCode, loadFamilies } from '$lib/engine/families/catalogue.ts';
+import type { Family } from '$lib/engine/families/family.ts';
+import { drawTask } from '$lib/engine/tasks/task.ts';
+import type { Level } from '$lib/engine/families/level.ts';
+import { readTaskNumber, seedCount } from '$lib/engine/tasks/task-number.ts';
+import { courseOf, type CourseSettings } from '$lib/engine/schedule/course-settings.ts';
+import { type Forecast, forecast } from '$lib/engine/schedule/forecast.ts';
+import { givensOf, numbersIn } from '$lib/engine/tasks/givens.ts';
+import { type Learning, pace } from '$lib/engine/schedule/learning.ts';
+import { type PlanInput, planRun } from '$lib/engine/schedule/plan.ts';
+import { mapPractice, type PracticeMap } from '$lib/engine/schedule/practice.ts';
+import { afterMiss, type Run as EngineRun, type RunItem } from '$lib/engine/schedule/run.ts';
+import type { SkillId, Syllabus } from '$lib/engine/schedule/skill.ts';
+import { partsOf, syllabusOf } from '$lib/engine/schedule/syllabus.ts';
+import { sayReason } from '$lib/ui/reason.ts';
+import { type Below, numberOf, type Planned, type Run, type RunTask } from '../practice/run.ts';
+
+/*
+ * The plan for the learner at work, joined to the tasks that are drawn for it. Loads every family,
+ * so it is itself loaded on demand.
+ */
+
+/** What is known of the learner when a plan is made. */
+export interface Known {
+	readonly learning: Learning;
+	readonly settings: CourseSettings;
+	/** Today, as the scheduler counts days. */
+	readonly day: number;
+}
+
+/** A task that was missed. */
+export interface Miss {
+	/** Its place in the run. */
+	readonly index: number;
+	/** The skill the slip sits in, where it is known. */
+	readonly skill: SkillId | undefined;
+}
+
+export interface Planner {
+	readonly families: readonly Family[];
+	readonly syllabus: Syllabus;
+	/** The plan's items for today, less what was done already. */
+	today(known: Known): EngineRun;
+	/** A run of tasks from planned items, with numbers that are neither in the log nor in `before`. */
+	run(planned: EngineRun, known: Known, id: string, below: Below, before?: Run | null): Run;
+	forecast(known: Known): Forecast;
+	/** The run with the return of a missed task in it: in place, or else at the end. */
+	missed(run: Run, known: Known, miss: Miss, below: Below): Run;
+	/** Number of a fresh task of a skill, of the easiest kind; null when no kind exercises it. */
+	taskFor(skill: SkillId, known: Known, below: Below): string | null;
+	/** Why the plan chose a task, in one to three sentences. */
+	why(planned: Pick<Planned, 'reason' | 'worked'>, learning: Learning | null, day: number): string;
+	/** Label of a skill, as on a worked step. */
+	label(skill: SkillId): string;
+	/** The sentence of a slip in a skill. */
+	slipSays(skill: SkillId, slip: string): string;
+}
+
+export async function loadPlanner(): Promise<Planner> {
+	const families = await loadFamilies();
+	const syllabus = syllabusOf(families);
+	const map = mapPractice(syllabus);
+	const byId = new Map(families.map((family) => [family.method.id, family.method]));
+	const label = (skill: SkillId) => {
+		const { method, step } = partsOf(skill);
+		return byId.get(method)?.steps[step]?.label ?? step;
+	};
+	const slipSays = (skill: SkillId, slip: string) =>
+		byId.get(partsOf(skill).method)?.slips[slip]?.says ?? '';
+	return {
+		families,
+		syllabus,
+		today: (known) => planRun(inputOf(known, syllabus), map),
+		forecast: (known) => forecast(inputOf(known, syllabus)),
+		run: (planned, known, id, below, before = null) =>
+			runOf(planned, staleBefore(known, before, families), id, below, families),
+		missed: (run, known, miss, below) => afterMissed(run, known, miss, below, map, families),
+		taskFor: (skill, { learning }, below) => {
+			const kind = map.practices.find((practice) => practice.skill === skill)?.kind;
+			return kind ? freshNumber(kind.id, new Set(learning.givens), below, families) : null;
+		},
+		why: (planned, learning, day) => {
+			const { skill } = planned.reason;
+			const slip = learning?.slips[skill]?.slip;
+			return sayReason(planned, label(skill), slip ? slipSays(skill, slip) : '', day);
+		},
+		label,
+		slipSays
+	};
+}
+
+function inputOf({ learning, settings, day }: Known, syllabus: Syllabus): PlanInput {
+	const seconds = pace(learning);
+	return {
+		syllabus,
+		memories: new Map(Object.entries(learning.memories)),
+		course: courseOf(settings),
+		pace: { task: seconds, worked: Math.min(60, seconds / 2) },
+		day,
+		spent: learning.days[day]?.seconds ?? 0
+	};
+}
+
+function runOf(
+	planned: EngineRun,
+	stale: Set<string>,
+	id: string,
+	below: Below,
+	families: readonly Family[]
+): Run {
+	const tasks = planned.items.flatMap((item) => tasksFor(item, stale, below, families));
+	const { day, budget } = planned;
+	return { id, topic: 'plan', level: 1, at: 0, day, budget, tasks };
+}
+
+/** The task of an item, and before it a worked one where a step in it is met for the first time. */
+function tasksFor(
+	item: RunItem,
+	stale: Set<string>,
+	below: Below,
+	families: readonly Family[]
+): RunTask[] {
+	const planned: Planned = { ...item, kind: item.kind.id };
+	const task: RunTask = {
+		number: freshNumber(planned.kind, stale, below, families),
+		standing: 'open',
+		planned
+	};
+	if (!planned.worked) return [task];
+	const shown = freshNumber(planned.kind, stale, below, families);
+	return [{ number: shown, standing: 'shown', planned }, task];
+}
+
+const tries = 60;
+
+/**
+ * A task of the kind whose numbers are not among the stale ones, which it then joins. Some kinds
+ * have few numbers: the other levels of the family are tried before any are repeated, and then
+ * numbers are repeated with another question before the question is repeated too.
+ */
+export function freshNumber(
+	kindId: string,
+	stale: Set<string>,
+	below: Below,
+	families: readonly Family[]
+): string {
+	const code = kindId.slice(0, 2);
+	const own = Number(kindId[2]) as Level;
+	const card = cardByCode(code);
+	const family = families.find((one) => one.code === code);
+	if (!card || !family) throw new Error(`unknown kind of task: ${kindId}`);
+	const search = (isFresh: (givens: string) => boolean) => {
+		for (const level of [own, ...([3, 2, 1] as const).filter((other) => other !== own)]) {
+			for (let n = 0; n < tries; n++) {
+				const seed = below(seedCount);
+				const givens = givensOf(drawTask(family, level, seed));
+				if (isFresh(givens)) return { number: numberOf(card, level, seed), givens };
+			}
+		}
+		return null;
+	};
+	const staleNumbers = new Set([...stale].map(numbersIn));
+	const found =
+		search((givens) => !staleNumbers.has(numbersIn(givens))) ??
+		search((givens) => !stale.has(givens));
+	if (found) stale.add(found.givens);
+	return found?.number ?? numberOf(card, own, below(seedCount));
+}
+
+/** The run with the missed task's return in it: in its place by the plan, or else at the end. */
+function afterMissed(
+	run: Run,
+	known: Known,
+	{ index, skill }: Miss,
+	below: Below,
+	map: PracticeMap,
+	families: readonly Family[]
+): Run {
+	const missed = run.tasks[index];
+	if (!missed?.planned || missed.planned.returned) return run;
+	const stale = staleBefore(known, run, families);
+	const aim = skill ?? missed.planned.skill;
+	const back: RunTask = {
+		number: freshNumber(missed.planned.kind, stale, below, families),
+		standing: 'open',
+		planned: {
+			...missed.planned,
+			skill: aim,
+			reason: { kind: 'missed', skill: aim, day: run.day },
+			worked: false,
+			reading: 0,
+			returned: true
+		}
+	};
+	// Whoever has gone on already finds it at the end.
+	const tasks = run.at === index ? withReturn(run, missed, back, map) : [...run.tasks, back];
+	return { ...run, tasks };
+}
+
+/**
+ * The plan knows its own tasks only; what was opened by hand in between stays where it is. A task
+ * that makes room goes with its worked example, and the return does not part the two.
+ */
+function withReturn(run: Run, missed: RunTask, back: RunTask, map: PracticeMap): RunTask[] {
+	const items = run.tasks.map((task) => (task.standing === 'shown' ? null : itemOf(task, map)));
+	const before = items.filter((item) => item !== null);
+	const missedItem = items[run.tasks.indexOf(missed)];
+	const place = missedItem ? before.indexOf(missedItem) : -1;
+	const plan: EngineRun = { day: run.day, budget: run.budget, items: before };
+	const after = afterMiss(plan, place, back.planned?.skill).items;
+	const at = after.findIndex((item) => !before.includes(item));
+	if (at < 0) return [...run.tasks, back];
+	const tasks = run.tasks.flatMap((task, i) => {
+		const item = task.standing === 'shown' ? items[i + 1] : items[i];
+		const isFirst = task.standing === 'shown' || run.tasks[i - 1]?.standing !== 'shown';
+		if (item && !after.includes(item)) return [];
+		return item && item === after[at + 1] && isFirst ? [back, task] : [task];
+	});
+	return tasks.includes(back) ? tasks : [...tasks, back];
+}
+
+/** Numbers not to draw again: the newest in the log, and those of a run, worked examples too. */
+function staleBefore(known: Known, run: Run | null, families: readonly Family[]): Set<string> {
+	const inRun = (run?.tasks ?? []).map((one) => givensIn(one, families));
+	return new Set([...known.learning.givens, ...inRun]);
+}
+
+/** The numbers of a task that is already in the run. */
+function givensIn({ number }: RunTask, families: readonly Family[]): string {
+	const { code, level, seed } = readTaskNumber(number);
+	const family = families.find((one) => one.code === code);
+	return family ? givensOf(drawTask(family, level, seed)) : number;
+}
+
+function itemOf({ planned }: RunTask, { practices }: PracticeMap): RunItem | null {
+	const kind = practices.find((practice) => practice.kind.id === planned?.kind)?.kind;
+	return planned && kind ? { ...planned, kind } : null;
+}

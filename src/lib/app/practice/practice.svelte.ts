@@ -1,0 +1,312 @@
+import type { TopicId } from '$lib/engine/families/topics.ts';
+import { cardByCode } from '$lib/engine/families/catalogue.ts';
+import { type Task, taskFromNumber } from '$lib/engine/tasks/task.ts';
+import type { Level } from '$lib/engine/families/level.ts';
+import { readTaskNumber, TaskNumberError } from '$lib/engine/tasks/task-number.ts';
+import { noteVerdicts } from '$lib/engine/schedule/note-verdicts.ts';
+import type { SkillEvidence } from '$lib/engine/schedule/evidence.ts';
+import { givensOf } from '$lib/engine/tasks/givens.ts';
+import { markPart } from '$lib/ui/sheet/later.ts';
+import { painted } from '$lib/ui/sheet/painted.ts';
+import { type Check, TaskWork } from '$lib/ui/sheet/task-work.svelte.ts';
+import { below } from '../device/chance.ts';
+import { type AttemptFacts, device } from '../device/device.svelte.ts';
+import { plan } from '../plan/plan.svelte.ts';
+import { newRun, newTask, type Run, type RunTask } from './run.ts';
+import { settings } from '../device/settings.svelte.ts';
+
+/** Longest time counted for one answer: a page left open is not practice. */
+const longestSeconds = 600;
+
+/** The run on this device and the task that is open in it. */
+export class Practice {
+	run = $state.raw<Run | null>(null);
+	work = $state.raw<TaskWork | null>(null);
+	/** Why a task number could not be opened: one sentence. */
+	problem = $state<string | null>(null);
+	/** How the last answer stands with the log. */
+	saved = $state<'none' | 'saving' | 'saved' | 'failed'>('none');
+	#since = 0;
+	/** Counts what `saved` has spoken of: one answer, or a task just opened. */
+	#turn = 0;
+
+	/** Takes up the run that the learner at work left on this device, if there is one. */
+	async load(): Promise<void> {
+		const kept = read();
+		this.work = null;
+		this.run = kept === null ? null : (await import('./run-reader.ts')).readRun(kept);
+	}
+
+	/** Starts a run by free choice. */
+	start(topic: TopicId | 'mixed', level: Level): Promise<void> {
+		this.#keep(newRun(topic, level, crypto.randomUUID(), below));
+		return this.#open();
+	}
+
+	/** Starts the plan's run for today; resolves to whether there is anything to do. */
+	async startPlan(): Promise<boolean> {
+		const run = await plan.newRun(crypto.randomUUID(), below, this.run);
+		if (!run) return false;
+		this.#keep(run);
+		await this.#open();
+		return true;
+	}
+
+	get task(): RunTask | undefined {
+		return this.run?.tasks[this.run.at];
+	}
+
+	/** The number of the task that is open. */
+	get number(): string | null {
+		return this.task?.number ?? null;
+	}
+
+	/** Whether the open task is the last of a run that the plan made. */
+	get atEnd(): boolean {
+		return (
+			this.run !== null && this.run.topic === 'plan' && this.run.at >= this.run.tasks.length - 1
+		);
+	}
+
+	/** Goes to task `index` of the run; past the end of a free run, it gets one more. */
+	async go(index: number): Promise<void> {
+		const { run } = this;
+		if (!run) return;
+		const tasks = [...run.tasks];
+		if (index >= tasks.length && run.topic !== 'plan') {
+			tasks.push(...newRun(run.topic, run.level, run.id, below).tasks.slice(0, 1));
+		}
+		this.#keep({ ...run, tasks, at: Math.min(Math.max(0, index), tasks.length - 1) });
+		await this.#open();
+	}
+
+	next(): Promise<void> {
+		return this.go((this.run?.at ?? 0) + 1);
+	}
+
+	/** The same kind of task with new numbers, next in the run. */
+	async alike(): Promise<void> {
+		const { run, work } = this;
+		if (!run || !work) return;
+		const { family, id } = work.task;
+		await this.#insert(run, newTask(family, id.level, below));
+	}
+
+	/**
+	 * Opens the task of a number that was typed, pasted or linked. Returns whether it could; if
+	 * not, `problem` says why and nothing else changes.
+	 */
+	async openNumber(typed: string): Promise<boolean> {
+		this.problem = null;
+		const task = await this.#drawn(typed);
+		if (!task) return false;
+		const { run } = this;
+		const at = run?.tasks.findIndex(({ number }) => number === task.number) ?? -1;
+		if (run && at >= 0) {
+			await this.go(at);
+			return true;
+		}
+		const opened: RunTask = { number: task.number, standing: 'open' };
+		if (run) await this.#insert(run, opened);
+		else {
+			const { topic } = task.family;
+			const id = crypto.randomUUID();
+			this.#keep({ id, topic, level: task.id.level, at: 0, day: 0, budget: 0, tasks: [opened] });
+			await this.#open();
+		}
+		return true;
+	}
+
+	/** Notes a check in the run and in the log; the first one that counts decides how it stands. */
+	async checked(check: Check): Promise<void> {
+		const { work, task } = this;
+		if (!work || !task) return;
+		// It is there: the check has waited for it.
+		const { evidenceOf } = await markPart();
+		const charged = task.charged ?? [];
+		const settled = settledIn(work.checks.slice(0, -1));
+		const skills = evidenceOf(work.task, { ...check, charged, settled });
+		const helped = work.checks.length > 1 || check.opened.length > 0 || check.byStep;
+		const first = task.standing === 'open';
+		this.#stand(check.accepted ? (helped ? 'helped' : 'right') : 'wrong', skills);
+		const missed = first && !check.accepted && !check.byStep;
+		const verdicts = noteVerdicts(check.verdicts);
+		await this.#record(skills, {
+			...check,
+			typed: { ...check.typed },
+			verdicts,
+			opened: [...check.opened]
+		});
+		if (missed) await this.#returns(task, skills);
+	}
+
+	/** Notes that the working was shown before the answer was right. */
+	async worked(): Promise<void> {
+		const { work, task } = this;
+		if (!work || !task) return;
+		const untried = task.standing === 'open';
+		const { givenUp } = await markPart();
+		// The person has gone on meanwhile.
+		if (this.work !== work) return;
+		const skills = untried ? givenUp(work.task) : [];
+		this.#stand('wrong', skills);
+		if (!untried) return;
+		await this.#record(skills, { typed: {}, verdicts: {}, opened: [], byStep: work.byStep });
+		await this.#returns(task, skills);
+	}
+
+	/** Keeps what has been typed, so that leaving the page loses nothing. */
+	keepNotes(): void {
+		const { run, work } = this;
+		if (!run || !work) return;
+		const notes = { ...work.notes(), checks: work.checks.length };
+		this.#keep(changed(run, (task) => ({ ...task, notes })));
+	}
+
+	async #record(
+		skills: readonly SkillEvidence[],
+		facts: Pick<AttemptFacts, 'typed' | 'verdicts' | 'opened' | 'byStep'>
+	): Promise<void> {
+		const { work, run } = this;
+		if (!work || !run) return;
+		const now = Date.now();
+		const seconds = Math.min((now - this.#since) / 1000, longestSeconds);
+		this.#since = now;
+		const turn = ++this.#turn;
+		this.saved = 'saving';
+		const { typed, verdicts, opened, byStep } = facts;
+		const attempt: AttemptFacts = {
+			task: work.task.number,
+			level: work.task.id.level,
+			runId: run.id,
+			source: run.topic === 'plan' ? 'plan' : 'practice',
+			typed,
+			verdicts,
+			opened,
+			byStep,
+			worked: work.worked,
+			seconds,
+			skills: [...skills],
+			givens: givensOf(work.task)
+		};
+		// The verdict first: writing takes as long as painting it.
+		await painted();
+		const saved = await device.record(attempt);
+		// By now it may be a later answer whose standing is shown.
+		if (turn === this.#turn) this.saved = saved ? 'saved' : 'failed';
+	}
+
+	/** A miss comes back in the same run, with new numbers, after two or three other tasks. */
+	async #returns({ number }: RunTask, skills: readonly SkillEvidence[]): Promise<void> {
+		const { id, topic } = this.run ?? {};
+		const planner = topic === 'plan' ? await plan.load() : null;
+		const { run } = this;
+		// The person may have gone on meanwhile, to another task or another run.
+		const index = run?.tasks.findIndex((task) => task.number === number) ?? -1;
+		if (!run || run.id !== id || index < 0) return;
+		const skill = skills.find(({ result }) => result === 'wrong')?.skill;
+		this.#keep(
+			planner ? plan.missed(planner, run, { index, skill }, below) : freeReturn(run, index)
+		);
+	}
+
+	#stand(standing: RunTask['standing'], skills: readonly SkillEvidence[]): void {
+		if (!this.run) return;
+		const wrong = skills.filter(({ result }) => result === 'wrong').map(({ skill }) => skill);
+		this.#keep(
+			changed(this.run, ({ charged = [], ...task }) => ({
+				...task,
+				standing,
+				charged: [...charged, ...wrong.filter((skill) => !charged.includes(skill))]
+			}))
+		);
+		this.keepNotes();
+	}
+
+	async #insert(run: Run, task: RunTask): Promise<void> {
+		this.#keep({ ...run, tasks: run.tasks.toSpliced(run.at + 1, 0, task), at: run.at + 1 });
+		await this.#open();
+	}
+
+	async #open(): Promise<void> {
+		const current = this.task;
+		if (!current) return;
+		const task = await this.#drawn(current.number);
+		if (!task) return;
+		const work = new TaskWork(task, () => settings.units);
+		if (current.standing === 'shown') work.worked = true;
+		if (current.notes) {
+			work.resume(current.notes);
+			if (current.notes.checks > 0) await work.check();
+		}
+		this.work = work;
+		this.#turn++;
+		this.saved = 'none';
+		this.#since = Date.now();
+	}
+
+	async #drawn(number: string): Promise<Task | null> {
+		try {
+			return await taskFromNumber(number);
+		} catch (error) {
+			if (!(error instanceof TaskNumberError)) throw error;
+			this.problem = error.message;
+			return null;
+		}
+	}
+
+	#keep(run: Run): void {
+		this.run = run;
+		try {
+			localStorage.setItem(runKey(), JSON.stringify(run));
+			// The run begun before there was a learner is now the learner's.
+			if (device.learnerId !== null) localStorage.removeItem(firstRunKey);
+		} catch {
+			// Without storage the run lasts until the page is closed.
+		}
+	}
+}
+
+/** The steps that one of these checks accepted. */
+function settledIn(checks: readonly Check[]): string[] {
+	return checks.flatMap(({ verdicts }) =>
+		Object.keys(verdicts).filter((key) => verdicts[key]?.kind === 'accept')
+	);
+}
+
+/** The run with a task of the missed one's kind after three others, while others follow. */
+function freeReturn(run: Run, index: number): Run {
+	if (index + 1 >= run.tasks.length) return run;
+	const { code, level } = readTaskNumber(run.tasks[index]?.number ?? '');
+	const card = cardByCode(code);
+	const at = Math.min(Math.max(index + 4, run.at + 1), run.tasks.length);
+	return card ? { ...run, tasks: run.tasks.toSpliced(at, 0, newTask(card, level, below)) } : run;
+}
+
+/** The run with its open task changed. */
+function changed(run: Run, change: (task: RunTask) => RunTask): Run {
+	return { ...run, tasks: run.tasks.map((task, i) => (i === run.at ? change(task) : task)) };
+}
+
+const firstRunKey = 'bucktail.run.first';
+
+/** Every learner of a device has a run of their own. */
+function runKey(): string {
+	return device.learnerId === null ? firstRunKey : `bucktail.run.${device.learnerId}`;
+}
+
+function read(): string | null {
+	try {
+		const first = localStorage.getItem(firstRunKey);
+		// The run begun before there was a learner is the first learner's.
+		if (first !== null && device.learnerId !== null) {
+			localStorage.removeItem(firstRunKey);
+			if (localStorage.getItem(runKey()) === null) localStorage.setItem(runKey(), first);
+		}
+		return localStorage.getItem(runKey());
+	} catch {
+		return null;
+	}
+}
+
+export const practice = new Practice();

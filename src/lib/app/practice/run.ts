@@ -1,0 +1,117 @@
+import {
+	type Card,
+	cards,
+	cardsOf,
+	type TopicId,
+	topicIds,
+	topics
+} from '$lib/engine/families/topics.ts';
+import type { Level } from '$lib/engine/families/level.ts';
+import { seedCount, writeTaskNumber } from '$lib/engine/tasks/task-number.ts';
+import type { Reason } from '$lib/engine/schedule/run.ts';
+
+/** What a run draws from: one topic, all of them in turn, or the plan for the day. */
+export type RunTopic = TopicId | 'mixed' | 'plan';
+
+/** What somebody may choose by hand. */
+export const freeTopics: readonly (TopicId | 'mixed')[] = ['mixed', ...topicIds];
+
+export function topicName(topic: RunTopic): string {
+	if (topic === 'plan') return 'Today’s tasks';
+	return topic === 'mixed' ? 'Mixed' : topics[topic];
+}
+
+export const runLength = 10;
+
+/** What is kept of the work on a task when the page is left. */
+export interface KeptNotes {
+	typed: Record<string, string>;
+	opened: number;
+	byStep: boolean;
+	worked: boolean;
+	/** How often what was typed has been checked; the verdict is then shown again. */
+	checks: number;
+}
+
+/** What the plan holds of one task. */
+export interface Planned {
+	/** Id of the kind of task: family code and level. */
+	kind: string;
+	skill: string;
+	reason: Reason;
+	seconds: number;
+	/** Whether another of the kind is shown worked before it. */
+	worked: boolean;
+	reading: number;
+	returned: boolean;
+}
+
+export interface RunTask {
+	number: string;
+	/** `shown` tasks are worked examples: read, not answered. */
+	standing: 'open' | 'right' | 'helped' | 'wrong' | 'shown';
+	notes?: KeptNotes | undefined;
+	planned?: Planned | undefined;
+	/** Skills charged by the checks so far. */
+	charged?: string[] | undefined;
+}
+
+/** A sitting: tasks one after another, and where the person is. */
+export interface Run {
+	id: string;
+	topic: RunTopic;
+	level: Level;
+	at: number;
+	/** Day and seconds of a run from the plan. */
+	day: number;
+	budget: number;
+	tasks: RunTask[];
+}
+
+/** Chance comes in as a function that gives a whole number below its argument. */
+export type Below = (limit: number) => number;
+
+export function newTask(card: Card, level: Level, below: Below): RunTask {
+	return { number: numberOf(card, level, below(seedCount)), standing: 'open' };
+}
+
+export function numberOf(card: Card, level: Level, seed: number): string {
+	return writeTaskNumber({ code: card.code, level, seed, rev: card.rev });
+}
+
+/** A run by free choice: ten tasks of a topic, or of all topics taking turns. */
+export function newRun(topic: TopicId | 'mixed', level: Level, id: string, below: Below): Run {
+	const order = topic === 'mixed' ? mixed(below) : shuffled(cardsOf(topic), below);
+	const tasks = Array.from({ length: runLength }, (_, i) =>
+		newTask(order[i % order.length] as Card, level, below)
+	);
+	return { id, topic, level, at: 0, day: 0, budget: 0, tasks };
+}
+
+/** Kinds of task of all topics, so that neighbours come from different topics. */
+function mixed(below: Below): Card[] {
+	const piles = topicIds.map((topic) => shuffled(cardsOf(topic), below));
+	const order: Card[] = [];
+	for (let row = 0; order.length < cards.length; row++) {
+		for (const pile of piles) {
+			const card = pile[row];
+			if (card) order.push(card);
+		}
+	}
+	return order;
+}
+
+function shuffled<T>(list: readonly T[], below: Below): T[] {
+	const rest = [...list];
+	return list.map(() => rest.splice(below(rest.length), 1)[0] as T);
+}
+
+/** The tasks of the plan's run for `day` that are still to be answered. */
+export function leftToday(run: Run | null, day: number): RunTask[] {
+	return run?.topic === 'plan' && run.day === day ? leftIn(run) : [];
+}
+
+/** The tasks of a run that are still to be answered. */
+export function leftIn(run: Run | null): RunTask[] {
+	return (run?.tasks ?? []).filter(({ standing }) => standing === 'open');
+}

@@ -1,0 +1,6 @@
+/* One line a topic. */
+export { bends } from './bends/topic.ts';
+export { cutting } from './cutting/topic.ts';
+export { holes } from './holes/topic.ts';
+export { layout } from './layout/topic.ts';
+export { rivets } from './rivets/topic.ts';

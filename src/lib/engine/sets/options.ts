@@ -1,0 +1,151 @@
+import type { Random } from '../families/random.ts';
+import type { Task } from '../tasks/task.ts';
+import { differs, shopRounded } from '../solver/tolerance.ts';
+import type { Cause } from '../marking/verdict.ts';
+import type { Value } from '../quantity/kind.ts';
+import { evaluate } from '../solver/evaluate.ts';
+import { textAt } from '../solver/show.ts';
+import { TradeError } from '../solver/trade-function.ts';
+
+/** The slips behind a wrong option: made one or together, or either of two in different steps. */
+export type OptionCause = Extract<Cause, { kind: 'slip' | 'either' }>;
+
+/** One of the values to choose from. */
+export interface Option {
+	/** In the base unit of its step. */
+	readonly value: Value;
+	/** What leads to it; null at the right one. */
+	readonly cause: OptionCause | null;
+}
+
+/** Wrong options beside the right one, unless the answer is one of fewer words. */
+const wrongCount = 3;
+
+/**
+ * The options for one value of a task: the right one and three that its slips lead to, numbers
+ * from small to large and words in their usual order. No two lie within the tolerance of each
+ * other. Null when the slips of this task do not give enough.
+ */
+export function optionsFor(task: Task, key: string, random: Random): Option[] | null {
+	const right: Option = { value: task.right[key] ?? '', cause: null };
+	const wrong = wrongOptions(task, key);
+	const words = task.family.method.steps[key]?.oneOf ?? [];
+	if (words.length > 0) return amongWords(right, wrong, words, random);
+	const pool = mostLikely(task, key, wrong);
+	return typeof right.value === 'string'
+		? crossed(right, pool, task, key, random)
+		: spread(right, pool, random);
+}
+
+/** Values that one slip leads to, each once. */
+function wrongOptions(task: Task, key: string): Option[] {
+	const { method } = task.family;
+	const rounded = evaluate(method, task.drawn.given, { carry: shopRounded });
+	const same = (a: Value, b: Value) => !differs(method, key, { [key]: a }, { [key]: b });
+	const found: { value: Value; slips: string[] }[] = [];
+	for (const [id, { [key]: value }] of task.slips) {
+		if (value === undefined || typeof value === 'object' || Number(value) < 0) continue;
+		if ([task.right, rounded].some((values) => same(values[key] ?? '', value))) continue;
+		const known = found.find((one) => same(one.value, value));
+		if (known) known.slips.push(id);
+		else found.push({ value, slips: [id] });
+	}
+	return found.map(({ value, slips }) => ({ value, cause: causeOf(task, slips) }));
+}
+
+function causeOf(task: Task, [first = '', ...others]: readonly string[]): OptionCause {
+	const elsewhere = others.find((id) => stepAt(task, id) !== stepAt(task, first));
+	return elsewhere === undefined
+		? { kind: 'slip', slips: [first] }
+		: { kind: 'either', slips: [first, elsewhere] };
+}
+
+function stepAt({ family }: Task, slip: string | undefined): string {
+	return family.method.slips[slip ?? '']?.step ?? '';
+}
+
+function amongWords(
+	right: Option,
+	wrong: readonly Option[],
+	words: readonly string[],
+	random: Random
+): Option[] | null {
+	const count = Math.min(wrongCount, words.length - 1);
+	if (wrong.length < count) return null;
+	const place = ({ value }: Option) => words.indexOf(String(value));
+	return [right, ...random.some(wrong, count)].sort((a, b) => place(a) - place(b));
+}
+
+/** The options that stand out least, as many as are wanted and all that are as good. */
+function mostLikely(task: Task, key: string, wrong: readonly Option[]): Option[] {
+	const rated = wrong.map((option) => ({ option, rate: standsOut(task, key, option) }));
+	const rates = rated.map(({ rate }) => rate).sort((a, b) => a - b);
+	const most = rates[wrongCount - 1] ?? Infinity;
+	return rated.filter(({ rate }) => rate <= most).map(({ option }) => option);
+}
+
+/** How well an option can be told from the answer without working, or is too near it to tell. */
+function standsOut({ family, right }: Task, key: string, { value, cause }: Option): number {
+	const answer = right[key] ?? '';
+	const shown = textAt(family.method, key, value);
+	const wanted = textAt(family.method, key, answer);
+	// A size that is not stocked has no dash number or drill beside it.
+	const unlike = ['(', '.'].some((mark) => shown.includes(mark) !== wanted.includes(mark));
+	const ratio = typeof value === 'number' && Number(answer) > 0 ? value / Number(answer) : 1.5;
+	const far = ratio > 4 || ratio < 1 / 4;
+	const near = Math.abs(ratio - 1) < 0.01;
+	return 3 * Number(far) + 2 * Number(unlike) + Number(near) + Number(cause?.kind === 'either');
+}
+
+/** Slips on both sides force the right one into the middle often enough: the ends count twice. */
+const places = [0, 0, 1, 2, 3, 3];
+
+/** Numbers, with the place of the right one drawn first as far as the slips allow. */
+function spread(right: Option, pool: readonly Option[], random: Random): Option[] | null {
+	if (pool.length < wrongCount) return null;
+	const below = pool.filter(({ value }) => Number(value) < Number(right.value));
+	const above = pool.filter(({ value }) => Number(value) > Number(right.value));
+	const place = random.pick(places);
+	const before = Math.min(Math.max(place, wrongCount - above.length), below.length);
+	const chosen = [...random.some(below, before), ...random.some(above, wrongCount - before)];
+	return [right, ...chosen].sort((a, b) => Number(a.value) - Number(b.value));
+}
+
+/**
+ * A text put together from parts: two slips, and both at once. Were every wrong text off by one
+ * slip only, the right one could be told as the one most like the others.
+ */
+function crossed(
+	right: Option,
+	pool: readonly Option[],
+	task: Task,
+	key: string,
+	random: Random
+): Option[] | null {
+	const pairs = pool.flatMap((one, i) => pool.slice(i + 1).map((two) => [one, two] as const));
+	const apart = pairs.filter(
+		([one, two]) => stepAt(task, one.cause?.slips[0]) !== stepAt(task, two.cause?.slips[0])
+	);
+	if (apart.length === 0) return null;
+	const pair = random.pick(apart);
+	const both = together(
+		task,
+		key,
+		pair.flatMap(({ cause }) => cause?.slips ?? [])
+	);
+	const options = [right, ...pair, ...(both ? [both] : [])];
+	if (new Set(options.map(({ value }) => value)).size <= wrongCount) return null;
+	return options.sort((a, b) => (String(a.value) < String(b.value) ? -1 : 1));
+}
+
+/** What several slips lead to together; null where the trade has no answer. */
+function together(task: Task, key: string, ids: readonly string[]): Option | null {
+	const slips = Object.fromEntries(ids.map((id) => [stepAt(task, id), id]));
+	try {
+		const value = evaluate(task.family.method, task.drawn.given, { slips })[key] ?? '';
+		return { value, cause: { kind: 'slip', slips: ids } };
+	} catch (error) {
+		if (error instanceof TradeError) return null;
+		throw error;
+	}
+}

@@ -1,0 +1,133 @@
+import type { Value } from '../quantity/kind.ts';
+import { compiledOf, type Values } from '../solver/compiled.ts';
+import { brokenLimit, evaluate, withSlip } from '../solver/evaluate.ts';
+import { TradeError } from '../solver/trade-function.ts';
+import { cardByCode, loadFamily } from '../families/catalogue.ts';
+import type { Draw, Family } from '../families/family.ts';
+import { randomFrom } from '../families/random.ts';
+import { readTaskNumber, type TaskId, TaskNumberError, writeTaskNumber } from './task-number.ts';
+import { differs, shopRounded } from '../solver/tolerance.ts';
+
+/** One problem, drawn: the same number gives the same task everywhere. */
+export interface Task {
+	readonly number: string;
+	readonly id: TaskId;
+	readonly family: Family;
+	readonly drawn: Draw;
+	/** Right values of the givens and all steps, in base units. */
+	readonly right: Values;
+	/** Slips that show in this task, with every value they lead to. */
+	readonly slips: ReadonlyMap<string, Values>;
+}
+
+/** The steps of a task, in order: those of the method up to the last one that is asked. */
+export function stepsOf({ family, drawn }: Task): string[] {
+	const keys = Object.keys(family.method.steps);
+	return keys.slice(0, Math.max(...drawn.asked.map((key) => keys.indexOf(key))) + 1);
+}
+
+const tries = 400;
+
+/** Rejects with a TaskNumberError, one sentence, when there is no such task. */
+export async function taskFromNumber(typed: string): Promise<Task> {
+	const id = readTaskNumber(typed);
+	const card = cardByCode(id.code);
+	if (!card) throw new TaskNumberError(`No family of tasks has the code ${id.code}.`);
+	if (card.rev !== id.rev) {
+		throw new TaskNumberError(
+			id.rev < card.rev
+				? `That number is of revision ${id.rev}; “${card.name}” is now at ${card.rev} and draws other tasks. Open a new one.`
+				: `That number is of revision ${id.rev}, newer than this copy of Bucktail; update it first.`
+		);
+	}
+	return drawTask(await loadFamily(card), id.level, id.seed);
+}
+
+/**
+ * Draws the task of a seed. Draws in which a slip would pass unnoticed, or the answer hangs on
+ * the last digit of a rounding, are drawn again.
+ */
+export function drawTask(family: Family, level: TaskId['level'], seed: number): Task {
+	const id: TaskId = { code: family.code, level, seed, rev: family.rev };
+	const number = writeTaskNumber(id);
+	const random = randomFrom(number);
+	for (let round = 0; round < tries; round++) {
+		const task = sound({ number, id, family, drawn: family.draw(random, level) });
+		if (task) return task;
+	}
+	throw new Error(`no sound draw: ${number}`);
+}
+
+/** The task with its answer and slips, or null when the draw is not fit to be asked. */
+function sound(parts: Pick<Task, 'number' | 'id' | 'family' | 'drawn'>): Task | null {
+	const { family, drawn } = parts;
+	const { method } = family;
+	const right = orNone(() => evaluate(method, drawn.given));
+	if (!right || brokenLimit(method, right)) return null;
+	const rounded = evaluate(method, drawn.given, { carry: shopRounded });
+	// Rounding every step as a shop does must leave each asked value where it is.
+	if (drawn.asked.some((key) => differs(method, key, right, rounded))) return null;
+	const slips = new Map<string, Values>();
+	for (const slipId of compiledOf(method).slipIds) {
+		const values = orNone(() => withSlip(method, right, slipId));
+		if (values && showsIn(parts, right, rounded, values)) slips.set(slipId, values);
+	}
+	const enough = drawn.asked.every(
+		(key) => distinctAt(family, key, right, slips) >= slipsWanted(family, key)
+	);
+	return enough ? { ...parts, right, slips } : null;
+}
+
+/** Whether an asked value tells these values from the right ones, rounded as in a shop or not. */
+function showsIn(
+	{ family, drawn }: Pick<Task, 'family' | 'drawn'>,
+	right: Values,
+	rounded: Values,
+	values: Values
+): boolean {
+	const { method } = family;
+	for (const key of drawn.asked) {
+		if (differs(method, key, right, values) && differs(method, key, rounded, values)) return true;
+	}
+	return false;
+}
+
+/** The values, or null where the trade has no answer. */
+function orNone(work: () => Values): Values | null {
+	try {
+		return work();
+	} catch (error) {
+		if (error instanceof TradeError) return null;
+		throw error;
+	}
+}
+
+/** Different wrong values that the slips lead to at `key`, as far as they are wanted. */
+function distinctAt(
+	family: Family,
+	key: string,
+	right: Values,
+	slips: ReadonlyMap<string, Values>
+): number {
+	const seen: (Value | undefined)[] = [];
+	for (const values of slips.values()) {
+		const value = values[key];
+		if (!differs(family.method, key, right, values)) continue;
+		if (!seen.some((other) => isSame(value, other))) seen.push(value);
+		if (seen.length === mostWanted) break;
+	}
+	return seen.length;
+}
+
+const mostWanted = 3;
+
+/** A choice of two or three cannot be wrong in three ways. */
+function slipsWanted(family: Family, key: string): number {
+	const choices = family.method.steps[key]?.oneOf.length ?? 0;
+	return choices > 0 ? Math.min(mostWanted, choices - 1) : mostWanted;
+}
+
+function isSame(one: Value | undefined, other: Value | undefined): boolean {
+	if (typeof one === 'number' && typeof other === 'number') return Math.abs(one - other) < 1e-6;
+	return String(one) === String(other);
+}

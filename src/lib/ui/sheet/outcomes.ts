@@ -1,0 +1,35 @@
+import type { Outcome } from '$lib/engine/families/family.ts';
+import type { Task } from '$lib/engine/tasks/task.ts';
+import { plainValue } from '$lib/engine/marking/match.ts';
+import type { LengthUnit } from '$lib/engine/quantity/kind.ts';
+import { textAt } from '$lib/engine/solver/show.ts';
+import type { Check } from './task-work.svelte.ts';
+
+/**
+ * What the checked answers do to the metal: the first one that is off, or else the first that
+ * can be drawn. The right part is shown beside it once the answer may be known.
+ */
+export function outcomesOf(
+	task: Task,
+	check: Check,
+	units: LengthUnit,
+	known: boolean
+): { heading: string; outcome: Outcome }[] {
+	const { effect, method } = task.family;
+	if (!effect) return [];
+	const keys = Object.keys(check.verdicts);
+	const off = keys.filter((key) => check.verdicts[key]?.kind === 'rework');
+	for (const key of off.length > 0 ? off : keys) {
+		const entry = check.entries[key];
+		if (!entry) continue;
+		const { given } = task.drawn;
+		const say = (at: string, value: Parameters<typeof textAt>[2]) =>
+			textAt(method, at, value, units);
+		const shown = effect({ given, right: task.right, key, entered: plainValue(entry) }, say);
+		if (!shown) continue;
+		if (off.length === 0) return [{ heading: 'On the metal', outcome: shown.right }];
+		const yours = { heading: 'Your number on the metal', outcome: shown.entered };
+		return known ? [yours, { heading: 'As it should be', outcome: shown.right }] : [yours];
+	}
+	return [];
+}

@@ -1,0 +1,113 @@
+import { stepsOf, type Task } from '$lib/engine/tasks/task.ts';
+import type { Entry, Verdicts } from '$lib/engine/marking/verdict.ts';
+import type { LengthUnit } from '$lib/engine/quantity/kind.ts';
+import { AnswerLine } from './answer-line.svelte.ts';
+import { markPart } from './later.ts';
+
+type Mark = Awaited<ReturnType<typeof markPart>>['mark'];
+
+/** One check of an answer: what was typed, as it was read, and the verdicts. */
+export interface Check {
+	readonly typed: Readonly<Record<string, string>>;
+	readonly entries: Readonly<Record<string, Entry>>;
+	readonly verdicts: Verdicts;
+	readonly accepted: boolean;
+	/** Steps opened before this check, by key. */
+	readonly opened: readonly string[];
+	readonly byStep: boolean;
+}
+
+/** What is kept of the work on a task when the page is left. */
+export interface WorkNotes {
+	readonly typed: Readonly<Record<string, string>>;
+	readonly opened: number;
+	readonly byStep: boolean;
+	readonly worked: boolean;
+}
+
+/** A person's work on one task, from the first look to the worked solution. */
+export class TaskWork {
+	readonly task: Task;
+	/** How many steps have been opened, from the first. */
+	opened = $state(0);
+	/** Whether the task is worked step by step instead of by its final answers. */
+	byStep = $state(false);
+	/** Whether the whole working is shown. */
+	worked = $state(false);
+	checks = $state.raw<readonly Check[]>([]);
+	readonly stepKeys: readonly string[];
+	readonly #answerLines: readonly AnswerLine[];
+	readonly #stepLines: readonly AnswerLine[];
+
+	readonly lines = $derived.by(() => (this.byStep ? this.#stepLines : this.#answerLines));
+	readonly last: Check | undefined = $derived(this.checks.at(-1));
+	readonly done = $derived(this.last?.accepted ?? false);
+	/** Steps that may still be opened: the last one is the answer itself. */
+	readonly canOpen = $derived.by(
+		() => this.opened < this.stepKeys.length - 1 && !this.worked && !this.done
+	);
+
+	constructor(task: Task, units: () => LengthUnit) {
+		const { method } = task.family;
+		this.task = task;
+		this.stepKeys = stepsOf(task);
+		this.#answerLines = task.drawn.asked.map((key) => new AnswerLine(method, key, units));
+		this.#stepLines = this.stepKeys
+			.filter((key) => method.steps[key]?.tolerance)
+			.map((key) => new AnswerLine(method, key, units));
+	}
+
+	openStep(): void {
+		if (this.canOpen) this.opened += 1;
+	}
+
+	/**
+	 * Marks what has been typed. Returns null, and costs nothing, when a line is empty or cannot
+	 * be read. Step by step, the lines filled in so far are marked.
+	 */
+	async check(): Promise<Check | null> {
+		await Promise.all(this.lines.map((line) => line.settle()));
+		const filled = this.lines.filter((line) => line.reading.state !== 'empty');
+		const wanted = this.byStep ? filled : this.lines;
+		for (const line of wanted) line.missing = line.reading.state === 'empty';
+		if (wanted.length === 0 || wanted.some((line) => !line.entry)) return null;
+		const { mark } = await markPart();
+		const check = this.#marked(wanted, mark);
+		this.checks = [...this.checks, check];
+		return check;
+	}
+
+	#marked(lines: readonly AnswerLine[], mark: Mark): Check {
+		const entries: Record<string, Entry> = {};
+		for (const line of lines) if (line.entry) entries[line.key] = line.entry;
+		const verdicts = mark(this.task, entries);
+		const all = Object.values(verdicts).every(
+			(verdict) => verdict.kind === 'accept' && !verdict.carried
+		);
+		return {
+			typed: Object.fromEntries(lines.map((line) => [line.key, line.text])),
+			entries,
+			verdicts,
+			accepted: all && lines.length === this.lines.length,
+			opened: this.stepKeys.slice(0, this.opened),
+			byStep: this.byStep
+		};
+	}
+
+	notes(): WorkNotes {
+		return {
+			typed: Object.fromEntries(this.lines.map((line) => [line.key, line.text])),
+			opened: this.opened,
+			byStep: this.byStep,
+			worked: this.worked
+		};
+	}
+
+	/** Takes up work where it was left. */
+	resume(notes: WorkNotes): void {
+		this.opened = Math.min(Math.max(0, notes.opened), this.stepKeys.length - 1);
+		this.byStep = notes.byStep;
+		this.worked = notes.worked;
+		for (const line of this.lines) line.type(notes.typed[line.key] ?? '');
+	}
+}

@@ -1,0 +1,373 @@
+import { beforeEach, describe, expect, test, vi } from 'vitest';
+import type { AttemptFacts } from '../../../src/lib/app/device/device.svelte.ts';
+import { Practice } from '../../../src/lib/app/practice/practice.svelte.ts';
+import { readTaskNumber } from '../../../src/lib/engine/tasks/task-number.ts';
+import { emptyLearning, type Learning } from '../../../src/lib/engine/schedule/learning.ts';
+import { rightAnswers, wrongAnswers } from '../../browser/keyboard.ts';
+
+/** A device whose log says when an attempt is safe. */
+const device = vi.hoisted(() => ({
+	learnerId: 'sam' as string | null,
+	learning: null as Learning | null,
+	course: null,
+	open: async () => null,
+	record: null as unknown as (facts: AttemptFacts) => Promise<boolean>
+}));
+vi.mock('../../../src/lib/app/device/device.svelte.ts', () => ({ device }));
+vi.mock('../../../src/lib/app/device/chance.ts', async () => {
+	const { belowFrom } = await import('../seeded-chance.ts');
+	return { below: belowFrom(7) };
+});
+
+let recorded: AttemptFacts[] = [];
+const kept = new Map<string, string>();
+
+beforeEach(() => {
+	recorded = [];
+	kept.clear();
+	device.learning = emptyLearning();
+	device.record = (facts) => {
+		recorded.push(facts);
+		return Promise.resolve(true);
+	};
+	vi.stubGlobal('localStorage', {
+		getItem: (key: string) => kept.get(key) ?? null,
+		setItem: (key: string, text: string) => void kept.set(key, text),
+		removeItem: (key: string) => void kept.delete(key)
+	});
+});
+
+/** Records that end when the test says so, in the order they were begun. */
+function heldRecords(): ((saved: boolean) => Promise<void>)[] {
+	const ends: ((saved: boolean) => Promise<void>)[] = [];
+	device.record = (facts) => {
+		recorded.push(facts);
+		return new Promise((resolve) => {
+			ends.push(async (saved) => {
+				resolve(saved);
+				await new Promise((done) => setTimeout(done));
+			});
+		});
+	};
+	return ends;
+}
+
+/** Types the answers into the open task and checks them, as the page does. */
+async function answer(
+	practice: Practice,
+	answers: Readonly<Record<string, string>>
+): Promise<void> {
+	const { work } = practice;
+	if (!work) throw new Error('no task is open');
+	for (const line of work.lines) line.type(answers[line.key] ?? '');
+	const check = await work.check();
+	if (!check) throw new Error('not read');
+	await practice.checked(check);
+}
+
+function taskOf({ work }: Practice) {
+	if (!work) throw new Error('no task is open');
+	return work.task;
+}
+
+const answerRight = (practice: Practice) => answer(practice, rightAnswers(taskOf(practice)));
+const answerWrong = (practice: Practice) => answer(practice, wrongAnswers(taskOf(practice)));
+const kindOf = (number: string) => number.slice(0, 3);
+
+async function freeRun(): Promise<Practice> {
+	const practice = new Practice();
+	await practice.start('rivets', 2);
+	return practice;
+}
+
+async function plannedRun(): Promise<Practice> {
+	const practice = new Practice();
+	expect(await practice.startPlan()).toBe(true);
+	return practice;
+}
+
+describe('an answer', () => {
+	test('goes to the log with all that the plan needs', async () => {
+		const practice = await freeRun();
+		const task = taskOf(practice);
+		await answerRight(practice);
+		expect(recorded).toHaveLength(1);
+		expect(recorded[0]).toMatchObject({
+			task: task.number,
+			level: 2,
+			runId: practice.run?.id,
+			source: 'practice',
+			typed: rightAnswers(task),
+			opened: [],
+			byStep: false,
+			worked: false
+		});
+		expect(recorded[0]?.skills.map(({ result }) => result)).not.toContain('wrong');
+		expect(recorded[0]?.givens).toContain(task.id.code);
+	});
+
+	test('counts the seconds since the task was opened or last checked, ten minutes at most', async () => {
+		vi.useFakeTimers({ toFake: ['Date'] });
+		try {
+			const practice = await freeRun();
+			vi.setSystemTime(Date.now() + 42_000);
+			await answerWrong(practice);
+			vi.setSystemTime(Date.now() + 3_600_000);
+			await answerRight(practice);
+			expect(recorded.map(({ seconds }) => seconds)).toEqual([42, 600]);
+		} finally {
+			vi.useRealTimers();
+		}
+	});
+
+	test.each([
+		['right', answerRight, 'right'],
+		['wrong', answerWrong, 'wrong']
+	] as const)('%s at once stands so', async (_name, give, standing) => {
+		const practice = await freeRun();
+		await give(practice);
+		expect(practice.task?.standing).toBe(standing);
+	});
+
+	test('right at the second try, or with a step opened, stands as helped', async () => {
+		const practice = await freeRun();
+		await answerWrong(practice);
+		await answerRight(practice);
+		expect(practice.task?.standing).toBe('helped');
+		expect(recorded[1]?.skills.map(({ result }) => result)).toEqual(
+			recorded[0]?.skills.filter(({ result }) => result === 'wrong').map(() => 'helped')
+		);
+		await practice.openNumber('RL1-0004-1B');
+		practice.work?.openStep();
+		await answerRight(practice);
+		expect(practice.task?.standing).toBe('helped');
+	});
+
+	test('step by step shows each step once', async () => {
+		const practice = await freeRun();
+		await practice.openNumber('RL1-0004-1B');
+		if (practice.work) practice.work.byStep = true;
+		const task = taskOf(practice);
+		const all = rightAnswers({ ...task, drawn: { ...task.drawn, asked: ['grip', 'shank'] } });
+		await answer(practice, { grip: all.grip ?? '' });
+		await answer(practice, all);
+		expect(recorded.map(({ skills }) => skills.map(({ skill }) => skill))).toEqual([
+			['rivet-length/grip'],
+			['rivet-length/shank']
+		]);
+	});
+});
+
+describe('“saved” is said', () => {
+	test('when the answer is safe, not before', async () => {
+		const [practice, ends] = [await freeRun(), heldRecords()];
+		void answerWrong(practice);
+		await vi.waitFor(() => expect(practice.saved).toBe('saving'));
+		await ends[0]?.(true);
+		expect(practice.saved).toBe('saved');
+	});
+
+	test('of no answer that could not be kept', async () => {
+		const practice = await freeRun();
+		device.record = () => Promise.resolve(false);
+		await answerRight(practice);
+		expect(practice.saved).toBe('failed');
+	});
+
+	test('of the answer that is shown, not of an earlier one', async () => {
+		const [practice, ends] = [await freeRun(), heldRecords()];
+		void answerWrong(practice);
+		await vi.waitFor(() => expect(ends).toHaveLength(1));
+		void answerRight(practice);
+		await vi.waitFor(() => expect(ends).toHaveLength(2));
+		await ends[0]?.(true);
+		expect(practice.saved).toBe('saving');
+		await ends[1]?.(true);
+		expect(practice.saved).toBe('saved');
+	});
+
+	test('not of the task that was opened meanwhile', async () => {
+		const [practice, ends] = [await freeRun(), heldRecords()];
+		void answerWrong(practice);
+		await vi.waitFor(() => expect(ends).toHaveLength(1));
+		await practice.next();
+		await ends[0]?.(true);
+		expect(practice.saved).toBe('none');
+	});
+});
+
+describe('a miss', () => {
+	test('comes back in a free run after three others, with another number', async () => {
+		const practice = await freeRun();
+		const { number } = taskOf(practice);
+		const before = practice.run?.tasks ?? [];
+		await answerWrong(practice);
+		const after = practice.run?.tasks ?? [];
+		expect(after.map((task) => task.number)).toEqual(
+			before.toSpliced(4, 0, after[4] ?? { number, standing: 'open' }).map((task) => task.number)
+		);
+		expect(kindOf(after[4]?.number ?? '')).toBe(kindOf(number));
+		expect(after[4]?.number).not.toBe(number);
+	});
+
+	test('comes back once, however often it is missed', async () => {
+		const practice = await freeRun();
+		const length = practice.run?.tasks.length ?? 0;
+		await answerWrong(practice);
+		await answerWrong(practice);
+		await practice.worked();
+		expect(practice.run?.tasks).toHaveLength(length + 1);
+	});
+
+	test('comes back when the working was asked for instead, and is in the log once', async () => {
+		const practice = await freeRun();
+		const length = practice.run?.tasks.length ?? 0;
+		await practice.worked();
+		await practice.worked();
+		expect(practice.run?.tasks).toHaveLength(length + 1);
+		expect(practice.task?.standing).toBe('wrong');
+		expect(recorded).toHaveLength(1);
+		expect(recorded[0]?.skills.every(({ result }) => result === 'wrong')).toBe(true);
+	});
+
+	test('does not come back step by step, where it was put right on the way', async () => {
+		const practice = await freeRun();
+		await practice.openNumber('RL1-0004-1B');
+		const length = practice.run?.tasks.length ?? 0;
+		if (practice.work) practice.work.byStep = true;
+		await answer(practice, { grip: '97.7' });
+		expect(practice.run?.tasks).toHaveLength(length);
+	});
+
+	test('comes back in the plan’s run with the same kind and a reason', async () => {
+		const practice = await plannedRun();
+		await practice.next();
+		const missed = practice.task;
+		expect(missed?.standing).toBe('open');
+		await answerWrong(practice);
+		const back = practice.run?.tasks.find(({ planned }) => planned?.returned);
+		expect(back?.planned).toMatchObject({
+			kind: missed?.planned?.kind,
+			reason: { kind: 'missed' }
+		});
+		expect(practice.task?.number).toBe(missed?.number);
+	});
+
+	test('is the one that comes back, though somebody has gone on while it was saved', async () => {
+		const [practice, ends] = [await plannedRun(), heldRecords()];
+		await practice.next();
+		const missed = practice.task?.planned?.kind;
+		void answerWrong(practice);
+		await vi.waitFor(() => expect(ends).toHaveLength(1));
+		await practice.next();
+		await practice.next();
+		practice.keepNotes();
+		const open = practice.number;
+		await ends[0]?.(true);
+		await vi.waitFor(() =>
+			expect(practice.run?.tasks.find(({ planned }) => planned?.returned)?.planned?.kind).toBe(
+				missed
+			)
+		);
+		expect(practice.number).toBe(open);
+	});
+
+	test('does not reach into another run begun meanwhile', async () => {
+		const [practice, ends] = [await freeRun(), heldRecords()];
+		void answerWrong(practice);
+		await vi.waitFor(() => expect(ends).toHaveLength(1));
+		await practice.start('bends', 1);
+		const run = practice.run;
+		await ends[0]?.(true);
+		expect(practice.run).toBe(run);
+	});
+});
+
+describe('a task number', () => {
+	test('opens its task next in the run', async () => {
+		const practice = await freeRun();
+		expect(await practice.openNumber('rl1 0004 1b')).toBe(true);
+		expect(practice.run?.at).toBe(1);
+		expect(practice.number).toBe('RL1-0004-1B');
+	});
+
+	test('that is wrong says why and changes nothing', async () => {
+		const practice = await freeRun();
+		const { run, work } = practice;
+		expect(await practice.openNumber('RL1-0004-1C')).toBe(false);
+		expect(practice.problem).toContain('One character');
+		expect(practice.run).toBe(run);
+		expect(practice.work).toBe(work);
+	});
+
+	test('with no run begun starts one of its topic', async () => {
+		const practice = new Practice();
+		await practice.openNumber('RL1-0004-1B');
+		expect(practice.run).toMatchObject({ topic: 'rivets', level: 1, at: 0 });
+		await practice.next();
+		expect(readTaskNumber(practice.number ?? '').level).toBe(1);
+	});
+
+	test('with new numbers of the same kind comes next', async () => {
+		const practice = await freeRun();
+		const { number } = taskOf(practice);
+		await practice.alike();
+		expect(practice.run?.at).toBe(1);
+		expect(kindOf(practice.number ?? '')).toBe(kindOf(number));
+	});
+});
+
+describe('what was done', () => {
+	test('is there again: the run, what was typed, and its verdict', async () => {
+		const practice = await freeRun();
+		await answerWrong(practice);
+		const again = new Practice();
+		await again.load();
+		expect(again.run).toEqual(practice.run);
+		await again.go(0);
+		expect(again.work?.last?.accepted).toBe(false);
+		expect(again.work?.notes().typed).toEqual(practice.work?.notes().typed);
+		// It is shown again, not answered again.
+		expect(recorded).toHaveLength(1);
+	});
+
+	test('is kept for each learner apart', async () => {
+		const practice = await freeRun();
+		device.learnerId = 'kit';
+		const other = new Practice();
+		await other.load();
+		expect(other.run).toBeNull();
+		device.learnerId = 'sam';
+		await other.load();
+		expect(other.run).toEqual(practice.run);
+	});
+
+	test('before there was a learner becomes the first learner’s', async () => {
+		device.learnerId = null;
+		const practice = await freeRun();
+		device.learnerId = 'sam';
+		await answerRight(practice);
+		expect([...kept.keys()]).toEqual(['bucktail.run.sam']);
+	});
+
+	test('lasts until the page is closed where nothing can be stored', async () => {
+		vi.stubGlobal('localStorage', undefined);
+		const practice = await freeRun();
+		await answerRight(practice);
+		expect(practice.task?.standing).toBe('right');
+	});
+});
+
+test('a free run never ends, the plan’s does', async () => {
+	const free = await freeRun();
+	await free.go(9);
+	await free.next();
+	expect(free.run?.tasks).toHaveLength(11);
+	expect(free.atEnd).toBe(false);
+	const planned = await plannedRun();
+	await planned.go(999);
+	expect(planned.atEnd).toBe(true);
+	const { run } = planned;
+	await planned.next();
+	expect(planned.run?.at).toBe(run?.at);
+});

@@ -1,0 +1,153 @@
+import { describe, expect, test } from 'vitest';
+import { loadFamilies } from '../../../src/lib/engine/families/catalogue.ts';
+import { randomFrom } from '../../../src/lib/engine/families/random.ts';
+import { taskFromNumber } from '../../../src/lib/engine/tasks/task.ts';
+import { readEvent } from '../../../src/lib/engine/schedule/event.ts';
+import { noteVerdicts } from '../../../src/lib/engine/schedule/note-verdicts.ts';
+import type { Option } from '../../../src/lib/engine/sets/options.ts';
+import {
+	type Choice,
+	evidenceIn,
+	markOf,
+	resultOf,
+	verdictOn
+} from '../../../src/lib/engine/sets/rehearsal-marks.ts';
+import {
+	composeRehearsal,
+	type Question,
+	questionOn
+} from '../../../src/lib/engine/sets/rehearsal.ts';
+
+const families = await loadFamilies();
+const questions = ['a', 'b', 'c', 'd'].flatMap((seed) => composeRehearsal(seed, families, 60));
+
+function wrongPlaces({ options }: Question): number[] {
+	return options.flatMap(({ cause }, place) => (cause ? [place] : []));
+}
+
+describe('the verdict', () => {
+	test('right is accepted, wrong names its slips', () => {
+		for (const question of questions) {
+			expect(verdictOn(question, question.right)).toEqual({ kind: 'accept', carried: false });
+			for (const place of wrongPlaces(question)) {
+				const { cause } = question.options[place] ?? {};
+				expect(cause?.slips.length).toBeGreaterThan(0);
+				expect(verdictOn(question, place)).toEqual({ kind: 'rework', cause });
+			}
+		}
+	});
+
+	test('a place without an option is refused', () => {
+		expect(() => verdictOn(questions[0] as Question, 7)).toThrow('no such option: 7');
+	});
+
+	test('it can be kept in the log', () => {
+		for (const question of questions) {
+			for (const place of question.options.keys()) {
+				const event = {
+					id: '3f0c9a4e-7d0b-4b6a-9c1e-000000000000',
+					v: 1,
+					learner: '3f0c9a4e-7d0b-4b6a-9c1e-000000000001',
+					at: 0,
+					day: '2026-12-01',
+					type: 'attempt',
+					task: question.task.number,
+					runId: 'r',
+					source: 'rehearsal',
+					typed: { [question.key]: 'x' },
+					verdicts: noteVerdicts({ [question.key]: verdictOn(question, place) }),
+					opened: [],
+					byStep: false,
+					worked: false,
+					seconds: 60,
+					skills: evidenceIn(question, place),
+					givens: 'g'
+				};
+				expect(readEvent(event).ok).toBe(true);
+			}
+		}
+	});
+});
+
+describe('the evidence', () => {
+	test('no answer shows nothing', () => {
+		for (const question of questions) expect(evidenceIn(question, null)).toEqual([]);
+	});
+
+	test('a right choice speaks for the step and all that lead to it', () => {
+		for (const question of questions) {
+			const shown = evidenceIn(question, question.right);
+			expect(shown.every(({ result, slip }) => result === 'right' && !slip)).toBe(true);
+			const { method } = question.task.family;
+			expect(shown.map(({ skill }) => skill)).toContain(`${method.id}/${question.key}`);
+		}
+	});
+
+	test('one slip charges its own step, with its name, and credits the others', () => {
+		for (const question of questions) {
+			const { method } = question.task.family;
+			for (const place of wrongPlaces(question)) {
+				const cause = question.options[place]?.cause;
+				const wrong = evidenceIn(question, place).filter(({ result }) => result === 'wrong');
+				if (cause?.kind === 'slip') {
+					const charged = wrong.map(({ skill, slip }) => `${skill} ${slip}`).sort();
+					const expected = cause.slips.map((id) => `${method.id}/${method.slips[id]?.step} ${id}`);
+					expect(charged).toEqual(expected.sort());
+				} else {
+					expect(wrong).toEqual([{ skill: `${method.id}/${question.key}`, result: 'wrong' }]);
+				}
+			}
+		}
+	});
+
+	test('half the shank taken, worked by hand', async () => {
+		const task = await taskFromNumber('RL1-0004-1B');
+		const made = (seed: string) => questionOn(task, randomFrom(seed)) as Question;
+		const isHalf = ({ cause }: Option) => cause?.kind === 'slip' && cause.slips[0] === 'halfD';
+		const question = ['1', '2', '3', '4', '5', '6', '7', '8']
+			.map(made)
+			.find(({ options }) => options.some(isHalf)) as Question;
+		expect(evidenceIn(question, question.options.findIndex(isHalf))).toEqual([
+			{ skill: 'rivet-length/grip', result: 'right' },
+			{ skill: 'rivet-length/shank', result: 'wrong', slip: 'halfD' },
+			{ skill: 'rivet-length/needed', result: 'right' },
+			{ skill: 'rivet-length/length', result: 'right' }
+		]);
+	});
+});
+
+describe('the result', () => {
+	const asked = composeRehearsal('result', families, 30);
+
+	test('right, wrong and open are told apart', () => {
+		const [question] = asked as [Question];
+		expect(markOf(question, null)).toBe('open');
+		expect(markOf(question, question.right)).toBe('right');
+		expect(markOf(question, (question.right + 1) % question.options.length)).toBe('wrong');
+	});
+
+	test('the topics add up to the whole', () => {
+		const choices = asked.map(({ right, options }, i): Choice => {
+			if (i % 5 === 0) return null;
+			return i % 3 === 0 ? (right + 1) % options.length : right;
+		});
+		const { all, topics, marks } = resultOf(asked, choices);
+		expect(all.of).toBe(30);
+		expect(all.right).toBe(marks.filter((mark) => mark === 'right').length);
+		// Of 0…29: those that neither 3 nor 5 divides.
+		expect(all.right).toBe(16);
+		expect(topics.map(({ topic }) => topic)).toEqual([
+			'rivets',
+			'layout',
+			'bends',
+			'cutting',
+			'holes'
+		]);
+		expect(topics.reduce((sum, { right }) => sum + right, 0)).toBe(all.right);
+		expect(topics.every(({ of }) => of === 6)).toBe(true);
+	});
+
+	test('answers that are missing count as open', () => {
+		expect(resultOf(asked, []).marks.every((mark) => mark === 'open')).toBe(true);
+	});
+});
