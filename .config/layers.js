@@ -11,7 +11,7 @@ import { posix } from 'node:path';
  */
 
 const engine = 'src/lib/engine';
-const enginePackages = ['mathjs', 'seedrandom', 'ts-fsrs', 'fraction.js', 'valibot'];
+const enginePackages = ['mathjs', 'seedrandom', 'ts-fsrs', 'fraction.js', 'valibot', 'fmin'];
 
 // Inside the engine a folder may import every folder after it.
 const engineFolders = [

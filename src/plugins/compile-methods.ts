@@ -1,13 +1,14 @@
 import { resolve } from 'node:path';
 import { type Plugin, runnerImport } from 'vite';
-import { compileMethod, type Functions } from '../lib/engine/solver/compile.ts';
+import { compileMethod, compilePiece, type Functions } from '../lib/engine/solver/compile.ts';
 import type { Method } from '../lib/engine/solver/method.ts';
+import type { Piece } from '../lib/engine/solver/write.ts';
 
 const engine = resolve(import.meta.dirname, '../lib/engine');
-const methodFile = /\/engine\/methods\/[\w-]+\.ts$/;
+const methodFile = /\/engine\/methods\/(?:pieces\/)?[\w-]+\.ts$/;
 
 /**
- * Compiles the formulas of every file in `engine/methods/` as the file is built: their text is
+ * Compiles the formulas of every method and piece in `engine/methods/` as its file is built: their text is
  * read and checked here, and what ships is plain functions. A formula that cannot be read, or
  * whose dimensions do not agree, fails the build.
  */
@@ -23,9 +24,7 @@ export function compileMethods(): Plugin {
 				(all) => all.functions as Functions
 			);
 			const [exported, known] = await Promise.all([exportsOf(path), functions]);
-			const added = Object.entries(exported)
-				.filter(isMethodEntry)
-				.map(([name, method]) => `addCompiled(${name}, ${compileMethod(method, known)});`);
+			const added = Object.values(exported).flatMap((value) => compiledUnit(value, known));
 			return {
 				code: [
 					`import { addCompiled } from '${engine}/solver/compiled.ts';`,
@@ -44,7 +43,22 @@ async function exportsOf(path: string): Promise<Record<string, unknown>> {
 	return module;
 }
 
-function isMethodEntry(entry: [string, unknown]): entry is [string, Method] {
-	const value = entry[1];
+/** The line that hands a method or a piece its compiled formulas; none for anything else. */
+function compiledUnit(value: unknown, functions: Functions): string[] {
+	if (isMethod(value)) {
+		return [`addCompiled(${JSON.stringify(value.id)}, ${compileMethod(value, functions)});`];
+	}
+	if (isPiece(value)) {
+		const id = JSON.stringify(`piece/${value.piece}`);
+		return [`addCompiled(${id}, ${compilePiece(value, functions)});`];
+	}
+	return [];
+}
+
+function isMethod(value: unknown): value is Method {
 	return typeof value === 'object' && value !== null && 'steps' in value && 'slips' in value;
+}
+
+function isPiece(value: unknown): value is Piece {
+	return typeof value === 'object' && value !== null && 'piece' in value && 'needs' in value;
 }

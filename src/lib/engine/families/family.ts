@@ -9,6 +9,8 @@ import type { Level } from './level.ts';
 
 /** What a family picks for one task. It picks; the method computes. */
 export interface Draw<M extends Method = Method> {
+	/** The method of this task where it is not the family's own: joined for it, or turned round. */
+	readonly method?: Method;
 	readonly given: GivenValues<M>;
 	/** One or two sentences of the story; lengths belong in the givens, not here. */
 	readonly story: string;

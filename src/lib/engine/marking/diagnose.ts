@@ -39,7 +39,7 @@ export function diagnose(question: Question): Cause {
 function workedWith({ task, key, put }: Question, changes: Changes): Value | undefined {
 	try {
 		const values = { ...put, ...changes.values };
-		return evaluate(task.family.method, task.drawn.given, { ...changes, values })[key];
+		return evaluate(task.method, task.drawn.given, { ...changes, values })[key];
 	} catch (error) {
 		if (error instanceof TradeError) return undefined;
 		throw error;
@@ -56,7 +56,7 @@ function leadsHere(
 	const value = workedWith(question, changes);
 	if (value === undefined || !isWritten(entry, value, nearness)) return false;
 	const { task, key } = question;
-	return differs(task.family.method, key, task.right, { [key]: value });
+	return differs(task.method, key, task.right, { [key]: value });
 }
 
 function wrongLength({ task, key, entry }: Question): Cause | null {
@@ -67,11 +67,11 @@ function wrongLength({ task, key, entry }: Question): Cause | null {
 }
 
 function slipIds({ task }: Question): string[] {
-	return Object.keys(task.family.method.slips);
+	return Object.keys(task.method.slips);
 }
 
 function oneSlip(question: Question): Cause | null {
-	const { slips } = question.task.family.method;
+	const { slips } = question.task.method;
 	const hits = slipIds(question).filter((id) => leadsHere(question, made([id], question)));
 	const [first] = hits;
 	if (first === undefined) return null;
@@ -83,12 +83,12 @@ function oneSlip(question: Question): Cause | null {
 
 /** The changes that make these slips. */
 function made(ids: readonly string[], { task }: Question): Changes {
-	const { slips } = task.family.method;
+	const { slips } = task.method;
 	return { slips: Object.fromEntries(ids.map((id) => [slips[id]?.step ?? '', id])) };
 }
 
 function otherStep({ task, key, entry }: Question): Cause | null {
-	const { steps } = compiledOf(task.family.method);
+	const { steps } = compiledOf(task.method);
 	const kind = steps[key]?.kind;
 	const step = Object.keys(steps).find((other) => {
 		const value = task.right[other];
@@ -115,7 +115,7 @@ const angleUnits: readonly (readonly [UnitSlip, Fraction])[] = [
 ];
 
 function unitsFor({ task, key }: Question): readonly (readonly [UnitSlip, Fraction])[] {
-	const kind = compiledOf(task.family.method).steps[key]?.kind;
+	const kind = compiledOf(task.method).steps[key]?.kind;
 	return kind === 'length' ? lengthUnits : kind === 'angle' ? angleUnits : [];
 }
 
@@ -148,7 +148,7 @@ function roundingSlip(question: Question): Cause | null {
 function roundedAtTheEnd(question: Question): Cause | null {
 	const { task, key, entry } = question;
 	const right = workedWith(question, {});
-	if (right === undefined || task.family.method.steps[key]?.tolerance?.amount === '0') return null;
+	if (right === undefined || task.method.steps[key]?.tolerance?.amount === '0') return null;
 	for (const parts of coarse) {
 		const near = (one: number) => Math.floor(one * parts + 0.5 + 1e-9) / parts;
 		if (same(entry, roundedAll(right, near))) return { kind: 'rounding', how: 'end' };
@@ -205,7 +205,7 @@ function swapped(value: number): number[] {
 
 /** Two slips in different steps; only when a single pair explains the number. */
 function twoSlips(question: Question): Cause | null {
-	const { slips } = question.task.family.method;
+	const { slips } = question.task.method;
 	const ids = slipIds(question);
 	const pairs = ids.flatMap((one, i) =>
 		ids

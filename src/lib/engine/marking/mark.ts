@@ -4,6 +4,7 @@ import { shopRounded, toleranceAt } from '../solver/tolerance.ts';
 import type { Value } from '../quantity/kind.ts';
 import type { Values } from '../solver/compiled.ts';
 import { evaluate } from '../solver/evaluate.ts';
+import { isLike } from '../solver/outcome.ts';
 import { TradeError } from '../solver/trade-function.ts';
 import { diagnose } from './diagnose.ts';
 import { accepts, plainValue } from './match.ts';
@@ -18,12 +19,15 @@ import type { Entry, Verdict, Verdicts } from './verdict.ts';
 export function mark(task: Task, entries: Readonly<Record<string, Entry>>): Verdicts {
 	const verdicts: Record<string, Verdict> = {};
 	const put: Record<string, Value> = {};
-	for (const key of Object.keys(task.family.method.steps)) {
+	for (const key of Object.keys(task.method.steps)) {
 		const entry = Object.hasOwn(entries, key) ? entries[key] : undefined;
 		if (!entry) continue;
 		const verdict = markOne(task, key, entry, put);
 		verdicts[key] = verdict;
-		if (verdict.kind === 'rework' || verdict.carried) put[key] = plainValue(entry);
+		const value = plainValue(entry);
+		// A list of another length cannot be worked on with; it is charged where it stands.
+		const workable = isLike(value, task.right[key]);
+		if (workable && (verdict.kind === 'rework' || verdict.carried)) put[key] = value;
 	}
 	return verdicts;
 }
@@ -42,7 +46,7 @@ const halfThousandth = new Fraction(1, 2000);
 
 /** Right as computed, or as it comes out when every step is rounded to the thousandth. */
 function isRight(task: Task, key: string, entry: Entry, put: Values): boolean {
-	const { method } = task.family;
+	const { method } = task;
 	const tolerance = toleranceAt(method, key);
 	try {
 		const exact = evaluate(method, task.drawn.given, { values: put })[key];

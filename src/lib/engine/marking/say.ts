@@ -13,7 +13,7 @@ const unitWords: Readonly<Record<UnitSlip, string>> = {
 
 /** One wrong answer to step `key`, one clear sentence, in the trade's words. */
 export function sayCause(task: Task, cause: Cause, key: string): string {
-	const { slips, steps } = task.family.method;
+	const { slips, steps } = task.method;
 	const labelled = (step: string) => `“${steps[step]?.label ?? step}”`;
 	const saying = (id: string | undefined) => (id === undefined ? '' : (slips[id]?.says ?? ''));
 	switch (cause.kind) {
@@ -52,15 +52,15 @@ const roundingWords: Readonly<Record<'end' | 'way' | 'cut', string>> = {
 
 const stocked: ReadonlySet<Style> = new Set(['rivet-length', 'rivet-diameter', 'drill']);
 
-function isStocked({ family }: Task, key: string): boolean {
-	return stocked.has(styleAt(family.method, key));
+function isStocked({ method }: Task, key: string): boolean {
+	return stocked.has(styleAt(method, key));
 }
 
 /** The step that a cause lies in, if it can be told. */
 export function stepOf(task: Task, cause: Cause, key: string): string | null {
 	switch (cause.kind) {
 		case 'slip':
-			return task.family.method.slips[cause.slips[0] ?? '']?.step ?? null;
+			return task.method.slips[cause.slips[0] ?? '']?.step ?? null;
 		case 'unit':
 		case 'rounding':
 		case 'digits':

@@ -1,4 +1,5 @@
-import { length, limit, method, slip, step } from '../solver/method.ts';
+import { length } from '../solver/given.ts';
+import { atLeast, method, slip, step } from '../solver/write.ts';
 import { layoutLine, wholeNumber } from '../trade/tolerances.ts';
 
 export const barPieces = method({
@@ -13,60 +14,55 @@ export const barPieces = method({
 		count: step('downTo((bar + kerf) / (piece + kerf), 1)', 'Pieces from the bar', {
 			rule: 'cut.bar',
 			style: 'count',
-			tolerance: wholeNumber
+			tolerance: wholeNumber,
+			slips: {
+				noKerf: slip(
+					'downTo(bar / piece, 1)',
+					'The kerf is left out: every cut turns metal into chips.'
+				),
+				lastCut: slip(
+					'downTo(bar / (piece + kerf), 1)',
+					'A kerf was kept behind the last piece too: where it ends at the end of the bar, it needs no cut.'
+				),
+				kerfBothSides: slip(
+					'downTo(bar / (piece + 2 * kerf), 1)',
+					'Two kerfs for every piece: one cut parts two neighbours.'
+				),
+				up: slip(
+					'upTo((bar + kerf) / (piece + kerf), 1)',
+					'Rounded up: the last piece comes out short.'
+				),
+				cuts: slip(
+					'downTo((bar + kerf) / (piece + kerf), 1) - 1',
+					'One too few: count the pieces and not the cuts between them.'
+				)
+			}
 		}),
 		used: step('count * (piece + kerf)', 'Bar used, a kerf behind every piece', {
 			rule: 'cut.bar',
-			tolerance: layoutLine
+			tolerance: layoutLine,
+			slips: {
+				chipsKept: slip(
+					'count * piece',
+					'The kerfs are missing from the metal used: they are chips on the floor.'
+				),
+				lastKerfKept: slip(
+					'count * piece + (count - 1) * kerf',
+					'One kerf too few: the last piece is cut from the remnant too.'
+				),
+				oneKerf: slip('count * piece + kerf', 'One kerf in all: there is one behind every piece.')
+			}
 		}),
-		remnant: step('max(bar - used, 0 in)', 'Remnant', { rule: 'cut.bar', tolerance: layoutLine })
+		remnant: step('max(bar - used, 0 in)', 'Remnant', {
+			rule: 'cut.bar',
+			tolerance: layoutLine,
+			slips: {
+				partOfPiece: slip(
+					'((bar + kerf) / (piece + kerf) - count) * piece',
+					'The decimals of the quotient times the piece: they count a piece with its kerf.'
+				)
+			}
+		})
 	},
-	slips: {
-		noKerf: slip(
-			'count',
-			'downTo(bar / piece, 1)',
-			'The kerf is left out: every cut turns metal into chips.'
-		),
-		lastCut: slip(
-			'count',
-			'downTo(bar / (piece + kerf), 1)',
-			'A kerf was kept behind the last piece too: where it ends at the end of the bar, it needs no cut.'
-		),
-		kerfBothSides: slip(
-			'count',
-			'downTo(bar / (piece + 2 * kerf), 1)',
-			'Two kerfs for every piece: one cut parts two neighbours.'
-		),
-		up: slip(
-			'count',
-			'upTo((bar + kerf) / (piece + kerf), 1)',
-			'Rounded up: the last piece comes out short.'
-		),
-		cuts: slip(
-			'count',
-			'downTo((bar + kerf) / (piece + kerf), 1) - 1',
-			'One too few: count the pieces and not the cuts between them.'
-		),
-		chipsKept: slip(
-			'used',
-			'count * piece',
-			'The kerfs are missing from the metal used: they are chips on the floor.'
-		),
-		lastKerfKept: slip(
-			'used',
-			'count * piece + (count - 1) * kerf',
-			'One kerf too few: the last piece is cut from the remnant too.'
-		),
-		oneKerf: slip(
-			'used',
-			'count * piece + kerf',
-			'One kerf in all: there is one behind every piece.'
-		),
-		partOfPiece: slip(
-			'remnant',
-			'((bar + kerf) / (piece + kerf) - count) * piece',
-			'The decimals of the quotient times the piece: they count a piece with its kerf.'
-		)
-	},
-	limits: [limit('count - 1', 'The bar is too short for one piece: take a longer bar.')]
+	limits: [atLeast('count', '1', 'The bar is too short for one piece: take a longer bar.')]
 });

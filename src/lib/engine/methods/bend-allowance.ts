@@ -1,4 +1,5 @@
-import { angle, length, method, slip, step } from '../solver/method.ts';
+import { angle, length } from '../solver/given.ts';
+import { method, slip, step } from '../solver/write.ts';
 import { finerThanRule, thousandths } from '../trade/tolerances.ts';
 
 /*
@@ -17,78 +18,61 @@ export const bendAllowance = method({
 		forRadius: step('0.01743 * R * degrees(angle)', 'Radius term', {
 			symbol: 'radius term',
 			rule: 'bend.allowance',
-			tolerance: thousandths
+			tolerance: thousandths,
+			slips: {
+				brackets: slip(
+					'0.01743 * R',
+					'The radius term was not multiplied by N. The formula is also printed without its brackets, but N multiplies both terms.'
+				),
+				diameter: slip('0.01743 * (2 * R) * degrees(angle)', 'Diameter taken for the radius.'),
+				outside: slip(
+					'0.01743 * (R + T) * degrees(angle)',
+					'Outside radius taken: R is the inside radius.'
+				),
+				swappedR: slip(
+					'0.0078 * R * degrees(angle)',
+					'0.0078 goes with the thickness; the radius takes 0.01743.'
+				)
+			}
 		}),
 		forThickness: step('0.0078 * T * degrees(angle)', 'Thickness term', {
 			symbol: 'thickness term',
 			rule: 'bend.allowance',
-			tolerance: thousandths
+			tolerance: thousandths,
+			slips: {
+				noT: slip('0.0078 * T', 'The thickness term was left out or not multiplied by N.'),
+				swappedT: slip(
+					'0.01743 * T * degrees(angle)',
+					'0.01743 goes with the radius; the thickness takes 0.0078.'
+				),
+				halfT: slip('0.0078 * (T / 2) * degrees(angle)', 'Half of T: the formula takes all of it.')
+			}
 		}),
 		allowance: step('forRadius + forThickness', 'Bend allowance', {
 			rule: 'bend.allowance',
-			tolerance: finerThanRule
+			tolerance: finerThanRule,
+			slips: {
+				legs: slip(
+					'bendAllowance(R, T, 180 deg - angle)',
+					'Worked with the angle between the legs: N is the bend angle from flat.'
+				),
+				square: slip(
+					'(0.01743 * R + 0.0078 * T) * 90',
+					'That is the allowance for 90°; this bend has another angle.'
+				),
+				early: slip(
+					'nearest(0.01743 * R + 0.0078 * T, 0.001 in) * degrees(angle)',
+					'The allowance for one degree was rounded to thousandths first: round after multiplying by N.'
+				),
+				middle: slip(
+					'3.1416 * (R + T / 2) * degrees(angle) / 180',
+					'Right by the mid-thickness formula, 2π (R + T/2) ÷ 4 for 90°; this task asks for (0.01743 R + 0.0078 T) N.'
+				),
+				setback: slip(
+					'setbackK(angle) * (R + T)',
+					'That is the setback: the allowance is the length of metal in the curve.'
+				)
+			}
 		})
-	},
-	slips: {
-		brackets: slip(
-			'forRadius',
-			'0.01743 * R',
-			'The radius term was not multiplied by N. The formula is also printed without its brackets, but N multiplies both terms.'
-		),
-		diameter: slip(
-			'forRadius',
-			'0.01743 * (2 * R) * degrees(angle)',
-			'Diameter taken for the radius.'
-		),
-		outside: slip(
-			'forRadius',
-			'0.01743 * (R + T) * degrees(angle)',
-			'Outside radius taken: R is the inside radius.'
-		),
-		swappedR: slip(
-			'forRadius',
-			'0.0078 * R * degrees(angle)',
-			'0.0078 goes with the thickness; the radius takes 0.01743.'
-		),
-		noT: slip(
-			'forThickness',
-			'0.0078 * T',
-			'The thickness term was left out or not multiplied by N.'
-		),
-		swappedT: slip(
-			'forThickness',
-			'0.01743 * T * degrees(angle)',
-			'0.01743 goes with the radius; the thickness takes 0.0078.'
-		),
-		halfT: slip(
-			'forThickness',
-			'0.0078 * (T / 2) * degrees(angle)',
-			'Half of T: the formula takes all of it.'
-		),
-		legs: slip(
-			'allowance',
-			'(0.01743 * R + 0.0078 * T) * degrees(180 deg - angle)',
-			'Worked with the angle between the legs: N is the bend angle from flat.'
-		),
-		square: slip(
-			'allowance',
-			'(0.01743 * R + 0.0078 * T) * 90',
-			'That is the allowance for 90°; this bend has another angle.'
-		),
-		early: slip(
-			'allowance',
-			'nearest(0.01743 * R + 0.0078 * T, 0.001 in) * degrees(angle)',
-			'The allowance for one degree was rounded to thousandths first: round after multiplying by N.'
-		),
-		middle: slip(
-			'allowance',
-			'3.1416 * (R + T / 2) * degrees(angle) / 180',
-			'Right by the mid-thickness formula, 2π (R + T/2) ÷ 4 for 90°; this task asks for (0.01743 R + 0.0078 T) N.'
-		),
-		setback: slip(
-			'allowance',
-			'setbackK(angle) * (R + T)',
-			'That is the setback: the allowance is the length of metal in the curve.'
-		)
 	}
 });

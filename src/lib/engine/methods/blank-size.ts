@@ -1,4 +1,5 @@
-import { count, length, limit, method, slip, step } from '../solver/method.ts';
+import { count, length } from '../solver/given.ts';
+import { atMost, method, slip, step } from '../solver/write.ts';
 import { layoutLine } from '../trade/tolerances.ts';
 
 export const blankSize = method({
@@ -16,66 +17,62 @@ export const blankSize = method({
 		addedLength: step('trimmedEnds * endTrim', 'Trim along the length', {
 			rule: 'cut.trim',
 			style: 'fraction',
-			tolerance: layoutLine
+			tolerance: layoutLine,
+			slips: {
+				oneEnd: slip('endTrim', 'Trim for one end only: both ends are trimmed.'),
+				bothEnds: slip('2 * endTrim', 'Trim for both ends: only one end is trimmed.'),
+				edgeTrimOnLength: slip(
+					'trimmedEnds * edgeTrim',
+					'The trim of the long edges was used at the ends.'
+				)
+			}
 		}),
 		blankLength: step('finishedLength + addedLength', 'Length of the blank', {
 			rule: 'cut.trim',
 			style: 'fraction',
-			tolerance: layoutLine
+			tolerance: layoutLine,
+			slips: {
+				noEndTrim: slip(
+					'finishedLength',
+					'No trim on the length: nothing is left to cut to the line.'
+				),
+				endTrimOff: slip(
+					'finishedLength - addedLength',
+					'The trim was taken off the length: it is added to the finished size.'
+				)
+			}
 		}),
 		addedWidth: step('trimmedEdges * edgeTrim', 'Trim across the width', {
 			rule: 'cut.trim',
 			style: 'fraction',
-			tolerance: layoutLine
+			tolerance: layoutLine,
+			slips: {
+				oneEdge: slip('edgeTrim', 'Trim for one long edge only: both are trimmed.'),
+				bothEdges: slip('2 * edgeTrim', 'Trim for both long edges: only one of them is trimmed.'),
+				endTrimOnWidth: slip(
+					'trimmedEdges * endTrim',
+					'The trim of the ends was used at the long edges.'
+				)
+			}
 		}),
 		blankWidth: step('finishedWidth + addedWidth', 'Width of the blank', {
 			rule: 'cut.trim',
 			style: 'fraction',
-			tolerance: layoutLine
+			tolerance: layoutLine,
+			slips: {
+				noEdgeTrim: slip(
+					'finishedWidth',
+					'No trim on the width: nothing is left to cut to the line.'
+				),
+				edgeTrimOff: slip(
+					'finishedWidth - addedWidth',
+					'The trim was taken off the width: it is added to the finished size.'
+				)
+			}
 		})
 	},
-	slips: {
-		oneEnd: slip('addedLength', 'endTrim', 'Trim for one end only: both ends are trimmed.'),
-		bothEnds: slip('addedLength', '2 * endTrim', 'Trim for both ends: only one end is trimmed.'),
-		edgeTrimOnLength: slip(
-			'addedLength',
-			'trimmedEnds * edgeTrim',
-			'The trim of the long edges was used at the ends.'
-		),
-		noEndTrim: slip(
-			'blankLength',
-			'finishedLength',
-			'No trim on the length: nothing is left to cut to the line.'
-		),
-		endTrimOff: slip(
-			'blankLength',
-			'finishedLength - addedLength',
-			'The trim was taken off the length: it is added to the finished size.'
-		),
-		oneEdge: slip('addedWidth', 'edgeTrim', 'Trim for one long edge only: both are trimmed.'),
-		bothEdges: slip(
-			'addedWidth',
-			'2 * edgeTrim',
-			'Trim for both long edges: only one of them is trimmed.'
-		),
-		endTrimOnWidth: slip(
-			'addedWidth',
-			'trimmedEdges * endTrim',
-			'The trim of the ends was used at the long edges.'
-		),
-		noEdgeTrim: slip(
-			'blankWidth',
-			'finishedWidth',
-			'No trim on the width: nothing is left to cut to the line.'
-		),
-		edgeTrimOff: slip(
-			'blankWidth',
-			'finishedWidth - addedWidth',
-			'The trim was taken off the width: it is added to the finished size.'
-		)
-	},
 	limits: [
-		limit('2 - trimmedEnds', 'A blank has two ends: trim no more than both.'),
-		limit('2 - trimmedEdges', 'A blank has two long edges: trim no more than both.')
+		atMost('trimmedEnds', '2', 'A blank has two ends: trim no more than both.'),
+		atMost('trimmedEdges', '2', 'A blank has two long edges: trim no more than both.')
 	]
 });

@@ -1,4 +1,5 @@
-import { length, method, slip, step } from '../solver/method.ts';
+import { length } from '../solver/given.ts';
+import { method, slip, step } from '../solver/write.ts';
 import { clearanceOfHole, drillSizes } from '../trade/tolerances.ts';
 
 export const drillForRivet = method({
@@ -11,69 +12,63 @@ export const drillForRivet = method({
 		pilot: step('pilotDrill(D)', 'Pilot drill', {
 			rule: 'drill.rivet',
 			style: 'drill',
-			tolerance: drillSizes
+			tolerance: drillSizes,
+			slips: {
+				finalForPilot: slip(
+					'finalDrill(D)',
+					'That is the final drill; the pilot goes through first and is the nominal rivet size.'
+				),
+				removalForPilot: slip(
+					'D - (1/32 in)',
+					'1/32 in under the rivet is for drilling a head off; the pilot is the nominal rivet size.'
+				),
+				halfForPilot: slip('D / 2', 'Half the rivet: the pilot is the nominal rivet size.'),
+				nextForPilot: slip(
+					'pilotDrill(D + (1/32 in))',
+					'That is the pilot of the next larger rivet: one row too far down.'
+				)
+			}
 		}),
 		final: step('finalDrill(D)', 'Final drill', {
 			rule: 'drill.rivet',
 			style: 'drill',
-			tolerance: drillSizes
+			tolerance: drillSizes,
+			slips: {
+				nominal: slip(
+					'D',
+					'The nominal rivet size: the shank binds; the final drill is a little over it.'
+				),
+				rowAbove: slip(
+					'finalDrill(D - (1/32 in))',
+					'That is the final drill of the next smaller rivet: one row too far up.'
+				),
+				rowBelow: slip(
+					'finalDrill(D + (1/32 in))',
+					'That is the final drill of the next larger rivet: one row too far down.'
+				),
+				sixtyFourthOver: slip(
+					'D + (1/64 in)',
+					'1/64 in over the rivet is far too loose; about 0.003 in is wanted.'
+				),
+				sizeOver: slip(
+					'D + (1/32 in)',
+					'1/32 in over is the next rivet size; about 0.003 in over the shank is wanted.'
+				)
+			}
 		}),
 		clearance: step('final - D', 'Clearance: hole less shank', {
 			rule: 'drill.clearance',
-			tolerance: clearanceOfHole
+			tolerance: clearanceOfHole,
+			slips: {
+				oneSide: slip(
+					'(final - D) / 2',
+					'Half of it: the gap on one side; clearance is hole diameter less shank diameter.'
+				),
+				bothSides: slip(
+					'2 * (final - D)',
+					'Twice the clearance: hole diameter less shank diameter already counts both sides.'
+				)
+			}
 		})
-	},
-	slips: {
-		finalForPilot: slip(
-			'pilot',
-			'finalDrill(D)',
-			'That is the final drill; the pilot goes through first and is the nominal rivet size.'
-		),
-		removalForPilot: slip(
-			'pilot',
-			'D - (1/32 in)',
-			'1/32 in under the rivet is for drilling a head off; the pilot is the nominal rivet size.'
-		),
-		halfForPilot: slip('pilot', 'D / 2', 'Half the rivet: the pilot is the nominal rivet size.'),
-		nextForPilot: slip(
-			'pilot',
-			'pilotDrill(D + (1/32 in))',
-			'That is the pilot of the next larger rivet: one row too far down.'
-		),
-		nominal: slip(
-			'final',
-			'D',
-			'The nominal rivet size: the shank binds; the final drill is a little over it.'
-		),
-		rowAbove: slip(
-			'final',
-			'finalDrill(D - (1/32 in))',
-			'That is the final drill of the next smaller rivet: one row too far up.'
-		),
-		rowBelow: slip(
-			'final',
-			'finalDrill(D + (1/32 in))',
-			'That is the final drill of the next larger rivet: one row too far down.'
-		),
-		sixtyFourthOver: slip(
-			'final',
-			'D + (1/64 in)',
-			'1/64 in over the rivet is far too loose; about 0.003 in is wanted.'
-		),
-		sizeOver: slip(
-			'final',
-			'D + (1/32 in)',
-			'1/32 in over is the next rivet size; about 0.003 in over the shank is wanted.'
-		),
-		oneSide: slip(
-			'clearance',
-			'(final - D) / 2',
-			'Half of it: the gap on one side; clearance is hole diameter less shank diameter.'
-		),
-		bothSides: slip(
-			'clearance',
-			'2 * (final - D)',
-			'Twice the clearance: hole diameter less shank diameter already counts both sides.'
-		)
 	}
 });

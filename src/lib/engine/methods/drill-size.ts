@@ -1,4 +1,5 @@
-import { method, slip, step, words } from '../solver/method.ts';
+import { words } from '../solver/given.ts';
+import { method, slip, step } from '../solver/write.ts';
 import { drillSizes } from '../trade/tolerances.ts';
 
 export const drillSize = method({
@@ -11,59 +12,52 @@ export const drillSize = method({
 		size: step('chartSize(drill)', 'Size of the drill', {
 			rule: 'drill.sizes',
 			tolerance: drillSizes,
-			inFigures: true
+			inFigures: true,
+			slips: {
+				rowLarger: slip(
+					'chartSize(nextLarger(drill))',
+					'One row off in the chart: that is the next larger drill.'
+				),
+				rowSmaller: slip(
+					'chartSize(nextSmaller(drill))',
+					'One row off in the chart: that is the next smaller drill.'
+				),
+				twoRowsLarger: slip(
+					'chartSize(nextLarger(nextLarger(drill)))',
+					'Two rows off in the chart: that drill is larger.'
+				),
+				twoRowsSmaller: slip(
+					'chartSize(nextSmaller(nextSmaller(drill)))',
+					'Two rows off in the chart: that drill is smaller.'
+				),
+				asThousandths: slip(
+					'drillNumber(drill) * (0.001 in)',
+					'The number was read as thousandths: it is only a name, and larger numbers are smaller drills.'
+				),
+				as64ths: slip(
+					'drillNumber(drill) * (1/64 in)',
+					'The number was read as 64ths: it is only a name, and larger numbers are smaller drills.'
+				)
+			}
 		}),
 		fraction: step('upTo(size, 1/64 in)', 'Next fraction drill up', {
 			rule: 'drill.fraction',
 			style: 'fraction',
-			tolerance: drillSizes
+			tolerance: drillSizes,
+			slips: {
+				down: slip(
+					'downTo(size, 1/64 in)',
+					'Rounded down: that drill makes a smaller hole; the next one up is asked.'
+				),
+				thirtySeconds: slip(
+					'upTo(size, 1/32 in)',
+					'Only 32nds were counted; fraction drills step by 1/64 in.'
+				),
+				oneMore: slip(
+					'upTo(size, 1/64 in) + (1/64 in)',
+					'One size too far: there is a smaller fraction drill that is large enough.'
+				)
+			}
 		})
-	},
-	slips: {
-		rowLarger: slip(
-			'size',
-			'chartSize(nextLarger(drill))',
-			'One row off in the chart: that is the next larger drill.'
-		),
-		rowSmaller: slip(
-			'size',
-			'chartSize(nextSmaller(drill))',
-			'One row off in the chart: that is the next smaller drill.'
-		),
-		twoRowsLarger: slip(
-			'size',
-			'chartSize(nextLarger(nextLarger(drill)))',
-			'Two rows off in the chart: that drill is larger.'
-		),
-		twoRowsSmaller: slip(
-			'size',
-			'chartSize(nextSmaller(nextSmaller(drill)))',
-			'Two rows off in the chart: that drill is smaller.'
-		),
-		asThousandths: slip(
-			'size',
-			'drillNumber(drill) * (0.001 in)',
-			'The number was read as thousandths: it is only a name, and larger numbers are smaller drills.'
-		),
-		as64ths: slip(
-			'size',
-			'drillNumber(drill) * (1/64 in)',
-			'The number was read as 64ths: it is only a name, and larger numbers are smaller drills.'
-		),
-		down: slip(
-			'fraction',
-			'downTo(size, 1/64 in)',
-			'Rounded down: that drill makes a smaller hole; the next one up is asked.'
-		),
-		thirtySeconds: slip(
-			'fraction',
-			'upTo(size, 1/32 in)',
-			'Only 32nds were counted; fraction drills step by 1/64 in.'
-		),
-		oneMore: slip(
-			'fraction',
-			'upTo(size, 1/64 in) + (1/64 in)',
-			'One size too far: there is a smaller fraction drill that is large enough.'
-		)
 	}
 });

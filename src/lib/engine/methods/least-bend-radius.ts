@@ -1,4 +1,5 @@
-import { length, method, slip, step, words } from '../solver/method.ts';
+import { length, words } from '../solver/given.ts';
+import { method, slip, step } from '../solver/write.ts';
 import { chartRadius, thousandths } from '../trade/tolerances.ts';
 
 export const leastBendRadius = method({
@@ -11,7 +12,30 @@ export const leastBendRadius = method({
 	steps: {
 		radius: step('minimumRadius(alloy, T)', 'Least inside radius in the chart', {
 			rule: 'bend.least-radius',
-			tolerance: chartRadius
+			tolerance: chartRadius,
+			slips: {
+				rowUp: slip(
+					'radiusBeside(alloy, T, -1, 0)',
+					'One row too high: that is the radius for thinner sheet.'
+				),
+				rowDown: slip(
+					'radiusBeside(alloy, T, 1, 0)',
+					'One row too low: that is the radius for thicker sheet.'
+				),
+				columnLeft: slip(
+					'radiusBeside(alloy, T, 0, -1)',
+					'One column too far left: that is another alloy or temper.'
+				),
+				columnRight: slip(
+					'radiusBeside(alloy, T, 0, 1)',
+					'One column too far right: that is another alloy or temper.'
+				),
+				annealed: slip(
+					'minimumRadius(annealed(alloy), T)',
+					'That is the radius for the annealed sheet (O): this temper is harder and needs more.'
+				),
+				thickness: slip('T', 'That is the thickness: the radius stands in the column of the alloy.')
+			}
 		}),
 		in32nds: step('nearest(radius, 1/32 in)', 'The 32nd it stands for', {
 			symbol: 'in 32nds',
@@ -22,50 +46,18 @@ export const leastBendRadius = method({
 		bar: step('nextBar(in32nds)', 'Sharpest nose bar allowed', {
 			rule: 'bend.nose-bar',
 			style: 'fraction',
-			tolerance: thousandths
+			tolerance: thousandths,
+			slips: {
+				decimals: slip(
+					'nextBar(radius)',
+					'The two decimals stand for a 32nd, so the bar of that very size is allowed.'
+				),
+				under: slip(
+					'barUnder(in32nds)',
+					'A bar sharper than the least radius: the metal may crack.'
+				),
+				largest: slip('1/4 in', 'The largest bar in the rack: a sharper one is allowed too.')
+			}
 		})
-	},
-	slips: {
-		rowUp: slip(
-			'radius',
-			'radiusBeside(alloy, T, -1, 0)',
-			'One row too high: that is the radius for thinner sheet.'
-		),
-		rowDown: slip(
-			'radius',
-			'radiusBeside(alloy, T, 1, 0)',
-			'One row too low: that is the radius for thicker sheet.'
-		),
-		columnLeft: slip(
-			'radius',
-			'radiusBeside(alloy, T, 0, -1)',
-			'One column too far left: that is another alloy or temper.'
-		),
-		columnRight: slip(
-			'radius',
-			'radiusBeside(alloy, T, 0, 1)',
-			'One column too far right: that is another alloy or temper.'
-		),
-		annealed: slip(
-			'radius',
-			'minimumRadius(annealed(alloy), T)',
-			'That is the radius for the annealed sheet (O): this temper is harder and needs more.'
-		),
-		thickness: slip(
-			'radius',
-			'T',
-			'That is the thickness: the radius stands in the column of the alloy.'
-		),
-		decimals: slip(
-			'bar',
-			'nextBar(radius)',
-			'The two decimals stand for a 32nd, so the bar of that very size is allowed.'
-		),
-		under: slip(
-			'bar',
-			'barUnder(in32nds)',
-			'A bar sharper than the least radius: the metal may crack.'
-		),
-		largest: slip('bar', '1/4 in', 'The largest bar in the rack: a sharper one is allowed too.')
 	}
 });

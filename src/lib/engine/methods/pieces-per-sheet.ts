@@ -1,4 +1,5 @@
-import { length, limit, method, slip, step } from '../solver/method.ts';
+import { length } from '../solver/given.ts';
+import { atLeast, method, slip, step } from '../solver/write.ts';
 import { wholeNumber } from '../trade/tolerances.ts';
 
 const counted = { rule: 'cut.sheet', style: 'count', tolerance: wholeNumber } as const;
@@ -18,97 +19,107 @@ export const piecesPerSheet = method({
 		alongLength: step(
 			'downTo((sheetLength + kerf) / (pieceLength + kerf), 1)',
 			'Blank lengths in the sheet length',
-			counted
+			{
+				...counted,
+				slips: {
+					noKerfAlong: slip(
+						'downTo(sheetLength / pieceLength, 1)',
+						'The kerf is left out along the sheet: every cut takes metal.'
+					),
+					upAlong: slip(
+						'upTo((sheetLength + kerf) / (pieceLength + kerf), 1)',
+						'Rounded up along the sheet: the last blank runs off the end.'
+					)
+				}
+			}
 		),
 		acrossWidth: step(
 			'downTo((sheetWidth + kerf) / (pieceWidth + kerf), 1)',
 			'Blank widths in the sheet width',
-			counted
+			{
+				...counted,
+				slips: {
+					noKerfAcross: slip(
+						'downTo(sheetWidth / pieceWidth, 1)',
+						'The kerf is left out across the sheet: every cut takes metal.'
+					),
+					upAcross: slip(
+						'upTo((sheetWidth + kerf) / (pieceWidth + kerf), 1)',
+						'Rounded up across the sheet: the last row runs off the edge.'
+					)
+				}
+			}
 		),
-		lengthwise: step('alongLength * acrossWidth', 'Blanks laid along the sheet', counted),
+		lengthwise: step('alongLength * acrossWidth', 'Blanks laid along the sheet', {
+			...counted,
+			slips: {
+				area: slip(
+					'downTo(sheetLength * sheetWidth / (pieceLength * pieceWidth), 1)',
+					'Area divided by area: the strips left over are too narrow to make whole blanks.'
+				),
+				turned: slip(
+					'downTo((sheetLength + kerf) / (pieceWidth + kerf), 1) * downTo((sheetWidth + kerf) / (pieceLength + kerf), 1)',
+					'That is with the blanks turned a quarter; laid along the sheet it is another number.'
+				),
+				addedUp: slip(
+					'alongLength + acrossWidth',
+					'The two counts were added: rows times blanks in a row gives the number.'
+				)
+			}
+		}),
 		turnedAlong: step(
 			'downTo((sheetLength + kerf) / (pieceWidth + kerf), 1)',
 			'Blank widths in the sheet length',
-			counted
+			{
+				...counted,
+				slips: {
+					noKerfTurnedAlong: slip(
+						'downTo(sheetLength / pieceWidth, 1)',
+						'The kerf is left out along the sheet, with the blanks turned.'
+					),
+					upTurnedAlong: slip(
+						'upTo((sheetLength + kerf) / (pieceWidth + kerf), 1)',
+						'Rounded up along the sheet with the blanks turned: the last blank runs off the end.'
+					)
+				}
+			}
 		),
 		turnedAcross: step(
 			'downTo((sheetWidth + kerf) / (pieceLength + kerf), 1)',
 			'Blank lengths in the sheet width',
-			counted
+			{
+				...counted,
+				slips: {
+					noKerfTurnedAcross: slip(
+						'downTo(sheetWidth / pieceLength, 1)',
+						'The kerf is left out across the sheet, with the blanks turned.'
+					),
+					upTurnedAcross: slip(
+						'upTo((sheetWidth + kerf) / (pieceLength + kerf), 1)',
+						'Rounded up across the sheet with the blanks turned: the last row runs off the edge.'
+					)
+				}
+			}
 		),
 		crosswise: step('turnedAlong * turnedAcross', 'Blanks laid across the sheet', counted),
-		count: step('max(lengthwise, crosswise)', 'Blanks from the sheet, laid the better way', counted)
-	},
-	slips: {
-		noKerfAlong: slip(
-			'alongLength',
-			'downTo(sheetLength / pieceLength, 1)',
-			'The kerf is left out along the sheet: every cut takes metal.'
-		),
-		upAlong: slip(
-			'alongLength',
-			'upTo((sheetLength + kerf) / (pieceLength + kerf), 1)',
-			'Rounded up along the sheet: the last blank runs off the end.'
-		),
-		noKerfAcross: slip(
-			'acrossWidth',
-			'downTo(sheetWidth / pieceWidth, 1)',
-			'The kerf is left out across the sheet: every cut takes metal.'
-		),
-		upAcross: slip(
-			'acrossWidth',
-			'upTo((sheetWidth + kerf) / (pieceWidth + kerf), 1)',
-			'Rounded up across the sheet: the last row runs off the edge.'
-		),
-		area: slip(
-			'lengthwise',
-			'downTo(sheetLength * sheetWidth / (pieceLength * pieceWidth), 1)',
-			'Area divided by area: the strips left over are too narrow to make whole blanks.'
-		),
-		turned: slip(
-			'lengthwise',
-			'downTo((sheetLength + kerf) / (pieceWidth + kerf), 1) * downTo((sheetWidth + kerf) / (pieceLength + kerf), 1)',
-			'That is with the blanks turned a quarter; laid along the sheet it is another number.'
-		),
-		addedUp: slip(
-			'lengthwise',
-			'alongLength + acrossWidth',
-			'The two counts were added: rows times blanks in a row gives the number.'
-		),
-		noKerfTurnedAlong: slip(
-			'turnedAlong',
-			'downTo(sheetLength / pieceWidth, 1)',
-			'The kerf is left out along the sheet, with the blanks turned.'
-		),
-		upTurnedAlong: slip(
-			'turnedAlong',
-			'upTo((sheetLength + kerf) / (pieceWidth + kerf), 1)',
-			'Rounded up along the sheet with the blanks turned: the last blank runs off the end.'
-		),
-		noKerfTurnedAcross: slip(
-			'turnedAcross',
-			'downTo(sheetWidth / pieceLength, 1)',
-			'The kerf is left out across the sheet, with the blanks turned.'
-		),
-		upTurnedAcross: slip(
-			'turnedAcross',
-			'upTo((sheetWidth + kerf) / (pieceLength + kerf), 1)',
-			'Rounded up across the sheet with the blanks turned: the last row runs off the edge.'
-		),
-		alongOnly: slip(
-			'count',
-			'lengthwise',
-			'Only one way was tried: with the blanks turned a quarter, more come out.'
-		),
-		bothWays: slip(
-			'count',
-			'lengthwise + crosswise',
-			'Both ways were added: the sheet can be cut one way only.'
-		)
+		count: step('max(lengthwise, crosswise)', 'Blanks from the sheet, laid the better way', {
+			...counted,
+			slips: {
+				alongOnly: slip(
+					'lengthwise',
+					'Only one way was tried: with the blanks turned a quarter, more come out.'
+				),
+				bothWays: slip(
+					'lengthwise + crosswise',
+					'Both ways were added: the sheet can be cut one way only.'
+				)
+			}
+		})
 	},
 	limits: [
-		limit(
-			'count - 1',
+		atLeast(
+			'count',
+			'1',
 			'The blank does not fit the sheet either way: take a larger sheet or a smaller blank.'
 		)
 	]

@@ -1,6 +1,8 @@
-import { lengths, method, slip, step } from '../solver/method.ts';
+import { lengths } from '../solver/given.ts';
+import { method, slip, step } from '../solver/write.ts';
+import { stockedDiameter } from './pieces/stocked-diameter.ts';
+import { threeT } from './pieces/three-t.ts';
 import { thousandths } from '../trade/tolerances.ts';
-import { rivetDiameter } from './rivet-diameter.ts';
 
 export const rivetDiameterFromStack = method({
 	id: 'rivet-diameter-from-stack',
@@ -11,26 +13,23 @@ export const rivetDiameterFromStack = method({
 	steps: {
 		thickest: step('largest(layers)', 'Thickest layer', {
 			rule: 'diameter.three-t',
-			tolerance: thousandths
+			tolerance: thousandths,
+			slips: {
+				thinnest: slip(
+					'smallest(layers)',
+					'The thinnest sheet was taken; the thickest one decides.'
+				),
+				wholeStack: slip(
+					'sum(layers)',
+					'The whole stack was taken; only the thickest sheet decides the diameter.'
+				),
+				average: slip(
+					'sum(layers) / howMany(layers)',
+					'The average of the layers was taken; the thickest one decides.'
+				)
+			}
 		}),
-		...rivetDiameter.steps
-	},
-	slips: {
-		thinnest: slip(
-			'thickest',
-			'smallest(layers)',
-			'The thinnest sheet was taken; the thickest one decides.'
-		),
-		wholeStack: slip(
-			'thickest',
-			'sum(layers)',
-			'The whole stack was taken; only the thickest sheet decides the diameter.'
-		),
-		average: slip(
-			'thickest',
-			'sum(layers) / howMany(layers)',
-			'The average of the layers was taken; the thickest one decides.'
-		),
-		...rivetDiameter.slips
+		threeT,
+		diameter: stockedDiameter
 	}
 });

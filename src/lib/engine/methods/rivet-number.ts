@@ -1,4 +1,5 @@
-import { choice, length, limit, method, slip, step } from '../solver/method.ts';
+import { choice, length } from '../solver/given.ts';
+import { atMost, method, slip, step } from '../solver/write.ts';
 import { alloyLetters, headNumbers } from '../trade/rivet-code.ts';
 import { exactWords, wholeNumber } from '../trade/tolerances.ts';
 
@@ -15,80 +16,77 @@ export const rivetNumber = method({
 		headNumber: step('headNumber(head)', 'Number of the head, behind MS20', {
 			rule: 'number.head',
 			style: 'count',
-			tolerance: wholeNumber
+			tolerance: wholeNumber,
+			slips: {
+				universalHead: slip('470', '470 is the universal head; this one is countersunk.'),
+				countersunkHead: slip('426', '426 is the countersunk head; this one is universal.'),
+				roundHead: slip('430', '430 is the round head.'),
+				flatHead: slip('442', '442 is the flat head.')
+			}
 		}),
 		letters: step('letters(alloy)', 'Alloy letters', {
 			rule: 'number.alloy',
 			tolerance: exactWords,
-			oneOf: Object.values(alloyLetters)
+			oneOf: Object.values(alloyLetters),
+			slips: {
+				lettersA: slip('"A"', 'The letter A stands for alloy 1100.'),
+				lettersAD: slip('"AD"', 'The letters AD stand for alloy 2117.'),
+				lettersB: slip('"B"', 'The letter B stands for alloy 5056.'),
+				lettersD: slip('"D"', 'The letter D stands for alloy 2017.'),
+				lettersDD: slip('"DD"', 'The letters DD stand for alloy 2024.')
+			}
 		}),
 		diameterDash: step('D / (1/32 in)', 'Diameter in 32nds', {
 			rule: 'number.code',
 			style: 'count',
-			tolerance: wholeNumber
+			tolerance: wholeNumber,
+			slips: {
+				diameterIn16ths: slip(
+					'D / (1/16 in)',
+					'The diameter was counted in 16ths; it goes by 32nds, only the length by 16ths.'
+				),
+				diameterIn64ths: slip(
+					'D / (1/64 in)',
+					'The diameter was counted in 64ths; it goes by 32nds.'
+				)
+			}
 		}),
 		lengthDash: step('length / (1/16 in)', 'Length in 16ths', {
 			rule: 'number.code',
 			style: 'count',
-			tolerance: wholeNumber
+			tolerance: wholeNumber,
+			slips: {
+				lengthIn32nds: slip(
+					'length / (1/32 in)',
+					'The length was counted in 32nds; it goes by 16ths, only the diameter by 32nds.'
+				),
+				lengthIn8ths: slip('length / (1/8 in)', 'The length was counted in 8ths; it goes by 16ths.')
+			}
 		}),
 		number: step('rivetNumber(headNumber, letters, diameterDash, lengthDash)', 'Rivet number', {
 			rule: 'number.code',
-			tolerance: exactWords
+			tolerance: exactWords,
+			slips: {
+				swapped: slip(
+					'rivetNumber(headNumber, letters, lengthDash, diameterDash)',
+					'The dash numbers have changed places: the diameter comes first, then the length.'
+				),
+				olderStandard: slip(
+					'olderRivetNumber(headNumber, letters, diameterDash, lengthDash)',
+					'AN is the older standard: the same rivet now goes by MS20 and the number of its head.'
+				)
+			}
 		})
 	},
-	slips: {
-		universalHead: slip('headNumber', '470', '470 is the universal head; this one is countersunk.'),
-		countersunkHead: slip(
-			'headNumber',
-			'426',
-			'426 is the countersunk head; this one is universal.'
-		),
-		roundHead: slip('headNumber', '430', '430 is the round head.'),
-		flatHead: slip('headNumber', '442', '442 is the flat head.'),
-		lettersA: slip('letters', '"A"', 'The letter A stands for alloy 1100.'),
-		lettersAD: slip('letters', '"AD"', 'The letters AD stand for alloy 2117.'),
-		lettersB: slip('letters', '"B"', 'The letter B stands for alloy 5056.'),
-		lettersD: slip('letters', '"D"', 'The letter D stands for alloy 2017.'),
-		lettersDD: slip('letters', '"DD"', 'The letters DD stand for alloy 2024.'),
-		diameterIn16ths: slip(
-			'diameterDash',
-			'D / (1/16 in)',
-			'The diameter was counted in 16ths; it goes by 32nds, only the length by 16ths.'
-		),
-		diameterIn64ths: slip(
-			'diameterDash',
-			'D / (1/64 in)',
-			'The diameter was counted in 64ths; it goes by 32nds.'
-		),
-		lengthIn32nds: slip(
-			'lengthDash',
-			'length / (1/32 in)',
-			'The length was counted in 32nds; it goes by 16ths, only the diameter by 32nds.'
-		),
-		lengthIn8ths: slip(
-			'lengthDash',
-			'length / (1/8 in)',
-			'The length was counted in 8ths; it goes by 16ths.'
-		),
-		swapped: slip(
-			'number',
-			'rivetNumber(headNumber, letters, lengthDash, diameterDash)',
-			'The dash numbers have changed places: the diameter comes first, then the length.'
-		),
-		olderStandard: slip(
-			'number',
-			'olderRivetNumber(headNumber, letters, diameterDash, lengthDash)',
-			'AN is the older standard: the same rivet now goes by MS20 and the number of its head.'
-		)
-	},
 	limits: [
-		limit(
-			'0.001 - (upTo(diameterDash, 1) - diameterDash)',
+		atMost(
+			'upTo(diameterDash, 1) - diameterDash',
+			'0.001',
 			'Rivet diameters come in 32nds of an inch: check the diameter.'
 		),
-		limit(
-			'0.001 - (upTo(2 * lengthDash, 1) - 2 * lengthDash)',
+		atMost(
+			'upTo(2 * lengthDash, 1) - 2 * lengthDash',
+			'0.001',
 			'Rivet lengths come in 16ths of an inch, at most with a half: check the length.'
 		)
 	]

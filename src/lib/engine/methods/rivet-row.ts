@@ -1,4 +1,5 @@
-import { length, limit, method, slip, step } from '../solver/method.ts';
+import { length } from '../solver/given.ts';
+import { atLeast, method, slip, step } from '../solver/write.ts';
 import { layoutLine, steppedOff, wholeNumber } from '../trade/tolerances.ts';
 
 export const rivetRow = method({
@@ -12,90 +13,88 @@ export const rivetRow = method({
 	steps: {
 		run: step('length - 2 * endMargin', 'Run from the first hole to the last', {
 			rule: 'row.ends',
-			tolerance: layoutLine
+			tolerance: layoutLine,
+			slips: {
+				oneMargin: slip('length - endMargin', 'One end margin only: the row has one at each end.'),
+				noMargin: slip(
+					'length',
+					'The end margins were not taken off: the end holes would lie on the edges.'
+				)
+			}
 		}),
 		spaces: step('upTo(run / greatestPitch, 1)', 'Spaces', {
 			rule: 'row.spaces',
 			style: 'count',
-			tolerance: wholeNumber
+			tolerance: wholeNumber,
+			slips: {
+				spacesDown: slip(
+					'downTo(run / greatestPitch, 1)',
+					'Rounded down: the pitch comes out over the greatest allowed.'
+				),
+				oneSpaceMore: slip(
+					'upTo(run / greatestPitch, 1) + 1',
+					'One space too many: the 1 is added for the rivets, not for the spaces.'
+				)
+			}
 		}),
 		count: step('spaces + 1', 'Rivets', {
 			rule: 'row.spaces',
 			style: 'count',
-			tolerance: wholeNumber
+			tolerance: wholeNumber,
+			slips: {
+				spacesForRivets: slip(
+					'spaces',
+					'Spaces counted as rivets: a row has one rivet more than spaces.'
+				),
+				oneRivetLess: slip(
+					'spaces - 1',
+					'One less than the spaces: a row has one rivet more than spaces.'
+				)
+			}
 		}),
-		pitch: step('run / spaces', 'Pitch', { rule: 'row.spaces', tolerance: steppedOff }),
+		pitch: step('run / spaces', 'Pitch', {
+			rule: 'row.spaces',
+			tolerance: steppedOff,
+			slips: {
+				pitchNotDivided: slip(
+					'greatestPitch',
+					'The greatest pitch itself: divide the run by the spaces, or the last hole misses its margin.'
+				),
+				byRivets: slip(
+					'run / (spaces + 1)',
+					'Divided by the rivets: the run is divided by its spaces.'
+				),
+				wholeLength: slip(
+					'length / spaces',
+					'The whole length was divided: the pitch runs between the end holes only.'
+				),
+				pitchToSixteenths: slip(
+					'nearest(run / spaces, 1/16 in)',
+					'The pitch was rounded to 1/16 in: the error adds up and the last hole misses its mark.'
+				)
+			}
+		}),
 		positions: step('stepOff(endMargin, pitch, count)', 'Hole positions from the reference edge', {
 			rule: 'row.ends',
-			tolerance: layoutLine
+			tolerance: layoutLine,
+			slips: {
+				firstOnEdge: slip(
+					'stepOff(0 in, pitch, count)',
+					'Measured from the first hole: positions count from the edge, the first is the end margin.'
+				),
+				firstAtPitch: slip(
+					'stepOff(pitch, pitch, count)',
+					'The first hole stands a pitch from the edge: it stands one end margin from it.'
+				)
+			}
 		})
 	},
-	slips: {
-		oneMargin: slip(
-			'run',
-			'length - endMargin',
-			'One end margin only: the row has one at each end.'
-		),
-		noMargin: slip(
-			'run',
-			'length',
-			'The end margins were not taken off: the end holes would lie on the edges.'
-		),
-		spacesDown: slip(
-			'spaces',
-			'downTo(run / greatestPitch, 1)',
-			'Rounded down: the pitch comes out over the greatest allowed.'
-		),
-		oneSpaceMore: slip(
-			'spaces',
-			'upTo(run / greatestPitch, 1) + 1',
-			'One space too many: the 1 is added for the rivets, not for the spaces.'
-		),
-		spacesForRivets: slip(
-			'count',
-			'spaces',
-			'Spaces counted as rivets: a row has one rivet more than spaces.'
-		),
-		oneRivetLess: slip(
-			'count',
-			'spaces - 1',
-			'One less than the spaces: a row has one rivet more than spaces.'
-		),
-		pitchNotDivided: slip(
-			'pitch',
-			'greatestPitch',
-			'The greatest pitch itself: divide the run by the spaces, or the last hole misses its margin.'
-		),
-		byRivets: slip(
-			'pitch',
-			'run / (spaces + 1)',
-			'Divided by the rivets: the run is divided by its spaces.'
-		),
-		wholeLength: slip(
-			'pitch',
-			'length / spaces',
-			'The whole length was divided: the pitch runs between the end holes only.'
-		),
-		pitchToSixteenths: slip(
-			'pitch',
-			'nearest(run / spaces, 1/16 in)',
-			'The pitch was rounded to 1/16 in: the error adds up and the last hole misses its mark.'
-		),
-		firstOnEdge: slip(
-			'positions',
-			'stepOff(0 in, pitch, count)',
-			'Measured from the first hole: positions count from the edge, the first is the end margin.'
-		),
-		firstAtPitch: slip(
-			'positions',
-			'stepOff(pitch, pitch, count)',
-			'The first hole stands a pitch from the edge: it stands one end margin from it.'
-		)
-	},
 	limits: [
-		limit(
+		atLeast(
 			'run',
-			'The end margins take up the whole piece: make the margin smaller or the piece longer.'
+			'0 in',
+			'The end margins take up the whole piece: make the margin smaller or the piece longer.',
+			{ what: 'Run between the end holes', rule: 'row.ends' }
 		)
 	]
 });

@@ -1,5 +1,7 @@
-import { angle, length, method, slip, step } from '../solver/method.ts';
-import { chartFactor, thousandths } from '../trade/tolerances.ts';
+import { angle, length } from '../solver/given.ts';
+import { method } from '../solver/write.ts';
+import { setbackOfBend } from './pieces/setback.ts';
+import { setbackFactor } from './pieces/setback-k.ts';
 
 export const setback = method({
 	id: 'setback',
@@ -10,46 +12,7 @@ export const setback = method({
 		angle: angle('Bend angle, from flat', { symbol: 'N' })
 	},
 	steps: {
-		K: step('setbackK(angle)', 'K for the bend angle', {
-			rule: 'bend.k',
-			tolerance: chartFactor
-		}),
-		setback: step('K * (R + T)', 'Setback', { rule: 'bend.setback', tolerance: thousandths })
-	},
-	slips: {
-		legs: slip(
-			'K',
-			'setbackK(180 deg - angle)',
-			'K for the angle between the legs: the bend angle counts from flat.'
-		),
-		square: slip('K', '1', 'K taken as 1: it is 1 only for a bend of 90°.'),
-		whole: slip(
-			'K',
-			'setbackK(2 * angle)',
-			'Tangent of the whole bend angle: K is the tangent of half of it.'
-		),
-		halved: slip(
-			'K',
-			'setbackK(angle / 2)',
-			'The angle was halved twice: the K chart takes the whole bend angle.'
-		),
-		share: slip(
-			'K',
-			'angle / 90 deg',
-			'K taken as a share of 90°: it is a tangent and does not grow in step with the angle.'
-		),
-		noT: slip('setback', 'K * R', 'T left out: setback is K times R + T.'),
-		diameter: slip('setback', 'K * (2 * R + T)', 'Diameter taken for the radius.'),
-		middle: slip(
-			'setback',
-			'K * (R + T / 2)',
-			'Only half of T: the mold lines lie on the outside faces, so all of T counts.'
-		),
-		brackets: slip('setback', 'K * R + T', 'K multiplied R only: it multiplies R and T together.'),
-		allowance: slip(
-			'setback',
-			'(0.01743 * R + 0.0078 * T) * degrees(angle)',
-			'That is the bend allowance: setback is K times R + T.'
-		)
+		K: setbackFactor,
+		setback: setbackOfBend
 	}
 });

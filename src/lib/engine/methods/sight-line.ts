@@ -1,5 +1,9 @@
-import { angle, length, limit, method, slip, step } from '../solver/method.ts';
-import { chartFactor, finerThanRule, thousandths } from '../trade/tolerances.ts';
+import { angle, length } from '../solver/given.ts';
+import { atLeast, method, slip, step, use } from '../solver/write.ts';
+import { flat } from './pieces/flat.ts';
+import { setbackOfBend } from './pieces/setback.ts';
+import { setbackFactor } from './pieces/setback-k.ts';
+import { finerThanRule } from '../trade/tolerances.ts';
 
 /** Everything is measured on the flat blank from the edge of the leg that goes under the nose. */
 export const sightLine = method({
@@ -12,67 +16,44 @@ export const sightLine = method({
 		angle: angle('Bend angle, from flat', { symbol: 'N' })
 	},
 	steps: {
-		K: step('setbackK(angle)', 'K for the bend angle', {
-			rule: 'bend.k',
-			tolerance: chartFactor
-		}),
-		setback: step('K * (R + T)', 'Setback', { rule: 'bend.setback', tolerance: thousandths }),
-		tangentLine: step('leg - setback', 'Bend tangent line, from the edge of the leg', {
-			rule: 'bend.flat',
-			tolerance: finerThanRule
-		}),
+		K: setbackFactor,
+		setback: setbackOfBend,
+		tangentLine: use(
+			flat,
+			{ taken: 'setback' },
+			{ label: 'Bend tangent line, from the edge of the leg', symbol: null }
+		),
 		sightLine: step('tangentLine + R', 'Sight line, from the edge of the leg', {
 			rule: 'bend.sight-line',
-			tolerance: finerThanRule
+			tolerance: finerThanRule,
+			slips: {
+				middle: slip(
+					'tangentLine + bendAllowance(R, T, angle) / 2',
+					'In the middle of the bend allowance: the sight line is one radius from the tangent line under the nose.'
+				),
+				outward: slip(
+					'tangentLine - R',
+					'On the wrong side: the sight line lies in the bend, past the tangent line.'
+				),
+				atTangent: slip(
+					'tangentLine',
+					'That is the bend tangent line: the sight line is one radius past it.'
+				),
+				plusT: slip(
+					'tangentLine + R + T',
+					'T added: the nose reaches one radius past the tangent line, and no more.'
+				),
+				otherLeg: slip(
+					'tangentLine + bendAllowance(R, T, angle) - R',
+					'Measured from the other tangent line: use the one that goes under the nose.'
+				)
+			}
 		})
 	},
-	slips: {
-		legs: slip(
-			'K',
-			'setbackK(180 deg - angle)',
-			'K for the angle between the legs: the bend angle counts from flat.'
-		),
-		square: slip('K', '1', 'K taken as 1: it is 1 only for a bend of 90°.'),
-		noT: slip('setback', 'K * R', 'T left out of the setback: it is K times R + T.'),
-		noSetback: slip(
-			'tangentLine',
-			'leg',
-			'No setback taken off: the tangent line lies a setback short of the mold line.'
-		),
-		added: slip(
-			'tangentLine',
-			'leg + setback',
-			'Setback added: the tangent line lies a setback short of the mold line.'
-		),
-		middle: slip(
-			'sightLine',
-			'tangentLine + (0.01743 * R + 0.0078 * T) * degrees(angle) / 2',
-			'In the middle of the bend allowance: the sight line is one radius from the tangent line under the nose.'
-		),
-		outward: slip(
-			'sightLine',
-			'tangentLine - R',
-			'On the wrong side: the sight line lies in the bend, past the tangent line.'
-		),
-		atTangent: slip(
-			'sightLine',
-			'tangentLine',
-			'That is the bend tangent line: the sight line is one radius past it.'
-		),
-		plusT: slip(
-			'sightLine',
-			'tangentLine + R + T',
-			'T added: the nose reaches one radius past the tangent line, and no more.'
-		),
-		otherLeg: slip(
-			'sightLine',
-			'tangentLine + (0.01743 * R + 0.0078 * T) * degrees(angle) - R',
-			'Measured from the other tangent line: use the one that goes under the nose.'
-		)
-	},
 	limits: [
-		limit(
+		atLeast(
 			'tangentLine',
+			'0 in',
 			'The leg is shorter than its setback: make it longer or the radius smaller.'
 		)
 	]

@@ -36,7 +36,7 @@ export function evidenceOf(task: Task, notes: CheckNotes): SkillEvidence[] {
 	for (const [key, verdict] of Object.entries(notes.verdicts)) {
 		if (notes.settled?.includes(key)) continue;
 		for (const [step, result, slip] of shownBy(task, key, verdict, notes)) {
-			const skill = skillOf(task.family.method, step);
+			const skill = skillOf(task.method, step);
 			const before = found.get(skill)?.result;
 			if (before === undefined || worse(result, before)) {
 				found.set(skill, { skill, result, ...(slip === undefined ? {} : { slip }) });
@@ -49,14 +49,14 @@ export function evidenceOf(task: Task, notes: CheckNotes): SkillEvidence[] {
 
 /** The evidence when the working is asked for before any answer. */
 export function givenUp(task: Task): SkillEvidence[] {
-	const { method } = task.family;
+	const { method } = task;
 	return task.drawn.asked.map((key) => ({ skill: skillOf(method, key), result: 'wrong' }));
 }
 
 type Shown = readonly [step: string, result: Evidence, slip?: string];
 
 function shownBy(task: Task, key: string, verdict: Verdict, notes: CheckNotes): Shown[] {
-	const leading = notes.byStep ? [key] : leadingTo(task.family.method, key);
+	const leading = notes.byStep ? [key] : leadingTo(task.method, key);
 	const right = (step: string): Shown => [step, notes.opened.includes(step) ? 'helped' : 'right'];
 	if (verdict.kind === 'accept') return (verdict.carried ? [key] : leading).map(right);
 	if (!explains(verdict.cause)) return [[key, 'wrong']];
@@ -74,9 +74,9 @@ function explains(cause: Cause): boolean {
 }
 
 /** The slips by the step they sit in. A step answered right by itself made none. */
-function slipsAt({ family }: Task, cause: Cause, verdicts: Verdicts): Map<string, string> {
+function slipsAt({ method }: Task, cause: Cause, verdicts: Verdicts): Map<string, string> {
 	const ids = cause.kind === 'slip' ? cause.slips : [];
-	const placed = ids.map((id) => [family.method.slips[id]?.step ?? '', id] as const);
+	const placed = ids.map((id) => [method.slips[id]?.step ?? '', id] as const);
 	return new Map(placed.filter(([step]) => verdicts[step]?.kind !== 'accept'));
 }
 

@@ -1,50 +1,62 @@
 import type { Family } from '../families/family.ts';
-import { drawTask } from '../tasks/task.ts';
 import { type Level, levels } from '../families/level.ts';
+import { compiledOf } from '../solver/compiled.ts';
 import type { Method } from '../solver/method.ts';
+import { drawTask, type Task } from '../tasks/task.ts';
 import type { Skill, SkillId, Syllabus, TaskKind } from './skill.ts';
 
 /** Draws looked at to see what a family asks for at a level; it may vary from draw to draw. */
 const samples = 6;
 
-/** The skill of one step of a method. */
+/** The skill of one step of a method: its piece, or the step itself. */
 export function skillOf(method: Method, step: string): SkillId {
-	return `${method.id}/${step}`;
-}
-
-/** Method id and step of a skill. */
-export function partsOf(skill: SkillId): { readonly method: string; readonly step: string } {
-	const [method = '', step = ''] = skill.split('/');
-	return { method, step };
+	return method.steps[step]?.skill ?? `${method.id}/${step}`;
 }
 
 /**
  * All that can be practised, from the families themselves: a skill for every step that is asked
  * or leads to what is asked, and a kind of task for every family and level, easy ones first. A
- * step needs the earlier steps that its formula uses.
+ * skill needs the skills of the earlier steps that its formula uses, in every method it is part of.
  */
 export function syllabusOf(families: readonly Family[]): Syllabus {
-	const kinds = levels.flatMap((level) => families.map((family) => kindOf(family, level)));
+	const drawn = levels.flatMap((level) =>
+		families.map((family) => ({ family, level, tasks: tasksOf(family, level) }))
+	);
+	const kinds = drawn.map(({ family, level, tasks }) => kindOf(family, level, tasks));
 	const exercised = new Set(kinds.flatMap((kind) => kind.skills));
 	const skills = new Map<SkillId, Skill>();
-	for (const { method, topic } of families) {
-		for (const step of Object.keys(method.steps)) {
-			const id = skillOf(method, step);
-			const needs = needsOf(method, step).map((need) => skillOf(method, need));
-			if (exercised.has(id)) skills.set(id, { id, topic, needs });
+	for (const family of families) {
+		const tasks = drawn.filter((one) => one.family === family).flatMap((one) => one.tasks);
+		for (const method of new Set([family.method, ...tasks.map((task) => task.method)])) {
+			for (const step of Object.keys(method.steps)) {
+				const id = skillOf(method, step);
+				const needs = needsOf(method, step).map((need) => skillOf(method, need));
+				const before = skills.get(id);
+				if (!exercised.has(id)) continue;
+				if (!before) skills.set(id, { id, topic: family.topic, needs });
+				else skills.set(id, { ...before, needs: before.needs.filter((one) => needs.includes(one)) });
+			}
 		}
 	}
 	return { skills: [...skills.values()], kinds };
 }
 
-function kindOf(family: Family, level: Level): TaskKind {
-	const { method, code } = family;
-	const draws = Array.from({ length: samples }, (_, seed) => drawTask(family, level, seed).drawn);
-	const asked = new Set(draws.flatMap((drawn) => drawn.asked));
-	const leading = new Set([...asked].flatMap((key) => leadingTo(method, key)));
-	const steps = Object.keys(method.steps).filter((step) => leading.has(step));
-	const skills = steps.map((step) => skillOf(method, step));
-	return { id: `${code}${level}`, family: code, aim: skills.at(-1) ?? '', skills };
+function tasksOf(family: Family, level: Level): Task[] {
+	return Array.from({ length: samples }, (_, seed) => drawTask(family, level, seed));
+}
+
+function kindOf({ code }: Family, level: Level, tasks: readonly Task[]): TaskKind {
+	const skills = new Set<SkillId>();
+	for (const method of new Set(tasks.map((task) => task.method))) {
+		const own = tasks.filter((task) => task.method === method);
+		const asked = new Set(own.flatMap(({ drawn }) => drawn.asked));
+		const leading = new Set([...asked].flatMap((key) => leadingTo(method, key)));
+		for (const step of Object.keys(method.steps)) {
+			if (leading.has(step)) skills.add(skillOf(method, step));
+		}
+	}
+	const all = [...skills];
+	return { id: `${code}${level}`, family: code, aim: all.at(-1) ?? '', skills: all };
 }
 
 /** The steps that a right answer to `key` speaks for: those its formula rests on, itself last. */
@@ -61,6 +73,6 @@ export function leadingTo(method: Method, key: string): string[] {
 export function needsOf(method: Method, step: string): string[] {
 	const order = Object.keys(method.steps);
 	const earlier = new Set(order.slice(0, order.indexOf(step)));
-	const names = method.steps[step]?.formula.match(/[A-Za-z]\w*/g) ?? [];
-	return [...new Set(names)].filter((name) => earlier.has(name));
+	const needs = compiledOf(method).steps[step]?.needs ?? [];
+	return needs.filter((name) => earlier.has(name));
 }

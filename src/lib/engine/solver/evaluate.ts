@@ -1,5 +1,6 @@
 import type { Value } from '../quantity/kind.ts';
 import { compiledOf, type Values } from './compiled.ts';
+import { brokenLimit } from './limits.ts';
 import type { Method } from './method.ts';
 import { TradeError } from './trade-function.ts';
 
@@ -29,7 +30,7 @@ export function evaluate(method: Method, given: Values, changes: Changes = {}): 
 		}
 		const slipId = made?.[key];
 		const work = slipId === undefined ? run : slips[slipId]?.run;
-		if (!work) throw new Error(`unknown slip: ${slipId ?? key}`);
+		if (!work) throw new Error(`${method.id}.${key}: unknown slip: ${slipId ?? key}`);
 		const value = sound(work(values), method, key, values);
 		values[key] = carry ? carry(value, key) : value;
 	}
@@ -44,7 +45,7 @@ export function withSlip(method: Method, right: Values, slipId: string): Values 
 	const { copy, order, slips, slipAt } = compiledOf(method);
 	const at = slipAt[slipId];
 	const made = slips[slipId];
-	if (at === undefined || !made) throw new Error(`unknown slip: ${slipId}`);
+	if (at === undefined || !made) throw new Error(`${method.id}: unknown slip: ${slipId}`);
 	const values = copy(right);
 	for (let i = at; i < order.length; i++) {
 		const step = order[i];
@@ -55,17 +56,14 @@ export function withSlip(method: Method, right: Values, slipId: string): Values 
 	return values;
 }
 
-/** The first limit of the method that these values break, as the sentence that says so. */
-export function brokenLimit(method: Method, values: Values): string | null {
-	const at = compiledOf(method).limits.findIndex((formula) => Number(formula.run(values)) < -1e-9);
-	return at < 0 ? null : (method.limits[at]?.says ?? null);
-}
-
 function sound(value: Value, method: Method, key: string, before: Values): Value {
 	if (typeof value === 'number' ? Number.isFinite(value) : isSound(value)) return value;
 	const label = method.steps[key]?.label.toLowerCase() ?? key;
+	// The steps from here on have no value yet; limits that rest on them cannot tell why.
+	const steps = Object.keys(method.steps);
+	const known = new Set([...Object.keys(method.given), ...steps.slice(0, steps.indexOf(key))]);
 	throw new TradeError(
-		brokenLimit(method, before) ?? `These numbers give no answer for “${label}”: check them.`
+		brokenLimit(method, before, known) ?? `These numbers give no answer for “${label}”: check them.`
 	);
 }
 

@@ -15,6 +15,7 @@ import {
 	unitDependencies
 } from 'mathjs';
 import type { Kind } from '../quantity/kind.ts';
+import { branch, type Case, comparison, condition, isComparison, joined } from './branches.ts';
 import type { Part, TradeFunction } from './trade-function.ts';
 
 /*
@@ -35,18 +36,24 @@ const parts = {
 } as FactoryFunctionMap;
 const math = create(parts) as MathJsInstance;
 
-/** A number, a dimension, or words: what mathjs computes dimensions with. */
-export type Sample = number | Unit | string;
+/** A number, a dimension, words, or a condition: what mathjs computes dimensions with. */
+export type Sample = number | Unit | string | boolean;
 
 /**
  * A formula in the making: source for one member, its dimension, and the source of the list it
  * runs along, if any.
  */
-export interface Piece {
+export interface Term {
 	readonly js: (index: string) => string;
 	readonly sample: Sample;
 	readonly each: string | null;
 	readonly show: readonly Part[];
+	/** The names it is worked from. */
+	readonly names: readonly string[];
+	/** The trade functions it calls. */
+	readonly calls: readonly string[];
+	/** The cases of a branch. */
+	readonly cases?: readonly Case[] | undefined;
 }
 
 export interface Named {
@@ -84,6 +91,7 @@ export function sampleOf(kind: string): Sample {
 export function kindOf(sample: Sample, where: string): Kind {
 	if (typeof sample === 'number') return 'number';
 	if (typeof sample === 'string') return 'text';
+	if (typeof sample === 'boolean') throw new Error(`${where}: a step may not end in a condition`);
 	for (const [kind, unit] of Object.entries(kindUnits)) {
 		if (sample.equalBase(math.unit(1, unit))) return kind as Kind;
 	}
@@ -97,10 +105,10 @@ export function alike(one: Sample, other: Sample): boolean {
 }
 
 /** Source for the whole value: along a list, every member in turn. */
-export function closed(piece: Piece): string {
-	if (piece.each === null) return piece.js('0');
-	const member = piece.js('i');
-	return member === `${piece.each}[i]` ? piece.each : `${piece.each}.map((_, i) => ${member})`;
+export function closed(term: Term): string {
+	if (term.each === null) return term.js('0');
+	const member = term.js('i');
+	return member === `${term.each}[i]` ? term.each : `${term.each}.map((_, i) => ${member})`;
 }
 
 /** @throws Error naming the formula when it cannot be read or its dimensions do not agree. */
@@ -109,17 +117,17 @@ export function compileFormula(
 	names: Names,
 	functions: Functions,
 	where: string
-): Piece {
+): Term {
 	try {
-		return pieceOf(math.parse(text), names, functions);
+		return termOf(math.parse(text), names, functions);
 	} catch (error) {
 		const why = error instanceof Error ? error.message : String(error);
 		throw new Error(`${where}: ${text}: ${why}`, { cause: error });
 	}
 }
 
-function pieceOf(node: MathNode, names: Names, functions: Functions): Piece {
-	const inner = (child: MathNode) => pieceOf(child, names, functions);
+function termOf(node: MathNode, names: Names, functions: Functions): Term {
+	const inner = (child: MathNode) => termOf(child, names, functions);
 	switch (node.type) {
 		case 'ConstantNode':
 			return constant((node as unknown as { value: unknown }).value);
@@ -131,6 +139,12 @@ function pieceOf(node: MathNode, names: Names, functions: Functions): Piece {
 			const { fn, args } = node as unknown as { fn: string; args: MathNode[] };
 			return operator(fn, args, args.map(inner));
 		}
+		case 'ConditionalNode': {
+			const arms = node as unknown as Record<'condition' | 'trueExpr' | 'falseExpr', MathNode>;
+			return branch(inner(arms.condition), inner(arms.trueExpr), inner(arms.falseExpr));
+		}
+		case 'AccessorNode':
+			return symbol(dotted(node), names);
 		case 'FunctionNode': {
 			const { fn, args } = node as unknown as { fn: { name: string }; args: MathNode[] };
 			return call(fn.name, args.map(inner), functions);
@@ -140,38 +154,68 @@ function pieceOf(node: MathNode, names: Names, functions: Functions): Piece {
 	}
 }
 
-function constant(value: unknown): Piece {
+const nothing = { names: [], calls: [] } as const;
+
+/** The names and calls of several terms, each once. */
+function used(...terms: readonly Term[]): Pick<Term, 'names' | 'calls'> {
+	return {
+		names: [...new Set(terms.flatMap((term) => term.names))],
+		calls: [...new Set(terms.flatMap((term) => term.calls))]
+	};
+}
+
+function constant(value: unknown): Term {
 	if (typeof value === 'string') {
 		return {
 			js: () => JSON.stringify(value),
 			sample: value,
 			each: null,
-			show: [`<mtext>${escaped(value)}</mtext>`]
+			show: [`<mtext>${escaped(value)}</mtext>`],
+			...nothing
 		};
 	}
 	if (typeof value !== 'number') throw new Error(`${String(value)} is not a number`);
-	return { js: () => String(value), sample: value, each: null, show: [`<mn>${value}</mn>`] };
+	return {
+		js: () => String(value),
+		sample: value,
+		each: null,
+		show: [`<mn>${value}</mn>`],
+		...nothing
+	};
 }
 
 function escaped(text: string): string {
 	return text.replace(/&/g, '&amp;').replace(/</g, '&lt;');
 }
 
-function bracketed(piece: Piece): Piece {
+function bracketed(term: Term): Term {
 	return {
-		...piece,
-		show: ['<mrow><mo>(</mo>', ...piece.show, '<mo>)</mo></mrow>']
+		...term,
+		show: ['<mrow><mo>(</mo>', ...term.show, '<mo>)</mo></mrow>']
 	};
 }
 
-function symbol(name: string, names: Names): Piece {
+/** In front of a name, in the formula of an outcome: its right value, not the student's. */
+export const ofRight = 'right.';
+
+/** `right.width` as one name. */
+function dotted(node: MathNode): string {
+	const text = node.toString();
+	if (!/^right\.\w+$/.test(text)) throw new Error(`${node.type} has no place in a formula`);
+	return text;
+}
+
+function symbol(name: string, names: Names): Term {
 	const named = Object.hasOwn(names, name) ? names[name] : undefined;
 	if (named) {
+		const at = name.startsWith(ofRight) ? `r.${name.slice(ofRight.length)}` : `v.${name}`;
 		return {
-			js: (i) => (named.list ? `v.${name}[${i}]` : `v.${name}`),
+			js: (i) => (named.list ? `${at}[${i}]` : at),
 			sample: named.sample,
-			each: named.list ? `v.${name}` : null,
-			show: [{ name }]
+			each: named.list ? at : null,
+			show: [{ name }],
+			names: [name],
+			calls: []
 		};
 	}
 	const factor = Object.hasOwn(literalUnits, name) ? literalUnits[name] : undefined;
@@ -180,21 +224,34 @@ function symbol(name: string, names: Names): Piece {
 		js: () => factor,
 		sample: math.unit(1, name),
 		each: null,
-		show: [`<mspace width="0.2em"/><mtext>${name === 'deg' ? '°' : name}</mtext>`]
+		show: [`<mspace width="0.2em"/><mtext>${name === 'deg' ? '°' : name}</mtext>`],
+		...nothing
 	};
 }
 
 const unitNames = new Set(Object.keys(literalUnits));
 
-function operator(fn: string, nodes: readonly MathNode[], args: readonly Piece[]): Piece {
+function operator(fn: string, nodes: readonly MathNode[], args: readonly Term[]): Term {
 	const [a, b] = args;
 	if (fn === 'unaryMinus' && a) {
-		return { ...a, js: (i) => `(-${a.js(i)})`, show: ['<mo>−</mo>', ...a.show] };
+		return {
+			...a,
+			js: (i) => `(-${a.js(i)})`,
+			show: ['<mo>−</mo>', ...a.show],
+			cases: undefined
+		};
+	}
+	if (fn === 'not' && a) {
+		const show = ['<mtext>not\u00a0</mtext>', ...a.show];
+		return { ...condition(a), js: (i) => `!(${a.js(i)})`, show };
 	}
 	if (!a || !b) throw new Error(`${fn} has no place in a formula`);
+	if (isComparison(fn)) return comparison(fn, a, b);
+	if (fn === 'and' || fn === 'or') return joined(fn, a, b);
 	const last = nodes[1];
 	const unit = last?.type === 'SymbolNode' && unitNames.has(String(last));
 	const each = a.each ?? b.each;
+	const uses = used(a, b);
 	switch (fn) {
 		case 'add':
 		case 'subtract': {
@@ -206,7 +263,8 @@ function operator(fn: string, nodes: readonly MathNode[], args: readonly Piece[]
 					b.sample as Unit
 				) as Sample,
 				each,
-				show: [...a.show, `<mo>${sign === '+' ? '+' : '−'}</mo>`, ...b.show]
+				show: [...a.show, `<mo>${sign === '+' ? '+' : '−'}</mo>`, ...b.show],
+				...uses
 			};
 		}
 		case 'multiply':
@@ -214,7 +272,8 @@ function operator(fn: string, nodes: readonly MathNode[], args: readonly Piece[]
 				js: (i) => (unit && b.js(i) === '1' ? a.js(i) : `(${a.js(i)} * ${b.js(i)})`),
 				sample: math.multiply(a.sample as Unit, b.sample as Unit) as unknown as Sample,
 				each,
-				show: unit ? [...a.show, ...b.show] : [...a.show, '<mo>×</mo>', ...b.show]
+				show: unit ? [...a.show, ...b.show] : [...a.show, '<mo>×</mo>', ...b.show],
+				...uses
 			};
 		case 'divide':
 			return {
@@ -227,14 +286,16 @@ function operator(fn: string, nodes: readonly MathNode[], args: readonly Piece[]
 					'</mrow><mrow>',
 					...bare(nodes[1], b),
 					'</mrow></mfrac>'
-				]
+				],
+				...uses
 			};
 		case 'pow':
 			return {
 				js: (i) => `(${a.js(i)} ** ${b.js(i)})`,
 				sample: math.pow(a.sample as Unit, b.sample as number) as unknown as Sample,
 				each,
-				show: ['<msup><mrow>', ...a.show, '</mrow><mrow>', ...b.show, '</mrow></msup>']
+				show: ['<msup><mrow>', ...a.show, '</mrow><mrow>', ...b.show, '</mrow></msup>'],
+				...uses
 			};
 		default:
 			throw new Error(`${fn} has no place in a formula`);
@@ -242,11 +303,11 @@ function operator(fn: string, nodes: readonly MathNode[], args: readonly Piece[]
 }
 
 /** A fraction bar brackets by itself: the brackets of its parts are left off. */
-function bare(node: MathNode | undefined, piece: Piece): readonly Part[] {
-	return node?.type === 'ParenthesisNode' ? piece.show.slice(1, -1) : piece.show;
+function bare(node: MathNode | undefined, term: Term): readonly Part[] {
+	return node?.type === 'ParenthesisNode' ? term.show.slice(1, -1) : term.show;
 }
 
-function call(name: string, args: readonly Piece[], functions: Functions): Piece {
+function call(name: string, args: readonly Term[], functions: Functions): Term {
 	const fn = Object.hasOwn(functions, name) ? functions[name] : undefined;
 	if (!fn) throw new Error(`no trade function is called ${name}`);
 	const letters: Record<string, Sample> = {};
@@ -271,7 +332,9 @@ function call(name: string, args: readonly Piece[], functions: Functions): Piece
 		js: list ? (i) => `${js('0')}[${i}]` : js,
 		sample: letters[gives] ?? sampleOf(gives),
 		each: list ? js('0') : each,
-		show: fn.show(args.map((arg) => arg.show))
+		show: fn.show(args.map((arg) => arg.show)),
+		names: used(...args).names,
+		calls: [...used(...args).calls, name]
 	};
 }
 

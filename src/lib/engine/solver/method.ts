@@ -1,18 +1,5 @@
 import type { Kind, Style, Value } from '../quantity/kind.ts';
-
-/** A value a method starts from. Numbers are in the base unit of their kind. */
-export interface Given<K extends Kind = Kind, L extends boolean = boolean> {
-	readonly kind: K;
-	readonly list: L;
-	readonly label: string;
-	/** How it stands in a formula; a given without one is shown by its key. */
-	readonly symbol: string | null;
-	readonly style: Style;
-	/** The words a `text` given may take; empty when any word is looked up in a table. */
-	readonly oneOf: readonly string[];
-	/** Whether zero makes sense: a kerf may be nothing, a thickness may not. */
-	readonly zero: boolean;
-}
+import type { Given } from './given.ts';
 
 /** How far an answer may be off and still be accepted, and the reason from the job. */
 export interface Tolerance {
@@ -21,9 +8,8 @@ export interface Tolerance {
 	readonly why: string;
 }
 
-/** One step of a computation: a formula on the givens and the steps before it. */
-export interface Step {
-	readonly formula: string;
+/** How a result is named, written and marked. */
+export interface StepNotes {
 	readonly label: string;
 	readonly symbol: string | null;
 	/** How the shop writes the result; chosen by the kind of the result when left out. */
@@ -38,18 +24,87 @@ export interface Step {
 	readonly inFigures: boolean;
 }
 
-/** A mistake people make in one step: the formula they work instead, and what is wrong with it. */
-export interface Slip<S extends string = string> {
-	readonly step: S;
+/**
+ * Where the compiled form of a formula stands: the file that wrote it (a method, or a piece as
+ * `piece/grip`), its key there, and the names that are other ones in this method.
+ */
+export interface Origin {
+	readonly unit: string;
+	readonly key: string;
+	/** Name in the formula as written → name in this method; names left out are the same. */
+	readonly names: Readonly<Record<string, string>>;
+}
+
+/** One step of a computation: a formula on the givens and the steps before it. */
+export interface Step extends StepNotes {
+	/** The formula in the names of this method. */
 	readonly formula: string;
+	/** What is learned and remembered of it: the piece, or the step of this method. */
+	readonly skill: string;
+	readonly from: Origin;
+}
+
+/** A mistake people make in one step: the formula they work instead, and what is wrong with it. */
+export interface Slip {
+	readonly step: string;
+	readonly formula: string;
+	readonly says: string;
+	/** Its id within its step's skill, as it stands in learners' records. */
+	readonly id: string;
+	readonly from: Origin;
+}
+
+/** A value and what it must keep to: at least the bound, or at most. */
+export interface Limit {
+	/** What is looked at, in words: `Edge distance`. */
+	readonly what: string;
+	readonly value: string;
+	readonly bound: string;
+	readonly least: boolean;
+	/** The sentence where it does not hold. */
+	readonly says: string;
+	readonly rule: string | null;
+	readonly from: Origin;
+}
+
+/** A sentence that tells what a number does to the metal, and when it is the one. */
+export interface Case {
+	/** A condition on the values; the last case has none. */
+	readonly when: string | null;
+	/** With `{name}` where a value stands: `{length} stands out {out}.` */
 	readonly says: string;
 }
 
-/** Something that must not come out below zero for the job to be possible at all. */
-export interface Limit {
-	readonly formula: string;
-	readonly says: string;
+/** What an answer does to the metal: values that show it, and the sentence that fits. */
+export interface Outcome {
+	/** Keys of the steps whose answers it tells of. */
+	readonly at: readonly string[];
+	readonly shows: Readonly<Record<string, Shown>>;
+	readonly cases: Readonly<Record<string, Case>>;
+	readonly from: Origin;
 }
+
+/** A value that only shows what an answer does; nobody is asked for it. */
+export interface Shown {
+	readonly formula: string;
+	readonly style: Style | null;
+}
+
+/**
+ * How a given is found when it is asked for instead: in closed form by another method, or as the
+ * value at which a step comes to a known result.
+ */
+export type Inverse =
+	| { readonly by: Method }
+	| {
+			/** The step whose result is then a given. */
+			readonly from: string;
+			/** Between which values of the given it is looked for, in base units. */
+			readonly between: readonly [least: number, most: number];
+			readonly label: string;
+			readonly rule: string | null;
+			readonly tolerance: Tolerance;
+	  };
 
 /**
  * One piece of trade computation, written once: named givens, steps in order, and the slips
@@ -58,15 +113,16 @@ export interface Limit {
  */
 export interface Method<
 	G extends Record<string, Given> = Record<string, Given>,
-	S extends Record<string, Step> = Record<string, Step>,
-	L extends string = string
+	K extends string = string
 > {
 	readonly id: string;
 	readonly title: string;
 	readonly given: G;
-	readonly steps: S;
-	readonly slips: Readonly<Record<L, Slip<keyof S & string>>>;
+	readonly steps: Readonly<Record<K, Step>>;
+	readonly slips: Readonly<Record<string, Slip>>;
 	readonly limits: readonly Limit[];
+	readonly outcomes: readonly Outcome[];
+	readonly inverses: Readonly<Record<string, Inverse>>;
 }
 
 /** The type of a given's value; of a method whose givens are not known, any value. */
@@ -82,83 +138,3 @@ export type ValueOf<X extends Given> = Kind extends X['kind']
 export type GivenValues<M extends Method> = {
 	readonly [K in keyof M['given']]: ValueOf<M['given'][K]>;
 };
-
-/** A method with its compiled formulas left out: plain data that a build step compiles. */
-export function method<
-	const G extends Record<string, Given>,
-	const S extends Record<string, Step>,
-	const L extends string
->(parts: {
-	id: string;
-	title: string;
-	given: G;
-	steps: S;
-	slips: Readonly<Record<L, Slip<keyof S & string>>>;
-	limits?: readonly Limit[];
-}): Method<G, S, L> {
-	return { limits: [], ...parts };
-}
-
-interface StepNotes {
-	symbol?: string;
-	style?: Style;
-	rule?: string;
-	tolerance?: Tolerance;
-	oneOf?: readonly string[];
-	inFigures?: boolean;
-}
-
-export function step(formula: string, label: string, notes: StepNotes = {}): Step {
-	const { symbol = null, style = null, rule = null, tolerance = null } = notes;
-	const { oneOf = [], inFigures = false } = notes;
-	return { formula, label, symbol, style, rule, tolerance, oneOf, inFigures };
-}
-
-export function slip<const S extends string>(atStep: S, formula: string, says: string): Slip<S> {
-	return { step: atStep, formula, says };
-}
-
-export function limit(formula: string, says: string): Limit {
-	return { formula, says };
-}
-
-interface GivenNotes {
-	symbol?: string;
-	style?: Style;
-	zero?: boolean;
-}
-
-const styleOf: Readonly<Record<Kind, Style>> = {
-	length: 'thousandth',
-	angle: 'degrees',
-	weight: 'pounds',
-	density: 'factor',
-	number: 'factor',
-	text: 'words'
-};
-
-/** The style a value of this kind is written in when nothing else is said. */
-export function plainStyle(kind: Kind): Style {
-	return styleOf[kind];
-}
-
-function given<K extends Kind, L extends boolean>(
-	kind: K,
-	list: L,
-	label: string,
-	notes: GivenNotes = {},
-	oneOf: readonly string[] = []
-): Given<K, L> {
-	const { symbol = null, style = plainStyle(kind), zero = false } = notes;
-	return { kind, list, label, symbol, style, oneOf, zero };
-}
-
-export const length = (label: string, notes?: GivenNotes) => given('length', false, label, notes);
-export const lengths = (label: string, notes?: GivenNotes) => given('length', true, label, notes);
-export const angle = (label: string, notes?: GivenNotes) => given('angle', false, label, notes);
-export const angles = (label: string, notes?: GivenNotes) => given('angle', true, label, notes);
-export const count = (label: string, notes?: GivenNotes) =>
-	given('number', false, label, { style: 'count', ...notes });
-export const words = (label: string, notes?: GivenNotes) => given('text', false, label, notes);
-export const choice = (label: string, oneOf: readonly string[], notes?: GivenNotes) =>
-	given('text', false, label, notes, oneOf);

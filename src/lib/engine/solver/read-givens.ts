@@ -4,7 +4,8 @@ import { readArithmetic } from '../quantity/arithmetic.ts';
 import { read } from '../quantity/read.ts';
 import type { Reading } from '../quantity/reading.ts';
 import type { Values } from './compiled.ts';
-import type { Given, Method } from './method.ts';
+import type { Given } from './given.ts';
+import type { Method } from './method.ts';
 
 /** Givens that cannot be used; the message is one sentence that says what to do. */
 export class GivenError extends Error {}

@@ -1,7 +1,8 @@
 import { asFraction, format, formatNumber, nearest64 } from '../quantity/format.ts';
 import type { LengthUnit, Style, Value } from '../quantity/kind.ts';
 import { compiledOf, type Values } from './compiled.ts';
-import { type Method, plainStyle } from './method.ts';
+import { plainStyle } from './given.ts';
+import type { Method } from './method.ts';
 import type { Part, Slot } from './trade-function.ts';
 
 /** A step as displayed mathematics: MathML fragments, without the outer `math` element. */

@@ -1,6 +1,8 @@
 import type { Value } from '../quantity/kind.ts';
 import { compiledOf, type Values } from '../solver/compiled.ts';
-import { brokenLimit, evaluate, withSlip } from '../solver/evaluate.ts';
+import { evaluate, withSlip } from '../solver/evaluate.ts';
+import { brokenLimit } from '../solver/limits.ts';
+import type { Method } from '../solver/method.ts';
 import { TradeError } from '../solver/trade-function.ts';
 import { cardByCode, loadFamily } from '../families/catalogue.ts';
 import type { Draw, Family } from '../families/family.ts';
@@ -13,6 +15,8 @@ export interface Task {
 	readonly number: string;
 	readonly id: TaskId;
 	readonly family: Family;
+	/** The family's method, or the one that this draw is worked by. */
+	readonly method: Method;
 	readonly drawn: Draw;
 	/** Right values of the givens and all steps, in base units. */
 	readonly right: Values;
@@ -21,10 +25,13 @@ export interface Task {
 }
 
 /** The steps of a task, in order: those of the method up to the last one that is asked. */
-export function stepsOf({ family, drawn }: Task): string[] {
-	const keys = Object.keys(family.method.steps);
+export function stepsOf({ method, drawn }: Pick<Task, 'method' | 'drawn'>): string[] {
+	const keys = Object.keys(method.steps);
 	return keys.slice(0, Math.max(...drawn.asked.map((key) => keys.indexOf(key))) + 1);
 }
+
+/** What a task is made of before it is known to be sound. */
+type Parts = Pick<Task, 'number' | 'id' | 'family' | 'method' | 'drawn'>;
 
 const tries = 400;
 
@@ -51,41 +58,62 @@ export function drawTask(family: Family, level: TaskId['level'], seed: number): 
 	const id: TaskId = { code: family.code, level, seed, rev: family.rev };
 	const number = writeTaskNumber(id);
 	const random = randomFrom(number);
+	const faults: string[] = [];
 	for (let round = 0; round < tries; round++) {
-		const task = sound({ number, id, family, drawn: family.draw(random, level) });
-		if (task) return task;
+		const drawn = family.draw(random, level);
+		const task = sound({ number, id, family, method: drawn.method ?? family.method, drawn });
+		if (typeof task !== 'string') return task;
+		faults.push(task);
 	}
-	throw new Error(`no sound draw: ${number}`);
+	const [fault = ''] = [...new Set(faults)].sort((a, b) => timesIn(faults, b) - timesIn(faults, a));
+	throw new Error(
+		`${number}: none of ${tries} draws of ${family.id}, level ${level}, can be asked; most often: ${fault}`
+	);
 }
 
-/** The task with its answer and slips, or null when the draw is not fit to be asked. */
-function sound(parts: Pick<Task, 'number' | 'id' | 'family' | 'drawn'>): Task | null {
-	const { family, drawn } = parts;
-	const { method } = family;
-	const right = orNone(() => evaluate(method, drawn.given));
-	if (!right || brokenLimit(method, right)) return null;
+function timesIn(faults: readonly string[], fault: string): number {
+	return faults.filter((one) => one === fault).length;
+}
+
+/** The task with its answer and slips, or what is wrong with the draw. */
+function sound(parts: Parts): Task | string {
+	const { method, drawn } = parts;
+	const stray = drawn.asked.find((key) => !Object.hasOwn(method.steps, key));
+	if (stray !== undefined) throw new Error(`${parts.family.id} asks for ${stray}, which is no step of ${method.id}`);
+	let right: Values;
+	try {
+		right = evaluate(method, drawn.given);
+	} catch (error) {
+		if (error instanceof TradeError) return error.message;
+		throw error;
+	}
+	const broken = brokenLimit(method, right);
+	if (broken) return broken;
 	const rounded = evaluate(method, drawn.given, { carry: shopRounded });
 	// Rounding every step as a shop does must leave each asked value where it is.
-	if (drawn.asked.some((key) => differs(method, key, right, rounded))) return null;
+	const moved = drawn.asked.find((key) => differs(method, key, right, rounded));
+	if (moved !== undefined) return `rounding on the way moves ${moved}: draw rounder numbers`;
 	const slips = new Map<string, Values>();
 	for (const slipId of compiledOf(method).slipIds) {
 		const values = orNone(() => withSlip(method, right, slipId));
 		if (values && showsIn(parts, right, rounded, values)) slips.set(slipId, values);
 	}
-	const enough = drawn.asked.every(
-		(key) => distinctAt(family, key, right, slips) >= slipsWanted(family, key)
-	);
-	return enough ? { ...parts, right, slips } : null;
+	for (const key of drawn.asked) {
+		const [seen, wanted] = [distinctAt(method, key, right, slips), slipsWanted(method, key)];
+		if (seen < wanted) {
+			return `${key} has ${seen} slips that lead to another answer and wants ${wanted}: add slips to its steps, or draw other numbers`;
+		}
+	}
+	return { ...parts, right, slips };
 }
 
 /** Whether an asked value tells these values from the right ones, rounded as in a shop or not. */
 function showsIn(
-	{ family, drawn }: Pick<Task, 'family' | 'drawn'>,
+	{ method, drawn }: Parts,
 	right: Values,
 	rounded: Values,
 	values: Values
 ): boolean {
-	const { method } = family;
 	for (const key of drawn.asked) {
 		if (differs(method, key, right, values) && differs(method, key, rounded, values)) return true;
 	}
@@ -104,7 +132,7 @@ function orNone(work: () => Values): Values | null {
 
 /** Different wrong values that the slips lead to at `key`, as far as they are wanted. */
 function distinctAt(
-	family: Family,
+	method: Method,
 	key: string,
 	right: Values,
 	slips: ReadonlyMap<string, Values>
@@ -112,7 +140,7 @@ function distinctAt(
 	const seen: (Value | undefined)[] = [];
 	for (const values of slips.values()) {
 		const value = values[key];
-		if (!differs(family.method, key, right, values)) continue;
+		if (!differs(method, key, right, values)) continue;
 		if (!seen.some((other) => isSame(value, other))) seen.push(value);
 		if (seen.length === mostWanted) break;
 	}
@@ -122,8 +150,8 @@ function distinctAt(
 const mostWanted = 3;
 
 /** A choice of two or three cannot be wrong in three ways. */
-function slipsWanted(family: Family, key: string): number {
-	const choices = family.method.steps[key]?.oneOf.length ?? 0;
+function slipsWanted(method: Method, key: string): number {
+	const choices = method.steps[key]?.oneOf.length ?? 0;
 	return choices > 0 ? Math.min(mostWanted, choices - 1) : mostWanted;
 }
 

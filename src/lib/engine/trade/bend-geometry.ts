@@ -11,6 +11,11 @@ export function setbackK(angle: number): number {
 	return Math.round(Math.tan((angle * Math.PI) / 360) * 1e9) / 1e9;
 }
 
+/** Bend allowance in inches by the handbook formula, (0.01743 R + 0.0078 T) N, N in degrees. */
+export function bendAllowance(R: number, T: number, angle: number): number {
+	return (0.01743 * R + 0.0078 * T) * angle;
+}
+
 /**
  * The setbacks that come off each leg: one at the end of the part, two between bends. Throws a
  * `TradeError` unless there is one leg more than there are bends.

@@ -1,5 +1,5 @@
 import type { Part, TradeFunction } from '../solver/trade-function.ts';
-import { atEachLeg, setbackK } from './bend-geometry.ts';
+import { atEachLeg, bendAllowance, setbackK } from './bend-geometry.ts';
 import { densityOf } from './densities.ts';
 import { chartSize, drillNumber, nextLarger, nextSmaller } from './drill-chart.ts';
 import { annealed, leastRadius, radiusBeside } from './least-radius.ts';
@@ -12,7 +12,6 @@ import {
 	rivetNumberParts
 } from './rivet-code.ts';
 import { finalDrill, pilotDrill } from './rivet-drills.ts';
-import { judgedHead } from './shop-head.ts';
 
 /*
  * Every function that a formula of a method may call, in one place. Values are plain numbers in
@@ -143,6 +142,20 @@ export const functions = {
 		run: setbackK,
 		show: ([angle = []]) => ['<mi>tan</mi><mfrac><mrow>', ...angle, '</mrow><mn>2</mn></mfrac>']
 	},
+	bendAllowance: {
+		takes: ['length', 'length', 'angle'],
+		gives: 'length',
+		run: bendAllowance,
+		show: ([R = [], T = [], angle = []]) => [
+			'<mrow><mo>(</mo><mn>0.01743</mn><mo>×</mo>',
+			...R,
+			'<mo>+</mo><mn>0.0078</mn><mo>×</mo>',
+			...T,
+			'<mo>)</mo></mrow><mo>×</mo><mrow><mo>(</mo>',
+			...angle,
+			'<mo>)</mo></mrow>'
+		]
+	},
 	atEachLeg: {
 		takes: ['length[]', 'length[]'],
 		gives: 'length[]',
@@ -197,12 +210,6 @@ export const functions = {
 		show: named('next smaller than')
 	},
 	drillNumber: { takes: ['text'], gives: 'number', run: drillNumber, show: named('number of') },
-	leastEdge: {
-		takes: ['text'],
-		gives: 'number',
-		run: (head: string) => (head === 'countersunk' ? 2.5 : 2),
-		show: named('factor')
-	},
 	headNumber: { takes: ['text'], gives: 'number', run: headNumber, show: named('number of') },
 	letters: { takes: ['text'], gives: 'text', run: lettersOf, show: named('letters of') },
 	rivetNumber: {
@@ -240,22 +247,5 @@ export const functions = {
 		gives: 'number',
 		run: (number: string) => rivetNumberParts(number).lengthDash,
 		show: named('number behind the dash in')
-	},
-	judgedHead: {
-		takes: ['length', 'length', 'length', 'length', 'length', 'length'],
-		gives: 'text',
-		run: (
-			width: number,
-			leastWidth: number,
-			mostWidth: number,
-			height: number,
-			leastHeight: number,
-			mostHeight: number
-		) =>
-			judgedHead(
-				{ size: width, least: leastWidth, most: mostWidth },
-				{ size: height, least: leastHeight, most: mostHeight }
-			),
-		show: wordsAround('', ' between ', ' and ', '; ', ' between ', ' and ')
 	}
 } as const satisfies Record<string, TradeFunction>;

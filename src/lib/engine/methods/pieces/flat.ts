@@ -1,0 +1,32 @@
+import { length } from '../../solver/given.ts';
+import { piece, slip, step } from '../../solver/write.ts';
+import { finerThanRule } from '../../trade/tolerances.ts';
+
+/** A flat: the leg to its mold line, less the setbacks at its bent ends. */
+export const flat = piece(
+	'flat',
+	{
+		leg: length('Leg, to the mold line', { style: 'fraction' }),
+		taken: length('Setbacks taken from the leg')
+	},
+	step('leg - taken', 'Flat', {
+		symbol: 'flat',
+		rule: 'bend.flat',
+		tolerance: finerThanRule,
+		slips: {
+			moldLines: slip(
+				'leg',
+				'No setback taken off: a flat ends at the bend tangent line, a setback short of the mold line.'
+			),
+			added: slip(
+				'leg + taken',
+				'Setback added: the tangent line lies a setback short of the mold line.'
+			),
+			inside: slip(
+				'leg - T',
+				'T taken off the leg: a flat ends at the bend tangent line, a setback from the mold line.'
+			)
+		}
+	}),
+	{ T: length('Thickness') }
+);

@@ -1,0 +1,18 @@
+import { length } from '../../solver/given.ts';
+import { piece, slip, step } from '../../solver/write.ts';
+import { thousandths } from '../../trade/tolerances.ts';
+
+export const shank = piece(
+	'shank',
+	{ D: length('Rivet diameter', { style: 'rivet-diameter' }) },
+	step('1.5 * D', 'Shank for the shop head', {
+		symbol: 'shank',
+		rule: 'length.shank',
+		tolerance: thousandths,
+		slips: {
+			halfD: slip('1.5 * D / 2', 'Half of 1.5 D: the radius was taken for the diameter.'),
+			oneD: slip('D', '1 D for the shop head: it takes 1.5 D.'),
+			twoD: slip('2 * D', '2 D for the shop head: it takes 1.5 D.')
+		}
+	})
+);

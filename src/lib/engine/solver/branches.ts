@@ -1,0 +1,117 @@
+import { alike, type Term } from './formula.ts';
+import type { Part } from './trade-function.ts';
+
+/*
+ * Conditions and branches in a formula, `width > most ? "replace" : "accept"`: the source they
+ * become, the check that both arms give the same kind of value, and their displayed cases.
+ */
+
+/** Room for computed floats: sizes nearer than this are the same size. */
+const slack = '1e-9';
+
+const comparisons: Readonly<Record<string, readonly [sign: string, words: string]>> = {
+	larger: ['>', '&gt;'],
+	smaller: ['<', '&lt;'],
+	largerEq: ['>=', '≥'],
+	smallerEq: ['<=', '≤'],
+	equal: ['===', 'is'],
+	unequal: ['!==', 'is not']
+};
+
+export function isComparison(fn: string): boolean {
+	return Object.hasOwn(comparisons, fn);
+}
+
+/** Two values of one kind compared; numbers within the slack count as equal. */
+export function comparison(fn: string, a: Term, b: Term): Term {
+	const [sign, words] = comparisons[fn] ?? ['', ''];
+	if (!alike(a.sample, b.sample)) throw new Error('values of unlike kinds are compared');
+	const text = typeof a.sample === 'string';
+	if (text && !sign.endsWith('==')) throw new Error('words are only the same or not');
+	return {
+		...both(a, b),
+		js: (i) => (text ? `(${a.js(i)} ${sign} ${b.js(i)})` : compared(fn, a.js(i), b.js(i))),
+		sample: true,
+		show: [...a.show, `<mo>\u00a0${words}\u00a0</mo>`, ...b.show]
+	};
+}
+
+function compared(fn: string, a: string, b: string): string {
+	switch (fn) {
+		case 'larger':
+			return `(${a} - ${b} > ${slack})`;
+		case 'smaller':
+			return `(${b} - ${a} > ${slack})`;
+		case 'largerEq':
+			return `(${b} - ${a} <= ${slack})`;
+		case 'smallerEq':
+			return `(${a} - ${b} <= ${slack})`;
+		case 'equal':
+			return `(Math.abs(${a} - ${b}) <= ${slack})`;
+		default:
+			return `(Math.abs(${a} - ${b}) > ${slack})`;
+	}
+}
+
+/** Two conditions joined by `and` or `or`. */
+export function joined(fn: 'and' | 'or', a: Term, b: Term): Term {
+	const sign = fn === 'and' ? '&&' : '||';
+	return {
+		...both(a, b),
+		js: (i) => `(${condition(a).js(i)} ${sign} ${condition(b).js(i)})`,
+		sample: true,
+		show: [...a.show, `<mtext>\u00a0${fn}\u00a0</mtext>`, ...b.show]
+	};
+}
+
+/** The term, if it is a condition. */
+export function condition(term: Term): Term {
+	if (term.sample !== true) throw new Error('a condition is wanted: compare two values');
+	return term;
+}
+
+/** One of two values by a condition; a branch in the second arm adds its cases to these. */
+export function branch(test: Term, yes: Term, no: Term): Term {
+	if (!alike(yes.sample, no.sample)) {
+		throw new Error('both arms of a branch must give the same kind of value');
+	}
+	const cases: readonly Case[] = [
+		{ show: yes.show, when: condition(test).show },
+		...(no.cases ?? [{ show: no.show, when: null }])
+	];
+	return {
+		...both(test, both(yes, no)),
+		js: (i) => `(${test.js(i)} ? ${yes.js(i)} : ${no.js(i)})`,
+		// Unlike words are one kind of value, but no one word.
+		sample: yes.sample,
+		show: shownCases(cases),
+		cases
+	};
+}
+
+/** One arm of a branch, and when it holds; the last one holds otherwise. */
+export interface Case {
+	readonly show: readonly Part[];
+	readonly when: readonly Part[] | null;
+}
+
+function shownCases(cases: readonly Case[]): Part[] {
+	const rows = cases.flatMap(({ show, when }): Part[] => [
+		'<mtr><mtd>',
+		...show,
+		'</mtd><mtd>',
+		...(when ? ['<mtext>if\u00a0</mtext>', ...when] : ['<mtext>otherwise</mtext>']),
+		'</mtd></mtr>'
+	]);
+	return ['<mrow><mo>{</mo><mtable>', ...rows, '</mtable></mrow>'];
+}
+
+type Shared = Pick<Term, 'each' | 'names' | 'calls'>;
+
+function both(a: Shared, b: Shared): Shared {
+	return {
+		each: a.each ?? b.each,
+		names: [...new Set([...a.names, ...b.names])],
+		calls: [...new Set([...a.calls, ...b.calls])]
+	};
+}

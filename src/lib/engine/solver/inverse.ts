@@ -1,0 +1,176 @@
+import { bisect } from 'fmin';
+import type { Value } from '../quantity/kind.ts';
+import {
+	compiledOf,
+	copyOf,
+	readied,
+	setReady,
+	type StepWork,
+	type Values,
+	type Work
+} from './compiled.ts';
+import type { Given } from './given.ts';
+import { plainStyle } from './given.ts';
+import type { Inverse, Method, Slip, Step } from './method.ts';
+import { TradeError } from './trade-function.ts';
+
+const inverted = new WeakMap<Method, Map<string, Method>>();
+
+/**
+ * The method turned round: `want`, one of its givens, is asked for, and the step it is found from
+ * is given. Steps that do not hang on it stay; a slip in one that does leads to the value somebody
+ * who makes it would find. The same method and given give the same object.
+ *
+ * @throws Error when the method does not say how that given is found
+ */
+export function inverseOf(method: Method, want: string): Method {
+	const inverse = method.inverses[want];
+	if (!inverse) throw new Error(`${method.id} does not say how to find ${want}: add an inverse`);
+	if ('by' in inverse) return inverse.by;
+	const known = inverted.get(method) ?? new Map<string, Method>();
+	inverted.set(method, known);
+	const fresh = known.get(want) ?? turnedRound(method, want, inverse);
+	known.set(want, fresh);
+	return fresh;
+}
+
+type Rooted = Exclude<Inverse, { by: Method }>;
+
+function turnedRound(method: Method, want: string, inverse: Rooted): Method {
+	const { steps, slips } = compiledOf(method);
+	const { from } = inverse;
+	const leading = Object.keys(method.steps).slice(0, Object.keys(method.steps).indexOf(from) + 1);
+	const hanging = hangingOn(want, leading, steps);
+	const stay = leading.filter((key) => !hanging.includes(key));
+	const turned: Method = {
+		...method,
+		id: `${method.id}-${want}`,
+		title: `${method.title}: ${inverse.label.toLowerCase()}`,
+		given: givenFor(method, want, from, steps),
+		steps: {
+			...Object.fromEntries(stay.map((key) => [key, method.steps[key] as Step])),
+			[want]: wantedStep(method, want, inverse)
+		},
+		slips: Object.fromEntries(
+			Object.entries(method.slips).flatMap(([id, slip]): [string, Slip][] => {
+				if (stay.includes(slip.step)) return [[id, slip]];
+				return hanging.includes(slip.step) ? [[id, { ...slip, step: want }]] : [];
+			})
+		),
+		limits: [],
+		outcomes: [],
+		inverses: {}
+	};
+	const chain = hanging.map((key) => ({ key, run: steps[key]?.run as Work['run'] }));
+	const copy = copyOf([...Object.keys(method.given), ...Object.keys(method.steps)]);
+	const rootOf = (slip?: string) =>
+		rootBy({ want, inverse, copy }, chain, slipped(method, slips, slip));
+	const kind = method.given[want]?.kind ?? 'number';
+	const shown = steps[from]?.show ?? [];
+	const needs = [...Object.keys(turned.given), ...stay];
+	const work: StepWork = {
+		run: rootOf(),
+		show: [...shown, '<mo>=</mo>', { name: from }],
+		needs,
+		kind,
+		list: false
+	};
+	const works = Object.fromEntries(
+		Object.entries(turned.slips).map(([id, slip]) => [
+			id,
+			slip.step === want
+				? { run: rootOf(id), show: slips[id]?.show ?? [], needs }
+				: (slips[id] as Work)
+		])
+	);
+	const kept = Object.fromEntries(stay.map((key) => [key, steps[key] as StepWork]));
+	setReady(turned, readied(turned, { ...kept, [want]: work }, works, copy));
+	return turned;
+}
+
+/** The steps that a change of `want` reaches, in order. */
+function hangingOn(
+	want: string,
+	leading: readonly string[],
+	steps: Readonly<Record<string, StepWork>>
+): string[] {
+	const reached = new Set([want]);
+	for (const key of leading) {
+		if (steps[key]?.needs.some((name) => reached.has(name))) reached.add(key);
+	}
+	return leading.filter((key) => reached.has(key));
+}
+
+function givenFor(
+	{ given, steps }: Method,
+	want: string,
+	from: string,
+	works: Readonly<Record<string, StepWork>>
+): Record<string, Given> {
+	const step = steps[from];
+	const kind = works[from]?.kind ?? 'number';
+	const known: Given = {
+		kind,
+		list: false,
+		label: step?.label ?? from,
+		symbol: step?.symbol ?? null,
+		style: step?.style ?? plainStyle(kind),
+		oneOf: [],
+		zero: true
+	};
+	const others = Object.entries(given).filter(([key]) => key !== want);
+	return { ...Object.fromEntries(others), [from]: known };
+}
+
+function wantedStep({ id, given }: Method, want: string, inverse: Rooted): Step {
+	const { label, rule, tolerance, from } = inverse;
+	return {
+		formula: `the ${want} at which ${from} comes out`,
+		label,
+		symbol: given[want]?.symbol ?? null,
+		style: given[want]?.style ?? null,
+		rule,
+		tolerance,
+		oneOf: [],
+		inFigures: false,
+		skill: `${id}-${want}/${want}`,
+		from: { unit: id, key: want, names: {} }
+	};
+}
+
+interface Search {
+	readonly want: string;
+	readonly inverse: Rooted;
+	readonly copy: (values: Values) => Record<string, Value>;
+}
+
+type Chain = readonly { readonly key: string; readonly run: Work['run'] }[];
+
+function slipped(method: Method, slips: Readonly<Record<string, Work>>, id?: string) {
+	const slip = id === undefined ? undefined : method.slips[id];
+	return slip && { step: slip.step, run: slips[id ?? '']?.run as Work['run'] };
+}
+
+/** Base units: far finer than any tool. */
+const precision = 1e-12;
+
+function rootBy(
+	{ want, inverse, copy }: Search,
+	chain: Chain,
+	slip: { step: string; run: Work['run'] } | undefined
+): Work['run'] {
+	const { from, between } = inverse;
+	return (given) => {
+		const off = (at: number): number => {
+			const values = copy({ ...given, [want]: at });
+			for (const { key, run } of chain) values[key] = (slip?.step === key ? slip.run : run)(values);
+			return Number(values[from]) - Number(given[from]);
+		};
+		const [least, most] = between;
+		const ends = [off(least), off(most)].map(Math.sign);
+		if (!ends.every(Number.isFinite) || ends[0] === ends[1]) {
+			throw new TradeError(`No ${want} leads to that ${from}: check the numbers.`);
+		}
+		return bisect(off, least, most, { tolerance: precision, maxIterations: 100 });
+	};
+}

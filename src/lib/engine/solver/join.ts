@@ -1,0 +1,172 @@
+import { compiledOf, unitOf } from './compiled.ts';
+import type { Given } from './given.ts';
+import type { Limit, Method, Origin, Outcome, Slip, Step } from './method.ts';
+import { named, renamed } from './write.ts';
+
+/** A method as a part of a joined one. */
+export interface JoinedPart {
+	readonly method: Method;
+	/** Given of the part → the earlier result it is fed from. */
+	readonly feed: Readonly<Record<string, string>>;
+	/** Given or step of the part → the name it goes by in the joined method. */
+	readonly as: Readonly<Record<string, string>>;
+}
+
+/** A part: `part(rivetLength, { D: 'diameter' })` takes its diameter from an earlier step. */
+export function part(
+	method: Method,
+	feed: Readonly<Record<string, string>> = {},
+	as: Readonly<Record<string, string>> = {}
+): JoinedPart {
+	return { method, feed, as };
+}
+
+/**
+ * Joins methods into one, by feeding results of earlier parts into givens of later ones. Givens of
+ * one name are one given; a step that two parts work alike is worked once. What holds for a method
+ * (slips, follow-through, limits, working) then holds over the whole.
+ *
+ * @throws Error naming the parts and what to do, when they do not fit together
+ */
+export function join(parts: { id: string; title: string; parts: readonly JoinedPart[] }): Method {
+	const whole = new Whole(parts.id);
+	for (const one of parts.parts) whole.add(one);
+	return whole.method(parts.title);
+}
+
+class Whole {
+	readonly #id: string;
+	readonly #given: Record<string, Given> = {};
+	readonly #steps: Record<string, Step> = {};
+	readonly #results = new Map<string, { kind: string; list: boolean }>();
+	readonly #slips: Slip[] = [];
+	readonly #limits: Limit[] = [];
+	readonly #outcomes: Outcome[] = [];
+
+	constructor(id: string) {
+		this.#id = id;
+	}
+
+	add({ method, feed, as }: JoinedPart): void {
+		const names = this.#namesOf(method, feed, as);
+		const { steps } = compiledOf(method);
+		for (const [key, step] of Object.entries(method.steps)) {
+			const name = names[key] ?? key;
+			const laid = {
+				...step,
+				formula: renamed(step.formula, names),
+				from: within(step.from, names)
+			};
+			if (!this.#isThere(method, name, laid)) this.#steps[name] = laid;
+			const { kind, list } = steps[key] ?? { kind: 'number', list: false };
+			this.#results.set(name, { kind, list });
+		}
+		for (const slip of Object.values(method.slips)) this.#addSlip(slip, names);
+		for (const limit of method.limits) this.#limits.push(joinedLimit(limit, names));
+		for (const outcome of method.outcomes) {
+			const at = outcome.at.map((key) => names[key] ?? key);
+			this.#outcomes.push({ ...outcome, at, from: within(outcome.from, names) });
+		}
+	}
+
+	method(title: string): Method {
+		return {
+			id: this.#id,
+			title,
+			given: this.#given,
+			steps: this.#steps,
+			slips: named(this.#slips.map((slip) => [slip.id, slip])),
+			limits: this.#limits,
+			outcomes: this.#outcomes,
+			inverses: {}
+		};
+	}
+
+	/** Adds a slip, unless a part before it has the same step and so the slip already. */
+	#addSlip(slip: Slip, names: Readonly<Record<string, string>>): void {
+		const step = names[slip.step] ?? slip.step;
+		if (this.#slips.some((one) => one.step === step && one.id === slip.id)) return;
+		const [from, formula] = [within(slip.from, names), renamed(slip.formula, names)];
+		this.#slips.push({ ...slip, step, formula, from });
+	}
+
+	/** Whether the very same step is there already; another one of its name is refused. */
+	#isThere(method: Method, name: string, laid: Step): boolean {
+		const there = this.#steps[name];
+		if (!there && !Object.hasOwn(this.#given, name)) return false;
+		if (there && isSame(there.from, laid.from)) return true;
+		return this.#refuse(
+			`${method.id} has a step ${name}, and so has a part before it: give it another name, as: { ${name}: … }`
+		);
+	}
+
+	/** The part's names → the whole's, with its open givens added to the whole's. */
+	#namesOf(method: Method, feed: JoinedPart['feed'], as: JoinedPart['as']): Record<string, string> {
+		for (const key of [...Object.keys(feed), ...Object.keys(as)]) {
+			const own = Object.hasOwn(method.given, key) || Object.hasOwn(method.steps, key);
+			if (!own) this.#refuse(`${method.id} has neither a given nor a step called ${key}`);
+		}
+		const names: Record<string, string> = { ...as };
+		for (const [key, given] of Object.entries(method.given)) {
+			const from = feed[key];
+			if (from === undefined) this.#addGiven(method, key, as[key] ?? key, given);
+			else {
+				this.#checkFeed(method, key, from, given);
+				names[key] = from;
+			}
+		}
+		return names;
+	}
+
+	#addGiven(method: Method, key: string, name: string, given: Given): void {
+		if (this.#results.has(name)) {
+			this.#refuse(
+				`${method.id} takes ${key}, and ${name} is a result before it: feed it, { ${key}: '${name}' }, or give it another name, as: { ${key}: … }`
+			);
+		}
+		const there = this.#given[name];
+		if (there && (there.kind !== given.kind || there.list !== given.list)) {
+			this.#refuse(
+				`${method.id} takes ${name} as another kind of value than a part before it: give it another name, as: { ${key}: … }`
+			);
+		}
+		this.#given[name] = there ?? given;
+	}
+
+	#checkFeed(method: Method, key: string, from: string, given: Given): void {
+		const result = this.#results.get(from) ?? this.#given[from];
+		if (!result) {
+			this.#refuse(`${method.id} takes ${key} from ${from}, which no part before it gives`);
+		} else if (result.kind !== given.kind || result.list !== given.list) {
+			this.#refuse(
+				`${method.id} takes ${key} as ${given.list ? 'a list' : 'one value'} of the kind ${given.kind}; ${from} is ${result.list ? 'a list' : 'one value'} of the kind ${result.kind}`
+			);
+		}
+	}
+
+	#refuse(why: string): never {
+		throw new Error(`${this.#id}: ${why}.`);
+	}
+}
+
+/** An origin seen from the joined method: its names, and through them the part's. */
+function within(from: Origin, names: Readonly<Record<string, string>>): Origin {
+	const through = Object.entries(from.names).map(([inner, name]) => [inner, names[name] ?? name]);
+	return { ...from, names: { ...names, ...Object.fromEntries(through) } };
+}
+
+function joinedLimit(limit: Limit, names: Readonly<Record<string, string>>): Limit {
+	return {
+		...limit,
+		value: renamed(limit.value, names),
+		bound: renamed(limit.bound, names),
+		from: within(limit.from, names)
+	};
+}
+
+/** Whether two steps work the same formula on the same values. */
+function isSame(one: Origin, other: Origin): boolean {
+	if (one.unit !== other.unit || one.key !== other.key) return false;
+	const needs = Object.keys(unitOf(one.unit).steps[one.key]?.needs ?? {});
+	return needs.every((key) => (one.names[key] ?? key) === (other.names[key] ?? key));
+}

@@ -1,0 +1,123 @@
+import type { Kind, Value } from '../quantity/kind.ts';
+import { type Formula, inNames, unitOf, type Values } from './compiled.ts';
+import type { Limit, Method } from './method.ts';
+
+/** How one value stands to its limit; of a list, one member. */
+export interface Kept {
+	readonly limit: Limit;
+	readonly kind: Kind;
+	/** Place in the list, where the value is one of a list. */
+	readonly place: number | null;
+	readonly value: number;
+	readonly bound: number;
+	/** How far the value is inside the limit; below zero, how far it is outside. */
+	readonly margin: number;
+	/** `undecided`: so near the limit that the instrument cannot tell. */
+	readonly verdict: 'holds' | 'fails' | 'undecided';
+}
+
+/** Computed floats nearer to a limit than this are on it, and a limit itself is allowed. */
+const slack = 1e-9;
+
+/** The worked values against every limit of the method, in its order. */
+export function limitsOf(method: Method, values: Values): Kept[] {
+	return method.limits.flatMap((limit) => {
+		const { kind, value, bound } = compiledLimit(limit);
+		const seen = numbersIn(value(values));
+		const bounds = numbersIn(bound(values));
+		return seen.map((one, i): Kept => {
+			const to = bounds[i] ?? bounds[0] ?? NaN;
+			const margin = limit.least ? one - to : to - one;
+			const verdict = margin < -slack ? 'fails' : 'holds';
+			return {
+				limit,
+				kind,
+				place: seen.length > 1 ? i : null,
+				value: one,
+				bound: to,
+				margin,
+				verdict
+			};
+		});
+	});
+}
+
+/**
+ * The same with measured givens: a margin that the resolution of the instrument could turn to
+ * either side is undecided.
+ *
+ * @param work works the method at other givens
+ * @param resolution smallest division of the instrument by given, in base units
+ */
+export function measuredLimits(
+	method: Method,
+	given: Values,
+	resolution: Readonly<Record<string, number>>,
+	work: (given: Values) => Values
+): Kept[] {
+	const kept = limitsOf(method, work(given));
+	const nudged = Object.entries(resolution).flatMap(([key, step]) =>
+		placesIn(given[key]).map((place) =>
+			[step, -step].map((by) => limitsOf(method, work(nudge(given, key, place, by))))
+		)
+	);
+	return kept.map((one, i) => {
+		// Each reading may be off by a division: the margin, by what they come to together.
+		const spread = nudged.reduce((sum, both) => sum + widest(both, one, i), 0);
+		return spread > 0 && Math.abs(one.margin) <= spread + slack
+			? { ...one, verdict: 'undecided' as const }
+			: one;
+	});
+}
+
+function widest(both: readonly Kept[][], { margin }: Kept, i: number): number {
+	return Math.max(...both.map((kept) => Math.abs((kept[i]?.margin ?? margin) - margin)));
+}
+
+function placesIn(value: Value | undefined): readonly (number | null)[] {
+	return typeof value === 'object' ? value.map((_, i) => i) : [null];
+}
+
+function nudge(given: Values, key: string, place: number | null, by: number): Values {
+	const value = given[key];
+	if (typeof value === 'number') return { ...given, [key]: value + by };
+	if (typeof value !== 'object') return given;
+	return { ...given, [key]: value.map((one, i) => (i === place ? one + by : one)) };
+}
+
+/**
+ * The first limit of the method that these values break, as the sentence that says so.
+ *
+ * @param known the names that have a value, where not all of them have
+ */
+export function brokenLimit(
+	method: Method,
+	values: Values,
+	known?: ReadonlySet<string>
+): string | null {
+	const limits = known ? method.limits.filter((limit) => restsOn(limit, known)) : method.limits;
+	const broken = limitsOf({ ...method, limits }, values).find(({ verdict }) => verdict === 'fails');
+	return broken?.limit.says ?? null;
+}
+
+function restsOn({ from }: Limit, known: ReadonlySet<string>): boolean {
+	const { value, bound } = unitLimit(from);
+	const needs = [...Object.keys(value.needs), ...Object.keys(bound.needs)];
+	return needs.every((name) => known.has(from.names[name] ?? name));
+}
+
+function unitLimit({ unit, key }: Limit['from']) {
+	const limit = unitOf(unit).limits[Number(key)];
+	if (!limit) throw new Error(`not compiled: ${unit}, limit ${Number(key) + 1}`);
+	return limit;
+}
+
+function compiledLimit({ from }: Limit) {
+	const { kind, value, bound } = unitLimit(from);
+	const worked = ({ run, needs }: Formula) => inNames((v) => run(v, v) as Value, needs, from.names);
+	return { kind, value: worked(value), bound: worked(bound) };
+}
+
+function numbersIn(value: Value): readonly number[] {
+	return typeof value === 'object' ? value : [Number(value)];
+}

@@ -1,0 +1,124 @@
+import type { LengthUnit, Style, Value } from '../quantity/kind.ts';
+import { format } from '../quantity/format.ts';
+import { type CompiledOutcome, inNames, unitOf, type Values } from './compiled.ts';
+import { evaluate } from './evaluate.ts';
+import { plainStyle } from './given.ts';
+import type { Method, Outcome } from './method.ts';
+import { textAt } from './show.ts';
+import { TradeError } from './trade-function.ts';
+
+/** The method worked with one answer in place, and what that shows. */
+export interface Seen {
+	/** The step that was answered. */
+	readonly key: string;
+	readonly entered: Value;
+	/** Givens and steps, with the answer in place and the steps after it following from it. */
+	readonly values: Values;
+	/** The right values. */
+	readonly right: Values;
+	/** Values that only show what the answer does, by name. */
+	readonly shows: Values;
+	/** Id of the case that holds. */
+	readonly case: string;
+	/** The sentence of that case. */
+	readonly says: string;
+}
+
+/**
+ * What an answer to a step does to the metal, by the method; null where the method tells nothing
+ * of that step, or the answer leaves nothing to be worked.
+ *
+ * @param entered the answer, in base units
+ */
+export function seenAt(
+	method: Method,
+	given: Values,
+	right: Values,
+	key: string,
+	entered: Value,
+	units: LengthUnit = 'in'
+): Seen | null {
+	const told = method.outcomes.find(({ at }) => at.includes(key));
+	if (!told || typeof entered !== typeof right[key]) return null;
+	const names = { ...told.from.names, entered: key };
+	try {
+		const values = evaluate(method, given, { values: { [key]: entered } });
+		return tell(method, { ...told, from: { ...told.from, names } }, values, right, key, units);
+	} catch (error) {
+		if (error instanceof TradeError) return null;
+		throw error;
+	}
+}
+
+function tell(
+	method: Method,
+	told: Outcome,
+	values: Values,
+	right: Values,
+	key: string,
+	units: LengthUnit
+): Seen | null {
+	const { from } = told;
+	const compiled = unitOf(from.unit).outcomes[Number(from.key)];
+	if (!compiled) throw new Error(`not compiled: ${from.unit}, outcome ${Number(from.key) + 1}`);
+	const inner = inNames((v) => v, needsOf(compiled, told), from.names);
+	const [own, good] = [inner(values), inner(right)];
+	const shows: Record<string, Value> = {};
+	const all: Record<string, Value> = { ...own };
+	for (const [name, { run }] of Object.entries(compiled.shows)) {
+		const value = run(all, good) as Value;
+		if (typeof value === 'number' && !Number.isFinite(value)) return null;
+		shows[name] = value;
+		all[name] = value;
+	}
+	const found = Object.entries(compiled.cases).find(([, test]) => !test || test.run(all, good));
+	const text = found && told.cases[found[0]];
+	if (!found || !text) return null;
+	const styles = Object.entries(compiled.shows).map(
+		([name, { kind }]) => [name, told.shows[name]?.style ?? plainStyle(kind)] as const
+	);
+	const write = writer(method, told, { all, good, key }, new Map(styles), units);
+	const says = text.says.replace(/\{([\w.]+)\}/g, (_, name: string) => write(name));
+	const entered = values[key] ?? '';
+	return { key, entered, values, right, shows, case: found[0], says };
+}
+
+function writer(
+	method: Method,
+	{ from }: Outcome,
+	{ all, good, key }: { all: Values; good: Values; key: string },
+	styles: ReadonlyMap<string, Style>,
+	units: LengthUnit
+): (name: string) => string {
+	return (name) => {
+		const plain = name.replace(/^right\./, '');
+		const value = (plain === name ? all : good)[plain] ?? '';
+		const style = styles.get(plain);
+		if (style) return format(value, style, units);
+		const outer = plain === 'entered' ? key : (from.names[plain] ?? plain);
+		return textAt(method, outer, value, units);
+	};
+}
+
+/** Every name an outcome may read, so that all are fetched at once. */
+function needsOf({ shows, cases }: CompiledOutcome, told: Outcome): Record<string, boolean> {
+	const used = [...Object.values(shows), ...Object.values(cases)].flatMap((one) =>
+		Object.keys(one?.needs ?? {})
+	);
+	const said = Object.values(told.cases).flatMap(({ says }) => slotsIn(says));
+	const plain = ['entered', ...used, ...said].map((name) => name.replace(/^right\./, ''));
+	return Object.fromEntries(plain.map((name) => [name, false]));
+}
+
+/** Names of the values that a sentence tells: `{out}`. */
+export function slotsIn(says: string): string[] {
+	return [...says.matchAll(/\{([\w.]+)\}/g)].map(([, name = '']) => name);
+}
+
+/** Whether an answer can stand where the right one stands: a list of the same length. */
+export function isLike(answer: Value, right: Value | undefined): boolean {
+	if (typeof answer === 'object' && typeof right === 'object') {
+		return answer.length === right.length;
+	}
+	return typeof answer === typeof right;
+}

@@ -1,0 +1,237 @@
+import type { Style } from '../quantity/kind.ts';
+import type { Given } from './given.ts';
+import type {
+	Case,
+	Inverse,
+	Limit,
+	Method,
+	Origin,
+	Outcome,
+	Shown,
+	Slip,
+	Step,
+	StepNotes,
+	Tolerance
+} from './method.ts';
+
+/*
+ * How methods and pieces are written. `method()` lays the steps out flat: whoever works, marks or
+ * shows a method sees steps and slips, and not which of them came out of a piece.
+ */
+
+/** A slip as it is written inside its step. */
+export interface SlipText {
+	readonly formula: string;
+	readonly says: string;
+}
+
+/** A step as it is written, with its slips. */
+export interface StepText extends StepNotes {
+	readonly formula: string;
+	readonly slips: Readonly<Record<string, SlipText>>;
+}
+
+/**
+ * A step that the trade knows by name, written once for every method: its rule, its slips and a
+ * skill of its own.
+ */
+export interface Piece {
+	readonly piece: string;
+	/** The names its formulas are written with. */
+	readonly needs: Readonly<Record<string, Given>>;
+	/** Names that only slips use: a slip is left out of a method that has no such value. */
+	readonly may: Readonly<Record<string, Given>>;
+	readonly step: StepText;
+}
+
+/** A piece in a method whose values have other names, or that labels it in other words. */
+export interface PieceUse {
+	readonly of: Piece;
+	readonly names: Readonly<Record<string, string>>;
+	readonly notes: Partial<StepNotes>;
+}
+
+interface StepOptions {
+	symbol?: string;
+	style?: Style;
+	rule?: string;
+	tolerance?: Tolerance;
+	oneOf?: readonly string[];
+	inFigures?: boolean;
+	slips?: Readonly<Record<string, SlipText>>;
+}
+
+export function step(formula: string, label: string, options: StepOptions = {}): StepText {
+	const { symbol = null, style = null, rule = null, tolerance = null } = options;
+	const { oneOf = [], inFigures = false, slips = {} } = options;
+	return { formula, label, symbol, style, rule, tolerance, oneOf, inFigures, slips };
+}
+
+export function slip(formula: string, says: string): SlipText {
+	return { formula, says };
+}
+
+/** @param id stands in learners' records: never used again for something else */
+export function piece(
+	id: string,
+	needs: Readonly<Record<string, Given>>,
+	text: StepText,
+	may: Readonly<Record<string, Given>> = {}
+): Piece {
+	return { piece: id, needs, may, step: text };
+}
+
+/** A piece under other names: `use(setback, { angle: 'angles' })`. */
+export function use(
+	of: Piece,
+	names: Readonly<Record<string, string>> = {},
+	notes: Partial<StepNotes> = {}
+): PieceUse {
+	return { of, names, notes };
+}
+
+type LimitText = Omit<Limit, 'from'>;
+
+/** `value` must not come out under `bound`. */
+export function atLeast(
+	value: string,
+	bound: string,
+	says: string,
+	{ what = '', rule = null }: { what?: string; rule?: string | null } = {}
+): LimitText {
+	return { what, value, bound, least: true, says, rule };
+}
+
+/** `value` must not come out over `bound`. */
+export function atMost(...limit: Parameters<typeof atLeast>): LimitText {
+	return { ...atLeast(...limit), least: false };
+}
+
+type OutcomeText = Omit<Outcome, 'from'>;
+
+/**
+ * What an answer to one of the steps `at` does to the metal. Formulas read the method worked with
+ * the student's value in place; `entered` is that value, `right.x` the right value of `x`.
+ *
+ * @param cases the first one that holds is told; the last one has no condition
+ */
+export function outcome(
+	at: readonly string[],
+	shows: Readonly<Record<string, Shown>>,
+	cases: Readonly<Record<string, Case>>
+): OutcomeText {
+	return { at, shows, cases };
+}
+
+export function shown(formula: string, style: Style | null = null): Shown {
+	return { formula, style };
+}
+
+export function when(condition: string, says: string): Case {
+	return { when: condition, says };
+}
+
+export function otherwise(says: string): Case {
+	return { when: null, says };
+}
+
+type Written = StepText | Piece | PieceUse;
+
+/** A method with its compiled formulas left out: plain data that a build step compiles. */
+export function method<
+	const G extends Record<string, Given>,
+	const S extends Record<string, Written>
+>(parts: {
+	id: string;
+	title: string;
+	given: G;
+	steps: S;
+	limits?: readonly LimitText[];
+	outcomes?: readonly OutcomeText[];
+	inverses?: Readonly<Record<string, Inverse>>;
+}): Method<G, keyof S & string> {
+	const { id, title, given, limits = [], outcomes = [], inverses = {} } = parts;
+	const scope = new Set(Object.keys(given));
+	const steps: Record<string, Step> = {};
+	const slips: [string, Slip][] = [];
+	for (const [key, written] of Object.entries<Written>(parts.steps)) {
+		const [laid, own] = laidOut(id, key, written, scope);
+		steps[key] = laid;
+		slips.push(...own);
+		scope.add(key);
+	}
+	return {
+		id,
+		title,
+		given,
+		steps: steps as Readonly<Record<keyof S & string, Step>>,
+		slips: named(slips),
+		limits: limits.map((one, i) => ({ ...one, from: origin(id, String(i)) })),
+		outcomes: outcomes.map((one, i) => ({ ...one, from: origin(id, String(i)) })),
+		inverses
+	};
+}
+
+function origin(unit: string, key: string, names: Origin['names'] = {}): Origin {
+	return { unit, key, names };
+}
+
+function laidOut(
+	id: string,
+	key: string,
+	written: Written,
+	scope: ReadonlySet<string>
+): [Step, [string, Slip][]] {
+	if ('formula' in written) {
+		const { slips, ...notes } = written;
+		const from = origin(id, key);
+		const laid = { ...notes, skill: `${id}/${key}`, from };
+		return [laid, slipsAt(key, slips, (slipId) => origin(id, slipId))];
+	}
+	const { of, names, notes } = 'piece' in written ? { of: written, names: {}, notes: {} } : written;
+	const { slips, formula, ...own } = of.step;
+	const unit = `piece/${of.piece}`;
+	const laid: Step = {
+		...own,
+		...notes,
+		formula: renamed(formula, names),
+		skill: unit,
+		from: origin(unit, 'step', names)
+	};
+	const known = Object.entries(slips).filter(([, { formula: text }]) =>
+		Object.keys(of.may).every((name) => !mentions(text, name) || scope.has(names[name] ?? name))
+	);
+	const texts = Object.fromEntries(
+		known.map(([slipId, one]) => [slipId, { ...one, formula: renamed(one.formula, names) }])
+	);
+	return [laid, slipsAt(key, texts, (slipId) => origin(unit, slipId, names))];
+}
+
+function slipsAt(
+	step: string,
+	texts: Readonly<Record<string, SlipText>>,
+	fromAt: (id: string) => Origin
+): [string, Slip][] {
+	return Object.entries(texts).map(([id, text]) => [id, { step, ...text, id, from: fromAt(id) }]);
+}
+
+/** Slips by id; where steps have slips of one id, each has its step's key in front. */
+export function named(slips: readonly (readonly [string, Slip])[]): Record<string, Slip> {
+	const times = (id: string) => slips.filter(([other]) => other === id).length;
+	return Object.fromEntries(
+		slips.map(([id, one]) => [times(id) > 1 ? `${one.step}.${one.id}` : id, one])
+	);
+}
+
+const identifier = /[A-Za-z]\w*/g;
+
+function mentions(formula: string, name: string): boolean {
+	return formula.match(identifier)?.includes(name) ?? false;
+}
+
+/** A formula in other names, as text for people; what is worked is compiled elsewhere. */
+export function renamed(formula: string, names: Readonly<Record<string, string>>): string {
+	return formula.replace(identifier, (name) =>
+		Object.hasOwn(names, name) ? (names[name] ?? name) : name
+	);
+}
