@@ -1,0 +1,28 @@
+import type { SkillId } from './skill.ts';
+
+/*
+ * Records keep the ids that a skill and its slips had when they were written. A skill or slip that
+ * is renamed, or joined with others into one, gets a line here and is read by its new id from then
+ * on. Lines are only ever added: a backup may be as old as any of them.
+ */
+
+/** New id of a skill by its old one, written `method/step`; several old ones may become one. */
+export const oldSkills: Readonly<Record<SkillId, SkillId>> = {};
+
+/** New id of a slip by the old id of its skill and then its own old id. */
+export const oldSlips: Readonly<Record<SkillId, Readonly<Record<string, string>>>> = {};
+
+/** The id that a skill of a record goes by now. */
+export function currentSkill(skill: SkillId): SkillId {
+	return own(oldSkills, skill) ?? skill;
+}
+
+/** The id that a slip of a record goes by now; `skill` is the skill's id in that record. */
+export function currentSlip(skill: SkillId, slip: string): string {
+	return own(own(oldSlips, skill) ?? {}, slip) ?? slip;
+}
+
+/** What a table holds under a name from outside, which may be `constructor`. */
+function own<T>(table: Readonly<Record<string, T>>, key: string): T | undefined {
+	return Object.hasOwn(table, key) ? table[key] : undefined;
+}
