@@ -4,7 +4,8 @@ import { loadFamilies } from '../../src/lib/engine/families/catalogue.ts';
 import { writeTaskNumber } from '../../src/lib/engine/tasks/task-number.ts';
 import { isoOf } from '../../src/lib/engine/schedule/day.ts';
 import type { Attempt } from '../../src/lib/engine/schedule/event.ts';
-import { partsOf, syllabusOf } from '../../src/lib/engine/schedule/syllabus.ts';
+import { skillWords } from '../../src/lib/engine/schedule/skill-words.ts';
+import { syllabusOf } from '../../src/lib/engine/schedule/syllabus.ts';
 
 const learner = '5a000000-0000-4000-8000-000000000001';
 
@@ -27,7 +28,7 @@ export async function someLog(size: LogSize): Promise<Attempt[]> {
 	const random = seedrandom('a log');
 	const families = await loadFamilies();
 	const { kinds } = syllabusOf(families);
-	const methods = new Map(families.map(({ method }) => [method.id, method]));
+	const words = skillWords(families.map(({ method }) => method));
 	const tries = new Map<string, number>();
 	const log: Attempt[] = [];
 
@@ -35,9 +36,7 @@ export async function someLog(size: LogSize): Promise<Attempt[]> {
 		const n = (tries.get(skill) ?? 0) + 1;
 		tries.set(skill, n);
 		if (random() < 0.9 - 0.6 / n) return { skill, result: 'right' };
-		const { method, step } = partsOf(skill);
-		const slips = Object.entries(methods.get(method)?.slips ?? {});
-		const [slip] = slips.find(([, one]) => one.step === step) ?? [];
+		const [slip] = words.get(skill)?.slips.keys() ?? [];
 		return { skill, result: 'wrong', ...(slip === undefined ? {} : { slip }) };
 	};
 	const write = (day: number, facts: Pick<Attempt, 'task' | 'givens' | 'skills' | 'verdicts'>) => {

@@ -1,5 +1,6 @@
 import { loadMethods } from '../../lib/engine/families/catalogue.ts';
-import { brokenLimit, evaluate } from '../../lib/engine/solver/evaluate.ts';
+import { evaluate } from '../../lib/engine/solver/evaluate.ts';
+import { brokenLimit } from '../../lib/engine/solver/limits.ts';
 import { readGivens } from '../../lib/engine/solver/read-givens.ts';
 import { TradeError } from '../../lib/engine/solver/trade-function.ts';
 import type { Answer } from '../run.ts';

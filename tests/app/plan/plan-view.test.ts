@@ -17,8 +17,11 @@ function learningOfSome(): Learning {
 	const missed = remember(remember(emptyMemory, 'wrong', day - 4), 'wrong', day - 2);
 	return {
 		...emptyLearning(),
-		memories: { 'setback/K': missed, 'setback/setback': remember(emptyMemory, 'right', day - 2) },
-		slips: { 'setback/K': { slip: 'legs', day: day - 2, times: 2 } }
+		memories: {
+			'piece/setback-k': missed,
+			'piece/setback': remember(emptyMemory, 'right', day - 2)
+		},
+		slips: { 'piece/setback-k': { slip: 'legs', day: day - 2, times: 2 } }
 	};
 }
 const learning = learningOfSome();
@@ -53,7 +56,7 @@ describe('what to look at first', () => {
 		const [first, second] = weakSteps(planner, forecast, learning, null);
 		expect(first).toMatchObject({
 			label: 'K for the bend angle',
-			work: 'Setback',
+			work: 'Setback and 3 more',
 			missedDay: day - 2,
 			slip: { times: 2, day: day - 2 }
 		});
@@ -68,14 +71,14 @@ describe('what to look at first', () => {
 		const weaker = Object.fromEntries(
 			planner.syllabus.skills.slice(0, 8).map(({ id }) => [id, right])
 		);
-		const put = { ...learning, memories: { ...weaker, 'setback/K': putRight } };
+		const put = { ...learning, memories: { ...weaker, 'piece/setback-k': putRight } };
 		const found = planner.forecast({ learning: put, settings, day });
-		expect(found.weakest[0]?.skill).not.toBe('setback/K');
+		expect(found.weakest[0]?.skill).not.toBe('piece/setback-k');
 		const steps = weakSteps(planner, found, put, null).map(({ skill }) => skill);
-		expect(steps[0]).toBe('setback/K');
+		expect(steps[0]).toBe('piece/setback-k');
 		expect(steps.slice(1)).toEqual(
 			found.weakest
-				.filter(({ skill }) => skill !== 'setback/K')
+				.filter(({ skill }) => skill !== 'piece/setback-k')
 				.map(({ skill }) => skill)
 				.slice(0, 4)
 		);
@@ -84,8 +87,8 @@ describe('what to look at first', () => {
 	test('comes up today when it waits in the run that is under way', () => {
 		const planned = {
 			kind: 'BS1',
-			skill: 'setback/K',
-			reason: { kind: 'missed', skill: 'setback/K', day } as const,
+			skill: 'piece/setback-k',
+			reason: { kind: 'missed', skill: 'piece/setback-k', day } as const,
 			worked: false,
 			seconds: 120,
 			reading: 0,
@@ -101,15 +104,24 @@ describe('what to look at first', () => {
 });
 
 test('what is given up is told by topic, a shared label once', () => {
-	const unreached = ['setback/K', 'sight-line/K', 'rivet-length/grip'];
+	const unreached = [
+		'shop-head-check/leastWidth',
+		'piece/setback-k',
+		'shop-head/width',
+		'piece/grip'
+	];
 	expect(givenUpBy(planner, unreached)).toEqual([
 		{
 			topic: 'rivets',
 			name: 'Rivets',
-			steps: 1,
-			labels: ['Grip: every layer the rivet passes through']
+			steps: 3,
+			labels: [
+				'Grip: every layer the rivet passes through',
+				'Width of the shop head',
+				'Least width'
+			]
 		},
-		{ topic: 'bends', name: 'Bends', steps: 2, labels: ['K for the bend angle'] }
+		{ topic: 'bends', name: 'Bends', steps: 1, labels: ['K for the bend angle'] }
 	]);
 	expect(givenUpBy(planner, [])).toEqual([]);
 });

@@ -270,10 +270,8 @@ describe('after a miss', () => {
 
 describe('the words of a skill', () => {
 	test('are its label and the sentence of its slip', () => {
-		expect(planner.label('rivet-length/shank')).toBe('Shank for the shop head');
-		expect(planner.slipSays('rivet-length/shank', 'oneD')).toBe(
-			'1 D for the shop head: it takes 1.5 D.'
-		);
+		expect(planner.label('piece/shank')).toBe('Shank for the shop head');
+		expect(planner.slipSays('piece/shank', 'oneD')).toBe('1 D for the shop head: it takes 1.5 D.');
 	});
 
 	test('are the step, and nothing, when an older copy no longer has them', () => {

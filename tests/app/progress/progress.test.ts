@@ -15,7 +15,7 @@ import { belowFrom } from '../seeded-chance.ts';
 
 const planner = await loadPlanner();
 const monday = dayOf('2026-03-09');
-const shank = 'rivet-length/shank';
+const shank = 'piece/shank';
 
 async function* inOrder(log: readonly KnownEvent[]): AsyncGenerator<KnownEvent> {
 	yield* log;
@@ -33,8 +33,8 @@ function answered(day: number, ...skills: Attempt['skills']): Attempt {
 }
 
 test('slips are told in the words of their method, most frequent first', async () => {
-	const down = { skill: 'rivet-length/length', result: 'wrong', slip: 'down' } as const;
-	const noShank = { skill: shank, result: 'wrong', slip: 'noShank' } as const;
+	const down = { skill: 'piece/stocked-length', result: 'wrong', slip: 'down' } as const;
+	const noShank = { skill: shank, result: 'wrong', slip: 'oneD' } as const;
 	const log = [
 		answered(monday, down),
 		answered(monday + 1, noShank),
@@ -45,7 +45,7 @@ test('slips are told in the words of their method, most frequent first', async (
 		[2, planner.label(shank), 'rivets'],
 		[1, planner.label(down.skill), 'rivets']
 	]);
-	expect(reading?.slips[0]?.says).toBe(planner.slipSays(shank, 'noShank'));
+	expect(reading?.slips[0]?.says).toBe(planner.slipSays(shank, 'oneD'));
 	expect(reading?.slips[0]?.says).not.toBe('');
 });
 

@@ -1,11 +1,11 @@
 import type { Family, Outcome } from '../../../src/lib/engine/families/family.ts';
+import { effectOf } from '../../../src/lib/engine/tasks/effect.ts';
 import { drawTask, type Task } from '../../../src/lib/engine/tasks/task.ts';
 import { type Level, levels } from '../../../src/lib/engine/families/level.ts';
 import { boundsOf } from '../../../src/lib/engine/figures/to-svg.ts';
 import { mark } from '../../../src/lib/engine/marking/mark.ts';
 import { exactly } from '../../../src/lib/engine/quantity/exact.ts';
 import type { Value } from '../../../src/lib/engine/quantity/kind.ts';
-import { textAt } from '../../../src/lib/engine/solver/show.ts';
 
 /** Three hundred tasks of a family at a level. */
 export function manyTasks(family: Family, level: Level): Task[] {
@@ -24,9 +24,7 @@ export function givenAt(task: Task, key: string): number {
 
 /** What an answer does to the metal, in inches; null where the family draws nothing. */
 export function outcomeOf(task: Task, key: string, entered: Value): Outcome | null {
-	const { family, drawn, right } = task;
-	const say = (at: string, value: Value) => textAt(family.method, at, value);
-	return family.effect?.({ given: drawn.given, right, key, entered }, say)?.entered ?? null;
+	return effectOf(task, key, entered)?.entered ?? null;
 }
 
 /** Width and height of an outcome's drawing, lettering included, in drawing units. */

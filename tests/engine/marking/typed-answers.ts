@@ -21,6 +21,7 @@ export async function taskOf(
 	return {
 		...sample,
 		family: { ...family, method },
+		method,
 		drawn: { ...sample.drawn, given, asked },
 		right: evaluate(method, given)
 	};
@@ -32,7 +33,7 @@ export function verdictsOn(
 	typed: Readonly<Record<string, string>>
 ): Record<string, Verdict> {
 	const entries = Object.entries(typed).map(([key, text]) => {
-		const entry = entryOf(readAnswer(task.family.method, key, text, 'in'));
+		const entry = entryOf(readAnswer(task.method, key, text, 'in'));
 		if (!entry) throw new Error(`not read: ${text}`);
 		return [key, entry] as const;
 	});

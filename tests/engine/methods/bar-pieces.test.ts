@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { barPieces } from '../../../src/lib/engine/methods/bar-pieces.ts';
-import { brokenLimit, evaluate } from '../../../src/lib/engine/solver/evaluate.ts';
+import { evaluate } from '../../../src/lib/engine/solver/evaluate.ts';
+import { brokenLimit } from '../../../src/lib/engine/solver/limits.ts';
 
 test('rule application, plain arithmetic: 12 in pieces, 1/16 kerf, from a 144 in bar', () => {
 	const given = { bar: 144, piece: 12, kerf: 1 / 16 };

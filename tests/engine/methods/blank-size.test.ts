@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { blankSize } from '../../../src/lib/engine/methods/blank-size.ts';
-import { brokenLimit, evaluate } from '../../../src/lib/engine/solver/evaluate.ts';
+import { evaluate } from '../../../src/lib/engine/solver/evaluate.ts';
+import { brokenLimit } from '../../../src/lib/engine/solver/limits.ts';
 
 const part = { finishedLength: 10, finishedWidth: 4, endTrim: 0.5, edgeTrim: 0.25 };
 

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { developedWidth } from '../../../src/lib/engine/methods/developed-width.ts';
-import { brokenLimit, evaluate } from '../../../src/lib/engine/solver/evaluate.ts';
+import { evaluate } from '../../../src/lib/engine/solver/evaluate.ts';
+import { brokenLimit } from '../../../src/lib/engine/solver/limits.ts';
 import { centreAlongLeg } from './bend-by-coordinates.ts';
 
 const channel = { R: 0.16, T: 0.04, legs: [1, 2, 1], angles: [90, 90] };

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { lapWidth } from '../../../src/lib/engine/methods/lap-width.ts';
-import { brokenLimit, evaluate } from '../../../src/lib/engine/solver/evaluate.ts';
+import { evaluate } from '../../../src/lib/engine/solver/evaluate.ts';
+import { brokenLimit } from '../../../src/lib/engine/solver/limits.ts';
 
 const eighth = { D: 1 / 8, head: 'protruding', rows: 2, pitch: 0.75 };
 

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { piecesPerSheet } from '../../../src/lib/engine/methods/pieces-per-sheet.ts';
-import { brokenLimit, evaluate } from '../../../src/lib/engine/solver/evaluate.ts';
+import { evaluate } from '../../../src/lib/engine/solver/evaluate.ts';
+import { brokenLimit } from '../../../src/lib/engine/solver/limits.ts';
 
 /*
  * The examples were computed with an exact program for cuts from edge to edge. This method lays

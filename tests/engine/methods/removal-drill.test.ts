@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { removalDrill } from '../../../src/lib/engine/methods/removal-drill.ts';
-import { brokenLimit, evaluate } from '../../../src/lib/engine/solver/evaluate.ts';
+import { evaluate } from '../../../src/lib/engine/solver/evaluate.ts';
+import { brokenLimit } from '../../../src/lib/engine/solver/limits.ts';
 
 test('rule application, FAA-H-8083-31B p. 4-46, Fig. 4-98: a 3/16 rivet takes a 5/32 drill', () => {
 	expect(evaluate(removalDrill, { D: 3 / 16, layers: [0.04, 0.04] }).drill).toBe(5 / 32);

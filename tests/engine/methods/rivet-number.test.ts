@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { rivetNumber } from '../../../src/lib/engine/methods/rivet-number.ts';
 import { normalPartNumber } from '../../../src/lib/engine/quantity/part-number.ts';
-import { brokenLimit, evaluate } from '../../../src/lib/engine/solver/evaluate.ts';
+import { evaluate } from '../../../src/lib/engine/solver/evaluate.ts';
+import { brokenLimit } from '../../../src/lib/engine/solver/limits.ts';
 
 const rows = [
 	{

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { sightLine } from '../../../src/lib/engine/methods/sight-line.ts';
-import { brokenLimit, evaluate } from '../../../src/lib/engine/solver/evaluate.ts';
+import { evaluate } from '../../../src/lib/engine/solver/evaluate.ts';
+import { brokenLimit } from '../../../src/lib/engine/solver/limits.ts';
 import { centreAlongLeg } from './bend-by-coordinates.ts';
 
 const flange = { leg: 1, R: 0.16, T: 0.04, angle: 90 };

@@ -31,7 +31,9 @@ function shown(
 }
 
 function said({ skill, result, slip }: SkillEvidence): string {
-	const step = skill.replace('rivet-length/', '');
+	const [step] = Object.entries(rivetLength.steps).find(([, one]) => one.skill === skill) ?? [
+		skill
+	];
 	return slip === undefined ? `${step}: ${result}` : `${step}: ${result} (${slip})`;
 }
 
@@ -203,8 +205,9 @@ function slipsCharged(task: Task): number {
 		if (verdict.cause.slips.join() !== id) return false;
 		const found = evidenceOf(task, { verdicts, opened: [], byStep: false, charged: [] });
 		const wrong = found.filter(({ result }) => result === 'wrong');
-		const skill = `${method.id}/${method.slips[id]?.step}`;
-		expect(wrong, `${task.number} ${id}`).toEqual([{ skill, result: 'wrong', slip: id }]);
+		const skill = method.steps[method.slips[id]?.step ?? '']?.skill;
+		const slip = method.slips[id]?.id;
+		expect(wrong, `${task.number} ${id}`).toEqual([{ skill, result: 'wrong', slip }]);
 		return true;
 	});
 	return named.length;

@@ -79,7 +79,7 @@ describe('the evidence', () => {
 			const shown = evidenceIn(question, question.right);
 			expect(shown.every(({ result, slip }) => result === 'right' && !slip)).toBe(true);
 			const { method } = question.task.family;
-			expect(shown.map(({ skill }) => skill)).toContain(`${method.id}/${question.key}`);
+			expect(shown.map(({ skill }) => skill)).toContain(method.steps[question.key]?.skill);
 		}
 	});
 
@@ -91,10 +91,13 @@ describe('the evidence', () => {
 				const wrong = evidenceIn(question, place).filter(({ result }) => result === 'wrong');
 				if (cause?.kind === 'slip') {
 					const charged = wrong.map(({ skill, slip }) => `${skill} ${slip}`).sort();
-					const expected = cause.slips.map((id) => `${method.id}/${method.slips[id]?.step} ${id}`);
+					const expected = cause.slips.map((id) => {
+						const slip = method.slips[id];
+						return `${method.steps[slip?.step ?? '']?.skill} ${slip?.id}`;
+					});
 					expect(charged).toEqual(expected.sort());
 				} else {
-					expect(wrong).toEqual([{ skill: `${method.id}/${question.key}`, result: 'wrong' }]);
+					expect(wrong).toEqual([{ skill: method.steps[question.key]?.skill, result: 'wrong' }]);
 				}
 			}
 		}
@@ -108,10 +111,10 @@ describe('the evidence', () => {
 			.map(made)
 			.find(({ options }) => options.some(isHalf)) as Question;
 		expect(evidenceIn(question, question.options.findIndex(isHalf))).toEqual([
-			{ skill: 'rivet-length/grip', result: 'right' },
-			{ skill: 'rivet-length/shank', result: 'wrong', slip: 'halfD' },
+			{ skill: 'piece/grip', result: 'right' },
+			{ skill: 'piece/shank', result: 'wrong', slip: 'halfD' },
 			{ skill: 'rivet-length/needed', result: 'right' },
-			{ skill: 'rivet-length/length', result: 'right' }
+			{ skill: 'piece/stocked-length', result: 'right' }
 		]);
 	});
 });
@@ -139,8 +142,8 @@ describe('the result', () => {
 		expect(topics.map(({ topic }) => topic)).toEqual([
 			'rivets',
 			'layout',
-			'bends',
 			'cutting',
+			'bends',
 			'holes'
 		]);
 		expect(topics.reduce((sum, { right }) => sum + right, 0)).toBe(all.right);

@@ -1,19 +1,18 @@
 import { describe, expect, test } from 'vitest';
 import { compileMethod } from '../../../src/lib/engine/solver/compile.ts';
+import { angle, length, lengths, words } from '../../../src/lib/engine/solver/given.ts';
 import {
-	angle,
-	length,
-	lengths,
-	limit,
+	atLeast,
+	type LimitText,
 	method,
 	slip,
-	step,
-	words
-} from '../../../src/lib/engine/solver/method.ts';
+	type SlipText,
+	step
+} from '../../../src/lib/engine/solver/write.ts';
 import { functions } from '../../../src/lib/engine/trade/functions.ts';
 
 /** A method of one step, with the givens that formulas here may name. */
-function oneStep(formula: string) {
+function oneStep(formula: string, slips: Record<string, SlipText> = {}, limits: LimitText[] = []) {
 	return method({
 		id: 'trial',
 		title: 'Trial',
@@ -23,8 +22,8 @@ function oneStep(formula: string) {
 			layers: lengths('Layers'),
 			alloy: words('Alloy')
 		},
-		steps: { result: step(formula, 'Result') },
-		slips: {}
+		steps: { result: step(formula, 'Result', { slips }) },
+		limits
 	});
 }
 
@@ -63,6 +62,10 @@ describe('a formula that cannot be right fails the build', () => {
 		'D.value',
 		'D > 1 in',
 		'D ? D : D',
+		'D > 1 in ? D : N',
+		'D > N ? D : D',
+		'alloy > "x" ? D : D',
+		'right.D',
 		'D; D',
 		'D in mm',
 		'D!',
@@ -71,20 +74,21 @@ describe('a formula that cannot be right fails the build', () => {
 		expect(() => compiled(formula)).toThrow('trial.result: ');
 	});
 
-	test('a slip must sit in a step of the method and give the same kind of value', () => {
-		const trial = (at: 'result', formula: string) =>
-			method({ ...oneStep('2 * D'), slips: { wrong: slip(at, formula, 'Wrong.') } });
-		expect(() => compileMethod(trial('result', '3 * D'), functions)).not.toThrow();
-		expect(() => compileMethod(trial('result', 'N'), functions)).toThrow('same kind of value');
-		expect(() => compileMethod(trial('result', 'layers'), functions)).toThrow('same kind of value');
-		expect(() => compileMethod(trial('other' as 'result', 'D'), functions)).toThrow(
-			'no step other'
+	test('a slip must give the same kind of value as its step', () => {
+		const trial = (formula: string) => oneStep('2 * D', { wrong: slip(formula, 'Wrong.') });
+		expect(() => compileMethod(trial('3 * D'), functions)).not.toThrow();
+		expect(() => compileMethod(trial('N'), functions)).toThrow(
+			'trial.wrong: a slip must give the same kind'
 		);
+		expect(() => compileMethod(trial('layers'), functions)).toThrow('same kind of value');
 	});
 
-	test('a limit is read as well', () => {
-		const trial = method({ ...oneStep('2 * D'), limits: [limit('D - N', 'No.')] });
-		expect(() => compileMethod(trial, functions)).toThrow('trial limit 1');
+	test('a limit compares values of one kind', () => {
+		const trial = (bound: string) => oneStep('2 * D', {}, [atLeast('D', bound, 'No.')]);
+		expect(() => compileMethod(trial('1 in'), functions)).not.toThrow();
+		expect(() => compileMethod(trial('N'), functions)).toThrow(
+			'trial limit 1: D and N are of unlike kinds'
+		);
 	});
 });
 
@@ -98,14 +102,20 @@ describe('what a formula becomes', () => {
 		['D + 2 mm', '(v.D + (2 * (5/127)))'],
 		['-D + D', '((-v.D) + v.D)'],
 		['sum(layers)', 'f.sum.run(v.layers)'],
+		['D > 1 in ? D : 2 * D', '((v.D - 1 > 1e-9) ? v.D : (2 * v.D))'],
+		[
+			'alloy == "A" and not (D < 1 in) ? D : 0 * D',
+			'(((v.alloy === "A") && !((1 - v.D > 1e-9))) ? v.D : (0 * v.D))'
+		],
 		['layers', 'v.layers'],
 		['layers * 2', 'v.layers.map((_, i) => (v.layers[i] * 2))'],
 		['upTo(layers, D)', 'v.layers.map((_, i) => f.upTo.run(v.layers[i], v.D))']
 	])('%s', (formula, source) => {
-		expect(compiled(formula)).toContain(`run: (v) => ${source}, show:`);
+		expect(compiled(formula)).toContain(`run: (v, r) => ${source}, show:`);
 	});
 
 	test('lists and kinds are told', () => {
+		expect(compiled('D > 1 in ? alloy : "x"')).toContain("kind: 'text', list: false");
 		expect(compiled('layers')).toContain("kind: 'length', list: true");
 		expect(compiled('D / (1 in)')).toContain("kind: 'number', list: false");
 		expect(compiled('N')).toContain("kind: 'angle'");

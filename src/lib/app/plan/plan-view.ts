@@ -3,7 +3,6 @@ import type { Forecast } from '$lib/engine/schedule/forecast.ts';
 import type { Learning } from '$lib/engine/schedule/learning.ts';
 import { isMet } from '$lib/engine/schedule/memory.ts';
 import type { SkillId } from '$lib/engine/schedule/skill.ts';
-import { partsOf } from '$lib/engine/schedule/syllabus.ts';
 import type { GivenUp, StandRow, WeakStep } from '$lib/ui/plan/rows.ts';
 import type { Planner } from './planner.ts';
 import { leftIn, type Run } from '../practice/run.ts';
@@ -52,8 +51,12 @@ export function weakSteps(
 
 /** The kind of work a step belongs to, as the start page names it. */
 function workOf(planner: Planner, skill: SkillId): string {
-	const { method } = partsOf(skill);
-	return planner.families.find((family) => family.method.id === method)?.name ?? '';
+	const using = planner.families.filter(({ method }) =>
+		Object.values(method.steps).some((step) => step.skill === skill)
+	);
+	const [first, ...others] = using.map(({ name }) => name);
+	if (first === undefined) return '';
+	return others.length === 0 ? first : `${first} and ${others.length} more`;
 }
 
 /** What the time does not reach, by topic; labels that several steps share are said once. */

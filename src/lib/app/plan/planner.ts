@@ -11,7 +11,8 @@ import { type PlanInput, planRun } from '$lib/engine/schedule/plan.ts';
 import { mapPractice, type PracticeMap } from '$lib/engine/schedule/practice.ts';
 import { afterMiss, type Run as EngineRun, type RunItem } from '$lib/engine/schedule/run.ts';
 import type { SkillId, Syllabus } from '$lib/engine/schedule/skill.ts';
-import { partsOf, syllabusOf } from '$lib/engine/schedule/syllabus.ts';
+import { skillWords } from '$lib/engine/schedule/skill-words.ts';
+import { syllabusOf } from '$lib/engine/schedule/syllabus.ts';
 import { sayReason } from '$lib/ui/reason.ts';
 import { type Below, numberOf, type Planned, type Run, type RunTask } from '../practice/run.ts';
 
@@ -60,13 +61,9 @@ export async function loadPlanner(): Promise<Planner> {
 	const families = await loadFamilies();
 	const syllabus = syllabusOf(families);
 	const map = mapPractice(syllabus);
-	const byId = new Map(families.map((family) => [family.method.id, family.method]));
-	const label = (skill: SkillId) => {
-		const { method, step } = partsOf(skill);
-		return byId.get(method)?.steps[step]?.label ?? step;
-	};
-	const slipSays = (skill: SkillId, slip: string) =>
-		byId.get(partsOf(skill).method)?.slips[slip]?.says ?? '';
+	const words = skillWords(families.map(({ method }) => method));
+	const label = (skill: SkillId) => words.get(skill)?.label ?? skill.split('/').at(-1) ?? '';
+	const slipSays = (skill: SkillId, slip: string) => words.get(skill)?.slips.get(slip) ?? '';
 	return {
 		families,
 		syllabus,

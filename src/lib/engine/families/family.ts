@@ -2,6 +2,7 @@ import type { Drawing } from '../figures/drawing.ts';
 import type { Value } from '../quantity/kind.ts';
 import type { Values } from '../solver/compiled.ts';
 import type { GivenValues, Method } from '../solver/method.ts';
+import type { Seen } from '../solver/outcome.ts';
 import type { CautionId } from '../trade/cautions.ts';
 import type { Card } from './topics.ts';
 import type { Random } from './random.ts';
@@ -52,12 +53,29 @@ export interface EffectInput<M extends Method = Method> {
 	readonly entered: Value;
 }
 
+/** What the method shows of an answer, for the drawing of it. */
+export interface SeenBy<M extends Method = Method> extends Seen {
+	readonly given: GivenValues<M>;
+	/** A number among the student's values and what shows them. */
+	readonly at: (key: string) => number;
+	/** A list among them. */
+	readonly list: (key: string) => readonly number[];
+	/** The same among the right values. */
+	readonly rightAt: (key: string) => number;
+	readonly rightList: (key: string) => readonly number[];
+}
+
 /** Turns one method into practice: what to draw, how to tell it, what to show. */
 export interface FamilyBody<M extends Method = Method> {
 	readonly method: M;
 	readonly draw: (random: Random, level: Level) => Draw<M>;
 	/** The drawing on the task, from the givens alone; it must not show what is asked. */
 	readonly figure: (given: GivenValues<M>, say: Say) => Drawing;
+	/**
+	 * The metal by an answer: drawn from what the method shows of it (`outcomes` there), with nothing
+	 * computed but places on paper. Null where nothing can be drawn.
+	 */
+	readonly metal?: (seen: SeenBy<M>, say: Say) => Drawing | null;
 	/** What an answer would do to the metal; null where nothing can be drawn for it. */
 	readonly effect?: (input: EffectInput<M>, say: Say) => Effect | null;
 }

@@ -1,4 +1,6 @@
 interface ImportMeta {
 	/** Vite's: a loader for every file that fits the pattern, by path. */
-	glob<Module>(pattern: string | readonly string[]): Readonly<Record<string, () => Promise<Module>>>;
+	glob<Module>(
+		pattern: string | readonly string[]
+	): Readonly<Record<string, () => Promise<Module>>>;
 }

@@ -39,6 +39,8 @@ export function workArithmetic(
 function readChoice(text: string, choices: readonly string[]): Reading {
 	const typed = text.trim().toLowerCase();
 	if (typed === '') return { state: 'empty' };
+	const exact = choices.find((choice) => choice.toLowerCase() === typed);
+	if (exact !== undefined) return { state: 'read', value: exact, said: exact, grain: 0 };
 	const begun = choices.filter((choice) => choice.toLowerCase().startsWith(typed));
 	const [only] = begun;
 	if (only === undefined || begun.length > 1) {

@@ -72,7 +72,12 @@ function slipIds({ task }: Question): string[] {
 
 function oneSlip(question: Question): Cause | null {
 	const { slips } = question.task.method;
-	const hits = slipIds(question).filter((id) => leadsHere(question, made([id], question)));
+	const steps = Object.keys(question.task.method.steps);
+	const place = (id: string) => steps.indexOf(slips[id]?.step ?? '');
+	// What was done last is the likelier one to have been done wrong.
+	const hits = slipIds(question)
+		.filter((id) => leadsHere(question, made([id], question)))
+		.sort((one, other) => place(other) - place(one));
 	const [first] = hits;
 	if (first === undefined) return null;
 	const elsewhere = hits.find((id) => slips[id]?.step !== slips[first]?.step);

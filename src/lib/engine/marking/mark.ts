@@ -4,7 +4,6 @@ import { shopRounded, toleranceAt } from '../solver/tolerance.ts';
 import type { Value } from '../quantity/kind.ts';
 import type { Values } from '../solver/compiled.ts';
 import { evaluate } from '../solver/evaluate.ts';
-import { isLike } from '../solver/outcome.ts';
 import { TradeError } from '../solver/trade-function.ts';
 import { diagnose } from './diagnose.ts';
 import { accepts, plainValue } from './match.ts';
@@ -25,8 +24,7 @@ export function mark(task: Task, entries: Readonly<Record<string, Entry>>): Verd
 		const verdict = markOne(task, key, entry, put);
 		verdicts[key] = verdict;
 		const value = plainValue(entry);
-		// A list of another length cannot be worked on with; it is charged where it stands.
-		const workable = isLike(value, task.right[key]);
+		const workable = typeof value === typeof task.right[key];
 		if (workable && (verdict.kind === 'rework' || verdict.carried)) put[key] = value;
 	}
 	return verdicts;

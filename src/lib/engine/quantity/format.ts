@@ -17,6 +17,7 @@ const written: Readonly<Record<Style, readonly [Kind, least: number, most: numbe
 	drill: ['length', 3, 4],
 	count: ['number', 0, 4],
 	factor: ['number', 0, 5],
+	hundredth: ['number', 0, 2],
 	degrees: ['angle', 0, 2],
 	pounds: ['weight', 0, 4],
 	words: ['text', 0, 5]

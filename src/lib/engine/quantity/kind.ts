@@ -27,6 +27,7 @@ export type LengthUnit = 'in' | 'mm';
  * - `drill`: the drill's name and its size: No. 30 (0.1285 in)
  * - `count`: a whole number
  * - `factor`: a number without unit, up to five places
+ * - `hundredth`: a number to two places at most, for what is only told: 1.35
  * - `degrees`, `pounds`: with their unit
  * - `words`: text as it stands
  */
@@ -38,6 +39,7 @@ export type Style =
 	| 'drill'
 	| 'count'
 	| 'factor'
+	| 'hundredth'
 	| 'degrees'
 	| 'pounds'
 	| 'words';

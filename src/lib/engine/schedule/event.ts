@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import type { Evidence } from './memory.ts';
+import { currentSkill, currentSlip } from './old-skills.ts';
 
 /** Longest event, in characters of its JSON. */
 export const maxEventLength = 20_000;
@@ -115,7 +116,18 @@ function isNewer(raw: unknown): boolean {
 export function knownEvent(event: unknown): KnownEvent | undefined {
 	if (!v.is(typedSchema, event) || !isKnownType(event.type)) return undefined;
 	const schema: v.GenericSchema<KnownEvent> = knownSchemas[event.type];
-	return v.is(schema, event) ? event : undefined;
+	if (!v.is(schema, event)) return undefined;
+	return event.type === 'attempt' ? withCurrentSkills(event) : event;
+}
+
+/** What an attempt shows, under the ids that skills and slips go by now. */
+function withCurrentSkills(event: Attempt): Attempt {
+	const skills = event.skills.map(({ skill, result, slip }) => ({
+		skill: currentSkill(skill),
+		result,
+		...(slip === undefined ? {} : { slip: currentSlip(skill, slip) })
+	}));
+	return { ...event, skills };
 }
 
 const typedSchema = v.looseObject({ type: v.string() });

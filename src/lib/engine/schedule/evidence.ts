@@ -63,7 +63,8 @@ function shownBy(task: Task, key: string, verdict: Verdict, notes: CheckNotes): 
 	const slips = slipsAt(task, verdict.cause, notes.verdicts);
 	// Step by step, the slip may sit in a step that was left empty.
 	return [...new Set([...leading, ...slips.keys()])].map((step) => {
-		if (slips.has(step)) return [step, 'wrong', slips.get(step)];
+		const slip = slips.get(step);
+		if (slip !== undefined) return [step, 'wrong', task.method.slips[slip]?.id];
 		return step === key && slips.size === 0 ? [step, 'wrong'] : right(step);
 	});
 }

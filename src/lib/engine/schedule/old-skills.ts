@@ -7,10 +7,37 @@ import type { SkillId } from './skill.ts';
  */
 
 /** New id of a skill by its old one, written `method/step`; several old ones may become one. */
-export const oldSkills: Readonly<Record<SkillId, SkillId>> = {};
+export const oldSkills: Readonly<Record<SkillId, SkillId>> = {
+	'rivet-length/grip': 'piece/grip',
+	'removal-drill/grip': 'piece/grip',
+	'rivet-length/shank': 'piece/shank',
+	'rivet-length/length': 'piece/stocked-length',
+	'rivet-diameter/threeT': 'piece/three-t',
+	'rivet-diameter-from-stack/threeT': 'piece/three-t',
+	'rivet-diameter/diameter': 'piece/stocked-diameter',
+	'rivet-diameter-from-stack/diameter': 'piece/stocked-diameter',
+	'edge-distance/factor': 'piece/edge-factor',
+	'lap-width/factor': 'piece/edge-factor',
+	'edge-distance/least': 'piece/least-edge',
+	'lap-width/edge': 'piece/least-edge',
+	'setback/K': 'piece/setback-k',
+	'setback-from-legs/K': 'piece/setback-k',
+	'sight-line/K': 'piece/setback-k',
+	'developed-width/K': 'piece/setback-k',
+	'setback/setback': 'piece/setback',
+	'setback-from-legs/setback': 'piece/setback',
+	'sight-line/setback': 'piece/setback',
+	'developed-width/setbacks': 'piece/setback',
+	'sight-line/tangentLine': 'piece/flat',
+	'developed-width/flats': 'piece/flat',
+	'developed-width/allowances': 'piece/allowance'
+};
 
 /** New id of a slip by the old id of its skill and then its own old id. */
-export const oldSlips: Readonly<Record<SkillId, Readonly<Record<string, string>>>> = {};
+export const oldSlips: Readonly<Record<SkillId, Readonly<Record<string, string>>>> = {
+	'developed-width/K': { legsAngle: 'legs' },
+	'sight-line/tangentLine': { noSetback: 'moldLines' }
+};
 
 /** The id that a skill of a record goes by now. */
 export function currentSkill(skill: SkillId): SkillId {

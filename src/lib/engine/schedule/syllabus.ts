@@ -34,7 +34,8 @@ export function syllabusOf(families: readonly Family[]): Syllabus {
 				const before = skills.get(id);
 				if (!exercised.has(id)) continue;
 				if (!before) skills.set(id, { id, topic: family.topic, needs });
-				else skills.set(id, { ...before, needs: before.needs.filter((one) => needs.includes(one)) });
+				else
+					skills.set(id, { ...before, needs: before.needs.filter((one) => needs.includes(one)) });
 			}
 		}
 	}

@@ -75,7 +75,7 @@ class Whole {
 			title,
 			given: this.#given,
 			steps: this.#steps,
-			slips: named(this.#slips.map((slip) => [slip.id, slip])),
+			slips: named(this.#slips),
 			limits: this.#limits,
 			outcomes: this.#outcomes,
 			inverses: {}

@@ -114,11 +114,3 @@ function needsOf({ shows, cases }: CompiledOutcome, told: Outcome): Record<strin
 export function slotsIn(says: string): string[] {
 	return [...says.matchAll(/\{([\w.]+)\}/g)].map(([, name = '']) => name);
 }
-
-/** Whether an answer can stand where the right one stands: a list of the same length. */
-export function isLike(answer: Value, right: Value | undefined): boolean {
-	if (typeof answer === 'object' && typeof right === 'object') {
-		return answer.length === right.length;
-	}
-	return typeof answer === typeof right;
-}

@@ -90,7 +90,7 @@ export function use(
 	return { of, names, notes };
 }
 
-type LimitText = Omit<Limit, 'from'>;
+export type LimitText = Omit<Limit, 'from'>;
 
 /** `value` must not come out under `bound`. */
 export function atLeast(
@@ -153,7 +153,7 @@ export function method<
 	const { id, title, given, limits = [], outcomes = [], inverses = {} } = parts;
 	const scope = new Set(Object.keys(given));
 	const steps: Record<string, Step> = {};
-	const slips: [string, Slip][] = [];
+	const slips: Slip[] = [];
 	for (const [key, written] of Object.entries<Written>(parts.steps)) {
 		const [laid, own] = laidOut(id, key, written, scope);
 		steps[key] = laid;
@@ -181,7 +181,7 @@ function laidOut(
 	key: string,
 	written: Written,
 	scope: ReadonlySet<string>
-): [Step, [string, Slip][]] {
+): [Step, Slip[]] {
 	if ('formula' in written) {
 		const { slips, ...notes } = written;
 		const from = origin(id, key);
@@ -211,15 +211,22 @@ function slipsAt(
 	step: string,
 	texts: Readonly<Record<string, SlipText>>,
 	fromAt: (id: string) => Origin
-): [string, Slip][] {
-	return Object.entries(texts).map(([id, text]) => [id, { step, ...text, id, from: fromAt(id) }]);
+): Slip[] {
+	return Object.entries(texts).map(([id, text]) => ({ step, ...text, id, from: fromAt(id) }));
 }
 
-/** Slips by id; where steps have slips of one id, each has its step's key in front. */
-export function named(slips: readonly (readonly [string, Slip])[]): Record<string, Slip> {
-	const times = (id: string) => slips.filter(([other]) => other === id).length;
+/**
+ * Slips by id. Where several steps have a slip of one id, it belongs to the step that the method
+ * wrote itself, if there is one; the others have their step's key in front.
+ */
+export function named(slips: readonly Slip[]): Record<string, Slip> {
 	return Object.fromEntries(
-		slips.map(([id, one]) => [times(id) > 1 ? `${one.step}.${one.id}` : id, one])
+		slips.map((one) => {
+			const alike = slips.filter(({ id }) => id === one.id);
+			const own = alike.filter(({ from }) => !from.unit.startsWith('piece/'));
+			const first = own.length > 0 ? own : alike;
+			return [first.length === 1 && first[0] === one ? one.id : `${one.step}.${one.id}`, one];
+		})
 	);
 }
 

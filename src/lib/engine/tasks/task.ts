@@ -79,7 +79,8 @@ function timesIn(faults: readonly string[], fault: string): number {
 function sound(parts: Parts): Task | string {
 	const { method, drawn } = parts;
 	const stray = drawn.asked.find((key) => !Object.hasOwn(method.steps, key));
-	if (stray !== undefined) throw new Error(`${parts.family.id} asks for ${stray}, which is no step of ${method.id}`);
+	if (stray !== undefined)
+		throw new Error(`${parts.family.id} asks for ${stray}, which is no step of ${method.id}`);
 	let right: Values;
 	try {
 		right = evaluate(method, drawn.given);

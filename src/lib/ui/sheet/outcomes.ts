@@ -1,8 +1,8 @@
 import type { Outcome } from '$lib/engine/families/family.ts';
+import { effectOf } from '$lib/engine/tasks/effect.ts';
 import type { Task } from '$lib/engine/tasks/task.ts';
 import { plainValue } from '$lib/engine/marking/match.ts';
 import type { LengthUnit } from '$lib/engine/quantity/kind.ts';
-import { textAt } from '$lib/engine/solver/show.ts';
 import type { Check } from './task-work.svelte.ts';
 
 /**
@@ -15,17 +15,12 @@ export function outcomesOf(
 	units: LengthUnit,
 	known: boolean
 ): { heading: string; outcome: Outcome }[] {
-	const { effect, method } = task.family;
-	if (!effect) return [];
 	const keys = Object.keys(check.verdicts);
 	const off = keys.filter((key) => check.verdicts[key]?.kind === 'rework');
 	for (const key of off.length > 0 ? off : keys) {
 		const entry = check.entries[key];
 		if (!entry) continue;
-		const { given } = task.drawn;
-		const say = (at: string, value: Parameters<typeof textAt>[2]) =>
-			textAt(method, at, value, units);
-		const shown = effect({ given, right: task.right, key, entered: plainValue(entry) }, say);
+		const shown = effectOf(task, key, plainValue(entry), units);
 		if (!shown) continue;
 		if (off.length === 0) return [{ heading: 'On the metal', outcome: shown.right }];
 		const yours = { heading: 'Your number on the metal', outcome: shown.entered };

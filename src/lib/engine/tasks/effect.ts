@@ -1,0 +1,55 @@
+import type { Effect, Outcome, SeenBy } from '../families/family.ts';
+import type { LengthUnit, Value } from '../quantity/kind.ts';
+import type { Values } from '../solver/compiled.ts';
+import { type Seen, seenAt } from '../solver/outcome.ts';
+import { textAt } from '../solver/show.ts';
+import type { Task } from './task.ts';
+
+/**
+ * What an answer to a step does to the metal, and what the right one does; null where the method
+ * or the family shows nothing for it.
+ *
+ * @param entered the answer, in base units
+ */
+export function effectOf(
+	task: Task,
+	key: string,
+	entered: Value,
+	units: LengthUnit = 'in'
+): Effect | null {
+	const { method, drawn, right, family } = task;
+	const say = (at: string, value: Value) => textAt(method, at, value, units);
+	if (!family.metal)
+		return family.effect?.({ given: drawn.given, right, key, entered }, say) ?? null;
+	const outcome = (value: Value | undefined): Outcome | null => {
+		const seen = value === undefined ? null : seenAt(method, drawn.given, right, key, value, units);
+		const drawing = seen && family.metal?.(seenBy(seen, drawn.given), say);
+		return seen && drawing ? { drawing, says: seen.says } : null;
+	};
+	const [wrong, good] = [outcome(entered), outcome(right[key])];
+	return wrong && good ? { entered: wrong, right: good } : null;
+}
+
+function seenBy(seen: Seen, given: Values): SeenBy {
+	const shown = { ...seen.values, ...seen.shows, entered: seen.entered };
+	return {
+		...seen,
+		given,
+		at: (key) => numberIn(shown, key),
+		list: (key) => listIn(shown, key),
+		rightAt: (key) => numberIn(seen.right, key),
+		rightList: (key) => listIn(seen.right, key)
+	};
+}
+
+function numberIn(values: Values, key: string): number {
+	const value = values[key];
+	if (typeof value === 'number') return value;
+	throw new Error(`${key} is no number that the method shows`);
+}
+
+function listIn(values: Values, key: string): readonly number[] {
+	const value = values[key];
+	if (typeof value === 'object') return value;
+	throw new Error(`${key} is no list that the method shows`);
+}
