@@ -27,7 +27,8 @@ describe('a job of five methods', () => {
 			kind: 'rework',
 			cause: { kind: 'slip', slips: ['twoT'] }
 		});
-		for (const key of ['diameter', 'length', 'final', 'preferred']) expect(verdicts[key], key).toEqual(carried);
+		for (const key of ['diameter', 'length', 'final', 'preferred'])
+			expect(verdicts[key], key).toEqual(carried);
 		// As many spaces as with the right diameter.
 		expect(verdicts.count?.kind).toBe('accept');
 		expect(verdicts.pitch).toEqual(carried);
