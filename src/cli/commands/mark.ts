@@ -55,7 +55,7 @@ export async function markTask(args: readonly string[]): Promise<Answer> {
 }
 
 async function readOne(task: Task, key: string, entry: string): Promise<Typed> {
-	const { method } = task.family;
+	const { method } = task;
 	if (!Object.hasOwn(method.steps, key) || !method.steps[key]?.tolerance) {
 		throw new UsageError(
 			`This task has no step ${echoed(key)}; it asks ${task.drawn.asked.join(', ')}.`

@@ -16,8 +16,7 @@ export async function showTask(
 		throw new UsageError('Give one task number, such as RL2-7Q4K-13.');
 	}
 	const task = await taskFromNumber(number);
-	const { family, drawn, id } = task;
-	const { method } = family;
+	const { family, method, drawn, id } = task;
 	const rows = givenRows(task, 'in');
 	const asked = drawn.asked.map((key) => ({
 		key,

@@ -50,6 +50,15 @@ export const sightLine = method({
 			}
 		})
 	},
+	inverses: {
+		leg: {
+			from: 'tangentLine',
+			between: [0, 200],
+			label: 'Leg under the nose, to the mold line',
+			rule: 'bend.flat',
+			tolerance: finerThanRule
+		}
+	},
 	limits: [
 		atLeast(
 			'tangentLine',

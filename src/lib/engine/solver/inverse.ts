@@ -1,4 +1,4 @@
-import { bisect } from 'fmin';
+import { bisect } from 'fmin/src/bisect.js';
 import type { Value } from '../quantity/kind.ts';
 import {
 	compiledOf,

@@ -4,7 +4,7 @@ import type { Task } from './task.ts';
 
 /** The givens of a task as they are told: label and value, a list one row a member. */
 export function givenRows(task: Task, units: LengthUnit): (readonly [string, string])[] {
-	const { method } = task.family;
+	const { method } = task;
 	const { given, labels = {}, told = [] } = task.drawn;
 	const rows = Object.entries(given).flatMap(([key, value]): (readonly [string, string])[] => {
 		const label = labels[key] ?? method.given[key]?.label ?? key;

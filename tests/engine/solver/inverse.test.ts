@@ -1,0 +1,97 @@
+import { describe, expect, test } from 'vitest';
+import { sightLine } from '../../../src/lib/engine/methods/sight-line.ts';
+import { evaluate, withSlip } from '../../../src/lib/engine/solver/evaluate.ts';
+import { count, length } from '../../../src/lib/engine/solver/given.ts';
+import { inverseOf } from '../../../src/lib/engine/solver/inverse.ts';
+import { showStep } from '../../../src/lib/engine/solver/show.ts';
+import { method, slip, step } from '../../../src/lib/engine/solver/write.ts';
+import { finerThanRule, thousandths } from '../../../src/lib/engine/trade/tolerances.ts';
+import { compiledHere } from './compile-here.ts';
+
+const leg = inverseOf(sightLine, 'leg');
+const given = { R: 0.16, T: 0.04, angle: 90, tangentLine: 0.8 };
+
+describe('a given asked for from a step', () => {
+	test('is what leads to the step', () => {
+		expect(Object.keys(leg.given)).toEqual(['R', 'T', 'angle', 'tangentLine']);
+		expect(Object.keys(leg.steps)).toEqual(['K', 'setback', 'leg']);
+		const values = evaluate(leg, given);
+		expect(values.leg).toBeCloseTo(1, 9);
+		const back = evaluate(sightLine, { R: 0.16, T: 0.04, angle: 90, leg: Number(values.leg) });
+		expect(back.tangentLine).toBeCloseTo(0.8, 9);
+	});
+
+	test('a slip leads to what somebody who makes it would find', () => {
+		const right = evaluate(leg, given);
+		// Setback not added back: the flat taken for the leg; added the wrong way; T left out.
+		expect(withSlip(leg, right, 'moldLines').leg).toBeCloseTo(0.8, 9);
+		expect(withSlip(leg, right, 'added').leg).toBeCloseTo(0.6, 9);
+		expect(withSlip(leg, right, 'noT').leg).toBeCloseTo(0.96, 9);
+		expect(leg.slips.noT?.step).toBe('setback');
+		expect(leg.slips.added?.step).toBe('leg');
+	});
+
+	test('is shown as the step that it leads to', () => {
+		const text = showStep(leg, 'leg', evaluate(leg, given))
+			.numbers.join()
+			.replace(/<[^>]*>/g, '');
+		expect(text).toBe('1−0.200=0.800');
+	});
+
+	test('is one method, asked for as often as one likes', () => {
+		expect(inverseOf(sightLine, 'leg')).toBe(leg);
+		expect(() => inverseOf(sightLine, 'R')).toThrow('sight-line does not say how to find R');
+	});
+
+	test('says so when nothing leads there', () => {
+		expect(() => evaluate(leg, { ...given, tangentLine: 1e6 })).toThrow('No leg leads to that');
+	});
+});
+
+test('a closed form is another method', () => {
+	const pitchFromCount = compiledHere(
+		method({
+			id: 'pitch-from-count',
+			title: 'Pitch from a count',
+			given: { run: length('Run'), count: count('Rivets') },
+			steps: {
+				pitch: step('run / (count - 1)', 'Pitch', {
+					tolerance: thousandths,
+					slips: { byRivets: slip('run / count', 'Divided by the rivets.') }
+				})
+			}
+		})
+	);
+	const row = compiledHere(
+		method({
+			id: 'row',
+			title: 'Row',
+			given: { run: length('Run'), pitch: length('Pitch') },
+			steps: { count: step('upTo(run / pitch, 1) + 1', 'Rivets') },
+			inverses: { pitch: { by: pitchFromCount } }
+		})
+	);
+	expect(inverseOf(row, 'pitch')).toBe(pitchFromCount);
+	expect(evaluate(inverseOf(row, 'pitch'), { run: 11, count: 12 }).pitch).toBe(1);
+});
+
+test('a root between bounds, where no closed form is written', () => {
+	const cube = compiledHere(
+		method({
+			id: 'cube',
+			title: 'Cube',
+			given: { side: length('Side') },
+			steps: { volume: step('side^3 / (1 in)^2', 'Volume for an inch of height') },
+			inverses: {
+				side: {
+					from: 'volume',
+					between: [0, 100],
+					label: 'Side',
+					rule: null,
+					tolerance: finerThanRule
+				}
+			}
+		})
+	);
+	expect(evaluate(inverseOf(cube, 'side'), { volume: 27 }).side).toBeCloseTo(3, 9);
+});
