@@ -10,6 +10,6 @@ export const rules: Rules = Object.assign({}, ...Object.values(topics));
 
 export function ruleById(id: string): Rule {
 	const rule = Object.hasOwn(rules, id) ? rules[id] : undefined;
-	if (!rule) throw new Error(`unknown rule: ${id}`);
+	if (!rule) throw new Error(`no rule is called ${id}: write it in trade/rules/`);
 	return rule;
 }
