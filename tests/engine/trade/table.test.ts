@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { chartExcerpt } from '../../../src/lib/engine/figures/parts/chart-excerpt.ts';
 import { compileMethod } from '../../../src/lib/engine/solver/compile.ts';
-import { length, method, slip, step, words } from '../../../src/lib/engine/solver/method.ts';
+import { length, words } from '../../../src/lib/engine/solver/given.ts';
 import { TradeError } from '../../../src/lib/engine/solver/trade-function.ts';
+import { method, step } from '../../../src/lib/engine/solver/write.ts';
 import { source } from '../../../src/lib/engine/trade/source.ts';
 import { byLength, byName } from '../../../src/lib/engine/trade/table/axis.ts';
 import { excerpt } from '../../../src/lib/engine/trade/table/excerpt.ts';
@@ -249,11 +250,7 @@ describe('the eye that slips', () => {
 			id: 'trial',
 			title: 'Trial',
 			given: { gap: length('Gap'), steel: words('Steel') },
-			steps: { shim: step('shim(gap, steel)', 'Shim') },
-			slips: {
-				rowUp: slip('shim', slips.rowUp.formula, slips.rowUp.says),
-				slope: slip('shim', slips.slope.formula, slips.slope.says)
-			}
+			steps: { shim: step('shim(gap, steel)', 'Shim', { slips }) }
 		});
 		const functions = {
 			shim,

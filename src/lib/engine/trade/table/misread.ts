@@ -1,11 +1,6 @@
+import type { SlipText } from '../../solver/write.ts';
 import type { LookUp, Misreading } from './look-up.ts';
 import { capital } from './reading.ts';
-
-/** A slip of a step: the formula that is worked instead, and the sentence about it. */
-export interface MisreadSlip {
-	readonly formula: string;
-	readonly says: string;
-}
 
 /** The name that formulas call a misread look-up by: `finalDrill`, `above` → `finalDrillAbove`. */
 export function misreadName(lookUp: string, misreading: Misreading): string {
@@ -20,7 +15,7 @@ export function misread<const I extends string>(
 	lookUp: LookUp,
 	given: string,
 	ids: Readonly<Record<I, Misreading>>
-): Readonly<Record<I, MisreadSlip>> {
+): Readonly<Record<I, SlipText>> {
 	const slips = Object.entries<Misreading>(ids).map(([id, misreading]) => {
 		if (!lookUp.misreadings[misreading]) {
 			throw new Error(`${id}: ${lookUp.table.id} cannot be misread ${misreading}`);
@@ -28,7 +23,7 @@ export function misread<const I extends string>(
 		const formula = `${misreadName(lookUp.name, misreading)}(${given})`;
 		return [id, { formula, says: sentence(lookUp, misreading) }];
 	});
-	return Object.fromEntries(slips) as Record<I, MisreadSlip>;
+	return Object.fromEntries(slips) as Record<I, SlipText>;
 }
 
 function sentence(lookUp: LookUp, misreading: Misreading): string {
