@@ -4,6 +4,12 @@ import { compileMethod, compilePiece, type Functions } from '../lib/engine/solve
 import type { Method } from '../lib/engine/solver/method.ts';
 import type { Piece } from '../lib/engine/solver/write.ts';
 
+/** What the build reads from `trade/functions.ts`. */
+interface Trade {
+	readonly functions: Functions;
+	readonly importing: (names: Iterable<string>, folder: string) => string;
+}
+
 const engine = resolve(import.meta.dirname, '../lib/engine');
 const methodFile = /\/engine\/methods\/(?:pieces\/)?[\w-]+\.ts$/;
 
@@ -13,22 +19,20 @@ const methodFile = /\/engine\/methods\/(?:pieces\/)?[\w-]+\.ts$/;
  * whose dimensions do not agree, fails the build.
  */
 export function compileMethods(): Plugin {
-	let functions: Promise<Functions> | undefined;
+	let trade: Promise<Trade> | undefined;
 	return {
 		name: 'compile-methods',
 		enforce: 'pre',
 		async transform(code, id) {
 			const path = id.split('?')[0] ?? id;
 			if (!methodFile.test(path)) return null;
-			functions ??= exportsOf(`${engine}/trade/functions.ts`).then(
-				(all) => all.functions as Functions
-			);
-			const [exported, known] = await Promise.all([exportsOf(path), functions]);
-			const added = Object.values(exported).flatMap((value) => compiledUnit(value, known));
+			trade ??= exportsOf<Trade>(`${engine}/trade/functions.ts`);
+			const [exported, { functions, importing }] = await Promise.all([exportsOf(path), trade]);
+			const added = Object.values(exported).flatMap((value) => compiledUnit(value, functions));
 			return {
 				code: [
 					`import { addCompiled } from '${engine}/solver/compiled.ts';`,
-					`import { functions as f } from '${engine}/trade/functions.ts';`,
+					importing(called(added), `${engine}/trade`),
 					code,
 					...added
 				].join('\n'),
@@ -38,9 +42,18 @@ export function compileMethods(): Plugin {
 	};
 }
 
-async function exportsOf(path: string): Promise<Record<string, unknown>> {
-	const { module } = await runnerImport<Record<string, unknown>>(path, { configFile: false });
+async function exportsOf<Module extends object = Record<string, unknown>>(
+	path: string
+): Promise<Module> {
+	const { module } = await runnerImport<Module>(path, { configFile: false });
 	return module;
+}
+
+/** Names of the trade functions that compiled formulas call. */
+function called(compiled: readonly string[]): string[] {
+	return compiled.flatMap((text) =>
+		[...text.matchAll(/\bf\.(\w+)\.run\(/g)].map(([, name = '']) => name)
+	);
 }
 
 /** The line that hands a method or a piece its compiled formulas; none for anything else. */

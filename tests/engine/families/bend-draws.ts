@@ -6,8 +6,8 @@ import { boundsOf } from '../../../src/lib/engine/figures/to-svg.ts';
 import type { Drawing } from '../../../src/lib/engine/figures/drawing.ts';
 import type { LengthUnit, Value } from '../../../src/lib/engine/quantity/kind.ts';
 import { textAt } from '../../../src/lib/engine/solver/show.ts';
-import { leastRadius } from '../../../src/lib/engine/trade/least-radius.ts';
 import { noseRadii, sheetThicknesses } from '../../../src/lib/engine/trade/stock.ts';
+import { minimumRadius } from '../../../src/lib/engine/trade/tables/least-radius.ts';
 
 /** 300 tasks of each level. */
 export function bendTasks(family: Family): Task[] {
@@ -23,7 +23,7 @@ export function expectStocked({ number, drawn }: Task): void {
 	expect(sheetThicknesses, number).toContain(T);
 	expect(noseRadii, number).toContain(R);
 	expect(Number(R) * 32, number).toBeGreaterThanOrEqual(
-		Math.round(leastRadius(alloy, Number(T)) * 32)
+		Math.round(minimumRadius.run(alloy, Number(T)) * 32)
 	);
 }
 

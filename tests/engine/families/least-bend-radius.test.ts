@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { rowOf, radiusRows } from '../../../src/lib/engine/trade/least-radius.ts';
+import { leastRadii } from '../../../src/lib/engine/trade/tables/least-radius.ts';
 import { bendTasks, expectDrawn, sayIn } from './bend-draws.ts';
 import { familyOf } from './family-of.ts';
 
@@ -16,7 +16,7 @@ test('the excerpt shows the wanted row with one above and one below, at no fixed
 	for (const task of tasks) {
 		const T = Number(task.drawn.given.T);
 		const say = sayIn(task, 'in');
-		const printed = radiusRows[rowOf(T)]?.[0] ?? NaN;
+		const printed = leastRadii.rows.keys[leastRadii.rows.placeOf(T)]?.[0] ?? NaN;
 		const figure = task.family.figure(task.drawn.given, say);
 		const sizes = figure.shapes.flatMap((shape) =>
 			shape.kind === 'text' && shape.tone === 'dim' && shape.text.startsWith('0.')

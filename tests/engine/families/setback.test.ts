@@ -1,8 +1,9 @@
 import { expect, test } from 'vitest';
-import { misprintedK } from '../../../src/lib/engine/trade/k-chart.ts';
+import { kChart } from '../../../src/lib/engine/trade/tables/k-chart.ts';
 import { bendTasks, expectDrawn, expectStocked, sayIn } from './bend-draws.ts';
 import { familyOf } from './family-of.ts';
 
+const misprintedK = new Set(kChart.suspect.map(({ row }) => row));
 const setbackTasks = await familyOf('setback');
 
 const tasks = bendTasks(setbackTasks);

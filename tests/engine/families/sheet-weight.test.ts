@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { densities } from '../../../src/lib/engine/trade/densities.ts';
 import { sheetThicknesses, stockSheets } from '../../../src/lib/engine/trade/stock.ts';
+import { densities, density } from '../../../src/lib/engine/trade/tables/densities.ts';
 import { allTasks, givenAt, manyTasks, slipsNamed } from './many-tasks.ts';
 import { familyOf } from './family-of.ts';
 
@@ -13,12 +13,12 @@ test('a density from memory always stands on the task', () => {
 	for (const { drawn } of allTasks(sheetWeightTasks)) {
 		const base = alloyOf(drawn.given).split('-')[0] ?? '';
 		alloys.add(base);
-		const { density, source } = densities[base] ?? { density: NaN, source: { standing: '' } };
+		const { standing } = densities.rowSources.get(base) ?? densities.source;
 		const told = drawn.told?.find(([label]) => label === 'Density')?.[1];
-		if (source.standing !== 'read') expect(told).toBeDefined();
-		if (told) expect(parseFloat(told)).toBe(density);
+		if (standing !== 'read') expect(told).toBeDefined();
+		if (told) expect(parseFloat(told)).toBe(density.run(base));
 	}
-	expect(alloys.size).toBe(Object.keys(densities).length);
+	expect(alloys.size).toBe(densities.rows.keys.length);
 });
 
 test('thicknesses are stocked, and at the first level the sheets', () => {

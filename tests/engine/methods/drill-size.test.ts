@@ -1,7 +1,6 @@
 import { expect, test } from 'vitest';
 import { drillSize } from '../../../src/lib/engine/methods/drill-size.ts';
 import { evaluate } from '../../../src/lib/engine/solver/evaluate.ts';
-import { nextLarger, nextSmaller } from '../../../src/lib/engine/trade/drill-chart.ts';
 
 /** Sizes printed elsewhere than in the drill chart of FAA-H-8083-31B, Fig. 4-47. */
 const rows = [
@@ -32,13 +31,6 @@ test('down the chart every drill is smaller, by 0.001 in or more', () => {
 	});
 });
 
-test('the rows next to each other', () => {
-	for (const drill of chart.slice(1, -1)) expect(nextLarger(nextSmaller(drill))).toBe(drill);
-	expect(nextSmaller('A')).toBe('No. 1');
-	expect(() => nextLarger('Z')).toThrow(/no row/);
-	expect(() => nextSmaller('No. 60')).toThrow(/no row/);
-});
-
 test('the next fraction drill up is the first 64th that is not smaller', () => {
 	for (const drill of chart) {
 		const { size, fraction } = evaluate(drillSize, { drill });
@@ -51,6 +43,8 @@ test('the next fraction drill up is the first 64th that is not smaller', () => {
 
 test('a name without a drill is refused in one sentence', () => {
 	for (const drill of ['No. 61', 'No. 0', 'AA', '']) {
-		expect(() => evaluate(drillSize, { drill })).toThrow(/^No drill is called.*\.$/);
+		expect(() => evaluate(drillSize, { drill })).toThrow(
+			/^The drill chart has no row for .*: write a number from No. 1 .*\.$/
+		);
 	}
 });

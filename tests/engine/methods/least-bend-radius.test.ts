@@ -1,9 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { leastBendRadius } from '../../../src/lib/engine/methods/least-bend-radius.ts';
 import { evaluate } from '../../../src/lib/engine/solver/evaluate.ts';
-import { radiusColumns, radiusRows } from '../../../src/lib/engine/trade/least-radius.ts';
 import { bendSheets } from '../../../src/lib/engine/trade/nose-bars.ts';
 import { noseRadii } from '../../../src/lib/engine/trade/stock.ts';
+import { leastRadii } from '../../../src/lib/engine/trade/tables/least-radius.ts';
+
+const thicknesses = leastRadii.rows.keys.flat();
+const alloys = leastRadii.columns.keys.flat();
 
 function radius(alloy: string, T: number): number {
 	return Number(evaluate(leastBendRadius, { alloy, T }, { values: { bar: 0 } }).radius);
@@ -56,19 +59,19 @@ describe('the chart', () => {
 	};
 
 	test.each(Object.entries(typedAgain))('column %s as typed a second time', (alloy, hundredths) => {
-		const column = radiusRows.map(([T = 0]) => Math.round(radius(alloy, T) * 100));
+		const column = thicknesses.map((T) => Math.round(radius(alloy, T) * 100));
 		expect(column.join(' ')).toBe(hundredths);
 	});
 
 	test('thicker sheet never takes a smaller radius', () => {
-		for (const alloy of radiusColumns.flat()) {
-			const column = radiusRows.map(([T = 0]) => radius(alloy, T));
+		for (const alloy of alloys) {
+			const column = thicknesses.map((T) => radius(alloy, T));
 			expect(column).toEqual([...column].sort((a, b) => a - b));
 		}
 	});
 
 	test('every printed radius is a 32nd cut or rounded to two places', () => {
-		for (const printed of radiusRows.flatMap((row) => row.slice(1))) {
+		for (const printed of leastRadii.cells.flat().map(Number)) {
 			const meant = Math.round(printed * 32) / 32;
 			expect(Math.abs(printed - meant)).toBeLessThan(0.0051);
 		}
@@ -81,8 +84,7 @@ describe('the chart', () => {
 		[0.081, 0.08],
 		[0.091, 0.09]
 	])('%d of the older gauge series reads in the row of %d', (older, printed) => {
-		for (const alloy of radiusColumns.flat())
-			expect(radius(alloy, older)).toBe(radius(alloy, printed));
+		for (const alloy of alloys) expect(radius(alloy, older)).toBe(radius(alloy, printed));
 	});
 
 	test('tempers of one column bend alike, and a small letter does no harm', () => {
@@ -108,8 +110,8 @@ describe('the chart', () => {
 
 describe('nose bars', () => {
 	test('the bar is the first that is not under the radius, found by trying each', () => {
-		for (const alloy of radiusColumns.flat()) {
-			for (const [T = 0] of radiusRows) {
+		for (const alloy of alloys) {
+			for (const T of thicknesses) {
 				const thirtySeconds = Math.round(radius(alloy, T) * 32);
 				const allowed = noseRadii.filter((bar) => Math.round(bar * 32) >= thirtySeconds);
 				const bar = () => evaluate(leastBendRadius, { alloy, T }).bar;

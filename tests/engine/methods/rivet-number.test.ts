@@ -66,8 +66,12 @@ test('a half length is written with .5 (AC 43.13-1B par. 4-57a(4))', () => {
 
 test('an alloy or head without a code is refused in one sentence', () => {
 	const given = { head: 'universal', alloy: '2117', D: 0.125, length: 0.375 };
-	expect(() => evaluate(rivetNumber, { ...given, alloy: '7050' })).toThrow(/No rivet alloy/);
-	expect(() => evaluate(rivetNumber, { ...given, head: 'brazier' })).toThrow(/No head/);
+	expect(() => evaluate(rivetNumber, { ...given, alloy: '7050' })).toThrow(
+		/has no row for 7050; it has 1100, /
+	);
+	expect(() => evaluate(rivetNumber, { ...given, head: 'brazier' })).toThrow(
+		/has no row for brazier; it has universal, countersunk/
+	);
 });
 
 test('the older designation is known as a slip, in the form it is read in', () => {

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { setback } from '../../../src/lib/engine/methods/setback.ts';
 import { evaluate } from '../../../src/lib/engine/solver/evaluate.ts';
-import { misprintedK, printedK } from '../../../src/lib/engine/trade/k-chart.ts';
+import { kChart } from '../../../src/lib/engine/trade/tables/k-chart.ts';
 import { centreAlongLeg } from './bend-by-coordinates.ts';
 
 test.each([
@@ -53,6 +53,8 @@ test('FAA-H-8083-31B ch. 4 pp. 4-62, 4-63, Fig. 4-125: the two printed chart rea
 });
 
 describe('K against the printed chart (FAA-H-8083-31B Fig. 4-122, AC 43.13-1B Table 4-7)', () => {
+	const printedK = kChart.cells.flat().map(Number);
+	const misprintedK = new Set(kChart.suspect.map(({ row }) => row));
 	const rows = printedK.map((printed, i) => ({ N: i + 1, printed }));
 	const K = (N: number) => Number(evaluate(setback, { R: 0.1, T: 0.1, angle: N }).K);
 	/** The chart keeps four figures: thousandths up to 10, then hundredths. */

@@ -1,5 +1,7 @@
 import { length } from '../solver/given.ts';
 import { method, slip, step } from '../solver/write.ts';
+import { misread } from '../trade/table/misread.ts';
+import { finalDrill, pilotDrill } from '../trade/tables/rivet-drills.ts';
 import { clearanceOfHole, drillSizes } from '../trade/tolerances.ts';
 
 export const drillForRivet = method({
@@ -23,10 +25,7 @@ export const drillForRivet = method({
 					'1/32 in under the rivet is for drilling a head off; the pilot is the nominal rivet size.'
 				),
 				halfForPilot: slip('D / 2', 'Half the rivet: the pilot is the nominal rivet size.'),
-				nextForPilot: slip(
-					'pilotDrill(D + (1/32 in))',
-					'That is the pilot of the next larger rivet: one row too far down.'
-				)
+				...misread(pilotDrill, 'D', { nextForPilot: 'below' })
 			}
 		}),
 		final: step('finalDrill(D)', 'Final drill', {
@@ -38,14 +37,7 @@ export const drillForRivet = method({
 					'D',
 					'The nominal rivet size: the shank binds; the final drill is a little over it.'
 				),
-				rowAbove: slip(
-					'finalDrill(D - (1/32 in))',
-					'That is the final drill of the next smaller rivet: one row too far up.'
-				),
-				rowBelow: slip(
-					'finalDrill(D + (1/32 in))',
-					'That is the final drill of the next larger rivet: one row too far down.'
-				),
+				...misread(finalDrill, 'D', { rowAbove: 'above', rowBelow: 'below' }),
 				sixtyFourthOver: slip(
 					'D + (1/64 in)',
 					'1/64 in over the rivet is far too loose; about 0.003 in is wanted.'

@@ -1,5 +1,7 @@
 import { words } from '../solver/given.ts';
 import { method, slip, step } from '../solver/write.ts';
+import { misread } from '../trade/table/misread.ts';
+import { chartSize } from '../trade/tables/drill-chart.ts';
 import { drillSizes } from '../trade/tolerances.ts';
 
 export const drillSize = method({
@@ -14,22 +16,12 @@ export const drillSize = method({
 			tolerance: drillSizes,
 			inFigures: true,
 			slips: {
-				rowLarger: slip(
-					'chartSize(nextLarger(drill))',
-					'One row off in the chart: that is the next larger drill.'
-				),
-				rowSmaller: slip(
-					'chartSize(nextSmaller(drill))',
-					'One row off in the chart: that is the next smaller drill.'
-				),
-				twoRowsLarger: slip(
-					'chartSize(nextLarger(nextLarger(drill)))',
-					'Two rows off in the chart: that drill is larger.'
-				),
-				twoRowsSmaller: slip(
-					'chartSize(nextSmaller(nextSmaller(drill)))',
-					'Two rows off in the chart: that drill is smaller.'
-				),
+				...misread(chartSize, 'drill', {
+					rowLarger: 'above',
+					rowSmaller: 'below',
+					twoRowsLarger: 'twoAbove',
+					twoRowsSmaller: 'twoBelow'
+				}),
 				asThousandths: slip(
 					'drillNumber(drill) * (0.001 in)',
 					'The number was read as thousandths: it is only a name, and larger numbers are smaller drills.'

@@ -1,5 +1,7 @@
 import { length, words } from '../solver/given.ts';
 import { method, slip, step } from '../solver/write.ts';
+import { misread } from '../trade/table/misread.ts';
+import { minimumRadius } from '../trade/tables/least-radius.ts';
 import { chartRadius, thousandths } from '../trade/tolerances.ts';
 
 export const leastBendRadius = method({
@@ -14,22 +16,12 @@ export const leastBendRadius = method({
 			rule: 'bend.least-radius',
 			tolerance: chartRadius,
 			slips: {
-				rowUp: slip(
-					'radiusBeside(alloy, T, -1, 0)',
-					'One row too high: that is the radius for thinner sheet.'
-				),
-				rowDown: slip(
-					'radiusBeside(alloy, T, 1, 0)',
-					'One row too low: that is the radius for thicker sheet.'
-				),
-				columnLeft: slip(
-					'radiusBeside(alloy, T, 0, -1)',
-					'One column too far left: that is another alloy or temper.'
-				),
-				columnRight: slip(
-					'radiusBeside(alloy, T, 0, 1)',
-					'One column too far right: that is another alloy or temper.'
-				),
+				...misread(minimumRadius, 'alloy, T', {
+					rowUp: 'above',
+					rowDown: 'below',
+					columnLeft: 'left',
+					columnRight: 'right'
+				}),
 				annealed: slip(
 					'minimumRadius(annealed(alloy), T)',
 					'That is the radius for the annealed sheet (O): this temper is harder and needs more.'

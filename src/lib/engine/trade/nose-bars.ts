@@ -1,6 +1,6 @@
 import { TradeError } from '../solver/trade-function.ts';
-import { leastRadius } from './least-radius.ts';
 import { noseRadii, sheetThicknesses } from './stock.ts';
+import { minimumRadius } from './tables/least-radius.ts';
 
 /** Room for radii that were computed. */
 const slack = 1e-9;
@@ -41,7 +41,7 @@ const bentAlloys = ['2024-T3', '6061-T6', '5052-H34', '2024-O', '6061-T4'] as co
 export const bendSheets: readonly BendSheet[] = bentAlloys
 	.flatMap((alloy) =>
 		sheetThicknesses.map((T) => {
-			const least = in32nds(leastRadius(alloy, T));
+			const least = in32nds(minimumRadius.run(alloy, T));
 			return { alloy, T, bars: noseRadii.filter((bar) => bar >= least).slice(0, 2) };
 		})
 	)

@@ -1,31 +1,24 @@
 import { normalPartNumber } from '../quantity/part-number.ts';
 import { TradeError } from '../solver/trade-function.ts';
-import { source } from './source.ts';
-
-/** Heads and their standards. */
-export const headSource = source('general', 'ch. 7, pp. 7-52 to 7-56');
-export const headNumbers = { universal: 470, countersunk: 426 } as const;
-
-/** Alloy letters of solid rivets; the drop of 3003 under A is left out, it shares the letter. */
-export const alloyLetterSource = source('airframe', 'ch. 4, p. 4-33, Fig. 4-77');
-export const alloyLetters = { 1100: 'A', 2117: 'AD', 2017: 'D', 2024: 'DD', 5056: 'B' } as const;
-
-function lookUp<T>(table: Readonly<Record<string, T>>, name: string, what: string): T {
-	const found = Object.hasOwn(table, name) ? table[name] : undefined;
-	if (found !== undefined) return found;
-	throw new TradeError(
-		`No ${what} is called ${name.slice(0, 20)}; choose ${Object.keys(table).join(', ')}.`
-	);
-}
+import { cellAt, keyWith } from './table/reading.ts';
+import type { Cell, Table } from './table/table.ts';
+import { letters, rivetAlloys } from './tables/rivet-alloys.ts';
+import { headNumber as numberOfHead, rivetHeads } from './tables/rivet-heads.ts';
 
 /** Number of the head standard: 470 for `universal`, 426 for `countersunk`. */
-export function headNumber(head: string): number {
-	return lookUp<number>(headNumbers, head, 'head');
-}
+export const headNumber = numberOfHead.run;
 
 /** Letters of a rivet alloy, `AD` for 2117. */
-export function lettersOf(alloy: string): string {
-	return lookUp<string>(alloyLetters, alloy.split('-')[0] ?? '', 'rivet alloy');
+export const lettersOf = letters.run;
+
+/** Both tables as the choices of a question: row → cell. */
+export const headNumbers = choices(rivetHeads);
+export const alloyLetters = choices(rivetAlloys);
+
+function choices<V extends Cell>(table: Table<string, string, V>): Readonly<Record<string, V>> {
+	return Object.fromEntries(
+		table.rows.keys.map(([name = ''], row) => [name, cellAt(table, row, 0)])
+	);
 }
 
 /** `MS20470AD4-5` from its parts; the two dashes count 32nds and 16ths of an inch. */
@@ -69,23 +62,15 @@ export function rivetNumberParts(number: string): RivetNumberParts {
 }
 
 function takenApart(number: string): RivetNumberParts {
-	const [, head = '', letters = '', diameter = '', length = ''] =
+	const [, head = '', code = '', diameter = '', length = ''] =
 		/^MS20(\d{3})([A-Z]+)(\d+)-([\d.]+)$/.exec(normalPartNumber(number) ?? '') ?? [];
 	if (!length) {
 		throw new TradeError('That is not a rivet number; write it like MS20470AD4-5.');
 	}
 	return {
-		head: nameOf(headNumbers, Number(head), 'head'),
-		alloy: nameOf(alloyLetters, letters, 'rivet alloy'),
+		head: keyWith(rivetHeads, 'number', Number(head)),
+		alloy: keyWith(rivetAlloys, 'letters', code),
 		diameterDash: Number(diameter),
 		lengthDash: Number(length)
 	};
-}
-
-function nameOf<T>(table: Readonly<Record<string, T>>, code: T, what: string): string {
-	const found = Object.entries(table).find(([, value]) => value === code);
-	if (found) return found[0];
-	throw new TradeError(
-		`No ${what} here goes by ${code}; choose ${Object.values(table).join(', ')}.`
-	);
 }

@@ -1,9 +1,9 @@
-import { type Drawing, path, polyline } from '../../figures/drawing.ts';
+import { path, polyline } from '../../figures/drawing.ts';
 import { along, metal, section } from '../../figures/parts/bent.ts';
-import { chartTable } from '../../figures/parts/chart-table.ts';
+import { chartExcerpt } from '../../figures/parts/chart-excerpt.ts';
 import { leastBendRadius } from '../../methods/least-bend-radius.ts';
-import { radiusColumns, radiusRows, rowOf } from '../../trade/least-radius.ts';
 import { noseRadii, sheetThicknesses } from '../../trade/stock.ts';
+import { leastRadii } from '../../trade/tables/least-radius.ts';
 import { type EffectInput, family, type Outcome, type Say } from '../family.ts';
 import type { Level } from '../level.ts';
 
@@ -55,7 +55,16 @@ export const tasks = family({
 			cautions: level === 3 ? ['bend'] : []
 		};
 	},
-	figure: ({ T }, say) => chartExcerpt(T, say),
+	figure: ({ T }, say) =>
+		chartExcerpt(
+			leastRadii,
+			{ row: T },
+			{
+				row: (size) => say('T', size),
+				cell: (size) => say('radius', size),
+				below: ['Nose bars in the rack:', noseRadii.map((bar) => say('bar', bar)).join(', ')]
+			}
+		),
 	effect: (input, say) =>
 		(input.key === 'radius' || input.key === 'bar') && typeof input.entered === 'number'
 			? {
@@ -64,21 +73,6 @@ export const tasks = family({
 				}
 			: null
 });
-
-/** Rows above and below the one that is wanted; the excerpt starts on a row that gives nothing away. */
-function chartExcerpt(T: number, say: Say): Drawing {
-	const first = Math.max(0, rowOf(T) - 1 - (rowOf(T) % 3));
-	const rows = radiusRows.slice(first, first + 5);
-	return {
-		title:
-			'Part of the chart of least inside bend radii: a row for each thickness, a column for each group of tempers.',
-		shapes: chartTable(
-			[['T'], ...radiusColumns],
-			rows.map((row) => row.map((size, i) => say(i === 0 ? 'T' : 'radius', size))),
-			['Nose bars in the rack:', noseRadii.map((bar) => say('bar', bar)).join(', ')]
-		)
-	};
-}
 
 /** Less than this is the rounding of the chart. */
 const rounding = 0.005;

@@ -1,8 +1,8 @@
 import { type Drawing, path, polyline, text } from '../../figures/drawing.ts';
 import { dimensionAcross, dimensionDown, leader } from '../../figures/parts/dimension.ts';
 import { sheetWeight } from '../../methods/sheet-weight.ts';
-import { densityOf } from '../../trade/densities.ts';
 import { sheetThicknesses, stockSheets } from '../../trade/stock.ts';
+import { density } from '../../trade/tables/densities.ts';
 import { type EffectInput, family, type Say } from '../family.ts';
 import type { Level } from '../level.ts';
 
@@ -50,7 +50,7 @@ export const tasks = family({
 					? 'What is the density, and what does the sheet weigh?'
 					: 'What does the sheet weigh?',
 			asked: level === 3 ? ['density', 'weight'] : ['weight'],
-			told: level === 3 ? [] : [['Density', `${densityOf(alloy).toFixed(3)} lb/in³`]],
+			told: level === 3 ? [] : [['Density', `${density.run(alloy).toFixed(3)} lb/in³`]],
 			basis: 'Nominal density of the alloy, whatever its temper.',
 			cautions: ['edges']
 		};

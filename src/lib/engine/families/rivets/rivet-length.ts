@@ -8,8 +8,8 @@ import {
 	stackSection
 } from '../../figures/parts/joint.ts';
 import { rivetLength } from '../../methods/rivet-length.ts';
-import { finalDrill } from '../../trade/rivet-drills.ts';
 import { rivetDashes, sheetThicknesses } from '../../trade/stock.ts';
+import { finalDrill } from '../../trade/tables/rivet-drills.ts';
 import { type Effect, type EffectInput, family, type Outcome, type Say } from '../family.ts';
 import { threeLayerJoints, twoLayerJoints } from './parts/joints.ts';
 
@@ -119,6 +119,6 @@ function withRivet(
  * whose size is the final drill's; the rest is the head.
  */
 function headHeight(grip: number, D: number, out: number): number {
-	const fill = (grip / D) * ((finalDrill(D) / D) ** 2 - 1);
+	const fill = (grip / D) * ((finalDrill.run(D) / D) ** 2 - 1);
 	return Math.max(0.05, (out - fill) / 1.5 ** 2);
 }

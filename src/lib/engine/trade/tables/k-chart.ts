@@ -1,16 +1,10 @@
-import { source } from './source.ts';
+import { source } from '../source.ts';
+import { byAngle } from '../table/axis.ts';
+import { lookUp } from '../table/look-up.ts';
+import { holding, measure, measures, table } from '../table/table.ts';
 
-/** K for setback as printed, whole degrees of bend 1 to 180; most values are cut off, not rounded. */
-export const kChartSource = source(
-	'airframe',
-	'ch. 4, p. 4-60, Fig. 4-122; the same in AC 43.13-1B, Table 4-7'
-);
-
-/** Degrees whose printed value is a misprint; never keyed. */
-export const misprintedK: ReadonlySet<number> = new Set([159, 176]);
-
-/** `printedK[n - 1]` is the value printed for n degrees; at 180° there is none. */
-export const printedK: readonly number[] = [
+/** For 1° to 179°; most values are cut off, not rounded. At 180° there is none. */
+const printed: readonly number[] = [
 	0.0087, 0.0174, 0.0261, 0.0349, 0.0436, 0.0524, 0.0611, 0.0699, 0.0787, 0.0874, 0.0963, 0.1051,
 	0.1139, 0.1228, 0.1316, 0.1405, 0.1494, 0.1583, 0.1673, 0.1763, 0.1853, 0.1943, 0.2034, 0.2125,
 	0.2216, 0.2308, 0.24, 0.2493, 0.2586, 0.2679, 0.2773, 0.2867, 0.2962, 0.3057, 0.3153, 0.3249,
@@ -26,3 +20,35 @@ export const printedK: readonly number[] = [
 	4.51, 4.704, 4.915, 5.144, 5.399, 5.671, 5.975, 6.313, 6.691, 7.115, 7.595, 8.144, 8.776, 9.514,
 	10.38, 11.43, 12.7, 14.3, 16.35, 19.08, 22.9, 26.63, 38.18, 57.29, 114.59
 ];
+
+/** The chart keeps four figures. */
+function fourFigures(k: number): string {
+	return k.toFixed(k < 1 ? 4 : k < 10 ? 3 : 2);
+}
+
+/** K for setback by whole degrees of bend. */
+export const kChart = table({
+	id: 'k-chart',
+	title: 'K for setback',
+	topic: 'bends',
+	called: 'the K chart',
+	source: source('airframe', 'ch. 4, p. 4-60, Fig. 4-122; the same in AC 43.13-1B, Table 4-7'),
+	rows: byAngle(
+		'Bend angle',
+		printed.map((_, i) => i + 1)
+	),
+	...measures({ k: measure('K', holding('number', fourFigures)) }),
+	cells: printed.map((k) => [k]),
+	suspect: [
+		{ row: 159, column: 'k', why: 'the tangent of 79.5° is 5.3955' },
+		{ row: 176, column: 'k', why: 'the tangent of 88° is 28.636' }
+	]
+});
+
+/** K as the chart prints it for a whole number of degrees of bend; `setbackK` works it out. */
+export const chartK = lookUp(kChart, {
+	name: 'chartK',
+	column: 'k',
+	shown: 'K chart',
+	words: { above: 'K for one degree less', below: 'K for one degree more' }
+});

@@ -1,0 +1,43 @@
+import type { TradeFunction } from '../../solver/trade-function.ts';
+import * as geometry from '../bend-geometry.ts';
+import { joined, text } from '../shown.ts';
+
+/** The number of degrees of an angle. */
+export const degrees: TradeFunction = {
+	takes: ['angle'],
+	gives: 'number',
+	run: (angle: number) => angle,
+	show: ([angle = []]) => [...angle]
+};
+
+export const setbackK: TradeFunction = {
+	takes: ['angle'],
+	gives: 'number',
+	run: geometry.setbackK,
+	show: ([angle = []]) => ['<mi>tan</mi><mfrac><mrow>', ...angle, '</mrow><mn>2</mn></mfrac>']
+};
+
+export const bendAllowance: TradeFunction = {
+	takes: ['length', 'length', 'angle'],
+	gives: 'length',
+	run: geometry.bendAllowance,
+	show: ([R = [], T = [], angle = []]) => [
+		'<mrow><mo>(</mo><mn>0.01743</mn><mo>×</mo>',
+		...R,
+		'<mo>+</mo><mn>0.0078</mn><mo>×</mo>',
+		...T,
+		'<mo>)</mo></mrow><mo>×</mo><mrow><mo>(</mo>',
+		...angle,
+		'<mo>)</mo></mrow>'
+	]
+};
+
+export const atEachLeg: TradeFunction = {
+	takes: ['length[]', 'length[]'],
+	gives: 'length[]',
+	run: geometry.atEachLeg,
+	show: (shown) => [
+		text('one at an outer leg, two at a leg between bends: '),
+		...joined(',')(shown)
+	]
+};

@@ -1,0 +1,22 @@
+import { TradeError, type TradeFunction } from '../../solver/trade-function.ts';
+import { named } from '../shown.ts';
+
+/** The annealed temper of an alloy: `2024-T3` → `2024-O`. */
+export const annealed: TradeFunction = {
+	takes: ['text'],
+	gives: 'text',
+	run: (alloy: string) => `${alloy.split('-')[0] ?? ''}-O`,
+	show: named('annealed')
+};
+
+/** The number in the name of a number drill. */
+export const drillNumber: TradeFunction = {
+	takes: ['text'],
+	gives: 'number',
+	run: (name: string) => {
+		const number = /^No\. (\d{1,2})$/.exec(name)?.[1];
+		if (number) return Number(number);
+		throw new TradeError(`${name.slice(0, 20)} is no number drill.`);
+	},
+	show: named('number of')
+};

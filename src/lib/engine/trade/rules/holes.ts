@@ -1,0 +1,29 @@
+import { source } from '../source.ts';
+import { airframe, type Rules } from './rule.ts';
+
+export const holes = {
+	'drill.rivet': {
+		says: 'The final drill is a little over the shank: No. 40 for 3/32, No. 30 for 1/8, No. 21 for 5/32, No. 11 for 3/16, F for 1/4. The pilot printed beside it is the nominal rivet size.',
+		sources: [airframe('p. 4-39, Fig. 4-90')]
+	},
+	'drill.sizes': {
+		says: 'Number and letter drills have fixed sizes; the chart gives them in thousandths.',
+		sources: [airframe('p. 4-18, Fig. 4-47')]
+	},
+	'drill.fraction': {
+		says: 'Fraction drills step by 1/64 in; the next one up is the first that is not smaller.',
+		sources: [airframe('p. 4-18, Fig. 4-47'), source('none', 'plain arithmetic', 'worked')]
+	},
+	'drill.clearance': {
+		says: 'The hole is the smallest that lets the rivet in easily, about 0.003 in over the shank.',
+		sources: [airframe('p. 4-39')]
+	},
+	'drill.removal': {
+		says: 'A universal head is drilled off with a drill 1/32 in under the shank, to the depth of the head only.',
+		sources: [airframe('pp. 4-44 to 4-46, Fig. 4-98')]
+	},
+	'drill.removal-tight': {
+		says: 'A shank that stays tight once its head is off is drilled about two thirds through the stack, then driven out.',
+		sources: [airframe('p. 4-45')]
+	}
+} as const satisfies Rules;

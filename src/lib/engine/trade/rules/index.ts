@@ -1,0 +1,6 @@
+/* One line a topic, by its id. */
+export { bends } from './bends.ts';
+export { cutting } from './cutting.ts';
+export { holes } from './holes.ts';
+export { layout } from './layout.ts';
+export { rivets } from './rivets.ts';

@@ -1,0 +1,62 @@
+import { source } from '../source.ts';
+import { airframe, type Rules } from './rule.ts';
+
+export const rivets = {
+	'diameter.three-t': {
+		says: 'The rivet is three times as thick as the thicker sheet; take the next larger size.',
+		sources: [airframe('pp. 4-32, 4-33'), source('ac43', 'ch. 4, par. 4-58g(2)(a), p. 4-27')]
+	},
+	'diameter.least': {
+		says: 'A rivet under 3/32 in is never used in a part that carries stress.',
+		sources: [airframe('p. 4-32')]
+	},
+	'length.grip': {
+		says: 'The grip is the thickness of everything the rivet passes through.',
+		sources: [airframe('p. 4-32, Fig. 4-76')]
+	},
+	'length.shank': {
+		says: 'The shank stands 1.5 D past the grip to form the shop head.',
+		sources: [airframe('p. 4-32, Fig. 4-76')]
+	},
+	'length.up': {
+		says: 'Take the next stocked length up; lengths step by 1/16 in.',
+		sources: [
+			source('tm10', 'par. 5-6(2)'),
+			source('navedtra14315', 'ch. 3, rivet identification code')
+		]
+	},
+	'head.wanted': {
+		says: 'A shop head of an A, AD, B or DD rivet is 1.5 D across and 0.5 D high.',
+		sources: [airframe('p. 4-32, Fig. 4-76')]
+	},
+	'head.limits': {
+		says: 'For A, AD, B and DD rivets the shop head is between 1.25 D and 1.66 D across, and between 0.33 D and 0.66 D high.',
+		sources: [airframe('p. 4-32, Fig. 4-76')]
+	},
+	'head.judged': {
+		says: 'Driving on spreads a head and flattens it: one that is too narrow or too high is driven more, one that is too wide or too flat is replaced.',
+		sources: [airframe('p. 4-44, Fig. 4-97'), source('none', 'driving on', 'practice')]
+	},
+	'head.universal': {
+		says: 'A universal head is 2 D across and 0.425 D high.',
+		sources: [airframe('p. 4-31, Fig. 4-74')]
+	},
+	'number.code': {
+		says: 'A rivet number gives the standard and head, the alloy letters, the diameter in 32nds of an inch, then the length in 16ths.',
+		sources: [
+			airframe('p. 4-31, Fig. 4-75'),
+			source('navedtra14315', 'ch. 3, rivet identification code')
+		]
+	},
+	'number.head': {
+		says: 'MS20470 is the universal head, MS20426 the 100° countersunk head.',
+		sources: [
+			source('general', 'ch. 7, pp. 7-52 to 7-56'),
+			source('ac43', 'ch. 4, par. 4-57a(4), p. 4-16')
+		]
+	},
+	'number.alloy': {
+		says: 'The letters name the alloy: A 1100, AD 2117, D 2017, DD 2024, B 5056.',
+		sources: [airframe('p. 4-33, Fig. 4-77'), source('general', 'ch. 7, p. 7-56')]
+	}
+} as const satisfies Rules;

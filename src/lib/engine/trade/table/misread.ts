@@ -1,0 +1,55 @@
+import type { SlipText } from '../../solver/write.ts';
+import type { LookUp, Misreading } from './look-up.ts';
+import { capital } from './reading.ts';
+
+/** The name that formulas call a misread look-up by: `finalDrill`, `above` → `finalDrillAbove`. */
+export function misreadName(lookUp: string, misreading: Misreading): string {
+	return lookUp + capital(misreading);
+}
+
+/**
+ * Slips of a step that looks a value up: ids for the misreadings wanted, `{ rowUp: 'above' }`.
+ * `given` is what the formula hands to the look-up: `alloy, T`.
+ */
+export function misread<const I extends string>(
+	lookUp: LookUp,
+	given: string,
+	ids: Readonly<Record<I, Misreading>>
+): Readonly<Record<I, SlipText>> {
+	const slips = Object.entries<Misreading>(ids).map(([id, misreading]) => {
+		if (!lookUp.misreadings[misreading]) {
+			throw new Error(`${id}: ${lookUp.table.id} cannot be misread ${misreading}`);
+		}
+		const formula = `${misreadName(lookUp.name, misreading)}(${given})`;
+		return [id, { formula, says: sentence(lookUp, misreading) }];
+	});
+	return Object.fromEntries(slips) as Record<I, SlipText>;
+}
+
+function sentence(lookUp: LookUp, misreading: Misreading): string {
+	const { words, table } = lookUp;
+	switch (misreading) {
+		case 'above':
+			return `One row too far up: that is ${words.above}.`;
+		case 'below':
+			return `One row too far down: that is ${words.below}.`;
+		case 'twoAbove':
+			return words.twoAbove ? `Two rows too far up: ${words.twoAbove}.` : 'Two rows too far up.';
+		case 'twoBelow':
+			return words.twoBelow
+				? `Two rows too far down: ${words.twoBelow}.`
+				: 'Two rows too far down.';
+		case 'left':
+			return `One column too far left: that is ${beside(lookUp, -1)}.`;
+		case 'right':
+			return `One column too far right: that is ${beside(lookUp, 1)}.`;
+		case 'between':
+			return `Worked out between two rows: ${table.called} goes by steps, and there is nothing between them.`;
+	}
+}
+
+function beside({ words, table, column }: LookUp, right: number): string {
+	if (words.beside) return words.beside;
+	const key = column === null ? undefined : table.columns.keys[column + right]?.[0];
+	return key === undefined ? 'another column' : `the ${table.columns.write(key).toLowerCase()}`;
+}

@@ -1,0 +1,121 @@
+import { describe, expect, test } from 'vitest';
+import { chartExcerpt } from '../../../src/lib/engine/figures/parts/chart-excerpt.ts';
+import { TradeError } from '../../../src/lib/engine/solver/trade-function.ts';
+import { functions } from '../../../src/lib/engine/trade/functions.ts';
+import { excerpt } from '../../../src/lib/engine/trade/table/excerpt.ts';
+import type { LookUp, Misreading } from '../../../src/lib/engine/trade/table/look-up.ts';
+import { misread, misreadName } from '../../../src/lib/engine/trade/table/misread.ts';
+import { suspectAt } from '../../../src/lib/engine/trade/table/reading.ts';
+import type { Cell, Table } from '../../../src/lib/engine/trade/table/table.ts';
+import { tables } from '../../../src/lib/engine/trade/tables.ts';
+
+/* Laws that hold for every table there is, whoever adds it. */
+
+const lookUps = Object.values(functions).filter(
+	(one): one is LookUp => 'misreadings' in one && 'table' in one
+);
+
+const steps: Readonly<Partial<Record<Misreading, readonly [down: number, right: number]>>> = {
+	above: [-1, 0],
+	below: [1, 0],
+	twoAbove: [-2, 0],
+	twoBelow: [2, 0],
+	left: [0, -1],
+	right: [0, 1]
+};
+
+/** What may be read at a place, by the declaration alone; undefined where nothing may. */
+function printedAt(table: Table, row: number, column: number): Cell | undefined {
+	if (suspectAt(table, row, column)) return undefined;
+	return table.cells[row]?.[column] ?? undefined;
+}
+
+/** What a function reads; undefined where it refuses. */
+function readBy(run: (...keys: never[]) => unknown, keys: readonly unknown[]): unknown {
+	try {
+		return (run as (...keys: unknown[]) => unknown)(...keys);
+	} catch (error) {
+		if (!(error instanceof TradeError)) throw error;
+		expect(error.message).toMatch(/^[A-Z].*\.$/);
+		return undefined;
+	}
+}
+
+/** Every place of the table that the look-up reaches, with the keys it is reached by. */
+function placesOf({ table, takes, column }: LookUp) {
+	const columns = column === null ? table.columns.keys.map((_, at) => at) : [column];
+	return table.rows.keys.flatMap(([rowKey], row) =>
+		columns.map((at) => {
+			const columnKey = table.columns.keys[at]?.[0];
+			const both = takes[0] === table.rows.kind ? [rowKey, columnKey] : [columnKey, rowKey];
+			return { row, column: at, keys: column === null ? both : [rowKey] };
+		})
+	);
+}
+
+describe.each(tables.map((table) => ({ id: table.id, table })))('table $id', ({ table }) => {
+	test('is looked up by a function', () => {
+		expect(lookUps.map((one) => one.table)).toContain(table);
+	});
+
+	test('every key means its own row or column', () => {
+		for (const axis of [table.rows, table.columns]) {
+			axis.keys.forEach((keys, place) => {
+				for (const key of keys) expect(axis.placeOf(key), String(key)).toBe(place);
+			});
+		}
+		for (const { row, column } of table.suspect) {
+			expect(table.rows.placeOf(row)).toBeGreaterThanOrEqual(0);
+			expect(table.columns.placeOf(column)).toBeGreaterThanOrEqual(0);
+		}
+	});
+
+	test('its excerpt has the wanted row, not always in one place, with rows on both sides', () => {
+		const count = table.rows.keys.length;
+		const places = table.rows.keys.map(([row = '']) => {
+			const { rows } = excerpt(table, { row });
+			const wanted = table.rows.placeOf(row);
+			const at = rows.indexOf(wanted);
+			expect(at).toBeGreaterThanOrEqual(0);
+			if (wanted > 0) expect(at).toBeGreaterThan(0);
+			if (wanted < count - 1) expect(at).toBeLessThan(rows.length - 1);
+			return at;
+		});
+		if (count > 2) expect(new Set(places).size).toBeGreaterThan(2);
+	});
+
+	test('its excerpt shows nothing that is suspect', () => {
+		for (const { row, column } of table.suspect) {
+			const { shapes } = chartExcerpt(table, { row, column }, { rows: 1, columns: 1 });
+			const lettered = shapes.flatMap((shape) => (shape.kind === 'text' ? [shape.text] : []));
+			expect(lettered.at(-1)).toBe('–');
+		}
+	});
+});
+
+describe.each(lookUps.map((lookUp) => ({ name: lookUp.name, lookUp })))('$name', ({ lookUp }) => {
+	const { table } = lookUp;
+
+	test('reads every cell that may be read, and refuses the others', () => {
+		for (const { row, column, keys } of placesOf(lookUp)) {
+			expect(readBy(lookUp.run, keys), keys.join(' ')).toBe(printedAt(table, row, column));
+		}
+	});
+
+	test.each(Object.keys(lookUp.misreadings) as Misreading[])('misread %s', (misreading) => {
+		const slipped = lookUp.misreadings[misreading];
+		const [down, right] = steps[misreading] ?? [NaN, NaN];
+		if (!slipped) throw new Error('no such misreading');
+		expect(functions[misreadName(lookUp.name, misreading)]).toBe(slipped);
+		expect(slipped).toMatchObject({ takes: lookUp.takes, gives: lookUp.gives });
+		for (const { row, column, keys } of placesOf(lookUp)) {
+			const wanted =
+				misreading === 'between' ? undefined : printedAt(table, row + down, column + right);
+			expect(readBy(slipped.run, keys), keys.join(' ')).toBe(wanted);
+		}
+		const { says } = misread(lookUp, 'x', { it: misreading }).it;
+		expect(says).toMatch(/^[A-Z].*\.$/);
+		const [part] = slipped.show([['<mi>x</mi>']]);
+		expect(part).toMatch(/^<mtext>(one|two|between) .*<\/mtext>$/);
+	});
+});
