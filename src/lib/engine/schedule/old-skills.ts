@@ -30,7 +30,9 @@ export const oldSkills: Readonly<Record<SkillId, SkillId>> = {
 	'developed-width/setbacks': 'piece/setback',
 	'sight-line/tangentLine': 'piece/flat',
 	'developed-width/flats': 'piece/flat',
-	'developed-width/allowances': 'piece/allowance'
+	'developed-width/allowances': 'piece/allowance',
+	'drill-for-rivet/pilot': 'piece/pilot-drill',
+	'drill-for-rivet/final': 'piece/final-drill'
 };
 
 /** New id of a slip by the old id of its skill and then its own old id. */

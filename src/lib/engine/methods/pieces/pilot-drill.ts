@@ -1,0 +1,27 @@
+import { length } from '../../solver/given.ts';
+import { piece, slip, step } from '../../solver/write.ts';
+import { misread } from '../../trade/table/misread.ts';
+import { pilotDrill } from '../../trade/tables/rivet-drills.ts';
+import { drillSizes } from '../../trade/tolerances.ts';
+
+export const pilot = piece(
+	'pilot-drill',
+	{ D: length('Rivet diameter', { style: 'rivet-diameter' }) },
+	step('pilotDrill(D)', 'Pilot drill', {
+		rule: 'drill.rivet',
+		style: 'drill',
+		tolerance: drillSizes,
+		slips: {
+			finalForPilot: slip(
+				'finalDrill(D)',
+				'That is the final drill; the pilot goes through first and is the nominal rivet size.'
+			),
+			removalForPilot: slip(
+				'D - (1/32 in)',
+				'1/32 in under the rivet is for drilling a head off; the pilot is the nominal rivet size.'
+			),
+			halfForPilot: slip('D / 2', 'Half the rivet: the pilot is the nominal rivet size.'),
+			...misread(pilotDrill, 'D', { nextForPilot: 'below' })
+		}
+	})
+);
