@@ -1,5 +1,4 @@
 import { loadFamilies } from '$lib/engine/families/catalogue.ts';
-import { firstEditionOf } from '$lib/engine/sets/first-edition.ts';
 import { kept, reopened } from '$lib/engine/sets/kept-question.ts';
 import type { Question } from '$lib/engine/sets/rehearsal.ts';
 import { type FirstPaper, type Paper, readPaper } from './rehearsal-paper.ts';
@@ -24,6 +23,8 @@ export async function openPaper(text: string | null): Promise<OpenPaper | 'outda
 }
 
 async function ofFirstEdition({ check, ...paper }: FirstPaper): Promise<OpenPaper | null> {
+	// Hardly anybody has one: it is fetched when it is needed.
+	const { firstEditionOf } = await import('$lib/engine/sets/first-edition.ts');
 	const questions = firstEditionOf({ ...paper, check }, await loadFamilies());
 	return questions && { paper: { ...paper, questions: questions.map(kept) }, questions };
 }
