@@ -3,19 +3,19 @@ import { type Level, levels } from '../families/level.ts';
 import { type Random, randomFrom } from '../families/random.ts';
 import { checksum, givensOf, numbersIn } from '../tasks/givens.ts';
 import { seedCount } from '../tasks/task-number.ts';
-import { drawTask } from '../tasks/task.ts';
+import { drawTask, type Task } from '../tasks/task.ts';
+import { firstSlips } from './first-slips.ts';
 import { optionTexts, type Question, questionOn } from './rehearsal.ts';
 import { shuffled } from './shuffled.ts';
 
 /*
  * The first edition kept of a rehearsal its seed and a checksum, and of the answers only the
  * places of the options chosen. So one under way, or not in the log yet, can be read only by
- * drawing it as that edition did: one run of chance through everything, over the families that
- * there were. Nothing new is drawn this way.
+ * drawing it as that edition did: one run of chance through everything, over the families and the
+ * slips that there were. Nothing new is drawn this way.
  */
 
-/** Families of the first edition, in its order. */
-const codes = 'RT RD RL SH SC RN RR ED LR LF CB CS CP CW BS BL BA BW BG BR HP HD HR'.split(' ');
+const codes = Object.keys(firstSlips);
 
 /** The questions of such a paper; null when a family draws them otherwise now. */
 export function firstEditionOf(
@@ -74,12 +74,22 @@ function drawn(family: Family, level: Level, random: Random, used: Set<string>):
 	for (let n = 0; n < tries; n++) {
 		const task = drawTask(family, level, random.int(0, seedCount - 1));
 		const numbers = numbersIn(givensOf(task));
-		const question = used.has(numbers) ? null : questionOn(task, random);
+		const question = used.has(numbers) ? null : questionOn(withFirstSlips(task), random);
 		if (!question) continue;
 		used.add(numbers);
-		return question;
+		return { ...question, task };
 	}
 	return null;
+}
+
+/** The task with no other slips than there were, in their order: the options hang on both. */
+function withFirstSlips(task: Task): Task {
+	const ids = (firstSlips[task.id.code] ?? '').split(' ');
+	const rows = ids.flatMap((id) => {
+		const values = task.slips.get(id);
+		return values ? [[id, values] as const] : [];
+	});
+	return { ...task, slips: new Map(rows) };
 }
 
 function checksumOf(questions: readonly Question[]): string {
