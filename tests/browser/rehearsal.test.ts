@@ -1,26 +1,21 @@
 import type { Page } from 'playwright-core';
 import { describe, expect } from 'vitest';
-import { loadFamilies } from '../../src/lib/engine/families/catalogue.ts';
-import {
-	composeRehearsal,
-	optionTexts,
-	type Question
-} from '../../src/lib/engine/sets/rehearsal.ts';
+import { type KeptQuestion, reopened } from '../../src/lib/engine/sets/kept-question.ts';
+import { optionTexts, type Question } from '../../src/lib/engine/sets/rehearsal.ts';
 import { looks, overTheEdge, violations } from './axe.ts';
 import { logged } from './dump.ts';
 import { tabTo } from './keyboard.ts';
 import { test } from './site-test.ts';
 
-const families = await loadFamilies();
-
-/** What is kept of the rehearsal on this page, and its questions drawn again. */
+/** The questions of the rehearsal that this page keeps. */
 async function asked(page: Page): Promise<Question[]> {
 	const kept = await page.evaluate(() => {
 		const key = Object.keys(localStorage).find((one) => one.startsWith('bucktail.rehearsal.'));
 		return key === undefined ? null : localStorage.getItem(key);
 	});
-	const { id, count } = JSON.parse(kept ?? '{}') as { id: string; count: number };
-	return composeRehearsal(id, families, count);
+	const { questions } = JSON.parse(kept ?? '') as { questions: KeptQuestion[] };
+	const drawn = await Promise.all(questions.map(reopened));
+	return drawn.filter((question) => question !== null);
 }
 
 async function start(page: Page, count: number): Promise<Question[]> {

@@ -4,7 +4,8 @@ import { newPaper, type Paper } from '../../../src/lib/app/rehearsal/rehearsal-p
 import { loadFamilies } from '../../../src/lib/engine/families/catalogue.ts';
 import { readEvent } from '../../../src/lib/engine/schedule/event.ts';
 import { emptyLearning, learningFold, pace } from '../../../src/lib/engine/schedule/learning.ts';
-import { checksumOf, composeRehearsal } from '../../../src/lib/engine/sets/rehearsal.ts';
+import { kept } from '../../../src/lib/engine/sets/kept-question.ts';
+import { composeRehearsal } from '../../../src/lib/engine/sets/rehearsal.ts';
 import { stamped } from '../../../src/lib/storage/stamp.ts';
 
 const id = '3f0c9a4e-7d0b-4b6a-9c1e-2f6a51b0c111';
@@ -15,7 +16,7 @@ const end = start + 1_800_000;
 
 /** Right, wrong, and at the end ten questions that nobody came to. */
 const paper: Paper = {
-	...newPaper({ id, count: 30, check: checksumOf(questions), start, length: 3600 }),
+	...newPaper({ id, questions: questions.map(kept), start, length: 3600 }),
 	choices: questions.map(({ right, options }, i) => {
 		if (i >= 20) return null;
 		return i % 2 === 0 ? right : (right + 1) % options.length;

@@ -15,8 +15,11 @@ const start = Date.UTC(2026, 10, 25, 9);
 const minute = 60_000;
 const paper = newPaper({
 	id: '3f0c9a4e-7d0b-4b6a-9c1e-2f6a51b0c111',
-	count: 30,
-	check: 'abc',
+	questions: Array.from({ length: 30 }, (_, i) => ({
+		task: `RL2-000${i}-1A`,
+		key: 'length',
+		options: [null, ...['a', 'b', 'c'].map((slip) => ({ kind: 'slip' as const, slips: [slip] }))]
+	})),
 	start,
 	length: 3600
 });
@@ -71,6 +74,12 @@ describe('a paper that was kept', () => {
 		['a place past the end', JSON.stringify({ ...worked, at: 30 })],
 		['too few answers', JSON.stringify({ ...worked, choices: [null] })],
 		['too many questions', JSON.stringify({ ...worked, count: 61 })],
+		['no questions', JSON.stringify({ ...worked, questions: undefined })],
+		['too few questions', JSON.stringify({ ...worked, questions: paper.questions.slice(1) })],
+		[
+			'an answer past the options',
+			JSON.stringify({ ...worked, choices: paper.choices.with(0, 4) })
+		],
 		['an answer that is no place', JSON.stringify({ ...worked, choices: paper.choices.fill(-1) })]
 	])('is not used when it is %s', (_, text) => {
 		expect(readPaper(text)).toBeNull();

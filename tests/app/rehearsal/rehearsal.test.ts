@@ -1,11 +1,17 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import type { SettledAttempt } from '../../../src/lib/app/device/device.svelte.ts';
-import { type Paper, readPaper } from '../../../src/lib/app/rehearsal/rehearsal-paper.ts';
+import {
+	type FirstPaper,
+	type Paper,
+	readPaper
+} from '../../../src/lib/app/rehearsal/rehearsal-paper.ts';
 import { Rehearsal } from '../../../src/lib/app/rehearsal/rehearsal.svelte.ts';
 import { loadFamilies } from '../../../src/lib/engine/families/catalogue.ts';
 import { givensOf, numbersIn } from '../../../src/lib/engine/tasks/givens.ts';
 import { emptyLearning, type Learning } from '../../../src/lib/engine/schedule/learning.ts';
-import { composeRehearsal } from '../../../src/lib/engine/sets/rehearsal.ts';
+import { writeTaskNumber } from '../../../src/lib/engine/tasks/task-number.ts';
+import { composeRehearsal, optionTexts } from '../../../src/lib/engine/sets/rehearsal.ts';
+import firstPapers from './first-edition-papers.json';
 
 const device = vi.hoisted(() => ({
 	learnerId: 'sam' as string | null,
@@ -61,7 +67,7 @@ async function started(count = 10, minutes = 20): Promise<Rehearsal> {
 	return rehearsal;
 }
 
-function keptPaper(owner = 'sam'): Paper | null {
+function keptPaper(owner = 'sam'): Paper | FirstPaper | null {
 	return readPaper(kept.get(`bucktail.rehearsal.${owner}`) ?? null);
 }
 
@@ -150,9 +156,22 @@ describe('after the tab was closed', () => {
 		expect(log.size).toBe(10);
 	});
 
-	test('it is not gone on with when it would now ask something else', async () => {
+	test('it asks what it asked, whatever the seed would deal now', async () => {
 		const before = await started();
-		kept.set('bucktail.rehearsal.sam', JSON.stringify({ ...before.paper, check: 'other' }));
+		const id = '00000000-0000-4000-8000-000000000000';
+		kept.set('bucktail.rehearsal.sam', JSON.stringify({ ...before.paper, id }));
+		const after = await opened();
+		expect(after.stage).toBe('offer');
+		expect(after.questions).toEqual(before.questions);
+	});
+
+	test('it is not gone on with when a family would now draw something else', async () => {
+		const before = await started();
+		const [first, ...rest] = before.paper?.questions ?? [];
+		const { id } = before.questions[0]?.task ?? {};
+		if (!first || !id) throw new Error('no question');
+		const questions = [{ ...first, task: writeTaskNumber({ ...id, rev: 31 }) }, ...rest];
+		kept.set('bucktail.rehearsal.sam', JSON.stringify({ ...before.paper, questions }));
 		const after = await opened();
 		expect(after).toMatchObject({ stage: 'set-up', outdated: true, paper: null });
 		await after.start(10, 20);
@@ -302,6 +321,67 @@ describe('learners', () => {
 		after.go(1);
 		expect(keptPaper('first')).toBeNull();
 		expect(keptPaper()?.at).toBe(1);
+	});
+});
+
+describe('a paper that the first edition kept', () => {
+	/** Text of a question as it is told, with the right place. */
+	const told = (rehearsal: Rehearsal) =>
+		rehearsal.questions.map((question) => ({
+			task: question.task.number,
+			key: question.key,
+			right: question.right,
+			options: optionTexts(question, 'in')
+		}));
+	const keep = (paper: object) => kept.set('bucktail.rehearsal.sam', JSON.stringify(paper));
+
+	test('under way is gone on with, and kept by its task numbers from then on', async () => {
+		const { paper, questions } = firstPapers.running;
+		keep(paper);
+		vi.setSystemTime(paper.start + 300_000);
+		const rehearsal = await opened();
+		expect(rehearsal).toMatchObject({ stage: 'offer', outdated: false, left: 900 });
+		expect(told(rehearsal)).toEqual(questions);
+		rehearsal.resume();
+		answer(rehearsal, 5, true);
+		const { check, ...rest } = paper;
+		expect(check).toBeTruthy();
+		expect(keptPaper()).toMatchObject({ ...rest, at: 5, choices: rehearsal.paper?.choices });
+		const after = await opened();
+		expect(told(after)).toEqual(questions);
+		after.resume();
+		await after.handIn();
+		// Of the first four answers two were right, and one question had none.
+		expect(after.result?.all).toEqual({ right: 3, of: 10 });
+		expect(log.size).toBe(10);
+	});
+
+	test('handed in and not in the log yet is put there', async () => {
+		const { paper, questions } = firstPapers.unlogged;
+		keep(paper);
+		const rehearsal = await opened();
+		expect(rehearsal).toMatchObject({ stage: 'report', saved: 'saved' });
+		expect(told(rehearsal)).toEqual(questions);
+		expect([...log.values()].map(({ facts }) => facts.task)).toEqual(
+			questions.map(({ task }) => task)
+		);
+	});
+
+	test('in the log already is shown again, and not logged again', async () => {
+		const { paper, questions } = firstPapers.logged;
+		keep(paper);
+		const rehearsal = await opened();
+		expect(rehearsal.stage).toBe('set-up');
+		expect(told(rehearsal)).toEqual(questions);
+		expect(rehearsal.result?.all).toEqual({ right: 30, of: 60 });
+		rehearsal.showReport();
+		expect(rehearsal.stage).toBe('report');
+		expect(written).toBe(0);
+	});
+
+	test('whose questions can no longer be drawn is said to be outdated', async () => {
+		keep({ ...firstPapers.running.paper, check: 'other' });
+		expect(await opened()).toMatchObject({ stage: 'set-up', outdated: true, paper: null });
 	});
 });
 

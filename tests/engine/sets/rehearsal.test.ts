@@ -10,7 +10,6 @@ import { exactly } from '../../../src/lib/engine/quantity/exact.ts';
 import { evaluate } from '../../../src/lib/engine/solver/evaluate.ts';
 import { givensOf, numbersIn } from '../../../src/lib/engine/tasks/givens.ts';
 import {
-	checksumOf,
 	composeRehearsal,
 	optionTexts,
 	type Question,
@@ -106,10 +105,10 @@ describe('a rehearsal', () => {
 	test('the same seed and families give the same questions', () => {
 		for (const [i, seed] of seeds.entries()) {
 			const again = composeRehearsal(seed, families, 30);
-			expect(checksumOf(again)).toBe(checksumOf(rehearsals[i] ?? []));
-			expect(again.map(({ right }) => right)).toEqual(rehearsals[i]?.map(({ right }) => right));
+			expect(again).toEqual(rehearsals[i]);
 		}
-		expect(new Set(rehearsals.map(checksumOf)).size).toBe(seeds.length);
+		const numbers = rehearsals.map((one) => one.map(({ task }) => task.number).join());
+		expect(new Set(numbers).size).toBe(seeds.length);
 	});
 
 	test.each([10, 30, 33, 60])('%i questions: topics even, neighbours unlike', (count) => {

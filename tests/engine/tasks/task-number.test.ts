@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { taskFromNumber } from '../../../src/lib/engine/tasks/task.ts';
+import { type Card, cards } from '../../../src/lib/engine/families/topics.ts';
 import { levels } from '../../../src/lib/engine/families/level.ts';
 import {
 	readTaskNumber,
@@ -84,5 +85,30 @@ describe('a number that cannot be drawn', () => {
 
 	test('a sound one is drawn', async () => {
 		expect((await taskFromNumber(writeTaskNumber(sound))).family.id).toBe('rivet-length');
+	});
+});
+
+describe('a number that has no room', () => {
+	const room = (card: Pick<Card, 'code' | 'rev'>, seed = seedCount - 1) => {
+		for (const level of levels) {
+			const one = { code: card.code, rev: card.rev, level, seed };
+			expect(readTaskNumber(writeTaskNumber(one))).toEqual(one);
+		}
+	};
+
+	test.each(cards.map((card) => [card.code, card] as const))('is not needed for %s', (_, card) => {
+		room(card);
+	});
+
+	test.each([32, -1, 1.5, NaN])('for revision %d is not written', (rev) => {
+		expect(() => room({ code: 'QQ', rev })).toThrow(
+			`family QQ: a task number holds a revision from 0 to 31, not ${rev}`
+		);
+	});
+
+	test.each([seedCount, -1, 0.5, Infinity])('for seed %d is not written', (seed) => {
+		expect(() => room({ code: 'QQ', rev: 1 }, seed)).toThrow(
+			`family QQ: a task number holds a seed from 0 to 1048575, not ${seed}`
+		);
 	});
 });

@@ -1,6 +1,9 @@
 /*
- * Anything that can be written as JSON, as the fragment of an address: version, checksum and the
+ * Anything that can be written as JSON, as the fragment of an address: version, form and the
  * deflated text in base64url, with points between. What stands after `#` never leaves the browser.
+ *
+ * The form is `z`: a zlib stream (RFC 1950), which has a check of its own at its end. Links of
+ * version 1 hold a bare deflate stream, and in place of the form the CRC-32 of the text.
  */
 
 /** Longest fragment that is looked at, in characters. */
@@ -9,27 +12,32 @@ const maxPacked = 16_000;
 /** Most that a fragment may hold once inflated, in bytes. */
 const maxUnpacked = 64 * 1024;
 
+/** Bytes inflated at a time: each gives up to 1,032, so together hardly more than the most. */
+const slice = 63;
+
 export type Unpacked =
 	| { readonly ok: true; readonly value: unknown }
 	| { readonly ok: false; readonly reason: 'damaged' | 'newer' };
 
-/** @param version whole number from 1 */
+/** @param version whole number from 2 */
 export async function packed(version: number, value: unknown): Promise<string> {
 	const bytes = new TextEncoder().encode(JSON.stringify(value));
-	const deflated = await through(bytes, new CompressionStream('deflate-raw'), Infinity);
-	return `${version}.${checksum(bytes).toString(36)}.${base64url(deflated)}`;
+	const deflated = await through(
+		new Blob([bytes]).stream(),
+		new CompressionStream('deflate'),
+		Infinity
+	);
+	return `${version}.z.${base64url(deflated)}`;
 }
 
 /** Reads a fragment, with or without its `#`; never throws, whatever the text is. */
 export async function unpacked(version: number, fragment: string): Promise<Unpacked> {
 	const parts = /^#?([1-9]\d{0,3})\.([0-9a-z]{1,7})\.([\w-]+)$/.exec(fragment);
 	if (!parts || fragment.length > maxPacked) return damaged;
-	const [, made = '', sum = '', body = ''] = parts;
+	const [, made = '', form = '', body = ''] = parts;
 	if (Number(made) > version) return { ok: false, reason: 'newer' };
 	try {
-		const stream = new DecompressionStream('deflate-raw');
-		const bytes = await through(bytesOf(body), stream, maxUnpacked);
-		if (checksum(bytes).toString(36) !== sum) return damaged;
+		const bytes = await (made === '1' ? firstEdition : inflated)(bytesOf(body), form);
 		const text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
 		return { ok: true, value: JSON.parse(text) };
 	} catch {
@@ -39,13 +47,29 @@ export async function unpacked(version: number, fragment: string): Promise<Unpac
 
 const damaged = { ok: false, reason: 'damaged' } as const;
 
-/** The bytes that come out of a stream; throws when there are more than `limit`. */
+/** The bytes in a zlib stream; throws where its own check does not hold. */
+function inflated(body: Uint8Array<ArrayBuffer>, form: string): Promise<Uint8Array> {
+	if (form !== 'z') throw new Error(`no such form: ${form}`);
+	return through(inSlices(body), new DecompressionStream('deflate'), maxUnpacked);
+}
+
+/** The bytes in a bare deflate stream; throws where they have another CRC-32. */
+async function firstEdition(body: Uint8Array<ArrayBuffer>, sum: string): Promise<Uint8Array> {
+	const bytes = await through(inSlices(body), new DecompressionStream('deflate-raw'), maxUnpacked);
+	// A gzip stream ends in the CRC-32 and the length of what it holds (RFC 1952, 2.3.1).
+	const zipped = await through(new Blob([bytes]).stream(), new CompressionStream('gzip'), Infinity);
+	const found = new DataView(zipped.buffer).getUint32(zipped.length - 8, true);
+	if (found.toString(36) !== sum) throw new Error('another checksum');
+	return bytes;
+}
+
+/** The bytes that come out of a stream; throws as soon as there are more than `limit`. */
 async function through(
-	bytes: Uint8Array<ArrayBuffer>,
+	source: ReadableStream<Uint8Array<ArrayBuffer>>,
 	stream: CompressionStream | DecompressionStream,
 	limit: number
-): Promise<Uint8Array> {
-	const reader = new Blob([bytes]).stream().pipeThrough(stream).getReader();
+): Promise<Uint8Array<ArrayBuffer>> {
+	const reader = source.pipeThrough(stream).getReader();
 	const chunks: Uint8Array<ArrayBuffer>[] = [];
 	let length = 0;
 	for (;;) {
@@ -61,14 +85,14 @@ async function through(
 	return new Uint8Array(await new Blob(chunks).arrayBuffer());
 }
 
-/** CRC-32 as in ISO 3309 and RFC 1952. */
-function checksum(bytes: Uint8Array): number {
-	let sum = ~0;
-	for (const byte of bytes) {
-		sum ^= byte;
-		for (let bit = 0; bit < 8; bit++) sum = (sum >>> 1) ^ (sum & 1 ? 0xedb88320 : 0);
-	}
-	return ~sum >>> 0;
+/** The bytes a few at a time, as they are asked for: browsers inflate all they get at once. */
+function inSlices(bytes: Uint8Array<ArrayBuffer>): ReadableStream<Uint8Array<ArrayBuffer>> {
+	let at = 0;
+	const pull = (controller: ReadableStreamDefaultController<Uint8Array<ArrayBuffer>>) => {
+		if (at >= bytes.length) controller.close();
+		else controller.enqueue(bytes.slice(at, (at += slice)));
+	};
+	return new ReadableStream({ pull }, { highWaterMark: 0 });
 }
 
 function base64url(bytes: Uint8Array): string {

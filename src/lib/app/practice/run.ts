@@ -8,6 +8,7 @@ import {
 } from '$lib/engine/families/topics.ts';
 import type { Level } from '$lib/engine/families/level.ts';
 import { seedCount, writeTaskNumber } from '$lib/engine/tasks/task-number.ts';
+import { shuffled } from '$lib/engine/sets/shuffled.ts';
 import type { Reason } from '$lib/engine/schedule/run.ts';
 
 /** What a run draws from: one topic, all of them in turn, or the plan for the day. */
@@ -99,11 +100,6 @@ function mixed(below: Below): Card[] {
 		}
 	}
 	return order;
-}
-
-function shuffled<T>(list: readonly T[], below: Below): T[] {
-	const rest = [...list];
-	return list.map(() => rest.splice(below(rest.length), 1)[0] as T);
 }
 
 /** The tasks of the plan's run for `day` that are still to be answered. */

@@ -1,8 +1,9 @@
 import * as v from 'valibot';
+import { keptQuestion } from '$lib/engine/sets/kept-question.ts';
 
 /*
- * What is kept of a rehearsal: from the seed the questions are drawn again, and time is counted
- * from the moment it began, so that it runs on while the page is closed.
+ * What is kept of a rehearsal: its questions by task number and options, so that no later dealing
+ * changes them. Time is counted from the moment it began, and runs on while the page is closed.
  */
 
 /** How many questions may be chosen. */
@@ -16,54 +17,77 @@ export const minutesEach = 2;
 
 const whole = v.pipe(v.number(), v.integer(), v.minValue(0));
 
+const common = {
+	/** Id of the run in the log, and the seed its questions were dealt from. */
+	id: v.pipe(v.string(), v.uuid()),
+	count: v.pipe(whole, v.minValue(countLimits.least), v.maxValue(countLimits.most)),
+	/** When it began, in milliseconds since 1970-01-01 UTC. */
+	start: whole,
+	/** Time given, in seconds. */
+	length: whole,
+	/** Place of the open question. */
+	at: whole,
+	/** Place of the option chosen, by question. */
+	choices: v.array(v.nullable(whole)),
+	/** Whether a question is marked for later. */
+	later: v.array(v.boolean()),
+	/** Seconds each question was open. */
+	seconds: v.array(v.pipe(v.number(), v.minValue(0))),
+	/** When it was handed in, as `start`; null while it is being worked. */
+	end: v.nullable(whole),
+	/** Whether its answers are in the log. */
+	logged: v.boolean()
+};
+
+interface Rows {
+	readonly count: number;
+	readonly at: number;
+	readonly choices: readonly unknown[];
+	readonly later: readonly unknown[];
+	readonly seconds: readonly unknown[];
+	readonly questions?: readonly unknown[];
+}
+
+function hasARowEach({ count, at, choices, later, seconds, questions = choices }: Rows): boolean {
+	return at < count && [choices, later, seconds, questions].every((row) => row.length === count);
+}
+
 const schema = v.pipe(
-	v.object({
-		/** Seed text of the questions, and id of the run in the log. */
-		id: v.pipe(v.string(), v.uuid()),
-		count: v.pipe(whole, v.minValue(countLimits.least), v.maxValue(countLimits.most)),
-		/** Checksum of the questions as they were first drawn. */
-		check: v.string(),
-		/** When it began, in milliseconds since 1970-01-01 UTC. */
-		start: whole,
-		/** Time given, in seconds. */
-		length: whole,
-		/** Place of the open question. */
-		at: whole,
-		/** Place of the option chosen, by question. */
-		choices: v.array(v.nullable(whole)),
-		/** Whether a question is marked for later. */
-		later: v.array(v.boolean()),
-		/** Seconds each question was open. */
-		seconds: v.array(v.pipe(v.number(), v.minValue(0))),
-		/** When it was handed in, as `start`; null while it is being worked. */
-		end: v.nullable(whole),
-		/** Whether its answers are in the log. */
-		logged: v.boolean()
-	}),
-	v.check(({ count, at, ...lists }) => {
-		const rows = [lists.choices, lists.later, lists.seconds];
-		return at < count && rows.every((row) => row.length === count);
-	})
+	v.object({ ...common, questions: v.array(keptQuestion) }),
+	v.check((paper) => hasARowEach(paper)),
+	v.check(({ questions, choices }) =>
+		questions.every(({ options }, i) => (choices[i] ?? 0) < options.length)
+	)
+);
+
+/** Of the questions the first edition kept only a checksum; see engine/sets/first-edition.ts. */
+const firstSchema = v.pipe(
+	v.object({ ...common, check: v.string() }),
+	v.check((paper) => hasARowEach(paper))
 );
 
 /** A rehearsal as far as it has been answered. */
 export type Paper = Readonly<v.InferOutput<typeof schema>>;
 
+/** The same as the first edition kept it. */
+export type FirstPaper = Readonly<v.InferOutput<typeof firstSchema>>;
+
 /** A paper read back from storage, or null when there is none or it cannot be used. */
-export function readPaper(text: string | null): Paper | null {
+export function readPaper(text: string | null): Paper | FirstPaper | null {
 	if (text === null) return null;
 	try {
-		const read = v.safeParse(schema, JSON.parse(text));
+		const read = v.safeParse(v.union([schema, firstSchema]), JSON.parse(text));
 		return read.success ? read.output : null;
 	} catch {
 		return null;
 	}
 }
 
-export function newPaper(parts: Pick<Paper, 'id' | 'count' | 'check' | 'start' | 'length'>): Paper {
-	const row = <T>(value: T) => Array.from({ length: parts.count }, () => value);
+export function newPaper(parts: Pick<Paper, 'id' | 'questions' | 'start' | 'length'>): Paper {
+	const count = parts.questions.length;
+	const row = <T>(value: T) => Array.from({ length: count }, () => value);
 	const rows = { choices: row(null), later: row(false), seconds: row(0) };
-	return { ...parts, ...rows, at: 0, end: null, logged: false };
+	return { ...parts, ...rows, count, at: 0, end: null, logged: false };
 }
 
 /** Seconds left at a moment; a clock that was set back gives no more than the whole time. */

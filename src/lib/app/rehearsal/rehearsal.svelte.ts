@@ -3,11 +3,13 @@ import type { Family } from '$lib/engine/families/family.ts';
 import { seedCount } from '$lib/engine/tasks/task-number.ts';
 import { givensOf, numbersIn } from '$lib/engine/tasks/givens.ts';
 import { resultOf } from '$lib/engine/sets/rehearsal-marks.ts';
-import { checksumOf, composeRehearsal, type Question } from '$lib/engine/sets/rehearsal.ts';
+import { kept } from '$lib/engine/sets/kept-question.ts';
+import { composeRehearsal, type Question } from '$lib/engine/sets/rehearsal.ts';
 import { below } from '../device/chance.ts';
 import { device } from '../device/device.svelte.ts';
 import { attemptsOf } from './rehearsal-attempts.ts';
-import { handedIn, newPaper, type Paper, readPaper, secondsLeft } from './rehearsal-paper.ts';
+import { type OpenPaper, openPaper } from './open-paper.ts';
+import { handedIn, newPaper, type Paper, secondsLeft } from './rehearsal-paper.ts';
 import { numberOf } from '../practice/run.ts';
 import { settings } from '../device/settings.svelte.ts';
 
@@ -19,7 +21,7 @@ export class Rehearsal {
 	stage = $state<Stage>('loading');
 	paper = $state.raw<Paper | null>(null);
 	questions = $state.raw<readonly Question[]>([]);
-	/** Whether a kept rehearsal would now draw other questions, because the app has changed. */
+	/** Whether a kept rehearsal can no longer be asked as it was, because the app has changed. */
 	outdated = $state(false);
 	/** How the answers stand with the log. */
 	saved = $state<'none' | 'saving' | 'saved' | 'failed'>('none');
@@ -43,14 +45,14 @@ export class Rehearsal {
 		this.outdated = false;
 		await device.open();
 		this.#owner = device.learnerId;
-		await this.#take(readPaper(stored(device.learnerId)));
+		await this.#take(await openPaper(stored(device.learnerId)));
 	}
 
-	async #take(paper: Paper | null): Promise<void> {
-		const questions = paper ? composeRehearsal(paper.id, await loadFamilies(), paper.count) : [];
-		this.outdated = paper !== null && checksumOf(questions) !== paper.check;
-		this.paper = this.outdated ? null : paper;
-		this.questions = this.outdated ? [] : questions;
+	async #take(opened: OpenPaper | 'outdated' | null): Promise<void> {
+		this.outdated = opened === 'outdated';
+		const { paper, questions } = opened === 'outdated' || !opened ? nothing : opened;
+		this.paper = paper;
+		this.questions = questions;
 		this.#look();
 		if (!this.paper) {
 			this.stage = 'set-up';
@@ -69,8 +71,8 @@ export class Rehearsal {
 		this.outdated = false;
 		this.saved = 'none';
 		this.#look();
-		const check = checksumOf(questions);
-		this.#keep(newPaper({ id, count, check, start: this.#now, length: minutes * 60 }));
+		const asked = questions.map(kept);
+		this.#keep(newPaper({ id, questions: asked, start: this.#now, length: minutes * 60 }));
 		this.stage = 'running';
 	}
 
@@ -130,13 +132,13 @@ export class Rehearsal {
 	/** Another tab changed the kept rehearsal. */
 	async heard(event: Pick<StorageEvent, 'key' | 'newValue'>): Promise<void> {
 		if (event.key !== keyOf(this.#owner)) return;
-		const paper = readPaper(event.newValue);
-		if (!paper) return;
+		const opened = await openPaper(event.newValue);
+		if (!opened) return;
 		const { stage } = this;
-		await this.#take(paper);
+		await this.#take(opened);
 		if (stage === 'running' && this.stage === 'offer') this.resume();
 		else if (stage !== 'set-up' && this.stage === 'set-up') {
-			if (paper.logged) this.saved = 'saved';
+			if (this.paper?.logged) this.saved = 'saved';
 			this.showReport();
 		}
 	}
@@ -193,6 +195,8 @@ export class Rehearsal {
 		}
 	}
 }
+
+const nothing = { paper: null, questions: [] };
 
 const seedsTried = 20;
 

@@ -1,3 +1,4 @@
+import { escaped } from '../solver/markup.ts';
 import type { Box, Drawing, Shape, TextShape } from './drawing.ts';
 
 /** Width of one character of figure lettering, in drawing units; lettering is 12 units high. */
@@ -34,14 +35,6 @@ function shapeText(shape: Shape): string {
 
 function r(value: number): string {
 	return String(Math.round(value * 100) / 100);
-}
-
-function escaped(words: string): string {
-	return words
-		.replace(/&/g, '&amp;')
-		.replace(/</g, '&lt;')
-		.replace(/>/g, '&gt;')
-		.replace(/"/g, '&quot;');
 }
 
 /** The box that holds every shape, lettering included. */

@@ -139,7 +139,7 @@ function crossed(
 }
 
 /** What several slips lead to together; null where the trade has no answer. */
-function together(task: Task, key: string, ids: readonly string[]): Option | null {
+export function together(task: Task, key: string, ids: readonly string[]): Option | null {
 	const slips = Object.fromEntries(ids.map((id) => [stepAt(task, id), id]));
 	try {
 		const value = evaluate(task.family.method, task.drawn.given, { slips })[key] ?? '';

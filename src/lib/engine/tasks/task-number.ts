@@ -8,17 +8,26 @@ export interface TaskId {
 	readonly level: Level;
 	/** Which draw of the family: 0 to 1,048,575. */
 	readonly seed: number;
-	/** Revision of the family that drew it. */
+	/** Revision of the family that drew it: 0 to 31. */
 	readonly rev: number;
 }
 
 export const seedCount = 32 ** 4;
 
+/** A number has one digit for the revision. */
+const revCount = 32;
+
 /** A task number that cannot be used; the message is one sentence for a person. */
 export class TaskNumberError extends Error {}
 
-/** The number as it stands in a title block: `RL2-7Q4K-13`. */
+/**
+ * The number as it stands in a title block: `RL2-7Q4K-13`.
+ *
+ * @throws Error where the seed or the revision has more digits than the number has room for
+ */
 export function writeTaskNumber({ code, level, seed, rev }: TaskId): string {
+	if (!isBelow(seedCount, seed)) throw new Error(outOfRange(code, 'seed', seed, seedCount));
+	if (!isBelow(revCount, rev)) throw new Error(outOfRange(code, 'revision', rev, revCount));
 	const body = toBase32(seed, 4) + toBase32(rev, 1);
 	const check = toBase32(checkDigit(valuesOf(code, level, body)), 1);
 	return `${code}${level}-${body.slice(0, 4)}-${body[4]}${check}`;
@@ -51,6 +60,14 @@ export function readTaskNumber(typed: string): TaskId {
 		);
 	}
 	return { code, level: Number(level) as Level, seed, rev };
+}
+
+function isBelow(limit: number, value: number): boolean {
+	return Number.isInteger(value) && value >= 0 && value < limit;
+}
+
+function outOfRange(code: string, what: string, value: number, limit: number): string {
+	return `family ${code}: a task number holds a ${what} from 0 to ${limit - 1}, not ${value}`;
 }
 
 function valuesOf(code: string, level: number, body: string): number[] {
