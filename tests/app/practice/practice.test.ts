@@ -152,8 +152,8 @@ describe('an answer', () => {
 		await answer(practice, { grip: all.grip ?? '' });
 		await answer(practice, all);
 		expect(recorded.map(({ skills }) => skills.map(({ skill }) => skill))).toEqual([
-			['rivet-length/grip'],
-			['rivet-length/shank']
+			['piece/grip'],
+			['piece/shank']
 		]);
 	});
 });

@@ -17,6 +17,7 @@ export function answerHint(method: Method, key: string): string {
 		case 'words':
 			return 'Letters and numbers as on the bag.';
 		case 'factor':
+		case 'hundredth':
 			return 'Three places or more.';
 		case 'degrees':
 			return 'Degrees, from flat unless it says otherwise.';
