@@ -85,11 +85,19 @@ function drawn(family: Family, level: Level, random: Random, used: Set<string>):
 /** The task with no other slips than there were, in their order: the options hang on both. */
 function withFirstSlips(task: Task): Task {
 	const ids = (firstSlips[task.id.code] ?? '').split(' ');
+	const none = withoutNextRow(task);
 	const rows = ids.flatMap((id) => {
-		const values = task.slips.get(id);
+		const values = none.includes(id) ? undefined : task.slips.get(id);
 		return values ? [[id, values] as const] : [];
 	});
 	return { ...task, slips: new Map(rows) };
+}
+
+/** Slips to the next row of the drill table, which was looked for only 1/32 in away. */
+function withoutNextRow({ id, right }: Task): string[] {
+	const next = (size: number) => id.code === 'HP' && right.D === size;
+	if (next(1 / 4)) return ['rowAbove'];
+	return next(3 / 16) ? ['nextForPilot', 'rowBelow'] : [];
 }
 
 function checksumOf(questions: readonly Question[]): string {
