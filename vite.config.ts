@@ -1,6 +1,6 @@
 import { sveltekit } from '@sveltejs/kit/vite';
 import { defineConfig } from 'vitest/config';
-import { testProjects } from './.config/test-projects.ts';
+import { maxWorkers, testProjects } from './.config/test-projects.ts';
 import { compileMethods } from './src/plugins/compile-methods.ts';
 
 export default defineConfig({
@@ -14,5 +14,5 @@ export default defineConfig({
 			resolveDependencies: (_, files) => files.filter((file) => file.endsWith('.css'))
 		}
 	},
-	test: { projects: testProjects }
+	test: { projects: testProjects, maxWorkers }
 });

@@ -64,6 +64,20 @@ export default tseslint.config(
 		files: ['tests/**'],
 		rules: { 'no-empty-pattern': ['error', { allowObjectPatternsAsParameters: true }] }
 	},
+	// The other test files share their modules, and would be handed what was put in place.
+	{
+		files: ['tests/**'],
+		ignores: ['**/*.alone.test.ts'],
+		rules: {
+			'no-restricted-properties': [
+				'error',
+				...['mock', 'doMock', 'resetModules'].map((property) => ({
+					...{ object: 'vi', property },
+					message: 'Name the file *.alone.test.ts, so that it shares no modules with others.'
+				}))
+			]
+		}
+	},
 	{ files: ['src/lib/**'], rules: { 'no-console': 'error' } },
 	{
 		files: ['src/lib/engine/**'],

@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os';
 import { playwright } from '@vitest/browser-playwright';
 import type { TestProjectConfiguration } from 'vitest/config';
 import { chromiumFlags, findChromium } from '../src/scripts/chromium.js';
@@ -5,9 +6,17 @@ import { chromiumFlags, findChromium } from '../src/scripts/chromium.js';
 const inBoth = 'tests/**/*.both.test.ts';
 const inChromium = 'tests/**/*.chromium.test.ts';
 const onBuiltSite = 'tests/browser/**/*.test.ts';
+// These put other modules in the place of real ones: each gets its own of all modules.
+const alone = 'tests/**/*.alone.test.ts';
 
 // `npm test -- --slow` also runs the slow ones.
 const slow = process.env.BUCKTAIL_SLOW ? [] : ['tests/**/*.slow.test.ts'];
+
+// Milliseconds: a test that hangs ends at last, and a busy machine fails none.
+const patience = 60_000;
+
+/** Test files at a time. Vitest leaves one processor idle, and half of a browser test is waiting. */
+export const maxWorkers = availableParallelism();
 
 /** The test runs: in Node, inside Chromium, and in Node driving the built site in Chromium. */
 export const testProjects: TestProjectConfiguration[] = [
@@ -17,7 +26,21 @@ export const testProjects: TestProjectConfiguration[] = [
 			name: 'unit',
 			environment: 'node',
 			include: ['tests/**/*.test.ts'],
-			exclude: [inChromium, onBuiltSite, ...slow]
+			exclude: [inChromium, onBuiltSite, alone, ...slow],
+			// Files share the modules they load, which takes half of the time.
+			isolate: false,
+			unstubGlobals: true,
+			testTimeout: patience
+		}
+	},
+	{
+		extends: true,
+		test: {
+			name: 'alone',
+			environment: 'node',
+			include: [alone],
+			exclude: slow,
+			testTimeout: patience
 		}
 	},
 	{
@@ -45,8 +68,8 @@ export const testProjects: TestProjectConfiguration[] = [
 			include: [onBuiltSite],
 			exclude: slow,
 			globalSetup: 'tests/browser/serve-site.ts',
-			testTimeout: 60_000,
-			hookTimeout: 60_000
+			testTimeout: patience,
+			hookTimeout: patience
 		}
 	}
 ];

@@ -11,11 +11,11 @@ const budget = 80_000;
 
 await main(async () => {
 	const config = ['build', '--config', '.config/vite.bench.config.ts'];
-	if (!runPackage('vite/bin/vite.js', config, { quiet: true }))
+	if (!(await runPackage('vite/bin/vite.js', config, { quiet: true })))
 		throw new Advice('The bench could not be built.');
 	const bench = join(top, '.reports/bench/main.js');
 	if (!runFile(bench)) throw new Advice('The bench of the engine stopped early.');
-	ensureBuilt();
+	await ensureBuilt();
 	const { stdout } = spawnSync(process.execPath, [bench, '--numbers'], { encoding: 'utf8' });
 	const loads = await untilAnswerable(stdout.trim().split(/\s+/));
 	const bare = await bareFirstLoad();

@@ -29,10 +29,10 @@ const sources = [
 export const site = join(built, 'site');
 
 /** Builds the site and the command line unless they were built from these very sources. */
-export function ensureBuilt() {
+export async function ensureBuilt() {
 	if (isBuilt()) return;
 	console.log('Building …');
-	build({ quiet: true });
+	await build({ quiet: true });
 }
 
 /** Whether the build was made from the sources as they are now. */
@@ -41,18 +41,18 @@ export function isBuilt() {
 }
 
 /** @param {{ quiet?: boolean }} [options] */
-export function build(options) {
+export async function build(options) {
 	const hash = hashSources();
 	rmSync(built, { recursive: true, force: true });
-	vite(['build'], options);
-	vite(['build', '--config', '.config/vite.cli.config.ts'], options);
+	await vite(['build'], options);
+	await vite(['build', '--config', '.config/vite.cli.config.ts'], options);
 	linkProgram();
 	writeFileSync(stamp, hash);
 }
 
 /** @param {string[]} args @param {{ quiet?: boolean }} [options] */
-function vite(args, options) {
-	if (!runPackage('vite/bin/vite.js', args, options)) throw new Advice('The build failed.');
+async function vite(args, options) {
+	if (!(await runPackage('vite/bin/vite.js', args, options))) throw new Advice('The build failed.');
 }
 
 /**
@@ -86,4 +86,4 @@ function filesIn(path) {
 	return names.flatMap((name) => filesIn(`${path}/${name}`));
 }
 
-if (process.argv[1] === import.meta.filename) await main(async () => build());
+if (process.argv[1] === import.meta.filename) await main(build);

@@ -3,10 +3,10 @@ import { join } from 'node:path';
 import { Advice, runNpm, top } from './project.js';
 
 /** Installs the packages of package-lock.json unless node_modules holds exactly those. */
-export function ensureInstalled() {
+export async function ensureInstalled() {
 	if (isInstalled()) return;
 	console.log('Installing packages (the first time takes a minute) …');
-	if (!runNpm(['ci', '--include=dev', '--no-progress', '--loglevel=error'])) {
+	if (!(await runNpm(['ci', '--include=dev', '--no-progress', '--loglevel=error']))) {
 		throw new Advice('npm could not install the packages: its own message is above.');
 	}
 }

@@ -1,11 +1,13 @@
-import { spawnSync } from 'node:child_process';
+import { spawn } from 'node:child_process';
+import { once } from 'node:events';
 import { basename, join, resolve } from 'node:path';
 
 /** The top of the project. */
 export const top = resolve(import.meta.dirname, '../..');
 
 /**
- * quiet: show the program's output only when it fails; cwd: instead of the top of the project.
+ * quiet: show the program's output only when it fails, and then in one piece; cwd: instead of the
+ * top of the project.
  *
  * @typedef {{ quiet?: boolean, env?: NodeJS.ProcessEnv, cwd?: string }} RunOptions
  */
@@ -28,28 +30,29 @@ export async function main(work) {
 }
 
 /**
- * Runs a program file of an installed package and waits for it.
+ * Runs a program file of an installed package.
  *
  * @param {string} file path below node_modules
  * @param {string[]} args
  * @param {RunOptions} [options]
- * @returns {boolean} whether it succeeded
+ * @returns {Promise<boolean>} whether it succeeded
  */
 export function runPackage(file, args, options) {
 	return run(process.execPath, [join(top, 'node_modules', file), ...args], options);
 }
 
 /**
- * Runs npm and waits for it.
+ * Runs npm.
  *
  * @param {string[]} args
- * @returns {boolean} whether it succeeded
+ * @param {RunOptions} [options]
+ * @returns {Promise<boolean>} whether it succeeded
  */
-export function runNpm(args) {
+export function runNpm(args, options) {
 	// Under `npm start` this names the npm that runs us, which need not be on the PATH.
 	const npm = process.env.npm_execpath;
-	if (npm && basename(npm) === 'npm-cli.js') return run(process.execPath, [npm, ...args]);
-	return run('npm', args);
+	if (npm && basename(npm) === 'npm-cli.js') return run(process.execPath, [npm, ...args], options);
+	return run('npm', args, options);
 }
 
 /**
@@ -57,13 +60,20 @@ export function runNpm(args) {
  * @param {string[]} args
  * @param {RunOptions} [options]
  */
-function run(command, args, { quiet = false, env = {}, cwd = top } = {}) {
-	const { status, stdout, stderr } = spawnSync(command, args, {
+async function run(command, args, { quiet = false, env = {}, cwd = top } = {}) {
+	const child = spawn(command, args, {
 		cwd,
 		env: { ...process.env, ...env },
-		stdio: quiet ? 'pipe' : 'inherit',
-		maxBuffer: 100 * 1024 * 1024
+		stdio: quiet ? ['ignore', 'pipe', 'pipe'] : 'inherit'
 	});
-	if (quiet && status !== 0) process.stderr.write(Buffer.concat([stdout, stderr]));
+	/** @type {Buffer[]} */
+	const output = [];
+	for (const stream of [child.stdout, child.stderr])
+		stream?.on('data', (piece) => output.push(piece));
+	const [status] = await once(child, 'close').catch((error) => {
+		console.error(error.message);
+		return [null];
+	});
+	if (quiet && status !== 0) process.stderr.write(Buffer.concat(output));
 	return status === 0;
 }

@@ -60,7 +60,7 @@ export async function bareFirstLoad() {
 			writeFileSync(join(folder, path), text);
 		}
 		symlinkSync(join(top, 'node_modules'), join(folder, 'node_modules'));
-		const built = runPackage('vite/bin/vite.js', ['build'], { quiet: true, cwd: folder });
+		const built = await runPackage('vite/bin/vite.js', ['build'], { quiet: true, cwd: folder });
 		if (!built) throw new Advice('The bare page could not be built.');
 		return await firstLoad(join(folder, 'build'), 'index.html');
 	} finally {
@@ -84,7 +84,7 @@ const barePage = {
 
 if (process.argv[1] === import.meta.filename) {
 	await main(async () => {
-		ensureBuilt();
+		await ensureBuilt();
 		const pages = process.argv.length > 2 ? process.argv.slice(2) : ['index.html'];
 		for (const page of pages) report(page, await firstLoad(site, page));
 		report('bare SvelteKit page', await bareFirstLoad());

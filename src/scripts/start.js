@@ -7,8 +7,8 @@ import { serve } from './serve.js';
 await main(async () => {
 	const port = chosenPort();
 	const shared = isShared();
-	ensureInstalled();
-	ensureBuilt();
+	await ensureInstalled();
+	await ensureBuilt();
 	const server = await serve({ folder: site, port, host: shared ? undefined : '127.0.0.1' });
 	console.log(`Bucktail is ready: http://localhost:${server.port}/`);
 	if (shared) {

@@ -7,23 +7,34 @@ import { Advice, main, runNpm, runPackage, top } from './project.js';
 
 const reports = join(top, '.reports');
 
-/** @typedef {{ passed: number, failed: number }} Tally */
+const success = { passed: 1, failed: 0 };
+const failure = { passed: 0, failed: 1 };
+
+/**
+ * What a suite came to, and the seconds it took.
+ *
+ * @typedef {{ passed: number, failed: number }} Count
+ * @typedef {Count & { seconds: number }} Tally
+ */
 
 await main(async () => {
 	const slow = withSlowTests();
 	rmSync(reports, { recursive: true, force: true });
-	ensureInstalled();
+	await ensureInstalled();
 	// From here on, the test runners use the Chromium found, and leave slow tests out or in.
 	process.env.CHROMIUM_PATH = requireChromium();
 	process.env.BUCKTAIL_SLOW = slow ? 'yes' : '';
 	mkdirSync(reports);
 
-	const lint = asTally(runNpm(['run', '--silent', 'lint']));
-	const types = asTally(runNpm(['run', '--silent', 'check']));
-	const build = asTally(builds());
-	const unit = testsOf('unit');
-	const chromium = testsOf('chromium');
-	const browser = build.failed ? asTally(false) : testsOf('browser');
+	console.log('Lint, types and build …');
+	const linting = timed(() => passes('lint'));
+	// One after the other: both write into .svelte-kit.
+	const types = await timed(() => passes('check'));
+	const build = await timed(builds);
+	const lint = await linting;
+	const unit = await timed(() => testsOf('unit', 'alone'));
+	const chromium = await timed(() => testsOf('chromium'));
+	const browser = await timed(() => (build.failed ? failure : testsOf('browser')));
 	summarize({ lint, types, build, unit, chromium, browser });
 });
 
@@ -34,40 +45,51 @@ function withSlowTests() {
 	throw new Advice('npm test takes one option, written: npm test -- --slow');
 }
 
-/** @param {boolean} succeeded @returns {Tally} */
-function asTally(succeeded) {
-	return { passed: succeeded ? 1 : 0, failed: succeeded ? 0 : 1 };
+/**
+ * @param {() => Count | Promise<Count>} suite
+ * @returns {Promise<Tally>}
+ */
+async function timed(suite) {
+	const start = performance.now();
+	const count = await suite();
+	return { ...count, seconds: Math.round((performance.now() - start) / 1000) };
 }
 
-function builds() {
+/** @param {string} script of package.json */
+async function passes(script) {
+	return (await runNpm(['run', '--silent', script], { quiet: true })) ? success : failure;
+}
+
+async function builds() {
 	try {
-		ensureBuilt();
-		return true;
+		await ensureBuilt();
+		return success;
 	} catch (error) {
 		console.error(error instanceof Advice ? error.message : error);
-		return false;
+		return failure;
 	}
 }
 
 /**
- * Runs one test project and counts from its own report. A runner that fails without a failed test
+ * Runs test projects together and counts from their own report. A runner that fails without a failed test
  * (it crashed, found no tests, or met an error outside of them) counts as one failure.
  *
- * @param {string} project
- * @returns {Tally}
+ * @param {string[]} projects
+ * @returns {Promise<Count>}
  */
-function testsOf(project) {
-	const report = join(reports, `${project}.json`);
+async function testsOf(...projects) {
+	const report = join(reports, `${projects[0]}.json`);
 	const reporters = ['--reporter=default', '--reporter=json', `--outputFile.json=${report}`];
 	// As in CI: a missing snapshot fails instead of being written, and so does a left-over `.only`.
 	const options = { env: { CI: 'true' } };
-	const args = ['run', '--project', project, ...reporters];
-	const succeeded = runPackage('vitest/vitest.mjs', args, options);
+	const chosen = projects.flatMap((project) => ['--project', project]);
+	const args = ['run', ...chosen, ...reporters];
+	const succeeded = await runPackage('vitest/vitest.mjs', args, options);
 	const { passed, failed } = countIn(report);
 	return { passed, failed: succeeded ? failed : Math.max(failed, 1) };
 }
 
-/** @param {string} report @returns {Tally} */
+/** @param {string} report @returns {Count} */
 function countIn(report) {
 	try {
 		const { numPassedTests, numFailedTests, testResults } = JSON.parse(
@@ -92,7 +114,7 @@ function failsAsFile({ status, assertionResults }) {
 /** @param {Record<string, Tally>} tallies */
 function summarize(tallies) {
 	const lines = Object.entries(tallies).map(
-		([name, tally]) => `${name.padEnd(10)}${asLine(tally)}`
+		([name, tally]) => `${name.padEnd(10)}${asLine(tally)}, ${tally.seconds} s`
 	);
 	const all = Object.values(tallies);
 	const total = { passed: sum(all.map((t) => t.passed)), failed: sum(all.map((t) => t.failed)) };
@@ -101,7 +123,7 @@ function summarize(tallies) {
 	if (total.failed > 0) process.exitCode = 1;
 }
 
-/** @param {Tally} tally */
+/** @param {Count} count */
 function asLine({ passed, failed }) {
 	return `${passed} passed, ${failed} failed`;
 }

@@ -13,6 +13,8 @@ const planted: [rule: string, path: string, text: string][] = [
 	['no-restricted-globals', engineFile, 'export const x = window.name;'],
 	['no-restricted-globals', engineFile, "export const x = localStorage.getItem('x');"],
 	['no-restricted-globals', engineFile, 'export const x = globalThis;'],
+	['no-restricted-properties', 'tests/app/x.test.ts', "vi.mock('x');"],
+	['no-restricted-properties', 'tests/app/x.test.ts', 'vi.resetModules();'],
 	['no-new-func', engineFile, "export const x = new Function('return 1');"],
 	['no-eval', 'src/lib/app/x.ts', "export const x = eval('1');"],
 	['no-console', 'src/lib/app/x.ts', 'console.log(1);'],
@@ -26,6 +28,7 @@ test.each(planted)('%s catches, in %s: %s', async (rule, path, text) => {
 
 test.each([
 	['the one component that shows markup', 'src/lib/ui/Markup.svelte', markup],
+	['a mock in a file of its own', 'tests/app/x.alone.test.ts', "vi.mock('x');"],
 	['a script that reports', 'src/scripts/x.js', 'console.log(new Date());']
 ])('lint allows %s', async (_name, path, text) => {
 	expect(await lintComplaints({ path, text })).toEqual([]);

@@ -36,7 +36,7 @@ export const test = base.extend<SiteFixtures>({
 		await use(async (visitor) => {
 			const context = await browser.newContext({ baseURL: inject('site'), ...visitor });
 			close.push(() => context.close());
-			await collectFaults(context, inject('site'), faults);
+			collectFaults(context, inject('site'), faults);
 			return context.newPage();
 		});
 		for (const end of close) await end();
