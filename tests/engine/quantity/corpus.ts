@@ -13,7 +13,10 @@ import { rivetLength } from '../../../src/lib/engine/quantity/kinds/rivet-length
 import { weight } from '../../../src/lib/engine/quantity/kinds/weight.ts';
 import { word } from '../../../src/lib/engine/quantity/kinds/word.ts';
 import type { LengthUnit } from '../../../src/lib/engine/quantity/kind.ts';
-import type { Reading } from '../../../src/lib/engine/quantity/read.ts';
+import { loadReader } from '../../../src/lib/engine/quantity/reader.ts';
+import type { Reading } from '../../../src/lib/engine/quantity/reading.ts';
+
+await loadReader();
 
 /** What a field asks for, and what a bare length in it is in. */
 export interface Asked {

@@ -5,8 +5,8 @@ import { kindAt } from '../solver/kind-at.ts';
 import type { Method } from '../solver/method.ts';
 
 /**
- * Reads an answer to a step as typed; `units` is what a bare length is in. Arithmetic is left to
- * `workArithmetic`.
+ * Reads an answer to a step as typed; `units` is what a bare length is in. Arithmetic, and any
+ * text before the reader is there, is left to `workArithmetic`.
  */
 export function readAnswer(method: Method, key: string, text: string, units: LengthUnit): Reading {
 	return kindAt(method, key).read(text, units);

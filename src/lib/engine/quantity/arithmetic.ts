@@ -1,5 +1,5 @@
 import type { Exact } from './exact.ts';
-import { readNumber } from './read.ts';
+import { readNumber } from './read-number.ts';
 import type { Field, Reading } from './reading.ts';
 import { unread } from './wanted.ts';
 

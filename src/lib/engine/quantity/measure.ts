@@ -69,8 +69,8 @@ function bare(numbers: readonly Numeral[], field: Field): Found {
 }
 
 function bareOne(number: Numeral, field: Field): Found {
-	const { dimension, names } = field.kind;
-	const { found, only } = names?.bare(number, field) ?? { found: [], only: false };
+	const { dimension } = field.kind;
+	const { found, only } = field.names?.bare(number, field) ?? { found: [], only: false };
 	if (only || typeof found === 'string') return found;
 	const own = ownUnit(dimension, field.unit);
 	// A fraction is more often of an inch, whatever unit the field works in.

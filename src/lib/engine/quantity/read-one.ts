@@ -10,7 +10,7 @@ export function oneReading(entry: string, field: Field): OneReading {
 	if (twice) return twice;
 	const plain = withoutNoun(entry, field);
 	if (typeof plain === 'string') return unread(refuse(plain, field));
-	const named = plain.field.kind.names?.named(plain.entry, plain.field) ?? [];
+	const named = plain.field.names?.named(plain.entry, plain.field) ?? [];
 	const found = named.length > 0 ? named : measures(plain.entry, plain.field);
 	if (found.length > 0) return settled(found, plain.field);
 	if (isSum(entry, field)) return { state: 'arithmetic', text: entry };
@@ -33,7 +33,7 @@ function confirmed(entry: string, field: Field): OneReading | null {
 }
 
 function withoutNoun(entry: string, field: Field): Entry | string {
-	return field.kind.names?.withoutNoun(entry, field) ?? { entry, field };
+	return field.names?.withoutNoun(entry, field) ?? { entry, field };
 }
 
 /** Whether the text is numbers, units, operators and brackets, and more than one number. */

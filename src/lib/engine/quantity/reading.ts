@@ -14,11 +14,10 @@ export interface Measure {
 	readonly whole: boolean;
 	/** Whether it is written as a fraction where it is one of 64ths. */
 	readonly fractions: boolean;
-	readonly names: SizeNames | null;
 }
 
-/** Sizes that go by a name: dash numbers and drills. */
-export interface SizeNames {
+/** How sizes are read that go by a name: dash numbers and drills. */
+export interface NameReading {
 	/**
 	 * The entry without a word that only says what it is, and what to read it as; a sentence when
 	 * it is something else.
@@ -30,10 +29,6 @@ export interface SizeNames {
 	readonly bare: (number: Numeral, field: Field) => { found: Found; only: boolean };
 	/** Behind the read-back of a size: `, a −5 length`, or nothing. */
 	readonly said: (size: Exact, fraction: boolean) => string;
-	/** The size with its name as the shop writes it: `5/16 in (−5)`. */
-	readonly written: (size: Exact, text: string) => string;
-	/** Whether every member of a list is written with its name. */
-	readonly inLists: boolean;
 }
 
 /** Plain text, and the field it is read for. */
@@ -45,6 +40,7 @@ export interface Entry {
 /** What a field asks for. */
 export interface Field {
 	readonly kind: Measure;
+	readonly names: NameReading | null;
 	/** Unit of a length written without one, and the one lengths are shown in. */
 	readonly unit: LengthUnit;
 }

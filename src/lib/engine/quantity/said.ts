@@ -35,8 +35,8 @@ export function saidOf(
 }
 
 /** The rivet or drill that a size is: `, a −5 length`. */
-export function nameText(value: Exact, fraction: boolean, { kind }: Field): string {
-	return kind.names?.said(value, fraction) ?? '';
+export function nameText(value: Exact, fraction: boolean, { names }: Field): string {
+	return names?.said(value, fraction) ?? '';
 }
 
 /** `= 12.7 mm`, or `≈ 3.264 mm` where the places shown do not hold the value. */

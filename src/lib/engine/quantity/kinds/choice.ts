@@ -1,6 +1,6 @@
 import type { Listable } from './list.ts';
 import { wordOptions } from './option-rules.ts';
-import { begunBy, worded } from './worded.ts';
+import { worded } from './worded.ts';
 
 /**
  * One of a few words, which may be typed in full or by the first letters, as long as only one
@@ -17,7 +17,7 @@ export function choice(words: readonly string[]): Listable<string, string> {
 			...wordOptions,
 			compare: (one, other) => words.indexOf(one) - words.indexOf(other)
 		},
-		meant(typed) {
+		meant(typed, { begunBy }) {
 			const found = begunBy(typed, words);
 			return found === null ? `Answer with one of: ${words.join(', ')}.` : { words: found };
 		}

@@ -1,4 +1,4 @@
-import { drillNamesAlone } from './drill-names.ts';
+import { drillName } from '../drills.ts';
 import { anyLength, lengthMistakes } from './length.ts';
 import { measured } from './measured.ts';
 
@@ -9,6 +9,13 @@ export const drill = measured({
 	noun: 'a drill',
 	example: 'No. 30, F or 1/8 in',
 	hint: 'A drill such as #30, a fraction or a decimal.',
-	names: drillNamesAlone,
+	names: {
+		reading: ({ drillsAlone }) => drillsAlone,
+		written(size, text) {
+			const name = drillName(size);
+			return name && `${name}${name.includes('/') ? ' in' : ''} (${text})`;
+		},
+		inLists: true
+	},
 	mistakes: { ...lengthMistakes, stocked: true }
 });

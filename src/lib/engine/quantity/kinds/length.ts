@@ -1,7 +1,6 @@
 import { ratio } from '../exact.ts';
 import { dimension } from '../units.ts';
-import { drillNames, namesInFigures } from './drill-names.ts';
-import { measured } from './measured.ts';
+import { measured, type SizeNames } from './measured.ts';
 import type { Mistakes } from './mistakes.ts';
 
 /*
@@ -63,6 +62,9 @@ export const lengthMistakes: Partial<Mistakes> = {
 	onTheWay: [100, 10, 16]
 };
 
+/** A drill may be named where a length is asked for. */
+const names: SizeNames = { reading: ({ drillsNamed }) => drillsNamed };
+
 /** What the kinds of length have in common. */
 export const anyLength = {
 	dimension: inches,
@@ -70,7 +72,7 @@ export const anyLength = {
 	hint: 'A fraction, a decimal, mm, or the sum to work out.',
 	example: { in: '1/8 in or 0.125', mm: '3.2 mm or 1/8 in' },
 	places: [3, 4],
-	names: drillNames,
+	names,
 	mistakes: lengthMistakes
 } as const;
 
@@ -81,5 +83,5 @@ export const length = measured({ id: 'length', ...anyLength });
 export const lengthInFigures = measured({
 	id: 'length-in-figures',
 	...anyLength,
-	names: namesInFigures
+	names: { reading: ({ drillsInFigures }) => drillsInFigures }
 });

@@ -6,8 +6,10 @@ import { noOptions } from './option-rules.ts';
 
 /** What there may be several of in one field. */
 export interface Listable<T extends number | string, R extends Exact | string> extends Kind<T, R> {
-	/** Several of them as typed. */
+	/** Several of them as typed, at once. */
 	readAll(text: string, units?: LengthUnit): Reading<readonly R[]>;
+	/** The same, as soon as the reader is there. */
+	workAll(text: string, units?: LengthUnit): Promise<Reading<readonly R[]>>;
 	/** How several are written in one line: `0.500, 0.750 in`. */
 	writeAll(values: readonly T[], units?: LengthUnit): string;
 }
@@ -29,7 +31,6 @@ export function listOf<T extends number | string, R extends Exact | string>(
 	member: Listable<T, R>
 ): ListKind<T, R> {
 	type Several = Entry<readonly R[]>;
-	const read = (text: string, units?: LengthUnit) => member.readAll(text, units);
 	/** Whether every value of the entry, fitted to the others, passes a test. */
 	const every = (
 		entry: Several,
@@ -59,8 +60,8 @@ export function listOf<T extends number | string, R extends Exact | string>(
 		options: noOptions,
 		fitted,
 		example: (units) => member.example(units),
-		read,
-		work: (text, units) => Promise.resolve(read(text, units)),
+		read: (text, units) => member.readAll(text, units),
+		work: (text, units) => member.workAll(text, units),
 		judge(entry, values, tolerance) {
 			const fits = every(
 				entry,

@@ -1,8 +1,7 @@
 import { decimalText, type Exact, exactly, mixedText } from '../exact.ts';
 import type { LengthUnit } from '../kind.ts';
-import { readArithmetic } from '../arithmetic.ts';
-import { readNumber, readNumbers } from '../read.ts';
-import type { Field, Measure } from '../reading.ts';
+import { type Reader, readWith, workWith } from '../reader.ts';
+import type { Field, Measure, NameReading } from '../reading.ts';
 import { unitText } from '../said.ts';
 import { asFraction, isIn64ths, nearest64 } from '../sixty-fourths.ts';
 import { ownUnit } from '../units.ts';
@@ -10,6 +9,15 @@ import type { Entry, Nearness } from './kind.ts';
 import type { Listable } from './list.ts';
 import { type Mistakes, plainRoundings } from './mistakes.ts';
 import { numberOptions } from './option-rules.ts';
+
+/** Sizes that go by a name: dash numbers and drills. */
+export interface SizeNames {
+	readonly reading: (reader: Reader) => NameReading;
+	/** The size with its name as the shop writes it, `5/16 in (−5)`; null where it has none. */
+	readonly written?: (size: Exact, text: string) => string | null;
+	/** Whether every member of a list is written with its name. */
+	readonly inLists?: boolean;
+}
 
 /** What is special about a kind of number. */
 interface Parts extends Pick<Measure, 'dimension' | 'noun'> {
@@ -24,13 +32,15 @@ interface Parts extends Pick<Measure, 'dimension' | 'noun'> {
 	readonly below?: NumberKind['below'];
 	readonly whole?: boolean;
 	readonly fractions?: boolean;
-	readonly names?: Measure['names'];
+	readonly names?: SizeNames;
 	readonly mistakes?: Partial<Mistakes>;
 }
 
 /** A kind of numbers in the base unit of a dimension. */
 export interface NumberKind extends Listable<number, Exact>, Measure {
 	example(unit?: LengthUnit): string;
+	/** What the reader must know to read one. */
+	field(reader: Reader, unit?: LengthUnit): Field;
 	/** The number alone, without unit, dash number or drill name. */
 	number(value: number, units?: LengthUnit): string;
 }
@@ -38,7 +48,11 @@ export interface NumberKind extends Listable<number, Exact>, Measure {
 /** Makes a kind of numbers. */
 export function measured(parts: Parts): NumberKind {
 	const { dimension, names = null, example } = parts;
-	const fieldIn = (unit: LengthUnit = 'in'): Field => ({ kind, unit });
+	const fieldIn = (reader: Reader, unit: LengthUnit = 'in'): Field => ({
+		kind,
+		names: names?.reading(reader) ?? null,
+		unit
+	});
 	const texts = typeof example === 'string' ? { in: example, mm: example } : example;
 	const unitIn = (units: LengthUnit) => unitText(ownUnit(dimension, units));
 	const kind: NumberKind = {
@@ -49,7 +63,6 @@ export function measured(parts: Parts): NumberKind {
 		choices: [],
 		isList: false,
 		...parts,
-		names,
 		mistakes: {
 			units: [],
 			coarse: plainRoundings,
@@ -63,9 +76,13 @@ export function measured(parts: Parts): NumberKind {
 			return kind;
 		},
 		example: (unit = 'in') => texts[unit],
-		read: (text, unit) => readNumber(text, fieldIn(unit)),
-		readAll: (text, unit) => readNumbers(text, fieldIn(unit)),
-		work: (text, unit) => readArithmetic(text, fieldIn(unit)),
+		field: fieldIn,
+		read: (text, unit) =>
+			readWith(text, (reader) => reader.readNumber(text, fieldIn(reader, unit))),
+		work: (text, unit) => workWith((reader) => reader.readArithmetic(text, fieldIn(reader, unit))),
+		readAll: (text, unit) =>
+			readWith(text, (reader) => reader.readNumbers(text, fieldIn(reader, unit))),
+		workAll: (text, unit) => workWith((reader) => reader.readNumbers(text, fieldIn(reader, unit))),
 		judge: ({ value }, right, tolerance) =>
 			value.sub(exactly(right)).abs().compare(tolerance) <= 0 ? { is: 'right' } : { is: 'off' },
 		isWritten: (entry, value, nearness = 'rounded') =>
@@ -83,7 +100,7 @@ export function measured(parts: Parts): NumberKind {
 		number: (value, units = 'in') => numberText(exactly(value), kind, parts.places, units),
 		write(value, units = 'in') {
 			const text = kind.number(value, units) + unitIn(units);
-			return names ? names.written(exactly(value), text) : text;
+			return names?.written?.(exactly(value), text) ?? text;
 		},
 		writeAll(values, units = 'in') {
 			if (names?.inLists) return values.map((one) => kind.write(one, units)).join(', ');

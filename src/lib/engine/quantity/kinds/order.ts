@@ -1,8 +1,8 @@
-import { unopened } from '../read.ts';
+import { type Reader, readWith, workWith } from '../reader.ts';
 import type { Reading } from '../reading.ts';
 import type { Judgement, Kind } from './kind.ts';
 import { noMistakes } from './mistakes.ts';
-import { begunBy, text, wordsMathml } from './worded.ts';
+import { text, wordsMathml } from './worded.ts';
 
 /** What is put in order. */
 interface Parts {
@@ -23,8 +23,10 @@ type Order = readonly string[];
 /** Several things put in order: entered by their names, or by their letters or numbers in a row. */
 export function order({ id, noun, things, before }: Parts): Kind<Order, Order> {
 	const example = `${letters(things)} or ${things.slice(0, 2).join(', ')}, …`;
-	const read = (typed: string): Reading<Order> =>
-		unopened(typed, example) ?? orderRead(typed, things, example);
+	const readBy =
+		(typed: string) =>
+		(reader: Reader): Reading<Order> =>
+			reader.unopened(typed, example) ?? orderRead(typed, things, example, reader);
 	const inPlace = (given: Order, right: Order) =>
 		before
 			? before.every(([one, other]) => given.indexOf(one) < given.indexOf(other))
@@ -49,8 +51,8 @@ export function order({ id, noun, things, before }: Parts): Kind<Order, Order> {
 			return kind;
 		},
 		example: () => example,
-		read,
-		work: (typed) => Promise.resolve(read(typed)),
+		read: (typed) => readWith(typed, readBy(typed)),
+		work: (typed) => workWith(readBy(typed)),
 		judge: ({ value }, right) => judged(value, right, inPlace),
 		isWritten: ({ value }, other) => isSame(value, other),
 		differs: (one, other) => one.length !== other.length || !inPlace(other, one),
@@ -90,8 +92,13 @@ function letterAt(place: number): string {
 	return String.fromCharCode('A'.charCodeAt(0) + place);
 }
 
-function orderRead(typed: string, things: readonly string[], example: string): Reading<Order> {
-	const found = byMark(typed, things) ?? byName(typed, things);
+function orderRead(
+	typed: string,
+	things: readonly string[],
+	example: string,
+	reader: Reader
+): Reading<Order> {
+	const found = byMark(typed, things) ?? byName(typed, things, reader);
 	if (!found) return { state: 'unread', why: `Write the order like ${example}` };
 	const twice = found.find((thing, i) => found.indexOf(thing) !== i);
 	if (twice !== undefined) return { state: 'unread', why: `Write each once; ${twice} is twice.` };
@@ -110,7 +117,7 @@ function byMark(typed: string, things: readonly string[]): string[] | null {
 }
 
 /** Names, or the beginnings of them, parted by commas, semicolons, lines or arrows. */
-function byName(typed: string, things: readonly string[]): string[] | null {
+function byName(typed: string, things: readonly string[], { begunBy }: Reader): string[] | null {
 	const names = typed.split(/[,;\n>→]| then /i).map((name) => name.trim());
 	return all(names.map((name) => (name === '' ? null : begunBy(name, things))));
 }

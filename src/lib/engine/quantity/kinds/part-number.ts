@@ -1,4 +1,3 @@
-import { normalPartNumber } from '../part-number.ts';
 import { worded } from './worded.ts';
 
 /** A rivet's part number; written in any way, it is taken as the standard writes it. */
@@ -7,5 +6,5 @@ export const partNumber = worded({
 	noun: 'a part number',
 	hint: 'Letters and numbers as on the bag.',
 	example: 'MS20470AD4-5',
-	meant: (words) => ({ words: normalPartNumber(words) ?? words })
+	meant: (words, { normalPartNumber }) => ({ words: normalPartNumber(words) ?? words })
 });

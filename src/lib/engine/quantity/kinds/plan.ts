@@ -1,8 +1,6 @@
 import { exactly } from '../exact.ts';
-import { plainText } from '../plain-text.ts';
-import { oneReading } from '../read-one.ts';
-import { unopened } from '../read.ts';
-import type { Reading } from '../reading.ts';
+import { type Reader, readWith, workWith } from '../reader.ts';
+import type { Field, Reading } from '../reading.ts';
 import type { LengthUnit } from '../kind.ts';
 import type { Judgement, Kind, Known, Pieces, Plan } from './kind.ts';
 import type { NumberKind } from './measured.ts';
@@ -38,8 +36,10 @@ const slack = 1e-9;
  */
 export function plan(parts: Parts): Kind<Plan, Plan> {
 	const { id, noun, part, size, example, rules, score, notBest } = parts;
-	const read = (typed: string, units: LengthUnit = 'in'): Reading<Plan> =>
-		unopened(typed, example) ?? planRead(typed, units, parts);
+	const readBy =
+		(typed: string, units: LengthUnit = 'in') =>
+		(reader: Reader): Reading<Plan> =>
+			reader.unopened(typed, example) ?? planRead(typed, units, parts, reader);
 	const judged = (value: Plan, right: Plan, known: Known): Judgement => {
 		const says = rules.map((rule) => rule(value, known)).find((said) => said !== null);
 		if (says !== undefined && says !== null) return { is: 'breaks', says };
@@ -62,8 +62,8 @@ export function plan(parts: Parts): Kind<Plan, Plan> {
 			return kind;
 		},
 		example: () => example,
-		read,
-		work: (typed, units) => Promise.resolve(read(typed, units)),
+		read: (typed, units) => readWith(typed, readBy(typed, units)),
+		work: (typed, units) => workWith(readBy(typed, units)),
 		judge: ({ value }, right, _, known = {}) => judged(value, right, known),
 		isWritten: ({ value }, other) => isSame(value, other),
 		differs: (one, other) => !isSame(one, other),
@@ -94,12 +94,18 @@ function written({ parts }: Plan, size: NumberKind, units: LengthUnit): string {
 	return parts.map((some) => some.map(pieces).join(' + ')).join('; ') + unit;
 }
 
-function planRead(typed: string, units: LengthUnit, { size, part, example }: Parts): Reading<Plan> {
-	const texts = plainText(typed)
+function planRead(
+	typed: string,
+	units: LengthUnit,
+	{ size, part, example }: Parts,
+	reader: Reader
+): Reading<Plan> {
+	const texts = reader
+		.plainText(typed)
 		.split(/[;\n]/)
 		.map((one) => one.trim());
 	const parts = (texts.at(-1) === '' ? texts.slice(0, -1) : texts).map((one) =>
-		piecesRead(one, units, size)
+		piecesRead(one, size.field(reader, units), reader)
 	);
 	const at = parts.findIndex((one) => typeof one === 'string');
 	if (at >= 0) {
@@ -114,11 +120,11 @@ function planRead(typed: string, units: LengthUnit, { size, part, example }: Par
 }
 
 /** The pieces of one part; a sentence when they cannot be read. */
-function piecesRead(entry: string, unit: LengthUnit, kind: NumberKind): Pieces[] | string {
+function piecesRead(entry: string, field: Field, { oneReading }: Reader): Pieces[] | string {
 	const found: Pieces[] = [];
 	for (const item of entry.split(/ ?\+ ?/)) {
 		const [, times = '1', text = item] = /^(\d+) ?[*x] ?(.+)$/.exec(item) ?? [];
-		const reading = text === '' ? null : oneReading(text, { kind, unit });
+		const reading = text === '' ? null : oneReading(text, field);
 		if (reading?.state === 'which') return reading.question;
 		if (reading?.state !== 'read') return 'Write how many of which size, with + between.';
 		if (Number(times) > 0) found.push({ count: Number(times), size: reading.value.valueOf() });

@@ -1,4 +1,4 @@
-import { dashNames } from './dash-names.ts';
+import { dashSizes } from './dash-sizes.ts';
 import { anyLength, lengthMistakes } from './length.ts';
 import { measured } from './measured.ts';
 
@@ -10,6 +10,6 @@ export const rivetDiameter = measured({
 	example: '−4 or 1/8 in',
 	hint: 'A fraction, a decimal, mm or a dash number.',
 	fractions: true,
-	names: dashNames({ is: 'diameter', perInch: 32, halves: false }),
+	names: dashSizes({ is: 'diameter', perInch: 32, halves: false }),
 	mistakes: { ...lengthMistakes, stocked: true }
 });

@@ -1,4 +1,4 @@
-import { dashNames } from './dash-names.ts';
+import { dashSizes } from './dash-sizes.ts';
 import { anyLength, lengthMistakes } from './length.ts';
 import { measured } from './measured.ts';
 
@@ -10,6 +10,6 @@ export const rivetLength = measured({
 	example: '−5 or 5/16 in',
 	hint: 'A fraction, a decimal, mm or a dash number.',
 	fractions: true,
-	names: dashNames({ is: 'length', perInch: 16, halves: true }),
+	names: dashSizes({ is: 'length', perInch: 16, halves: true }),
 	mistakes: { ...lengthMistakes, stocked: true }
 });

@@ -1,8 +1,6 @@
-import { plainText } from '../plain-text.ts';
-import { unopened } from '../read.ts';
-import type { Reading } from '../reading.ts';
+import type { Meant } from '../read-words.ts';
+import { type Reader, readWith, workWith } from '../reader.ts';
 import { dimension } from '../units.ts';
-import { unread } from '../wanted.ts';
 import type { Kind } from './kind.ts';
 import type { Listable } from './list.ts';
 import { noMistakes } from './mistakes.ts';
@@ -20,13 +18,15 @@ interface Parts {
 	readonly choices?: readonly string[];
 	readonly options?: Kind<string, string>['options'];
 	/** The words meant, or a sentence that says what to write. */
-	readonly meant: (typed: string) => { readonly words: string } | string;
+	readonly meant: (typed: string, reader: Reader) => Meant;
 }
 
 /** Makes a kind of words. They are right when they are the very ones. */
 export function worded({ example, meant, ...parts }: Parts): Listable<string, string> {
-	const read = (typed: string): Reading<string> =>
-		unopened(typed, example) ?? wordsRead(meant(typed.trim().replace(/\s+/g, ' ')));
+	const readBy = (typed: string) => (reader: Reader) =>
+		reader.readWords(typed, example, (words) => meant(words, reader));
+	const readAllBy = (typed: string) => (reader: Reader) =>
+		reader.readWordList(typed, example, (words) => meant(words, reader));
 	const kind: Listable<string, string> = {
 		dimension: text,
 		choices: [],
@@ -40,10 +40,11 @@ export function worded({ example, meant, ...parts }: Parts): Listable<string, st
 			return kind;
 		},
 		example: () => example,
-		read,
-		readAll: (typed) => unopened(typed, example) ?? together(typed.split(/[;,\n]/).map(read)),
+		read: (typed) => readWith(typed, readBy(typed)),
+		readAll: (typed) => readWith(typed, readAllBy(typed)),
+		workAll: (typed) => workWith(readAllBy(typed)),
 		writeAll: (values) => values.join(', '),
-		work: (typed) => Promise.resolve(read(typed)),
+		work: (typed) => workWith(readBy(typed)),
 		judge: ({ value }, right) => (value === right ? { is: 'right' } : { is: 'off' }),
 		isWritten: ({ value }, other) => value === other,
 		differs: (one, other) => one !== other,
@@ -61,28 +62,6 @@ export function worded({ example, meant, ...parts }: Parts): Listable<string, st
 	return kind;
 }
 
-function wordsRead(meant: { readonly words: string } | string): Reading<string> {
-	return typeof meant === 'string'
-		? unread(meant)
-		: { state: 'read', value: meant.words, said: meant.words, grain: 0 };
-}
-
-/** The readings of the words in a list as one; empty ones between two commas are passed over. */
-function together(readings: readonly Reading<string>[]): Reading<readonly string[]> {
-	const fault = readings.find(({ state }) => state === 'unread');
-	if (fault?.state === 'unread') return fault;
-	const value = readings.flatMap((one) => (one.state === 'read' ? [one.value] : []));
-	return { state: 'read', value, said: value.join(', '), grain: 0 };
-}
-
 export function wordsMathml(words: string): string {
 	return `<mtext>${words.replace(/[&<]/g, '')}</mtext>`;
-}
-
-/** The only one of these words that begins as typed, or is it; null when there is none or more. */
-export function begunBy(typed: string, words: readonly string[]): string | null {
-	const start = plainText(typed);
-	const whole = words.find((word) => word.toLowerCase() === start);
-	const [only = null, ...others] = words.filter((word) => word.toLowerCase().startsWith(start));
-	return whole ?? (others.length > 0 ? null : only);
 }

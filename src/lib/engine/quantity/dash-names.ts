@@ -1,24 +1,13 @@
-import { decimalText, type Exact, fromDigits, ratio } from '../exact.ts';
-import type { Numeral } from '../numeral.ts';
-import { inUnit, listed } from '../option.ts';
-import { dashesIn } from '../part-number.ts';
-import type { Entry, Field, Found, Option, SizeNames } from '../reading.ts';
-import { unitOf } from '../units.ts';
-
-/** One of the two sizes of a rivet that dash numbers stand for. */
-interface DashSize {
-	readonly is: 'length' | 'diameter';
-	/** Dash numbers to the inch: lengths count 16ths, diameters 32nds. */
-	readonly perInch: number;
-	/** Whether half dash numbers are made. */
-	readonly halves: boolean;
-}
-
-/** Dash numbers have two digits. */
-const longestDash = 99;
+import { type DashSize, dashText, longestDash } from './dash.ts';
+import { type Exact, fromDigits, ratio } from './exact.ts';
+import type { Numeral } from './numeral.ts';
+import { inUnit, listed } from './option.ts';
+import { dashesIn } from './part-number.ts';
+import type { Entry, Field, Found, NameReading, Option } from './reading.ts';
+import { unitOf } from './units.ts';
 
 /** The names of a rivet's lengths or diameters: `−5`, or a part number that holds them. */
-export function dashNames(size: DashSize): SizeNames {
+export function dashNames(size: DashSize): NameReading {
 	return {
 		withoutNoun: (entry, field) => withoutNoun(entry, field, size),
 		named: (entry, field) => named(entry, field, size),
@@ -29,12 +18,7 @@ export function dashNames(size: DashSize): SizeNames {
 		said: (value) => {
 			const dash = dashText(value, size);
 			return dash ? `, a ${dash} ${size.is}` : '';
-		},
-		written: (value, text) => {
-			const dash = dashText(value, size);
-			return dash ? `${text} (${dash})` : text;
-		},
-		inLists: false
+		}
 	};
 }
 
@@ -71,12 +55,4 @@ function mayBeDash({ value, form }: Numeral, { halves }: DashSize): boolean {
 /** A dash number, read as its size. */
 function dashOption(number: Exact, field: Field, { perInch }: DashSize): Option {
 	return inUnit(listed(number.div(perInch), 'fraction'), unitOf(field.kind.dimension, 'in'), field);
-}
-
-/** `−5` for a 5/16 in rivet length; null when the size is no whole or half dash number. */
-function dashText(value: Exact, { perInch, halves }: DashSize): string | null {
-	const number = value.mul(perInch);
-	const whole = (halves ? 2n : 1n) % number.d === 0n;
-	const made = whole && number.compare(1) >= 0 && number.compare(longestDash) <= 0;
-	return made ? `−${decimalText(number, 0, 1)}` : null;
 }

@@ -1,12 +1,12 @@
-import { drillName, letterDrill, numberDrill } from '../drills.ts';
-import type { Exact } from '../exact.ts';
-import type { Numeral } from '../numeral.ts';
-import { amountIn, listed } from '../option.ts';
-import type { Entry, Field, Found, Option, SizeNames } from '../reading.ts';
-import { unitOf } from '../units.ts';
+import { drillName, letterDrill, numberDrill } from './drills.ts';
+import type { Exact } from './exact.ts';
+import type { Numeral } from './numeral.ts';
+import { amountIn, listed } from './option.ts';
+import type { Entry, Field, Found, NameReading, Option } from './reading.ts';
+import { unitOf } from './units.ts';
 
 /** Where a drill is asked for: its name in any form, and with its size when written. */
-export const drillNamesAlone: SizeNames = {
+export const drillsAlone: NameReading = {
 	withoutNoun: (entry, field) => ({ entry: withoutDrill(entry), field }),
 	named: (entry, field) => named(entry, field, true),
 	bare(number, field) {
@@ -19,35 +19,28 @@ export const drillNamesAlone: SizeNames = {
 	said(size, fraction) {
 		const name = fraction ? null : drillName(size);
 		return name ? `, the ${name} drill` : '';
-	},
-	written(size, text) {
-		const name = drillName(size);
-		return name ? `${name}${name.includes('/') ? ' in' : ''} (${text})` : text;
-	},
-	inLists: true
+	}
 };
 
 /** Where any length is asked for: a drill may be named in full, `#30` or `letter F drill`. */
-export const drillNames: SizeNames = {
-	withoutNoun: (entry, field) => asDrill(entry, field, drillNamesAlone),
+export const drillsNamed: NameReading = {
+	withoutNoun: (entry, field) => asDrill(entry, field, drillsAlone),
 	named: (entry, field) => named(entry, field, false),
 	bare: () => ({ found: [], only: false }),
-	said: () => '',
-	written: (_, text) => text,
-	inLists: false
+	said: () => ''
 };
 
 const nameOnly = 'That is the name of a drill. Write its size, such as 0.128 in.';
 
 /** Where a size in figures is asked for: a drill's name would beg the question. */
-export const namesInFigures: SizeNames = {
-	...drillNames,
+export const drillsInFigures: NameReading = {
+	...drillsNamed,
 	withoutNoun: (entry, field) =>
 		asDrill(entry, field, {
-			...drillNamesAlone,
+			...drillsAlone,
 			named: (text, drill) => refused(named(text, drill, true)),
 			bare: (number, drill) => {
-				const { found, only } = drillNamesAlone.bare(number, drill);
+				const { found, only } = drillsAlone.bare(number, drill);
 				return { found: refused(found), only };
 			}
 		}),
@@ -59,12 +52,9 @@ function refused(found: Found): Found {
 }
 
 /** With the word `drill`, an entry is read as one, as if a drill were asked for. */
-function asDrill(entry: string, field: Field, names: SizeNames): Entry {
+function asDrill(entry: string, field: Field, names: NameReading): Entry {
 	const size = withoutDrill(entry);
-	return {
-		entry: size,
-		field: size === entry ? field : { ...field, kind: { ...field.kind, names } }
-	};
+	return { entry: size, field: size === entry ? field : { ...field, names } };
 }
 
 function withoutDrill(entry: string): string {
