@@ -31,5 +31,5 @@ export function listed(value: Exact | readonly Exact[]): readonly Exact[] {
 
 /** The answer as a plain value of the solver, in base units. */
 export function plainValue(entry: Entry): Value {
-	return kindLike(entry.value).valueOf(entry) ?? NaN;
+	return kindLike(entry.value).toValue(entry) ?? NaN;
 }

@@ -32,8 +32,9 @@ function unsigned(text: string, field: Field): Found {
 	const all = partsOf(text);
 	const [first] = all;
 	if (!first) return [];
-	const numbers = numerals(first.number);
-	if (typeof numbers === 'string') return numbers;
+	const meant = numerals(first.number);
+	if (typeof meant === 'string') return meant;
+	const numbers = field.kind.thousands ? meant.slice(0, 1) : meant;
 	if (numbers.length === 0) return [];
 	if (!first.unit) return bare(numbers, field);
 	const unit = unitSpelt(first.unit, field.kind.dimension);

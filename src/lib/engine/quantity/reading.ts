@@ -10,6 +10,8 @@ export interface Measure {
 	readonly noun: string;
 	/** How it may be written: `−5 or 5/16 in`. */
 	readonly example: (unit: LengthUnit) => string;
+	/** Numbers so large that a comma before three digits can only part thousands. */
+	readonly thousands: boolean;
 	/** Only whole numbers. */
 	readonly whole: boolean;
 	/** Whether it is written as a fraction where it is one of 64ths. */

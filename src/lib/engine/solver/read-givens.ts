@@ -51,7 +51,7 @@ async function readGiven(key: string, given: Given, kind: Kind, text: string): P
 		case 'arithmetic':
 			throw new GivenError(`${key}: give one value.`);
 		case 'read':
-			return checked(key, given, kind, kind.valueOf(reading));
+			return checked(key, given, kind, kind.toValue(reading));
 		default:
 			return reading satisfies never;
 	}

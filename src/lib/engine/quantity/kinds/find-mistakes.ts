@@ -73,7 +73,7 @@ export function digitsIn(
 		)
 	);
 	if (moved) return 'point';
-	const typed = kind.valueOf(entry, right);
+	const typed = kind.toValue(entry, right);
 	return typeof right === 'number' && typeof typed === 'number' && isSwapped(typed, right)
 		? 'swapped'
 		: null;

@@ -106,7 +106,7 @@ export interface Kind<V extends AnyValue = Value, R extends AnyReadValue = ReadV
 	/** Whether two values are apart by more than `room`, in base units. */
 	differs(one: V, other: V, room: number): boolean;
 	/** The answer as a value to work on with, shaped like the right one; null when it cannot be. */
-	valueOf(entry: Entry<R>, right?: V): V | null;
+	toValue(entry: Entry<R>, right?: V): V | null;
 	/** Whether every number in the value is finite. */
 	isSound(value: V): boolean;
 	/** Every number in the value; none in words. */

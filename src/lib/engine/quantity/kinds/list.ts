@@ -80,9 +80,9 @@ export function listOf<T extends number | string, R extends Exact | string>(
 			every(entry, values, (one, value) => member.isWritten(one, value, nearness)),
 		differs: (ones, others, room) =>
 			ones.length !== others.length || ones.some((one, i) => apart(one, others[i], room)),
-		valueOf(entry, values) {
+		toValue(entry, values) {
 			const ones = (values ? fitted(entry, values.length) : entry)?.value;
-			const made = ones?.map((value) => member.valueOf({ value, grain: entry.grain }));
+			const made = ones?.map((value) => member.toValue({ value, grain: entry.grain }));
 			return made?.filter((one) => one !== null) ?? null;
 		},
 		isSound: (values) => values.every((one) => member.isSound(one)),

@@ -23,6 +23,7 @@ export const load = measured({
 	hint: 'Pounds of force.',
 	example: '388 lb',
 	places: [0, 2],
+	thousands: true,
 	fine: 10,
 	mistakes: { coarse: [1, 1 / 10, 1 / 100], onTheWay: [1, 1 / 10] }
 });

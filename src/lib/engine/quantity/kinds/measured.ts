@@ -30,6 +30,7 @@ interface Parts extends Pick<Measure, 'dimension' | 'noun'> {
 	/** Parts of the base unit that results are carried to; thousandths unless said. */
 	readonly fine?: number;
 	readonly below?: NumberKind['below'];
+	readonly thousands?: boolean;
 	readonly whole?: boolean;
 	readonly fractions?: boolean;
 	readonly names?: SizeNames;
@@ -58,6 +59,7 @@ export function measured(parts: Parts): NumberKind {
 	const kind: NumberKind = {
 		fine: 1000,
 		below: null,
+		thousands: false,
 		whole: false,
 		fractions: false,
 		choices: [],
@@ -88,7 +90,7 @@ export function measured(parts: Parts): NumberKind {
 		isWritten: (entry, value, nearness = 'rounded') =>
 			Math.abs(entry.value.valueOf() - value) <= roomFor(entry, nearness, kind.fine),
 		differs: (one, other, room) => Math.abs(one - other) > room,
-		valueOf: ({ value }) => value.valueOf(),
+		toValue: ({ value }) => value.valueOf(),
 		isSound: Number.isFinite,
 		numbers: (value) => [value],
 		map: (value, change) => change(value),

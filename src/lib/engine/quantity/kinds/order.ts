@@ -56,7 +56,7 @@ export function order({ id, noun, things, before }: Parts): Kind<Order, Order> {
 		judge: ({ value }, right) => judged(value, right, inPlace),
 		isWritten: ({ value }, other) => isSame(value, other),
 		differs: (one, other) => one.length !== other.length || !inPlace(other, one),
-		valueOf: ({ value }, right) => (right && right.length !== value.length ? null : value),
+		toValue: ({ value }, right) => (right && right.length !== value.length ? null : value),
 		isSound: () => true,
 		numbers: () => [],
 		map: (value) => value,

@@ -67,7 +67,7 @@ export function plan(parts: Parts): Kind<Plan, Plan> {
 		judge: ({ value }, right, _, known = {}) => judged(value, right, known),
 		isWritten: ({ value }, other) => isSame(value, other),
 		differs: (one, other) => !isSame(one, other),
-		valueOf: ({ value }) => value,
+		toValue: ({ value }) => value,
 		isSound: ({ parts: all }) => all.flat().every((one) => Number.isFinite(one.count * one.size)),
 		numbers: ({ parts: all }) => all.flat().map((one) => one.size),
 		map: ({ parts: all }, change) => ({

@@ -22,6 +22,7 @@ export const stress = measured({
 	hint: 'psi or ksi.',
 	example: '38000 psi or 38 ksi',
 	places: [0, 1],
+	thousands: true,
 	fine: 1,
 	mistakes: {
 		units: [

@@ -48,7 +48,7 @@ export function worded({ example, meant, ...parts }: Parts): Listable<string, st
 		judge: ({ value }, right) => (value === right ? { is: 'right' } : { is: 'off' }),
 		isWritten: ({ value }, other) => value === other,
 		differs: (one, other) => one !== other,
-		valueOf: ({ value }) => value,
+		toValue: ({ value }) => value,
 		isSound: () => true,
 		numbers: () => [],
 		map: (value) => value,
