@@ -12,6 +12,9 @@ import { looks, overTheEdge, violations } from './axe.ts';
 import { logged } from './dump.ts';
 import { answerByKeyboard, openTask, rightAnswers, wrongAnswers } from './keyboard.ts';
 import { test } from './site-test.ts';
+import { loadReader } from '../../src/lib/engine/quantity/reader.ts';
+
+await loadReader();
 
 // a Wednesday, sixteen days before the exam
 const start = '2026-11-25';

@@ -1,19 +1,17 @@
 import { loadMethods } from '../../lib/engine/families/catalogue.ts';
-import { compiledOf } from '../../lib/engine/solver/compiled.ts';
-import { baseUnit } from '../../lib/engine/quantity/kind.ts';
+import { kindAt } from '../../lib/engine/solver/kind-at.ts';
 import type { Answer } from '../run.ts';
 
 export async function listMethods(): Promise<Answer> {
 	const methods = await loadMethods();
 	const data = methods.map((method) => {
-		const { steps } = compiledOf(method);
 		return {
 			method: method.id,
 			title: method.title,
 			given: Object.entries(method.given).map(([key, given]) => ({
 				key,
 				label: given.label,
-				unit: baseUnit[given.kind],
+				unit: kindAt(method, key).dimension.unit,
 				list: given.list,
 				...(given.oneOf.length > 0 ? { oneOf: given.oneOf } : {})
 			})),
@@ -21,8 +19,8 @@ export async function listMethods(): Promise<Answer> {
 				key,
 				label: step.label,
 				formula: step.formula,
-				unit: baseUnit[steps[key]?.kind ?? 'number'],
-				list: steps[key]?.list ?? false
+				unit: kindAt(method, key).dimension.unit,
+				list: kindAt(method, key).isList
 			}))
 		};
 	});

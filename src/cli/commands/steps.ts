@@ -1,17 +1,8 @@
-import { baseUnit, type Kind, type Value } from '../../lib/engine/quantity/kind.ts';
-import { compiledOf, type Values } from '../../lib/engine/solver/compiled.ts';
+import type { Plain } from '../../lib/engine/quantity/kinds/kind.ts';
+import type { Values } from '../../lib/engine/solver/compiled.ts';
+import { kindAt } from '../../lib/engine/solver/kind-at.ts';
 import type { Method } from '../../lib/engine/solver/method.ts';
 import { textAt } from '../../lib/engine/solver/show.ts';
-
-/** A value for scripts: numbers with their unit, words as they are, lists as lists. */
-export type Plain = string | { number: number; unit: string } | readonly Plain[];
-
-export function plain(value: Value, kind: Kind): Plain {
-	if (typeof value === 'string') return value;
-	if (typeof value === 'object') return value.map((one) => plain(one, kind));
-	// Twelve digits drop what floating point adds and keep what the method computed.
-	return { number: Number(value.toPrecision(12)), unit: baseUnit[kind] };
-}
 
 export interface StepAnswer {
 	readonly key: string;
@@ -21,13 +12,12 @@ export interface StepAnswer {
 }
 
 export function stepAnswers(method: Method, values: Values): StepAnswer[] {
-	const { steps } = compiledOf(method);
 	return Object.entries(method.steps).map(([key, step]) => {
 		const value = values[key] ?? '';
 		return {
 			key,
 			label: step.label,
-			value: plain(value, steps[key]?.kind ?? 'number'),
+			value: kindAt(method, key).plain(value),
 			text: textAt(method, key, value)
 		};
 	});
@@ -44,9 +34,6 @@ export function stepRows(method: Method, answers: readonly StepAnswer[]): string
 
 export function plainGivens(method: Method, given: Values): Record<string, Plain> {
 	return Object.fromEntries(
-		Object.entries(given).map(([key, value]) => [
-			key,
-			plain(value, method.given[key]?.kind ?? 'text')
-		])
+		Object.entries(given).map(([key, value]) => [key, kindAt(method, key).plain(value)])
 	);
 }

@@ -10,6 +10,9 @@ import type { Value } from '../../../src/lib/engine/quantity/kind.ts';
 import { evaluate } from '../../../src/lib/engine/solver/evaluate.ts';
 import { textAt } from '../../../src/lib/engine/solver/show.ts';
 import { TradeError } from '../../../src/lib/engine/solver/trade-function.ts';
+import { loadReader } from '../../../src/lib/engine/quantity/reader.ts';
+
+await loadReader();
 
 const tasksEach = 60;
 

@@ -14,6 +14,9 @@ import { exactly } from '../../../src/lib/engine/quantity/exact.ts';
 import type { LengthUnit, Value } from '../../../src/lib/engine/quantity/kind.ts';
 import { showStep, textAt } from '../../../src/lib/engine/solver/show.ts';
 import { ruleById } from '../../../src/lib/engine/trade/rules.ts';
+import { loadReader } from '../../../src/lib/engine/quantity/reader.ts';
+
+await loadReader();
 
 const families = await loadFamilies();
 const methods = await loadMethods();

@@ -6,6 +6,9 @@ import type { Verdict } from '../../../src/lib/engine/marking/verdict.ts';
 import type { Values } from '../../../src/lib/engine/solver/compiled.ts';
 import { evaluate } from '../../../src/lib/engine/solver/evaluate.ts';
 import type { Method } from '../../../src/lib/engine/solver/method.ts';
+import { loadReader } from '../../../src/lib/engine/quantity/reader.ts';
+
+await loadReader();
 
 /** A task of a method with chosen givens, asking for every step unless told otherwise. */
 export async function taskOf(

@@ -1,5 +1,4 @@
 import { beforeEach, expect, test, vi } from 'vitest';
-import { fields } from './corpus.ts';
 
 beforeEach(() => vi.resetModules());
 
@@ -9,15 +8,15 @@ test('mathjs is loaded with the first arithmetic, not before', async () => {
 		loads++;
 		return await original<typeof import('mathjs')>();
 	});
-	const { read } = await import('../../../src/lib/engine/quantity/read.ts');
-	const { format } = await import('../../../src/lib/engine/quantity/format.ts');
-	const { readArithmetic } = await import('../../../src/lib/engine/quantity/arithmetic.ts');
-	expect(read('.1+.2', fields.length).state).toBe('arithmetic');
-	expect(format(0.3, 'thousandth')).toBe('0.300 in');
-	expect(await readArithmetic('0.3', fields.length)).toMatchObject({ said: '0.3 in' });
-	expect(await readArithmetic('config({})', fields.length)).toMatchObject({ state: 'unread' });
+	const { loadReader } = await import('../../../src/lib/engine/quantity/reader.ts');
+	const { length } = await import('../../../src/lib/engine/quantity/kinds/length.ts');
+	await loadReader();
+	expect(length.read('.1+.2').state).toBe('arithmetic');
+	expect(length.write(0.3)).toBe('0.300 in');
+	expect(await length.work('0.3')).toMatchObject({ said: '0.3 in' });
+	expect(await length.work('config({})')).toMatchObject({ state: 'unread' });
 	expect(loads).toBe(0);
-	expect(await readArithmetic('.1+.2', fields.length)).toMatchObject({ said: '= 0.3 in' });
+	expect(await length.work('.1+.2')).toMatchObject({ said: '= 0.3 in' });
 	expect(loads).toBe(1);
 	vi.doUnmock('mathjs');
 });
@@ -26,10 +25,30 @@ test('when it cannot be loaded, the entry is unread and says what to do', async 
 	vi.doMock('../../../src/lib/engine/quantity/worked.ts', () => {
 		throw new Error('offline');
 	});
-	const { readArithmetic } = await import('../../../src/lib/engine/quantity/arithmetic.ts');
-	expect(await readArithmetic('.1+.2', fields.length)).toEqual({
+	const { length } = await import('../../../src/lib/engine/quantity/kinds/length.ts');
+	expect(await length.work('.1+.2')).toEqual({
 		state: 'unread',
-		why: 'Arithmetic cannot be loaded without a network yet. Write the result itself.'
+		why: 'Arithmetic could not be loaded. Write the result itself, or reload the page.'
 	});
 	vi.doUnmock('../../../src/lib/engine/quantity/worked.ts');
+});
+
+test('the reader is loaded with the first text, and until then only empty fields are read', async () => {
+	const { length } = await import('../../../src/lib/engine/quantity/kinds/length.ts');
+	expect(length.read(' ')).toEqual({ state: 'empty' });
+	expect(length.read('1/8')).toEqual({ state: 'arithmetic', text: '1/8' });
+	expect(await length.work('1/8')).toMatchObject({ said: '1/8 in' });
+	expect(length.read('1/8')).toMatchObject({ said: '1/8 in' });
+});
+
+test('when the reader cannot be loaded, the entry is unread and says what to do', async () => {
+	vi.doMock('../../../src/lib/engine/quantity/read.ts', () => {
+		throw new Error('gone');
+	});
+	const { length } = await import('../../../src/lib/engine/quantity/kinds/length.ts');
+	expect(await length.work('1/8')).toEqual({
+		state: 'unread',
+		why: 'The reading of answers could not be loaded. Reload the page.'
+	});
+	vi.doUnmock('../../../src/lib/engine/quantity/read.ts');
 });

@@ -1,9 +1,8 @@
 import fc from 'fast-check';
 import { afterEach, describe, expect, test, vi } from 'vitest';
-import { readArithmetic } from '../../../src/lib/engine/quantity/arithmetic.ts';
 import { work } from '../../../src/lib/engine/quantity/arithmetic-mathjs.ts';
 import { type Exact, ratio } from '../../../src/lib/engine/quantity/exact.ts';
-import { fields } from './corpus.ts';
+import { fields, readArithmetic } from './corpus.ts';
 
 vi.mock('../../../src/lib/engine/quantity/arithmetic-mathjs.ts', async (original) => {
 	const real =

@@ -1,26 +1,58 @@
-import type { Expected } from '../../../src/lib/engine/quantity/read.ts';
+import '../../../src/lib/engine/quantity/kinds/all.ts';
+import { angle } from '../../../src/lib/engine/quantity/kinds/angle.ts';
+import { count } from '../../../src/lib/engine/quantity/kinds/count.ts';
+import { density } from '../../../src/lib/engine/quantity/kinds/density.ts';
+import { drill } from '../../../src/lib/engine/quantity/kinds/drill.ts';
+import { fraction } from '../../../src/lib/engine/quantity/kinds/fraction.ts';
+import type { Kind } from '../../../src/lib/engine/quantity/kinds/kind.ts';
+import { length } from '../../../src/lib/engine/quantity/kinds/length.ts';
+import { listOf } from '../../../src/lib/engine/quantity/kinds/list.ts';
+import { number } from '../../../src/lib/engine/quantity/kinds/number.ts';
+import { rivetDiameter } from '../../../src/lib/engine/quantity/kinds/rivet-diameter.ts';
+import { rivetLength } from '../../../src/lib/engine/quantity/kinds/rivet-length.ts';
+import { weight } from '../../../src/lib/engine/quantity/kinds/weight.ts';
+import { word } from '../../../src/lib/engine/quantity/kinds/word.ts';
+import type { LengthUnit } from '../../../src/lib/engine/quantity/kind.ts';
+import { loadReader } from '../../../src/lib/engine/quantity/reader.ts';
+import type { Reading } from '../../../src/lib/engine/quantity/reading.ts';
+
+await loadReader();
+
+/** What a field asks for, and what a bare length in it is in. */
+export interface Asked {
+	readonly kind: Kind;
+	readonly unit?: LengthUnit;
+}
+
+export function read(text: string, { kind, unit }: Asked): Reading {
+	return kind.read(text, unit);
+}
+
+export function readArithmetic(text: string, { kind, unit }: Asked): Promise<Reading> {
+	return kind.work(text, unit);
+}
 
 /** The fields the entries are typed into. */
 export const fields = {
-	length: { kind: 'length', style: 'thousandth' },
-	fraction: { kind: 'length', style: 'fraction' },
-	metric: { kind: 'length', style: 'thousandth', unit: 'mm' },
-	rivetLength: { kind: 'length', style: 'rivet-length' },
-	metricRivet: { kind: 'length', style: 'rivet-length', unit: 'mm' },
-	rivetDiameter: { kind: 'length', style: 'rivet-diameter' },
-	drill: { kind: 'length', style: 'drill' },
-	metricDrill: { kind: 'length', style: 'drill', unit: 'mm' },
-	angle: { kind: 'angle', style: 'degrees' },
-	weight: { kind: 'weight', style: 'pounds' },
-	density: { kind: 'density', style: 'factor' },
-	count: { kind: 'number', style: 'count' },
-	factor: { kind: 'number', style: 'factor' },
-	lengths: { kind: 'length', style: 'thousandth', list: true },
-	metricLengths: { kind: 'length', style: 'thousandth', unit: 'mm', list: true },
-	rivetLengths: { kind: 'length', style: 'rivet-length', list: true },
-	counts: { kind: 'number', style: 'count', list: true },
-	words: { kind: 'text', style: 'words' }
-} as const satisfies Record<string, Expected>;
+	length: { kind: length },
+	fraction: { kind: fraction },
+	metric: { kind: length, unit: 'mm' },
+	rivetLength: { kind: rivetLength },
+	metricRivet: { kind: rivetLength, unit: 'mm' },
+	rivetDiameter: { kind: rivetDiameter },
+	drill: { kind: drill },
+	metricDrill: { kind: drill, unit: 'mm' },
+	angle: { kind: angle },
+	weight: { kind: weight },
+	density: { kind: density },
+	count: { kind: count },
+	factor: { kind: number },
+	lengths: { kind: listOf(length) },
+	metricLengths: { kind: listOf(length), unit: 'mm' },
+	rivetLengths: { kind: listOf(rivetLength) },
+	counts: { kind: listOf(count) },
+	words: { kind: word }
+} as const satisfies Record<string, Asked>;
 
 export type Field = keyof typeof fields;
 

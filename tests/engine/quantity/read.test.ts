@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { type Expected, read, type Reading } from '../../../src/lib/engine/quantity/read.ts';
-import { fields } from './corpus.ts';
+import type { Reading } from '../../../src/lib/engine/quantity/read.ts';
+import { type Asked, fields, read } from './corpus.ts';
 
 function readAs<S extends Reading['state']>(
 	entry: string,
-	expected: Expected,
+	expected: Asked,
 	state: S
 ): Extract<Reading, { state: S }> {
 	const reading = read(entry, expected);

@@ -112,6 +112,7 @@ async function checkAgain(task: Task, asked: AskedCheck): Promise<Asked['checks'
 	const { typed, opened, byStep, units, picked } = asked;
 	const work = new TaskWork(task, () => units);
 	work.resume({ typed, opened, byStep, worked: false });
+	await Promise.all(work.lines.map((line) => line.settle()));
 	for (const line of work.lines) {
 		const option = picked[line.key];
 		if (option !== undefined) line.pick(option);

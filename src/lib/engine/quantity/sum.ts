@@ -1,6 +1,6 @@
-import type { Expected } from './reading.ts';
-import { type Unit, unitSpelt } from './units.ts';
-import { otherKind, refuse } from './wanted.ts';
+import type { Field } from './reading.ts';
+import { isPlain, type Unit, unitSpelt } from './units.ts';
+import { otherDimension, refuse } from './wanted.ts';
 
 /** Arithmetic made ready for the evaluator. */
 export interface Sum {
@@ -33,12 +33,12 @@ const sign = /^([-+*/()])/;
  * goes further. `join` takes `1-1/2` for a mixed number, else it is a subtraction. Gives a sentence
  * when the text is no arithmetic.
  */
-export function sumOf(text: string, join: boolean, expected: Expected): Sum | string {
+export function sumOf(text: string, join: boolean, field: Field): Sum | string {
 	const pieces = piecesOf(text, join);
 	if (!pieces) return 'Use only numbers, units, + − × ÷ and brackets.';
 	const fault = orderFault(pieces);
 	if (fault !== null) return fault;
-	const units = unitsIn(pieces, expected);
+	const units = unitsIn(pieces, field);
 	if (typeof units === 'string') return units;
 	const unsure = pieces.find((piece) => piece.unsure !== undefined)?.unsure;
 	return {
@@ -110,17 +110,20 @@ function bracketFault(shape: string): string | null {
 }
 
 /** The units by the name they get in the expression; a sentence when one has no place here. */
-function unitsIn(pieces: readonly Piece[], expected: Expected): Map<string, Unit> | string {
+function unitsIn(pieces: readonly Piece[], field: Field): Map<string, Unit> | string {
+	const { dimension } = field.kind;
 	const units = new Map<string, Unit>();
 	for (const [i, { kind, text }] of pieces.entries()) {
 		if (kind !== 'unit') continue;
-		const unit = unitSpelt(text, expected.kind);
-		if (!unit) return refuse(`“${text.slice(0, 20)}” is not a unit used here.`, expected);
+		const unit = unitSpelt(text, dimension);
+		if (!unit) return refuse(`“${text.slice(0, 20)}” is not a unit used here.`, field);
 		const [first = unit] = units.values();
 		// A plain number may come from lengths, 10 in / 1.25 in; but not from a length and a weight.
-		const fits = unit.kind === expected.kind || expected.kind === 'number';
-		if (!fits || unit.kind !== first.kind) return otherKind(`“${text}”`, unit.kind, expected);
-		if (unit.kind !== 'number') units.set(`u${i}`, unit);
+		const fits = unit.dimension === dimension || isPlain(dimension);
+		if (!fits || unit.dimension !== first.dimension) {
+			return otherDimension(`“${text}”`, unit.dimension, field);
+		}
+		if (!isPlain(unit.dimension)) units.set(`u${i}`, unit);
 	}
 	return units;
 }

@@ -1,69 +1,118 @@
 import { type Exact, ratio } from './exact.ts';
-import type { Kind } from './kind.ts';
+import type { LengthUnit } from './kind.ts';
 
 /** A unit that may be written behind a number. */
 export interface Unit {
-	readonly kind: Kind;
+	readonly dimension: Dimension;
 	/** As the unit is written back. */
 	readonly symbol: string;
-	/** Base units (inch, degree, pound, pound per cubic inch) in one of this. */
+	/** Base units of its dimension in one of this. */
 	readonly size: Exact;
+	/** Accepted spellings: lower case, ASCII quotes, no dots or spaces. */
+	readonly spellings: readonly string[];
+	/** Symbol of the smaller unit that may follow: in behind ft. */
+	readonly smaller: string | null;
 }
 
-/*
- * 1 in = 25.4 mm and 1 lb = 0.45359237 kg exactly: National Bureau of Standards, Federal Register
- * notice 59-5442, 1 July 1959. The radian has no exact size in degrees; 21 places are kept.
- *
- * Kind, symbol, numerator and denominator of the size, accepted spellings.
- */
-const rows: readonly [Kind, string, bigint, bigint, string][] = [
-	['length', 'in', 1n, 1n, 'in inch inches "'],
-	['length', 'ft', 12n, 1n, "ft foot feet '"],
-	['length', 'mm', 5n, 127n, 'mm millimeter millimeters millimetre millimetres'],
-	['length', 'cm', 50n, 127n, 'cm centimeter centimeters centimetre centimetres'],
-	['length', 'm', 5000n, 127n, 'm meter meters metre metres'],
-	['length', 'thou', 1n, 1000n, 'thou mil mils thousandth thousandths'],
-	['angle', '°', 1n, 1n, '° deg degree degrees'],
-	['angle', '′', 1n, 60n, "'"],
-	['angle', '″', 1n, 3600n, '"'],
-	['angle', 'rad', 57_295779513082320876798n, 10n ** 21n, 'rad radian radians'],
-	['weight', 'lb', 1n, 1n, 'lb lbs pound pounds'],
-	['weight', 'oz', 1n, 16n, 'oz ounce ounces'],
-	['weight', 'kg', 100_000_000n, 45_359237n, 'kg kilogram kilograms'],
-	['weight', 'g', 100_000n, 45_359237n, 'g gram grams'],
-	['density', 'lb/in³', 1n, 1n, 'lb/in3 lb/in^3 lb/in³ lb/cuin'],
-	['density', 'g/cm³', 16_387064n, 453_592370n, 'g/cm3 g/cm^3 g/cm³ g/cc'],
-	[
-		'number',
-		'',
-		1n,
-		1n,
-		'pc pcs piece pieces ea each rivet rivets hole holes space spaces part parts'
-	]
+/** What a number measures; what formulas compute with. */
+export interface Dimension {
+	/** The name that trade functions take and give it by: `length`. */
+	readonly name: string;
+	/** `a length`: for refusing one where another is wanted. */
+	readonly noun: string;
+	/** The base unit as scripts are told it: `in`, `lb/in3`; empty for a plain number and words. */
+	readonly unit: string;
+	/**
+	 * The base unit as mathjs writes it, which the dimensions of formulas are checked with; empty
+	 * for a plain number, null for what is not computed with.
+	 */
+	readonly formula: string | null;
+	/** Units that a formula may name, by spelling. */
+	readonly literals: readonly string[];
+	/** The base unit first. */
+	readonly units: readonly Unit[];
+	/** Larger values are typing slips. */
+	readonly largest: number;
+	/** Units that a value is shown in where lengths go by `unit`: the first also for bare numbers. */
+	readonly shownIn: (unit: LengthUnit) => readonly Unit[];
+	/** Shop words for its units, put as plain amounts: `5 32nds` → `5/32 in`. */
+	readonly spelt: (text: string) => string;
+}
+
+/** Symbol, size as numerator and denominator, spellings, and the smaller unit that may follow. */
+export type UnitRow = readonly [
+	symbol: string,
+	numerator: bigint,
+	denominator: bigint,
+	spellings: string,
+	smaller?: string
 ];
 
-const units: readonly (Unit & { spellings: readonly string[] })[] = rows.map(
-	([kind, symbol, top, bottom, spellings]) => ({
-		kind,
-		symbol,
-		size: ratio(top, bottom),
-		spellings: spellings.split(' ')
-	})
-);
+type Parts = Pick<Dimension, 'name' | 'noun' | 'unit' | 'formula'> &
+	Partial<Pick<Dimension, 'literals' | 'largest' | 'shownIn' | 'spelt'>> & {
+		readonly units: readonly UnitRow[];
+	};
 
-/**
- * The unit with this spelling (lower case, ASCII quotes): of the wanted kind if there is one, else
- * of another kind, so that it can be named.
- */
-export function unitSpelt(spelling: string, kind: Kind): Unit | undefined {
-	const text = spelling.replace(/[. ]/g, '');
-	const fits = units.filter(({ spellings }) => spellings.includes(text));
-	return fits.find((unit) => unit.kind === kind) ?? fits[0];
+/** A dimension with its units; the first one is its base unit. */
+export function dimension(parts: Parts): Dimension {
+	const made: Dimension = {
+		literals: [],
+		largest: 1e6,
+		shownIn: () => made.units.slice(0, 1),
+		spelt: (text) => text,
+		...parts,
+		units: parts.units.map(([symbol, top, bottom, spellings, smaller = null]) => ({
+			// Read once the dimension stands.
+			get dimension() {
+				return made;
+			},
+			symbol,
+			size: ratio(top, bottom),
+			spellings: spellings.split(' '),
+			smaller
+		}))
+	};
+	return made;
 }
 
-/** The unit of a kind with this symbol. */
-export function unitOf(kind: Kind, symbol: string): Unit {
-	const unit = units.find((one) => one.kind === kind && one.symbol === symbol);
+/** Whether its values are bare numbers. */
+export function isPlain({ formula }: Dimension): boolean {
+	return formula === '';
+}
+
+let known: readonly Dimension[] = [];
+
+/**
+ * Makes known the dimensions that kinds have, so that an amount of another one can be named where
+ * it is refused. Called once, beside the list of kinds.
+ */
+export function knowDimensions(all: readonly Dimension[]): void {
+	known = all;
+}
+
+/**
+ * The unit with this spelling (lower case, ASCII quotes): of the wanted dimension if there is one,
+ * else of another known one, so that it can be named.
+ */
+export function unitSpelt(spelling: string, wanted: Dimension): Unit | undefined {
+	const text = spelling.replace(/[. ]/g, '');
+	for (const { units } of [wanted, ...known]) {
+		const unit = units.find(({ spellings }) => spellings.includes(text));
+		if (unit) return unit;
+	}
+	return undefined;
+}
+
+/** The unit of a dimension with this symbol. */
+export function unitOf({ units }: Dimension, symbol: string): Unit {
+	const unit = units.find((one) => one.symbol === symbol);
 	if (!unit) throw new Error(`unknown unit: ${symbol}`);
 	return unit;
+}
+
+/** The unit of a bare number, and the first that a value is shown in. */
+export function ownUnit({ shownIn }: Dimension, unit: LengthUnit): Unit {
+	const [own] = shownIn(unit);
+	if (!own) throw new Error('a dimension without units');
+	return own;
 }

@@ -1,8 +1,10 @@
 import type { Random } from '../families/random.ts';
 import type { Task } from '../tasks/task.ts';
-import { differs, shopRounded } from '../solver/tolerance.ts';
+import { kindAt } from '../solver/kind-at.ts';
+import { carriedIn, differs } from '../solver/tolerance.ts';
 import type { Cause } from '../marking/verdict.ts';
 import type { Value } from '../quantity/kind.ts';
+import type { Kind } from '../quantity/kinds/kind.ts';
 import { evaluate } from '../solver/evaluate.ts';
 import { textAt } from '../solver/show.ts';
 import { TradeError } from '../solver/trade-function.ts';
@@ -29,22 +31,23 @@ const wrongCount = 3;
 export function optionsFor(task: Task, key: string, random: Random): Option[] | null {
 	const right: Option = { value: task.right[key] ?? '', cause: null };
 	const wrong = wrongOptions(task, key);
-	const words = task.family.method.steps[key]?.oneOf ?? [];
-	if (words.length > 0) return amongWords(right, wrong, words, random);
+	const kind = kindAt(task.family.method, key);
+	if (kind.choices.length > 0) return amongWords(right, wrong, kind, random);
 	const pool = mostLikely(task, key, wrong);
-	return typeof right.value === 'string'
+	return kind.options.parted
 		? crossed(right, pool, task, key, random)
-		: spread(right, pool, random);
+		: spread(right, pool, kind, random);
 }
 
 /** Values that one slip leads to, each once. */
 function wrongOptions(task: Task, key: string): Option[] {
 	const { method } = task.family;
-	const rounded = evaluate(method, task.drawn.given, { carry: shopRounded });
+	const { options } = kindAt(method, key);
+	const rounded = evaluate(method, task.drawn.given, { carry: carriedIn(method) });
 	const same = (a: Value, b: Value) => !differs(method, key, { [key]: a }, { [key]: b });
 	const found: { value: Value; slips: string[] }[] = [];
 	for (const [id, { [key]: value }] of task.slips) {
-		if (value === undefined || typeof value === 'object' || Number(value) < 0) continue;
+		if (value === undefined || !options.fits(value)) continue;
 		if ([task.right, rounded].some((values) => same(values[key] ?? '', value))) continue;
 		const known = found.find((one) => same(one.value, value));
 		if (known) known.slips.push(id);
@@ -67,13 +70,15 @@ function stepAt({ family }: Task, slip: string | undefined): string {
 function amongWords(
 	right: Option,
 	wrong: readonly Option[],
-	words: readonly string[],
+	kind: Kind,
 	random: Random
 ): Option[] | null {
-	const count = Math.min(wrongCount, words.length - 1);
-	if (wrong.length < count) return null;
-	const place = ({ value }: Option) => words.indexOf(String(value));
-	return [right, ...random.some(wrong, count)].sort((a, b) => place(a) - place(b));
+	const count = Math.min(wrongCount, kind.choices.length - 1);
+	return wrong.length < count ? null : inOrder([right, ...random.some(wrong, count)], kind);
+}
+
+function inOrder(options: readonly Option[], { options: rules }: Kind): Option[] {
+	return [...options].sort((a, b) => rules.compare(a.value, b.value));
 }
 
 /** The options that stand out least, as many as are wanted and all that are as good. */
@@ -91,24 +96,28 @@ function standsOut({ family, right }: Task, key: string, { value, cause }: Optio
 	const wanted = textAt(family.method, key, answer);
 	// A size that is not stocked has no dash number or drill beside it.
 	const unlike = ['(', '.'].some((mark) => shown.includes(mark) !== wanted.includes(mark));
-	const ratio = typeof value === 'number' && Number(answer) > 0 ? value / Number(answer) : 1.5;
-	const far = ratio > 4 || ratio < 1 / 4;
-	const near = Math.abs(ratio - 1) < 0.01;
-	return 3 * Number(far) + 2 * Number(unlike) + Number(near) + Number(cause?.kind === 'either');
+	const bySize = kindAt(family.method, key).options.standsOut(value, answer);
+	return bySize + 2 * Number(unlike) + Number(cause?.kind === 'either');
 }
 
 /** Slips on both sides force the right one into the middle often enough: the ends count twice. */
 const places = [0, 0, 1, 2, 3, 3];
 
 /** Numbers, with the place of the right one drawn first as far as the slips allow. */
-function spread(right: Option, pool: readonly Option[], random: Random): Option[] | null {
+function spread(
+	right: Option,
+	pool: readonly Option[],
+	kind: Kind,
+	random: Random
+): Option[] | null {
 	if (pool.length < wrongCount) return null;
-	const below = pool.filter(({ value }) => Number(value) < Number(right.value));
-	const above = pool.filter(({ value }) => Number(value) > Number(right.value));
+	const { compare } = kind.options;
+	const below = pool.filter(({ value }) => compare(value, right.value) < 0);
+	const above = pool.filter(({ value }) => compare(value, right.value) > 0);
 	const place = random.pick(places);
 	const before = Math.min(Math.max(place, wrongCount - above.length), below.length);
 	const chosen = [...random.some(below, before), ...random.some(above, wrongCount - before)];
-	return [right, ...chosen].sort((a, b) => Number(a.value) - Number(b.value));
+	return inOrder([right, ...chosen], kind);
 }
 
 /**
@@ -133,9 +142,12 @@ function crossed(
 		key,
 		pair.flatMap(({ cause }) => cause?.slips ?? [])
 	);
+	const kind = kindAt(task.family.method, key);
 	const options = [right, ...pair, ...(both ? [both] : [])];
-	if (new Set(options.map(({ value }) => value)).size <= wrongCount) return null;
-	return options.sort((a, b) => (String(a.value) < String(b.value) ? -1 : 1));
+	const unlike = options.filter(
+		({ value }, i) => !options.slice(0, i).some((one) => !kind.differs(one.value, value, 0))
+	);
+	return unlike.length <= wrongCount ? null : inOrder(options, kind);
 }
 
 /** What several slips lead to together; null where the trade has no answer. */

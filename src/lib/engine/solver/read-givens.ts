@@ -1,10 +1,8 @@
-import type { Exact } from '../quantity/exact.ts';
 import type { Value } from '../quantity/kind.ts';
-import { readArithmetic } from '../quantity/arithmetic.ts';
-import { read } from '../quantity/read.ts';
-import type { Reading } from '../quantity/reading.ts';
+import type { Kind } from '../quantity/kinds/kind.ts';
 import type { Values } from './compiled.ts';
 import type { Given } from './given.ts';
+import { kindAt } from './kind-at.ts';
 import type { Method } from './method.ts';
 
 /** Givens that cannot be used; the message is one sentence that says what to do. */
@@ -35,61 +33,49 @@ export async function readGivens(
 	}
 	const values: Record<string, Value> = {};
 	for (const [key, given] of Object.entries(method.given)) {
-		values[key] = await readGiven(key, given, texts[key] ?? '');
+		values[key] = await readGiven(key, given, kindAt(method, key), texts[key] ?? '');
 	}
 	return values;
 }
 
-async function readGiven(key: string, given: Given, text: string): Promise<Value> {
-	const reading = await settled(given, text);
+async function readGiven(key: string, given: Given, kind: Kind, text: string): Promise<Value> {
+	// Here a comma always stands between values; where people type, it may be a decimal comma.
+	const reading = await kind.work(kind.isList ? text.replaceAll(',', ';') : text);
 	switch (reading.state) {
 		case 'empty':
 			throw new GivenError(`${key} is empty; give the ${given.label.toLowerCase()}.`);
 		case 'which':
 			throw new GivenError(`${key}: ${reading.question}`);
 		case 'unread':
-			throw new GivenError(
-				!given.list && /[^,;][,;]+[^,;]/.test(text)
-					? `${key} is one value; give only one.`
-					: `${key}: ${reading.why}`
-			);
+			throw new GivenError(unreadGiven(key, kind, text, reading.why));
 		case 'arithmetic':
 			throw new GivenError(`${key}: give one value.`);
 		case 'read':
-			return checked(key, given, reading.value);
+			return checked(key, given, kind, kind.toValue(reading));
 		default:
 			return reading satisfies never;
 	}
 }
 
-async function settled(given: Given, text: string): Promise<Reading> {
-	const { kind, list, style } = given;
-	const expected = { kind, list, style };
-	// Here a comma always stands between values; where people type, it may be a decimal comma.
-	const reading = read(list ? text.replaceAll(',', ';') : text, expected);
-	return reading.state === 'arithmetic' ? readArithmetic(text, expected) : reading;
+function unreadGiven(key: string, { choices, isList }: Kind, text: string, why: string): string {
+	if (choices.length > 0) return `${key} is one of ${choices.join(', ')}; choose one.`;
+	const several = !isList && /[^,;][,;]+[^,;]/.test(text);
+	return several ? `${key} is one value; give only one.` : `${key}: ${why}`;
 }
 
-function checked(key: string, given: Given, value: Exact | string | readonly Exact[]): Value {
-	if (typeof value === 'string') return chosen(key, given, value);
-	const numbers = Array.isArray(value) ? value.map(Number) : [Number(value)];
-	const low = numbers.find((one) => (given.zero ? one < 0 : one <= 0));
-	if (low !== undefined) {
+function checked(key: string, given: Given, kind: Kind, value: Value | null): Value {
+	if (value === null) throw new GivenError(`${key}: give the ${given.label.toLowerCase()} again.`);
+	const numbers = kind.numbers(value);
+	if (numbers.some((one) => (given.zero ? one < 0 : one <= 0))) {
 		throw new GivenError(
 			`${key} must be ${given.zero ? 'zero or more' : 'more than zero'}; give the ${given.label.toLowerCase()} again.`
 		);
 	}
-	if (given.kind === 'angle' && numbers.some((one) => one >= 180)) {
-		throw new GivenError(`${key} must be less than 180°; bend angles count from flat.`);
+	const { below } = kind;
+	if (below && numbers.some((one) => one >= below.limit)) {
+		throw new GivenError(`${key} ${below.says}`);
 	}
-	return given.list ? numbers : (numbers[0] ?? NaN);
-}
-
-function chosen(key: string, given: Given, text: string): string {
-	if (given.oneOf.length === 0) return text;
-	const found = given.oneOf.find((one) => one === text.trim().toLowerCase());
-	if (found !== undefined) return found;
-	throw new GivenError(`${key} is one of ${given.oneOf.join(', ')}; choose one.`);
+	return value;
 }
 
 function clipped(text: string): string {

@@ -1,29 +1,43 @@
 import Fraction from 'fraction.js';
-import { type Exact, exactly } from '../quantity/exact.ts';
+import type { Exact } from '../quantity/exact.ts';
+import { kindLike } from '../quantity/bridge.ts';
 import type { Value } from '../quantity/kind.ts';
+import type { Kind } from '../quantity/kinds/kind.ts';
+import { carried } from '../quantity/kinds/rounding.ts';
 import type { Values } from './compiled.ts';
-import type { Method, Tolerance } from './method.ts';
+import { kindAt } from './kind-at.ts';
+import type { Method } from './method.ts';
 
-/** Room between the edge of the tolerance and a slip, so that the two are never confused. */
-const clearance = 0.0006;
+/**
+ * Room between the edge of the tolerance and a slip, so that the two are never confused: of the
+ * last place that a shop carries, and a little more than the half that rounding takes.
+ */
+const clearance = 0.6;
 
 interface Allowed {
+	readonly kind: Kind;
 	readonly exact: Exact;
-	readonly size: number;
+	/** The tolerance and the clearance, as a number. */
+	readonly room: number;
 }
 
-/** Tolerances as numbers, worked out once each: drawing a task compares many values with them. */
-const allowed = new WeakMap<Tolerance, Allowed>();
+/** Worked out once for each step: drawing a task compares many values. */
+const allowed = new WeakMap<Method, Map<string, Allowed>>();
 
 function allowedAt(method: Method, key: string): Allowed {
+	const inMethod = allowed.get(method) ?? new Map<string, Allowed>();
+	allowed.set(method, inMethod);
+	const known = inMethod.get(key) ?? newAllowed(method, key);
+	inMethod.set(key, known);
+	return known;
+}
+
+function newAllowed(method: Method, key: string): Allowed {
 	const tolerance = method.steps[key]?.tolerance;
 	if (!tolerance) throw new Error(`no tolerance: ${method.id}.${key}`);
-	const known = allowed.get(tolerance);
-	if (known) return known;
+	const kind = kindAt(method, key);
 	const exact = new Fraction(tolerance.amount);
-	const fresh = { exact, size: exact.valueOf() };
-	allowed.set(tolerance, fresh);
-	return fresh;
+	return { kind, exact, room: exact.valueOf() + clearance / kind.fine };
 }
 
 /** How far an answer may be off at a step, in its base unit. */
@@ -33,27 +47,17 @@ export function toleranceAt(method: Method, key: string): Exact {
 
 /** Whether two results differ at `key` by more than the tolerance and a little. */
 export function differs(method: Method, key: string, right: Values, other: Values): boolean {
-	const [a, b] = [right[key], other[key]];
-	if (typeof a === 'number' && typeof b === 'number') {
-		return Math.abs(a - b) > allowedAt(method, key).size + clearance;
-	}
-	if (typeof a !== 'object' || typeof b !== 'object') return a !== b;
-	const room = allowedAt(method, key).size + clearance;
-	return a.length !== b.length || a.some((one, i) => Math.abs(one - (b[i] ?? NaN)) > room);
+	const { kind, room } = allowedAt(method, key);
+	const [one, two] = [right[key], other[key]];
+	return one === undefined || two === undefined ? one !== two : kind.differs(one, two, room);
 }
 
-/** Whether an answer lies within the tolerance of a value, both edges included, decided exactly. */
-export function within(answer: Exact, value: number, tolerance: Exact): boolean {
-	return answer.sub(exactly(value)).abs().compare(tolerance) <= 0;
+/** Rounds each result as a shop writes it down between steps: lengths half up to the thousandth. */
+export function carriedIn(method: Method): (value: Value, key: string) => Value {
+	return (value, key) => carried(kindAt(method, key), value);
 }
 
-/** A result rounded half up to the thousandth, as it is written down between steps. */
+/** BRIDGE, to go: the same for a value whose kind is not asked for. */
 export function shopRounded(value: Value): Value {
-	if (typeof value === 'string') return value;
-	if (typeof value === 'number') return roundTo(value, 1000);
-	return value.map((one) => roundTo(one, 1000));
-}
-
-function roundTo(value: number, parts: number): number {
-	return Math.floor(value * parts + 0.5 + 1e-9) / parts;
+	return carried(kindLike(value), value);
 }

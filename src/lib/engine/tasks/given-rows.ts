@@ -1,5 +1,5 @@
 import type { LengthUnit } from '../quantity/kind.ts';
-import { textAt } from '../solver/show.ts';
+import { kindAt } from '../solver/kind-at.ts';
 import type { Task } from './task.ts';
 
 /** The givens of a task as they are told: label and value, a list one row a member. */
@@ -8,13 +8,14 @@ export function givenRows(task: Task, units: LengthUnit): (readonly [string, str
 	const { given, labels = {}, told = [] } = task.drawn;
 	const rows = Object.entries(given).flatMap(([key, value]): (readonly [string, string])[] => {
 		const label = labels[key] ?? method.given[key]?.label ?? key;
-		if (typeof value !== 'object') {
-			return [[String(label), textAt(method, key, value, units)]];
-		}
-		return value.map((one, i) => [
-			typeof label === 'string' ? `${label} ${i + 1}` : (label[i] ?? ''),
-			textAt(method, key, one, units)
-		]);
+		const kind = kindAt(method, key);
+		if (!kind.isList) return [[String(label), kind.write(value, units)]];
+		return kind
+			.members(value)
+			.map((one, i) => [
+				typeof label === 'string' ? `${label} ${i + 1}` : (label[i] ?? ''),
+				kind.member.write(one, units)
+			]);
 	});
 	return [...rows, ...told];
 }

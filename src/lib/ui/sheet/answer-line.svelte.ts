@@ -14,12 +14,15 @@ export class AnswerLine {
 	missing = $state(false);
 	readonly #method: Method;
 	readonly #units: () => LengthUnit;
-	/** Readings that came later or were picked, for the text they belong to. */
-	#settled = $state.raw<{ text: string; reading: Reading } | null>(null);
+	/** A reading that came later or was picked, for the text and the units it belongs to. */
+	#settled = $state.raw<{ text: string; units: LengthUnit; reading: Reading } | null>(null);
 
 	readonly reading: Reading = $derived.by(() => {
-		if (this.#settled?.text === this.text) return this.#settled.reading;
-		return readAnswer(this.#method, this.key, this.text, this.#units());
+		const units = this.#units();
+		const settled = this.#settled?.text === this.text ? this.#settled : null;
+		if (settled?.units === units) return settled.reading;
+		const reading = readAnswer(this.#method, this.key, this.text, units);
+		return reading.state === 'arithmetic' ? (settled?.reading ?? reading) : reading;
 	});
 
 	readonly entry: Entry | null = $derived(entryOf(this.reading));
@@ -32,19 +35,20 @@ export class AnswerLine {
 		this.choices = method.steps[key]?.oneOf ?? [];
 	}
 
-	/** Called on every change of the text; arithmetic is worked out as soon as it can be. */
+	/** Called on every change of the text; what takes a while to read is read as soon as it can be. */
 	type(text: string): void {
 		this.text = text;
 		this.missing = false;
 		if (this.reading.state === 'arithmetic') void this.settle();
 	}
 
-	/** Works out arithmetic; afterwards the reading is final. */
+	/** Reads what takes a while, arithmetic among it; afterwards the reading is final. */
 	async settle(): Promise<void> {
 		const { text } = this;
+		const units = this.#units();
 		if (this.reading.state !== 'arithmetic') return;
-		const reading = await workArithmetic(this.#method, this.key, text, this.#units());
-		if (this.text === text) this.#settled = { text, reading };
+		const reading = await workArithmetic(this.#method, this.key, text, units);
+		if (this.text === text) this.#settled = { text, units, reading };
 	}
 
 	/** Takes one of the readings when there are two. */
@@ -52,6 +56,10 @@ export class AnswerLine {
 		if (this.reading.state !== 'which') return;
 		const picked = this.reading.options[option];
 		if (!picked) return;
-		this.#settled = { text: this.text, reading: { state: 'read', ...picked } };
+		this.#settled = {
+			text: this.text,
+			units: this.#units(),
+			reading: { state: 'read', ...picked }
+		};
 	}
 }

@@ -1,3 +1,5 @@
+import { loadReader } from '$lib/engine/quantity/reader.ts';
+
 /*
  * What a task needs only once it is answered: loaded when it is first wanted, or when the browser
  * has nothing better to do, so that the task can be answered sooner.
@@ -17,7 +19,7 @@ export const workingPart = once(() => import('./Working.svelte'));
 /** Fetches them all when the browser is idle, so that the first verdict need not wait. */
 export function warmUp(): void {
 	const wait = globalThis.requestIdleCallback ?? ((call: () => void) => setTimeout(call, 200));
-	wait(() => void Promise.all([markPart(), verdictPart(), workingPart()]));
+	wait(() => void Promise.all([loadReader(), markPart(), verdictPart(), workingPart()]));
 }
 
 /**

@@ -1,0 +1,25 @@
+import type { Listable } from './list.ts';
+import { wordOptions } from './option-rules.ts';
+import { worded } from './worded.ts';
+
+/**
+ * One of a few words, which may be typed in full or by the first letters, as long as only one
+ * begins so.
+ */
+export function choice(words: readonly string[]): Listable<string, string> {
+	return worded({
+		id: 'choice',
+		noun: `one of ${words.join(', ')}`,
+		hint: `One of: ${words.join(', ')}.`,
+		example: words[0] ?? '',
+		choices: words,
+		options: {
+			...wordOptions,
+			compare: (one, other) => words.indexOf(one) - words.indexOf(other)
+		},
+		meant(typed, { begunBy }) {
+			const found = begunBy(typed, words);
+			return found === null ? `Answer with one of: ${words.join(', ')}.` : { words: found };
+		}
+	});
+}

@@ -1,0 +1,131 @@
+import type { Exact } from '../exact.ts';
+import type { LengthUnit, Value } from '../kind.ts';
+import type { Reading, ReadValue } from '../reading.ts';
+import type { Dimension } from '../units.ts';
+import type { Mistakes } from './mistakes.ts';
+import type { OptionRules } from './option-rules.ts';
+
+/** Lists of words and plans, which methods do not hold yet, beside their other values. */
+export type AnyValue = Value | readonly (number | string)[] | Plan;
+
+/**
+ * A layout or cut list as plain data: parts (bars, sheets) that each hold some pieces of a size, in
+ * the base unit of the size.
+ */
+export interface Plan {
+	readonly parts: readonly (readonly Pieces[])[];
+}
+
+/** So many equal pieces. */
+export interface Pieces {
+	readonly count: number;
+	readonly size: number;
+}
+
+/** What any kind reads an entry as. */
+export type AnyReadValue = ReadValue | readonly (Exact | string)[] | Plan;
+
+/** The values of a task that a kind may look at beside the one it judges, by key. */
+export type Known = Readonly<Record<string, unknown>>;
+
+/** An answer that was read: exact, in base units. */
+export interface Entry<R = ReadValue> {
+	readonly value: R;
+	/** Half of the last place typed, in base units; 0 for fractions, counts and names. */
+	readonly grain: number;
+}
+
+/** A value for scripts: numbers with their unit, words as they are, lists as lists. */
+export type Plain =
+	| string
+	| { readonly number: number; readonly unit: string }
+	| { readonly count: number; readonly of: Plain }
+	| readonly Plain[];
+
+/**
+ * How an answer stands to the right value.
+ *
+ * - `right`: within the tolerance, or as good as the best
+ * - `off`: another value
+ * - `miscounted`: not as many values as are wanted
+ * - `not-best`: it holds, but a better one is possible
+ * - `breaks`: it cannot be made as it stands
+ */
+export type Judgement =
+	| { readonly is: 'right' }
+	| { readonly is: 'off' }
+	| { readonly is: 'miscounted'; readonly wanted: number; readonly got: number }
+	| { readonly is: 'not-best'; readonly says: string }
+	| { readonly is: 'breaks'; readonly says: string };
+
+/**
+ * How near a typed number must be to a value to be taken for it: `rounded` allows for a last
+ * digit lost to rounding on the way, `exact` only for the places typed.
+ */
+export type Nearness = 'rounded' | 'exact';
+
+/**
+ * A kind of result: all that is special about values of one sort, so that nothing else asks for
+ * the type of a value. The build checks that a step and its slips give values of the step's kind;
+ * a kind may therefore take its own values for granted.
+ *
+ * Methods are written as methods, not as function properties, so that a kind of numbers can stand
+ * where any kind is wanted.
+ */
+export interface Kind<V extends AnyValue = Value, R extends AnyReadValue = ReadValue> {
+	/** Names the kind in messages of the build. */
+	readonly id: string;
+	readonly dimension: Dimension;
+	/** `a rivet length`: what is wanted. */
+	readonly noun: string;
+	/** What may be typed, in one short line. */
+	readonly hint: string;
+	/** The words to choose from; empty where it is no choice. */
+	readonly choices: readonly string[];
+	/** The kind of one member of a list; of anything else, the kind itself. */
+	readonly member: AnyKind;
+	readonly isList: boolean;
+	/** What its numbers must stay below, and what is said when they do not. */
+	readonly below: { readonly limit: number; readonly says: string } | null;
+	/** Parts of the base unit that a shop carries results to from step to step: 1000. */
+	readonly fine: number;
+	readonly mistakes: Mistakes;
+	readonly options: OptionRules<V>;
+
+	/** How an answer may be written: `−5 or 5/16 in`. */
+	example(units?: LengthUnit): string;
+	/** What was typed; never throws. `units` is what a bare length is in. */
+	read(text: string, units?: LengthUnit): Reading<R>;
+	/** The same with arithmetic worked out; never rejects. */
+	work(text: string, units?: LengthUnit): Promise<Reading<R>>;
+
+	/** How an answer stands to the right value; `known` are the task's values by key. */
+	judge(entry: Entry<R>, right: V, tolerance: Exact, known?: Known): Judgement;
+	/** Whether an answer is this value as somebody would write it. */
+	isWritten(entry: Entry<R>, value: V, nearness?: Nearness): boolean;
+	/** Whether two values are apart by more than `room`, in base units. */
+	differs(one: V, other: V, room: number): boolean;
+	/** The answer as a value to work on with, shaped like the right one; null when it cannot be. */
+	toValue(entry: Entry<R>, right?: V): V | null;
+	/** Whether every number in the value is finite. */
+	isSound(value: V): boolean;
+	/** Every number in the value; none in words. */
+	numbers(value: V): readonly number[];
+	/** The value with every number changed; words stay. */
+	map(value: V, change: (one: number) => number): V;
+	/** The entry with every number multiplied, for trying other units. */
+	scaled(entry: Entry<R>, factor: Exact): Entry<R>;
+	/** The members of a list; any other value alone. */
+	members(value: V): readonly AnyValue[];
+
+	/** The value as the shop writes it, with its unit. */
+	write(value: V, units?: LengthUnit): string;
+	/** The value inside a formula, without unit or name, as MathML. */
+	mathml(value: V, units?: LengthUnit): string;
+	/** The value to the nearest 64th, for layout with a scale: `≈ 23/32 in`; empty when it is one. */
+	nearest64(value: V, units?: LengthUnit): string;
+	/** The value for scripts. */
+	plain(value: V): Plain;
+}
+
+export type AnyKind = Kind<AnyValue, AnyReadValue>;

@@ -1,0 +1,67 @@
+import type { Meant } from '../read-words.ts';
+import { type Reader, readWith, workWith } from '../reader.ts';
+import { dimension } from '../units.ts';
+import type { Kind } from './kind.ts';
+import type { Listable } from './list.ts';
+import { noMistakes } from './mistakes.ts';
+import { wordOptions } from './option-rules.ts';
+
+/** Words: formulas look them up and put them together, and compute nothing with them. */
+export const text = dimension({ name: 'text', noun: 'words', unit: '', formula: null, units: [] });
+
+/** What is special about a kind of words. */
+interface Parts {
+	readonly id: string;
+	readonly noun: string;
+	readonly hint: string;
+	readonly example: string;
+	readonly choices?: readonly string[];
+	readonly options?: Kind<string, string>['options'];
+	/** The words meant, or a sentence that says what to write. */
+	readonly meant: (typed: string, reader: Reader) => Meant;
+}
+
+/** Makes a kind of words. They are right when they are the very ones. */
+export function worded({ example, meant, ...parts }: Parts): Listable<string, string> {
+	const readBy = (typed: string) => (reader: Reader) =>
+		reader.readWords(typed, example, (words) => meant(words, reader));
+	const readAllBy = (typed: string) => (reader: Reader) =>
+		reader.readWordList(typed, example, (words) => meant(words, reader));
+	const kind: Listable<string, string> = {
+		dimension: text,
+		choices: [],
+		isList: false,
+		fine: 1,
+		below: null,
+		mistakes: noMistakes,
+		options: wordOptions,
+		...parts,
+		get member() {
+			return kind;
+		},
+		example: () => example,
+		read: (typed) => readWith(typed, readBy(typed)),
+		readAll: (typed) => readWith(typed, readAllBy(typed)),
+		workAll: (typed) => workWith(readAllBy(typed)),
+		writeAll: (values) => values.join(', '),
+		work: (typed) => workWith(readBy(typed)),
+		judge: ({ value }, right) => (value === right ? { is: 'right' } : { is: 'off' }),
+		isWritten: ({ value }, other) => value === other,
+		differs: (one, other) => one !== other,
+		toValue: ({ value }) => value,
+		isSound: () => true,
+		numbers: () => [],
+		map: (value) => value,
+		scaled: (entry) => entry,
+		members: (value) => [value],
+		write: (value) => value,
+		mathml: (value) => wordsMathml(value),
+		nearest64: () => '',
+		plain: (value) => value
+	};
+	return kind;
+}
+
+export function wordsMathml(words: string): string {
+	return `<mtext>${words.replace(/[&<]/g, '')}</mtext>`;
+}
