@@ -37,7 +37,11 @@ test('every rule stands on the page, under its topic', () => {
 
 describe.each(tables.map((table) => ({ id: table.id, table })))('$id', ({ id, table }) => {
 	const part = partAbout(id);
-	const rows = part.split(/<tbody[^>]*>/)[1]?.split('</tr>').slice(0, -1) ?? [];
+	const rows =
+		part
+			.split(/<tbody[^>]*>/)[1]
+			?.split('</tr>')
+			.slice(0, -1) ?? [];
 
 	test('is listed under a topic that there is, by its title and source', () => {
 		expect(topicIds).toContain(table.topic);
