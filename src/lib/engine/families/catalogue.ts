@@ -17,7 +17,11 @@ export function loadFamily(card: Card): Promise<Family> {
 	const known = loading.get(card.code);
 	if (known) return known;
 	const load = files[`./${card.topic}/${card.id}.ts`];
-	if (!load) throw new Error(`no file of a family: ${card.topic}/${card.id}`);
+	if (!load) {
+		throw new Error(
+			`families/${card.topic}/topic.ts lists ${card.id}: write families/${card.topic}/${card.id}.ts, which exports tasks`
+		);
+	}
 	const fresh = load().then(({ tasks }) => ({ ...card, ...tasks }));
 	loading.set(card.code, fresh);
 	// A file that could not be fetched is asked for again next time.
