@@ -6,6 +6,7 @@ import { readTaskNumber, TaskNumberError } from '$lib/engine/tasks/task-number.t
 import { noteVerdicts } from '$lib/engine/schedule/note-verdicts.ts';
 import type { SkillEvidence } from '$lib/engine/schedule/evidence.ts';
 import { givensOf } from '$lib/engine/tasks/givens.ts';
+import { newId } from '$lib/storage/new-id.ts';
 import { markPart } from '$lib/ui/sheet/later.ts';
 import { painted } from '$lib/ui/sheet/painted.ts';
 import { type Check, TaskWork } from '$lib/ui/sheet/task-work.svelte.ts';
@@ -39,13 +40,13 @@ export class Practice {
 
 	/** Starts a run by free choice. */
 	start(topic: TopicId | 'mixed', level: Level): Promise<void> {
-		this.#keep(newRun(topic, level, crypto.randomUUID(), below));
+		this.#keep(newRun(topic, level, newId(), below));
 		return this.#open();
 	}
 
 	/** Starts the plan's run for today; resolves to whether there is anything to do. */
 	async startPlan(): Promise<boolean> {
-		const run = await plan.newRun(crypto.randomUUID(), below, this.run);
+		const run = await plan.newRun(newId(), below, this.run);
 		if (!run) return false;
 		this.#keep(run);
 		await this.#open();
@@ -110,7 +111,7 @@ export class Practice {
 		if (run) await this.#insert(run, opened);
 		else {
 			const { topic } = task.family;
-			const id = crypto.randomUUID();
+			const id = newId();
 			this.#keep({ id, topic, level: task.id.level, at: 0, day: 0, budget: 0, tasks: [opened] });
 			await this.#open();
 		}
