@@ -81,6 +81,8 @@ test('a learner is added, and every page has its heading', async ({ openPage }) 
 	for (const path of ['/', '/practice/', '/plan/', '/rehearsal/', '/progress/', '/rules/']) {
 		await page.goto(path);
 		await page.locator('h1').first().waitFor();
-		await expect.poll(() => page.locator('p.soft', { hasText: /…\s*$/ }).count(), path).toBe(0);
+		await expect
+			.poll(() => page.locator('p.soft', { hasText: /…\s*$/ }).count(), { message: path })
+			.toBe(0);
 	}
 });
