@@ -31,7 +31,7 @@ const wrongCount = 3;
 export function optionsFor(task: Task, key: string, random: Random): Option[] | null {
 	const right: Option = { value: task.right[key] ?? '', cause: null };
 	const wrong = wrongOptions(task, key);
-	const kind = kindAt(task.family.method, key);
+	const kind = kindAt(task.method, key);
 	if (kind.choices.length > 0) return amongWords(right, wrong, kind, random);
 	const pool = mostLikely(task, key, wrong);
 	return kind.options.parted
@@ -142,7 +142,7 @@ function crossed(
 		key,
 		pair.flatMap(({ cause }) => cause?.slips ?? [])
 	);
-	const kind = kindAt(task.family.method, key);
+	const kind = kindAt(task.method, key);
 	const options = [right, ...pair, ...(both ? [both] : [])];
 	const unlike = options.filter(
 		({ value }, i) => !options.slice(0, i).some((one) => !kind.differs(one.value, value, 0))
@@ -154,7 +154,7 @@ function crossed(
 export function together(task: Task, key: string, ids: readonly string[]): Option | null {
 	const slips = Object.fromEntries(ids.map((id) => [stepAt(task, id), id]));
 	try {
-		const value = evaluate(task.family.method, task.drawn.given, { slips })[key] ?? '';
+		const value = evaluate(task.method, task.drawn.given, { slips })[key] ?? '';
 		return { value, cause: { kind: 'slip', slips: ids } };
 	} catch (error) {
 		if (error instanceof TradeError) return null;
