@@ -75,6 +75,8 @@ test('a task that cannot be drawn is told with its number, and the run goes on',
 	await page.reload();
 	await page.getByText(`Something went wrong in task ${task}: `).waitFor();
 	await goOn(page);
+	// The plan meets the same fault whenever it comes to that family.
+	await page.close();
 	expect(new Set(faults.splice(0)).size).toBeGreaterThan(0);
 });
 

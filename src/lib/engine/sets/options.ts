@@ -41,7 +41,7 @@ export function optionsFor(task: Task, key: string, random: Random): Option[] | 
 
 /** Values that one slip leads to, each once. */
 function wrongOptions(task: Task, key: string): Option[] {
-	const { method } = task.family;
+	const { method } = task;
 	const { options } = kindAt(method, key);
 	const rounded = evaluate(method, task.drawn.given, { carry: carriedIn(method) });
 	const same = (a: Value, b: Value) => !differs(method, key, { [key]: a }, { [key]: b });
@@ -63,8 +63,8 @@ function causeOf(task: Task, [first = '', ...others]: readonly string[]): Option
 		: { kind: 'either', slips: [first, elsewhere] };
 }
 
-function stepAt({ family }: Task, slip: string | undefined): string {
-	return family.method.slips[slip ?? '']?.step ?? '';
+function stepAt({ method }: Task, slip: string | undefined): string {
+	return method.slips[slip ?? '']?.step ?? '';
 }
 
 function amongWords(
@@ -90,13 +90,13 @@ function mostLikely(task: Task, key: string, wrong: readonly Option[]): Option[]
 }
 
 /** How well an option can be told from the answer without working, or is too near it to tell. */
-function standsOut({ family, right }: Task, key: string, { value, cause }: Option): number {
+function standsOut({ method, right }: Task, key: string, { value, cause }: Option): number {
 	const answer = right[key] ?? '';
-	const shown = textAt(family.method, key, value);
-	const wanted = textAt(family.method, key, answer);
+	const shown = textAt(method, key, value);
+	const wanted = textAt(method, key, answer);
 	// A size that is not stocked has no dash number or drill beside it.
 	const unlike = ['(', '.'].some((mark) => shown.includes(mark) !== wanted.includes(mark));
-	const bySize = kindAt(family.method, key).options.standsOut(value, answer);
+	const bySize = kindAt(method, key).options.standsOut(value, answer);
 	return bySize + 2 * Number(unlike) + Number(cause?.kind === 'either');
 }
 
