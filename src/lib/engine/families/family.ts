@@ -60,6 +60,8 @@ export interface SeenBy<M extends Method = Method> extends Seen {
 	readonly at: (key: string) => number;
 	/** A list among them. */
 	readonly list: (key: string) => readonly number[];
+	/** Words among them. */
+	readonly word: (key: string) => string;
 	/** The same among the right values. */
 	readonly rightAt: (key: string) => number;
 	readonly rightList: (key: string) => readonly number[];

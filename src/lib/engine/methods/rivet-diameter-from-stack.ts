@@ -1,5 +1,6 @@
 import { lengths } from '../solver/given.ts';
 import { method, slip, step } from '../solver/write.ts';
+import { diameterInJoint } from './outcomes/diameter.ts';
 import { stockedDiameter } from './pieces/stocked-diameter.ts';
 import { threeT } from './pieces/three-t.ts';
 import { thousandths } from '../trade/tolerances.ts';
@@ -31,5 +32,6 @@ export const rivetDiameterFromStack = method({
 		}),
 		threeT,
 		diameter: stockedDiameter
-	}
+	},
+	outcomes: [diameterInJoint]
 });

@@ -1,5 +1,6 @@
 import { length } from '../solver/given.ts';
 import { method } from '../solver/write.ts';
+import { diameterInJoint } from './outcomes/diameter.ts';
 import { stockedDiameter } from './pieces/stocked-diameter.ts';
 import { threeT } from './pieces/three-t.ts';
 
@@ -12,5 +13,6 @@ export const rivetDiameter = method({
 	steps: {
 		threeT,
 		diameter: stockedDiameter
-	}
+	},
+	outcomes: [diameterInJoint]
 });

@@ -1,9 +1,10 @@
 import { length, lengths } from '../solver/given.ts';
-import { method, slip, step } from '../solver/write.ts';
+import { method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
+
 import { grip } from './pieces/grip.ts';
 import { shank } from './pieces/shank.ts';
 import { stockedLength } from './pieces/stocked-length.ts';
-import { thousandths } from '../trade/tolerances.ts';
+import { stockedSize, thousandths } from '../trade/tolerances.ts';
 
 export const rivetLength = method({
 	id: 'rivet-length',
@@ -27,5 +28,38 @@ export const rivetLength = method({
 			}
 		}),
 		length: stockedLength
-	}
+	},
+	outcomes: [
+		outcome(
+			['length'],
+			{
+				out: shown('(length - grip) / D', 'hundredth'),
+				// The metal that stands out first fills the hole, whose size is the final drill's.
+				fill: shown('grip / D * ((finalDrill(D) / D)^2 - 1)'),
+				// The rest is the head, driven to 1.5 D across.
+				high: shown('max(0.05, (out - fill) / 1.5^2)', 'hundredth'),
+				headAcross: shown('1.5 * D'),
+				headHigh: shown('high * D')
+			},
+			{
+				inside: when('out <= 0', '{entered} does not even come through the stack.'),
+				stub: when('out < 0.5', '{entered} stands out {out} D, too little for any head.'),
+				bends: when(
+					'length >= needed + (1/16 in)',
+					'{entered} stands out {out} D, a size or more too much: driven, the shank bends over.'
+				),
+				full: when(
+					`abs(length - right.length) <= (${stockedSize.amount} in)`,
+					'{entered} stands out {out} D, enough for a full shop head.'
+				),
+				unstocked: when(
+					'length >= needed',
+					'{entered} stands out {out} D, enough for a head, but lengths step by 1/16 in: the next one is {right.length}.'
+				),
+				short: otherwise(
+					'{entered} stands out {out} D where 1.5 D is wanted: at full width the head is only {high} D high.'
+				)
+			}
+		)
+	]
 });

@@ -1,5 +1,6 @@
 import { words } from '../solver/given.ts';
-import { method, slip, step } from '../solver/write.ts';
+import { method, otherwise, outcome, shown, slip, step } from '../solver/write.ts';
+
 import { alloyLetters, headNumbers } from '../trade/rivet-code.ts';
 import { exactWords, thousandths, wholeNumber } from '../trade/tolerances.ts';
 
@@ -91,5 +92,12 @@ export const rivetNumberReading = method({
 				)
 			}
 		})
-	}
+	},
+	outcomes: [
+		outcome(
+			['diameter', 'length'],
+			{ marked: shown('letters(alloy)') },
+			{ sized: otherwise('A rivet {diameter} thick and {length} long.') }
+		)
+	]
 });

@@ -1,5 +1,6 @@
 import { choice, length } from '../solver/given.ts';
-import { atMost, method, slip, step } from '../solver/write.ts';
+import { atMost, method, otherwise, outcome, shown, slip, step } from '../solver/write.ts';
+
 import { alloyLetters, headNumbers } from '../trade/rivet-code.ts';
 import { exactWords, wholeNumber } from '../trade/tolerances.ts';
 
@@ -88,6 +89,23 @@ export const rivetNumber = method({
 			'upTo(2 * lengthDash, 1) - 2 * lengthDash',
 			'0.001',
 			'Rivet lengths come in 16ths of an inch, at most with a half: check the length.'
+		)
+	],
+	outcomes: [
+		outcome(
+			['number'],
+			{
+				headCalled: shown('headIn(entered)'),
+				alloyCalled: shown('alloyIn(entered)'),
+				marked: shown('letters(alloyCalled)'),
+				thick: shown('dashAfterLetters(entered) * (1/32 in)', 'fraction'),
+				long: shown('dashAtEnd(entered) * (1/16 in)', 'fraction')
+			},
+			{
+				handedOut: otherwise(
+					'{entered} is a {headCalled} head rivet of {alloyCalled}, {thick} by {long}.'
+				)
+			}
 		)
 	]
 });

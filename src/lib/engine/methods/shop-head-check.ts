@@ -1,5 +1,6 @@
 import { length } from '../solver/given.ts';
-import { method, slip, step } from '../solver/write.ts';
+import { method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
+
 import { headJudgements } from '../trade/shop-head.ts';
 import { exactWords, thousandths } from '../trade/tolerances.ts';
 
@@ -87,5 +88,31 @@ export const shopHeadCheck = method({
 				}
 			}
 		)
-	}
+	},
+	outcomes: [
+		outcome(
+			['judgement'],
+			{
+				// More blows: to 1.5 D across, or a tenth wider if it is that wide already.
+				across: shown(
+					'entered == "replace" ? 1.5 * D : entered == "accept" ? width : width < 1.45 * D ? 1.5 * D : 1.1 * width'
+				),
+				// The metal stays the same.
+				high: shown('entered == "replace" ? 0.5 * D : height * (width / across)^2'),
+				wide: shown('across / D', 'hundredth'),
+				tall: shown('high / D', 'hundredth')
+			},
+			{
+				fresh: when(
+					'entered == "replace"',
+					'Drilled out and driven new: {wide} D across and {tall} D high, if the hole was not hurt.'
+				),
+				driven: when(
+					'entered == "drive more"',
+					'Driven on, it spreads and flattens to {wide} D across and {tall} D high.'
+				),
+				left: otherwise('Left as it is: {wide} D across and {tall} D high.')
+			}
+		)
+	]
 });

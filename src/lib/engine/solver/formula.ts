@@ -149,6 +149,8 @@ function termOf(node: MathNode, names: Names, functions: Functions): Term {
 			const { fn, args } = node as unknown as { fn: { name: string }; args: MathNode[] };
 			return call(fn.name, args.map(inner), functions);
 		}
+		case 'RelationalNode':
+			throw new Error('compare two values at a time, and set sizes in brackets: (1/32 in)');
 		default:
 			throw new Error(`${node.type} has no place in a formula`);
 	}

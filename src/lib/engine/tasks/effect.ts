@@ -31,12 +31,13 @@ export function effectOf(
 }
 
 function seenBy(seen: Seen, given: Values): SeenBy {
-	const shown = { ...seen.values, ...seen.shows, entered: seen.entered };
+	const shown: Values = { ...seen.values, ...seen.shows, entered: seen.entered };
 	return {
 		...seen,
 		given,
 		at: (key) => numberIn(shown, key),
 		list: (key) => listIn(shown, key),
+		word: (key) => String(shown[key] ?? ''),
 		rightAt: (key) => numberIn(seen.right, key),
 		rightList: (key) => listIn(seen.right, key)
 	};

@@ -2,7 +2,7 @@ import { rivetDiameterFromStack } from '../../methods/rivet-diameter-from-stack.
 import { family } from '../family.ts';
 import { threeLayerJoints, twoLayerJoints } from './parts/joints.ts';
 import type { Random } from '../random.ts';
-import { diameterOutcome, stackWithCentreLine } from './parts/rivet-in-stack.ts';
+import { rivetInStack, stackWithCentreLine } from './parts/rivet-in-stack.ts';
 import { thicknessesForRivets } from './parts/sheets-for-rivets.ts';
 
 /** Layers that are not all alike, so that it matters which one is taken. */
@@ -37,12 +37,5 @@ export const tasks = family({
 			layers,
 			layers.map((one) => say('layers', one))
 		),
-	effect: ({ given: { layers }, right, key, entered }, say) => {
-		if (key !== 'diameter' || typeof entered !== 'number') return null;
-		const stack = { layers, wanted: Number(right.diameter) };
-		return {
-			entered: diameterOutcome(stack, entered, say),
-			right: diameterOutcome(stack, stack.wanted, say)
-		};
-	}
+	metal: (seen) => rivetInStack(seen.given.layers, seen)
 });

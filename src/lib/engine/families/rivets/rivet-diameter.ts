@@ -1,6 +1,6 @@
 import { rivetDiameter } from '../../methods/rivet-diameter.ts';
-import { type Effect, type EffectInput, family } from '../family.ts';
-import { diameterOutcome, stackWithCentreLine } from './parts/rivet-in-stack.ts';
+import { family } from '../family.ts';
+import { rivetInStack, stackWithCentreLine } from './parts/rivet-in-stack.ts';
 import { thicknessesForRivets } from './parts/sheets-for-rivets.ts';
 
 const stories: readonly string[] = [
@@ -34,15 +34,5 @@ export const tasks = family({
 			[thickest, thickest],
 			[say('thickest', thickest), say('thickest', thickest)]
 		),
-	effect: (
-		{ given: { thickest }, right, key, entered }: EffectInput<typeof rivetDiameter>,
-		say
-	) => {
-		if (key !== 'diameter' || typeof entered !== 'number') return null;
-		const stack = { layers: [thickest, thickest], wanted: Number(right.diameter) };
-		return {
-			entered: diameterOutcome(stack, entered, say),
-			right: diameterOutcome(stack, stack.wanted, say)
-		} satisfies Effect;
-	}
+	metal: (seen) => rivetInStack([seen.given.thickest, seen.given.thickest], seen)
 });

@@ -1,4 +1,4 @@
-import type { Drawing } from '../../figures/drawing.ts';
+import type { Drawing, Shape } from '../../figures/drawing.ts';
 import { dimensionAcross, dimensionDown } from '../../figures/parts/dimension.ts';
 import {
 	bentOverRivet,
@@ -9,8 +9,7 @@ import {
 } from '../../figures/parts/joint.ts';
 import { rivetLength } from '../../methods/rivet-length.ts';
 import { rivetDashes, sheetThicknesses } from '../../trade/stock.ts';
-import { finalDrill } from '../../trade/tables/rivet-drills.ts';
-import { type Effect, type EffectInput, family, type Outcome, type Say } from '../family.ts';
+import { family, type Say, type SeenBy } from '../family.ts';
 import { threeLayerJoints, twoLayerJoints } from './parts/joints.ts';
 
 const thin = sheetThicknesses.filter((size) => size >= 0.02 && size <= 0.063);
@@ -40,7 +39,7 @@ export const tasks = family({
 		};
 	},
 	figure: ({ layers, D }, say) => joint(layers, D, say),
-	effect: (input, say) => driven(input, say)
+	metal: withRivet
 });
 
 const width = 250;
@@ -67,58 +66,30 @@ function joint(layers: readonly number[], D: number, say: Say): Drawing {
 	};
 }
 
-function driven(input: EffectInput<typeof rivetLength>, say: Say): Effect | null {
-	if (input.key !== 'length' || typeof input.entered !== 'number') return null;
-	return {
-		entered: withRivet(input, input.entered, say),
-		right: withRivet(input, Number(input.right.length), say)
-	};
-}
-
 /** The joint with a rivet of this length, before driving if there is no metal for a head. */
-function withRivet(
-	{ given: { layers, D }, right }: EffectInput<typeof rivetLength>,
-	length: number,
-	say: Say
-): Outcome {
+function withRivet(seen: SeenBy<typeof rivetLength>): Drawing {
+	const { layers, D } = seen.given;
 	const grip = stackHeight(layers, 1);
 	const scale = scaleFor(layers, D);
 	const stack = stackSection({ layers, width, scale });
-	const drawnLength = Math.min(Math.max(length, 0), grip + 4 * D);
-	const out = (length - grip) / D;
-	const named = say('length', length);
-	const outcome = (says: string, rivet: Drawing['shapes']): Outcome => ({
-		drawing: { title: `${named} ${says}`, shapes: [...stack, ...rivet] },
-		says: `${named} ${says}`
-	});
-	if (out <= 0) {
-		return outcome('does not even come through the stack.', setRivet(x, D, drawnLength, scale));
-	}
-	const stands = `stands out ${out.toFixed(2)} D`;
-	if (out < 0.5) {
-		return outcome(`${stands}, too little for any head.`, setRivet(x, D, drawnLength, scale));
-	}
-	if (length >= Number(right.needed) + 1 / 16) {
-		return outcome(
-			`${stands}, a size or more too much: driven, the shank bends over.`,
-			bentOverRivet(x, D, grip, Math.min(out, 4) * D, scale)
-		);
-	}
-	const high = headHeight(grip, D, out);
-	const enough = length >= Number(right.needed) - 1e-9;
-	return outcome(
-		enough
-			? `${stands}, enough for a full shop head.`
-			: `${stands} where 1.5 D is wanted: at full width the head is only ${high.toFixed(2)} D high.`,
-		drivenRivet(x, D, grip, { across: 1.5 * D, high: high * D }, scale)
-	);
+	return { title: seen.says, shapes: [...stack, ...rivetIn(seen, grip, scale)] };
 }
 
-/**
- * Height in D of a head driven to 1.5 D across: the metal that stands out first fills the hole,
- * whose size is the final drill's; the rest is the head.
- */
-function headHeight(grip: number, D: number, out: number): number {
-	const fill = (grip / D) * ((finalDrill.run(D) / D) ** 2 - 1);
-	return Math.max(0.05, (out - fill) / 1.5 ** 2);
+function rivetIn(seen: SeenBy<typeof rivetLength>, grip: number, scale: number): Shape[] {
+	const { D } = seen.given;
+	switch (seen.case) {
+		case 'inside':
+		case 'stub':
+			return setRivet(x, D, Math.min(Math.max(seen.at('length'), 0), grip + 4 * D), scale);
+		case 'bends':
+			return bentOverRivet(x, D, grip, Math.min(seen.at('out'), 4) * D, scale);
+		default:
+			return drivenRivet(
+				x,
+				D,
+				grip,
+				{ across: seen.at('headAcross'), high: seen.at('headHigh') },
+				scale
+			);
+	}
 }

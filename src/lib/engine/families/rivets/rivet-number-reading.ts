@@ -1,9 +1,9 @@
 import { circle, type Drawing, rectangle, segment, type Shape } from '../../figures/drawing.ts';
 import { leader } from '../../figures/parts/dimension.ts';
-import { rivetDrawing, rivetScale } from '../../figures/parts/rivet-drawing.ts';
 import { rivetNumberReading } from '../../methods/rivet-number-reading.ts';
 import { headNumber, lettersOf, rivetNumber } from '../../trade/rivet-code.ts';
-import { type Effect, type EffectInput, family, type Outcome, type Say } from '../family.ts';
+import { family } from '../family.ts';
+import { looseRivetDrawing } from './parts/loose-rivet.ts';
 import { solidRivet } from './parts/solid-rivets.ts';
 
 const stories: readonly string[] = [
@@ -45,7 +45,13 @@ export const tasks = family({
 		};
 	},
 	figure: ({ number }) => seam(number),
-	effect: sized
+	metal: (seen, say) => {
+		const size = { D: seen.at('diameter'), length: seen.at('length') };
+		const notes = { D: say('diameter', size.D), length: say('length', size.length) };
+		const rivet = { ...size, head: seen.word('head'), letters: seen.word('marked') };
+		const right = { D: seen.rightAt('diameter'), length: seen.rightAt('length') };
+		return looseRivetDrawing(seen.says, rivet, notes, [right]);
+	}
 });
 
 /** A lap seam from above, the rivet called out by its number. */
@@ -62,36 +68,5 @@ function seam(number: string): Drawing {
 	return {
 		title: `A lap seam from above; a line from one of its rivets leads to the number ${number}.`,
 		shapes
-	};
-}
-
-interface Size {
-	readonly D: number;
-	readonly length: number;
-}
-
-/** The rivet with one size as answered and the other as the number has it. */
-function sized(input: EffectInput<typeof rivetNumberReading>, say: Say): Effect | null {
-	const { right, key, entered } = input;
-	if ((key !== 'diameter' && key !== 'length') || typeof entered !== 'number') return null;
-	const wanted = { D: Number(right.diameter), length: Number(right.length) };
-	const answered = key === 'diameter' ? { ...wanted, D: entered } : { ...wanted, length: entered };
-	const scale = rivetScale([sizeDrawn(answered), wanted]);
-	const outcome = (size: Size): Outcome => {
-		const notes = { D: say('diameter', size.D), length: say('length', size.length) };
-		const says = `A rivet ${notes.D} thick and ${notes.length} long.`;
-		const head = right.head === 'countersunk' ? 'countersunk' : 'universal';
-		const letters = lettersOf(String(right.alloy));
-		const shown = { ...sizeDrawn(size), head, letters } as const;
-		return { drawing: { title: says, shapes: rivetDrawing(shown, notes, scale) }, says };
-	};
-	return { entered: outcome(answered), right: outcome(wanted) };
-}
-
-/** Sizes that no rivet has are drawn cut down, or as a thin stub. */
-function sizeDrawn({ D, length }: Size): Size {
-	return {
-		D: Math.min(Math.max(D, 0.01), 0.75),
-		length: Math.min(Math.max(length, 0.02), 2.5)
 	};
 }

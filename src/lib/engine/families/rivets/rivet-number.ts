@@ -1,11 +1,8 @@
-import type { Drawing } from '../../figures/drawing.ts';
-import { rivetDrawing, rivetScale } from '../../figures/parts/rivet-drawing.ts';
-import type { HeadShape } from '../../figures/parts/rivet.ts';
 import { rivetNumber } from '../../methods/rivet-number.ts';
-import { TradeError } from '../../solver/trade-function.ts';
-import { lettersOf, rivetNumberParts } from '../../trade/rivet-code.ts';
-import { family, type Outcome, type Say } from '../family.ts';
-import { type SolidRivet, solidRivet } from './parts/solid-rivets.ts';
+import { lettersOf } from '../../trade/rivet-code.ts';
+import { family } from '../family.ts';
+import { looseRivetDrawing } from './parts/loose-rivet.ts';
+import { solidRivet } from './parts/solid-rivets.ts';
 
 const stories: readonly string[] = [
 	'You fill in the parts list of a skin repair before the stores close.',
@@ -29,59 +26,15 @@ export const tasks = family({
 		};
 	},
 	figure: ({ head, alloy, D, length }, say) =>
-		drawn(
-			{ head, alloy, diameterDash: D * 32, lengthDash: length * 16 },
-			rivetScale([{ D, length }]),
-			say
+		looseRivetDrawing(
+			`A rivet with a ${head} head from the side and from above, with its diameter and length.`,
+			{ head, D, length, letters: lettersOf(alloy) },
+			{ D: say('D', D), length: say('length', length) }
 		),
-	effect: ({ right, key, entered }, say) => {
-		const [wrong, fetched] = [rivetCalled(entered), rivetCalled(right.number)];
-		if (key !== 'number' || !wrong || !fetched) return null;
-		const scale = rivetScale([sizeDrawn(wrong), sizeDrawn(fetched)]);
-		return {
-			entered: handedOut(String(entered), wrong, scale, say),
-			right: handedOut(String(right.number), fetched, scale, say)
-		};
+	metal: (seen, say) => {
+		const size = { D: seen.at('thick'), length: seen.at('long') };
+		const notes = { D: say('D', size.D), length: say('length', size.length) };
+		const rivet = { ...size, head: seen.word('headCalled'), letters: seen.word('marked') };
+		return looseRivetDrawing(seen.says, rivet, notes, [seen.given]);
 	}
 });
-
-/** The rivet a number stands for; null when it stands for none in the bins. */
-function rivetCalled(number: unknown): SolidRivet | null {
-	try {
-		return rivetNumberParts(String(number));
-	} catch (error) {
-		if (error instanceof TradeError) return null;
-		throw error;
-	}
-}
-
-/** Longer and thicker rivets are drawn cut down to this; inches. */
-const most = { D: 0.75, length: 2.5 };
-
-function sizeDrawn({ diameterDash, lengthDash }: SolidRivet) {
-	return {
-		D: Math.min(diameterDash / 32, most.D),
-		length: Math.min(lengthDash / 16, most.length)
-	};
-}
-
-function drawn(rivet: SolidRivet, scale: number, say: Say): Drawing {
-	const { head, alloy, diameterDash, lengthDash } = rivet;
-	const shape: HeadShape = head === 'countersunk' ? 'countersunk' : 'universal';
-	return {
-		title: `A rivet with a ${head} head from the side and from above, with its diameter and length.`,
-		shapes: rivetDrawing(
-			{ ...sizeDrawn(rivet), head: shape, letters: lettersOf(alloy) },
-			{ D: say('D', diameterDash / 32), length: say('length', lengthDash / 16) },
-			scale
-		)
-	};
-}
-
-function handedOut(number: string, rivet: SolidRivet, scale: number, say: Say): Outcome {
-	const size = `${say('D', rivet.diameterDash / 32)} by ${say('length', rivet.lengthDash / 16)}`;
-	return {
-		drawing: drawn(rivet, scale, say),
-		says: `${number} is a ${rivet.head} head rivet of ${rivet.alloy}, ${size}.`
-	};
-}

@@ -1,6 +1,6 @@
-import { drivenSection, type ShopHead } from '../../figures/parts/shop-head.ts';
+import { drivenSection } from '../../figures/parts/shop-head.ts';
 import { shopHeadCheck } from '../../methods/shop-head-check.ts';
-import { type EffectInput, family, type Outcome } from '../family.ts';
+import { family } from '../family.ts';
 import type { Random } from '../random.ts';
 import type { Level } from '../level.ts';
 
@@ -68,39 +68,13 @@ export const tasks = family({
 			{ D: `D ${say('D', D)}`, across: say('width', width), high: say('height', height) }
 		)
 	}),
-	effect: (input) =>
-		input.key === 'judgement'
-			? { entered: after(input, input.entered), right: after(input, input.right.judgement) }
-			: null
+	metal: (seen) => ({
+		title: seen.says,
+		shapes: drivenSection(seen.given.D, { across: seen.at('across'), high: seen.at('high') })
+	})
 });
 
 /** A size as a caliper shows it, between so many hundredths of D. */
 function measured(random: Random, D: number, [low, high]: readonly [number, number]): number {
 	return Math.round(D * random.int(low, high) * 10) / 1000;
-}
-
-/** The head after what was decided about it. */
-function after({ given }: EffectInput<typeof shopHeadCheck>, decided: unknown): Outcome {
-	const { D, width: across, height: high } = given;
-	const sized = (head: ShopHead) =>
-		`${(head.across / D).toFixed(2)} D across and ${(head.high / D).toFixed(2)} D high`;
-	const outcome = (head: ShopHead, says: string): Outcome => ({
-		drawing: { title: says, shapes: drivenSection(D, head) },
-		says
-	});
-	if (decided === 'replace') {
-		const fresh = { across: 1.5 * D, high: 0.5 * D };
-		return outcome(fresh, `Drilled out and driven new: ${sized(fresh)}, if the hole was not hurt.`);
-	}
-	if (decided === 'drive more') {
-		const driven = drivenOn({ across, high }, D);
-		return outcome(driven, `Driven on, it spreads and flattens to ${sized(driven)}.`);
-	}
-	return outcome({ across, high }, `Left as it is: ${sized({ across, high })}.`);
-}
-
-/** More blows: to 1.5 D across, or a tenth wider if it is that wide already; the metal stays. */
-function drivenOn({ across, high }: ShopHead, D: number): ShopHead {
-	const wider = across < 1.45 * D ? 1.5 * D : 1.1 * across;
-	return { across: wider, high: high * (across / wider) ** 2 };
 }

@@ -1,6 +1,7 @@
 import { drivenSection } from '../../figures/parts/shop-head.ts';
+import { wantedHead } from '../../trade/shop-head.ts';
 import { shopHead } from '../../methods/shop-head.ts';
-import { type EffectInput, family, type Outcome, type Say } from '../family.ts';
+import { family } from '../family.ts';
 
 const stories: readonly string[] = [
 	'You set up the gauge before the first rivet of a flap skin is driven.',
@@ -35,49 +36,14 @@ export const tasks = family({
 	},
 	figure: ({ D }, say) => ({
 		title: 'Section through two sheets and a driven rivet; its shop head is below.',
-		shapes: drivenSection(
-			D,
-			{ across: 1.5 * D, high: 0.5 * D },
-			{ D: `D ${say('D', D)}`, across: 'width', high: 'height' }
-		)
+		shapes: drivenSection(D, wantedHead(D), {
+			D: `D ${say('D', D)}`,
+			across: 'width',
+			high: 'height'
+		})
 	}),
-	effect: (input, say) =>
-		typeof input.entered === 'number'
-			? {
-					entered: headOf(input, input.entered, say),
-					right: headOf(input, Number(input.right[input.key]), say)
-				}
-			: null
+	metal: (seen) => ({
+		title: seen.says,
+		shapes: drivenSection(seen.given.D, { across: seen.at('width'), high: seen.at('height') })
+	})
 });
-
-/** The shop head with one of its sizes as answered and the other as wanted. */
-function headOf(
-	{ given: { D }, right, key }: EffectInput<typeof shopHead>,
-	size: number,
-	say: Say
-): Outcome {
-	const head = { across: Number(right.width), high: Number(right.height) };
-	const times = (size / D).toFixed(2);
-	const says =
-		key === 'width'
-			? `${say(key, size)} is ${times} D across${judged(size / D, 1.25, 1.5, 1.66)}`
-			: `${say(key, size)} is ${times} D high${judged(size / D, 0.33, 0.5, 0.66)}`;
-	return {
-		drawing: {
-			title: says,
-			shapes: drivenSection(
-				D,
-				key === 'width' ? { ...head, across: size } : { ...head, high: size }
-			)
-		},
-		says
-	};
-}
-
-function judged(times: number, least: number, wanted: number, most: number): string {
-	if (times < least - 0.001) return `, under the least of ${least} D.`;
-	if (times > most + 0.001) return `, over the most of ${most} D.`;
-	return Math.abs(times - wanted) < 0.011
-		? ', the size to aim for.'
-		: ': allowed, but not the size to aim for.';
-}

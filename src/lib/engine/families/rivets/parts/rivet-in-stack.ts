@@ -1,21 +1,10 @@
 import { stackHeight, stackSection, setRivet } from '../../../figures/parts/joint.ts';
-import { leastStructuralRivet } from '../../../trade/stock.ts';
 import type { Drawing, Shape } from '../../../figures/drawing.ts';
 import { segment } from '../../../figures/drawing.ts';
-import type { Outcome, Say } from '../../family.ts';
+import type { SeenBy } from '../../family.ts';
 
 const width = 250;
 const x = width / 2;
-
-interface StackWanted {
-	readonly layers: readonly number[];
-	/** The diameter that goes with the stack, inches; drawings keep to its scale. */
-	readonly wanted: number;
-}
-
-function scaleFor({ layers, wanted }: StackWanted): number {
-	return Math.min(150 / (stackHeight(layers, 1) + 2 * wanted), 40 / wanted);
-}
 
 /** A stack with the centre line of a rivet whose size is not known yet. */
 export function stackWithCentreLine(layers: readonly number[], names: readonly string[]): Drawing {
@@ -30,26 +19,13 @@ export function stackWithCentreLine(layers: readonly number[], names: readonly s
 	};
 }
 
-/** The stack with a rivet of diameter `D` set in it, and how that compares with the sheets. */
-export function diameterOutcome(stack: StackWanted, D: number, say: Say): Outcome {
-	const { layers, wanted } = stack;
-	const scale = scaleFor(stack);
-	const says = `${say('diameter', D)} ${judged(D, Math.max(...layers), wanted)}`;
+/** The stack with a rivet of the diameter answered set in it, to the scale of the right one. */
+export function rivetInStack(layers: readonly number[], seen: SeenBy): Drawing {
+	const [D, wanted] = [seen.at('diameter'), seen.rightAt('diameter')];
+	const stack = stackHeight(layers, 1);
+	const scale = Math.min(150 / (stack + 2 * wanted), 40 / wanted);
 	const drawn = Math.min(D, 3 * wanted);
-	const length = stackHeight(layers, 1) + 1.5 * drawn;
+	const length = stack + seen.at('shankOut') * (drawn / D);
 	const rivet: Shape[] = drawn < 1 / 64 ? [] : setRivet(x, drawn, length, scale);
-	return {
-		drawing: { title: says, shapes: [...stackSection({ layers, width, scale }), ...rivet] },
-		says
-	};
-}
-
-function judged(D: number, thickest: number, wanted: number): string {
-	const times = `${(D / thickest).toFixed(1)} times the thickest sheet`;
-	if (D < 1 / 64 || Math.abs(D - Math.round(D * 32) / 32) > 0.001) return 'is no rivet size.';
-	if (D < leastStructuralRivet) return 'is too small for a part that carries stress.';
-	if (D < 2.5 * thickest) return `is only ${times}: the rivets may shear before the sheet tears.`;
-	if (D < wanted) return `is only ${times}, less than the rule asks for.`;
-	if (D > wanted) return `is ${times}: a larger hole than the joint needs.`;
-	return `is ${times}, the smallest rivet for this joint.`;
+	return { title: seen.says, shapes: [...stackSection({ layers, width, scale }), ...rivet] };
 }
