@@ -1,5 +1,6 @@
 import { expect } from 'vitest';
 import type { Family } from '../../../src/lib/engine/families/family.ts';
+import { effectOf } from '../../../src/lib/engine/tasks/effect.ts';
 import { drawTask, type Task } from '../../../src/lib/engine/tasks/task.ts';
 import { levels } from '../../../src/lib/engine/families/level.ts';
 import { boundsOf } from '../../../src/lib/engine/figures/to-svg.ts';
@@ -38,10 +39,7 @@ export function expectDrawn(task: Task, effectOn: readonly string[]): void {
 	for (const key of effectOn) {
 		const wrong = closely ? [...slips.values()].map((values) => values[key] ?? NaN) : [];
 		for (const entered of [right[key] ?? NaN, ...wrong]) {
-			const effect = family.effect?.(
-				{ given: drawn.given, right, key, entered },
-				sayIn(task, 'in')
-			);
+			const effect = effectOf(task, key, entered);
 			expect(effect, `${task.number} ${key}`).toBeTruthy();
 			if (!effect) continue;
 			expectFits(effect.entered.drawing, 900);

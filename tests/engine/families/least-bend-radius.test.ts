@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { effectOf } from '../../../src/lib/engine/tasks/effect.ts';
 import { leastRadii } from '../../../src/lib/engine/trade/tables/least-radius.ts';
 import { bendTasks, expectDrawn, sayIn } from './bend-draws.ts';
 import { familyOf } from './family-of.ts';
@@ -33,17 +34,14 @@ test('the excerpt shows the wanted row with one above and one below, at no fixed
 
 test('too sharp a radius cracks, the right one does not', () => {
 	for (const task of tasks.slice(600)) {
-		const { given } = task.drawn;
 		const least = Number(task.right.in32nds);
-		const effectOf = (entered: number) =>
-			task.family.effect?.({ given, right: task.right, key: 'radius', entered }, sayIn(task, 'in'))
-				?.entered;
+		const bentTo = (entered: number) => effectOf(task, 'radius', entered)?.entered;
 		const cracked = (entered: number) =>
-			effectOf(entered)?.drawing.shapes.some(
+			bentTo(entered)?.drawing.shapes.some(
 				(shape) => shape.kind === 'path' && shape.line === 'slip'
 			);
 		expect(cracked(least / 2)).toBe(true);
 		expect(cracked(Number(task.right.radius))).toBe(false);
-		expect(effectOf(least * 2)?.says).toMatch(/will not crack/);
+		expect(bentTo(least * 2)?.says).toMatch(/will not crack/);
 	}
 });

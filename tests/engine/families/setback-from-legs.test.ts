@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { effectOf } from '../../../src/lib/engine/tasks/effect.ts';
 import { bendTasks, expectDrawn, expectStocked, sayIn } from './bend-draws.ts';
 import { familyOf } from './family-of.ts';
 
@@ -25,9 +26,6 @@ test('the figure shows the angle between the legs and not the bend angle', () =>
 
 test('a sheet bent by the angle between the legs is said to stand wrong', () => {
 	const task = tasks.find(({ drawn }) => drawn.given.betweenLegs === 60);
-	const says = task?.family.effect?.(
-		{ given: task.drawn.given, right: task.right, key: 'angle', entered: 60 },
-		sayIn(task, 'in')
-	)?.entered.says;
+	const says = task && effectOf(task, 'angle', 60)?.entered.says;
 	expect(says).toBe('Bent 60° from flat, the legs stand 120° apart; 60° is wanted.');
 });

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
+import { effectOf } from '../../../src/lib/engine/tasks/effect.ts';
 import { kChart } from '../../../src/lib/engine/trade/tables/k-chart.ts';
-import { bendTasks, expectDrawn, expectStocked, sayIn } from './bend-draws.ts';
+import { bendTasks, expectDrawn, expectStocked } from './bend-draws.ts';
 import { familyOf } from './family-of.ts';
 
 const misprintedK = new Set(kChart.suspect.map(({ row }) => row));
@@ -26,13 +27,9 @@ test('level 1 is square, levels 2 and 3 are not, and no misprinted K is asked', 
 
 test('a setback without T leaves each leg too long, and a doubled radius too short', () => {
 	const task = tasks[0];
-	if (!task?.family.effect) throw new Error('no effect');
+	if (!task) throw new Error('no task');
 	const { R, T } = task.drawn.given as { R: number; T: number };
-	const said = (entered: number) =>
-		task.family.effect?.(
-			{ given: task.drawn.given, right: task.right, key: 'setback', entered },
-			sayIn(task, 'in')
-		)?.entered.says;
+	const said = (entered: number) => effectOf(task, 'setback', entered)?.entered.says;
 	expect(said(R)).toMatch(/each leg comes out (about|less than) .* too long[.]$/);
 	expect(said(2 * R + T)).toMatch(/each leg comes out (about|less than) .* too short[.]$/);
 	expect(said(R + T)).toMatch(/both legs come out to their mold lines[.]$/);

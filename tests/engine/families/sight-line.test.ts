@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { bendTasks, expectDrawn, expectStocked, sayIn } from './bend-draws.ts';
+import { effectOf } from '../../../src/lib/engine/tasks/effect.ts';
+import { bendTasks, expectDrawn, expectStocked } from './bend-draws.ts';
 import { familyOf } from './family-of.ts';
 
 const sightLineTasks = await familyOf('sight-line');
@@ -20,11 +21,7 @@ test('nearly every task tells the middle of the allowance from the sight line', 
 
 test('a line on the tangent line makes the leg under the nose too short', () => {
 	for (const task of tasks.slice(0, 50)) {
-		const { given } = task.drawn;
-		const effect = task.family.effect?.(
-			{ given, right: task.right, key: 'sightLine', entered: task.right.tangentLine ?? NaN },
-			sayIn(task, 'in')
-		);
+		const effect = effectOf(task, 'sightLine', task.right.tangentLine ?? NaN);
 		expect(effect?.entered.says).toMatch(/the leg under the nose comes out .* too short/);
 		expect(effect?.right.says).toMatch(/both legs come out to their mold lines[.]$/);
 	}

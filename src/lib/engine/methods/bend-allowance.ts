@@ -1,5 +1,7 @@
 import { angle, length } from '../solver/given.ts';
-import { method, slip, step } from '../solver/write.ts';
+import { method, shown, slip, step } from '../solver/write.ts';
+import { legOff } from './outcomes/leg-off.ts';
+import { nearRight } from './outcomes/near-right.ts';
 import { finerThanRule, thousandths } from '../trade/tolerances.ts';
 
 /*
@@ -74,5 +76,14 @@ export const bendAllowance = method({
 				)
 			}
 		})
-	}
+	},
+	outcomes: [
+		// What the blank has too much or too little in the bend ends up in the leg that is left free.
+		legOff(['allowance'], {
+			shows: { more: shown('allowance - right.allowance') },
+			right: nearRight('allowance', finerThanRule),
+			fits: 'With {allowance} allowed for the bend, the last leg comes out to its mold line.',
+			off: (by) => `With {allowance} allowed for the bend, the last leg comes out ${by}.`
+		})
+	]
 });

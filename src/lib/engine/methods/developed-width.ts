@@ -1,10 +1,22 @@
 import { angles, length, lengths } from '../solver/given.ts';
-import { atLeast, atMost, method, slip, step, use } from '../solver/write.ts';
+import { atLeast, atMost, method, shown, slip, step, use } from '../solver/write.ts';
+import { legOff } from './outcomes/leg-off.ts';
+import { nearRight } from './outcomes/near-right.ts';
 import { allowanceOfBend } from './pieces/allowance.ts';
 import { flat } from './pieces/flat.ts';
 import { setbackOfBend } from './pieces/setback.ts';
 import { setbackFactor } from './pieces/setback-k.ts';
 import { finerThanRule, layoutLine } from '../trade/tolerances.ts';
+
+/** What the blank has too much or too little when all flats are laid out is in the last leg. */
+const lastLeg = shown('right.flats + atLast(more, right.flats)');
+
+/** How far the worst member of an answer is off; no number when it has more or fewer members. */
+const worstOf = (key: 'flats' | 'allowances') =>
+	shown(`max(largest(abs(${key} - right.${key})), largest(abs(right.${key} - ${key})))`);
+
+const fits = 'Bent up, every leg comes out to its mold lines.';
+const worstFits = `worst <= ${finerThanRule.amount} in`;
 
 export const developedWidth = method({
 	id: 'developed-width',
@@ -62,5 +74,35 @@ export const developedWidth = method({
 			'sum(legs)',
 			'A developed width is less than the mold line dimensions added up: check the steps.'
 		)
+	],
+	outcomes: [
+		legOff(['flats'], {
+			shows: {
+				worst: worstOf('flats'),
+				apart: shown('flats - right.flats'),
+				leg: shown('placeOfLargest(abs(apart))', 'count'),
+				more: shown('member(apart, leg)'),
+				made: shown('flats')
+			},
+			right: worstFits,
+			fits,
+			off: (by) => `Bent up, leg {leg} is off the most: ${by}.`
+		}),
+		legOff(['allowances'], {
+			shows: {
+				worst: worstOf('allowances'),
+				more: shown('sum(allowances) - sum(right.allowances)'),
+				made: lastLeg
+			},
+			right: worstFits,
+			fits,
+			off: (by) => `Bent up, the last leg comes out ${by}.`
+		}),
+		legOff(['width'], {
+			shows: { more: shown('width - right.width'), made: lastLeg },
+			right: nearRight('width', layoutLine),
+			fits,
+			off: (by) => `Bent up, the last leg comes out ${by}.`
+		})
 	]
 });

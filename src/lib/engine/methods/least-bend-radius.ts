@@ -1,5 +1,6 @@
 import { length, words } from '../solver/given.ts';
-import { method, slip, step } from '../solver/write.ts';
+import { method, otherwise, outcome, slip, step, when } from '../solver/write.ts';
+import { nearRight } from './outcomes/near-right.ts';
 import { misread } from '../trade/table/misread.ts';
 import { minimumRadius } from '../trade/tables/least-radius.ts';
 import { chartRadius, thousandths } from '../trade/tolerances.ts';
@@ -51,5 +52,45 @@ export const leastBendRadius = method({
 				largest: slip('1/4 in', 'The largest bar in the rack: a sharper one is allowed too.')
 			}
 		})
-	}
+	},
+	outcomes: [
+		outcome(
+			['radius'],
+			{},
+			{
+				fits: when(
+					nearRight('radius', chartRadius),
+					'A radius of {radius} is as sharp as this sheet may be bent.'
+				),
+				sharp: when(
+					'radius < right.radius',
+					'A radius of {radius} is sharper than the chart allows: the outside is stretched too far and may crack, at once or in service.'
+				),
+				wide: otherwise(
+					'A radius of {radius} will not crack, but the chart allows a sharper bend; this one takes more room than it needs.'
+				)
+			}
+		),
+		outcome(
+			['bar'],
+			{},
+			{
+				fits: when(
+					nearRight('bar', thousandths),
+					'A nose bar of {bar} is the sharpest in the rack that this sheet may be bent over.'
+				),
+				sharp: when(
+					`bar < in32nds - ${thousandths.amount} in`,
+					'A nose bar of {bar} is sharper than the chart allows: the outside is stretched too far and may crack, at once or in service.'
+				),
+				missing: when(
+					'bar < right.bar',
+					'A radius of {bar} will not crack, but the rack has no such nose bar.'
+				),
+				wide: otherwise(
+					'A nose bar of {bar} will not crack the sheet, but a sharper one is allowed; this bend takes more room than it needs.'
+				)
+			}
+		)
+	]
 });

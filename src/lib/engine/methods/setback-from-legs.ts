@@ -1,5 +1,7 @@
 import { angle, length } from '../solver/given.ts';
-import { method, slip, step } from '../solver/write.ts';
+import { method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
+import { nearRight } from './outcomes/near-right.ts';
+import { setbackOutcomes } from './outcomes/setback.ts';
 import { setbackOfBend } from './pieces/setback.ts';
 import { setbackFactor } from './pieces/setback-k.ts';
 import { halfDegree } from '../trade/tolerances.ts';
@@ -31,5 +33,29 @@ export const setbackFromLegs = method({
 		}),
 		K: setbackFactor,
 		setback: setbackOfBend
-	}
+	},
+	outcomes: [
+		outcome(
+			['angle'],
+			{ between: shown('180 deg - angle') },
+			{
+				fits: when(
+					nearRight('angle', halfDegree, 'deg'),
+					'Bent {angle} from flat, the legs stand {betweenLegs} apart, as wanted.'
+				),
+				flat: when(
+					'angle <= 0 deg',
+					'At {angle} from flat the sheet is not bent; the legs are to stand {betweenLegs} apart.'
+				),
+				closed: when(
+					'angle >= 180 deg',
+					'A sheet cannot be bent {angle} from flat: the legs meet before that.'
+				),
+				off: otherwise(
+					'Bent {angle} from flat, the legs stand {between} apart; {betweenLegs} is wanted.'
+				)
+			}
+		),
+		...setbackOutcomes
+	]
 });

@@ -1,5 +1,6 @@
 import { angle, length } from '../solver/given.ts';
 import { method } from '../solver/write.ts';
+import { setbackOutcomes } from './outcomes/setback.ts';
 import { setbackOfBend } from './pieces/setback.ts';
 import { setbackFactor } from './pieces/setback-k.ts';
 
@@ -14,5 +15,6 @@ export const setback = method({
 	steps: {
 		K: setbackFactor,
 		setback: setbackOfBend
-	}
+	},
+	outcomes: setbackOutcomes
 });

@@ -1,9 +1,21 @@
 import { angle, length } from '../solver/given.ts';
-import { atLeast, method, slip, step, use } from '../solver/write.ts';
+import { atLeast, method, shown, slip, step, use } from '../solver/write.ts';
+import { legOff } from './outcomes/leg-off.ts';
+import { nearRight } from './outcomes/near-right.ts';
 import { flat } from './pieces/flat.ts';
 import { setbackOfBend } from './pieces/setback.ts';
 import { setbackFactor } from './pieces/setback-k.ts';
 import { finerThanRule } from '../trade/tolerances.ts';
+
+/** A line that lies too far in puts the whole bend too far in. */
+const offLine = (key: 'tangentLine' | 'sightLine') =>
+	legOff([key], {
+		shows: { more: shown(`${key} - right.${key}`), made: shown('sightLine - R') },
+		right: nearRight(key, finerThanRule),
+		fits: 'With the sight line at {sightLine}, both legs come out to their mold lines.',
+		off: (by) =>
+			`With the sight line at {sightLine}, the leg under the nose comes out ${by}, and the other leg is off as far the other way.`
+	});
 
 /** Everything is measured on the flat blank from the edge of the leg that goes under the nose. */
 export const sightLine = method({
@@ -65,5 +77,6 @@ export const sightLine = method({
 			'0 in',
 			'The leg is shorter than its setback: make it longer or the radius smaller.'
 		)
-	]
+	],
+	outcomes: [offLine('tangentLine'), offLine('sightLine')]
 });

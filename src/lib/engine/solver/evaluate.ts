@@ -19,9 +19,28 @@ export interface Changes {
  * Throws a `TradeError` where a table has no row or the geometry has no room.
  */
 export function evaluate(method: Method, given: Values, changes: Changes = {}): Values {
-	const { copy, order, slips } = compiledOf(method);
+	const values = compiledOf(method).copy(given);
+	workInto(values, method, changes);
+	return values;
+}
+
+/**
+ * The same as far as the numbers let it be worked: from the first step without an answer on, the
+ * steps have no value.
+ */
+export function evaluateAsFar(method: Method, given: Values, changes: Changes): Values {
+	const values = compiledOf(method).copy(given);
+	try {
+		workInto(values, method, changes);
+	} catch (error) {
+		if (!(error instanceof TradeError)) throw error;
+	}
+	return values;
+}
+
+function workInto(values: Record<string, Value>, method: Method, changes: Changes): void {
+	const { order, slips } = compiledOf(method);
 	const { slips: made, values: put, carry } = changes;
-	const values = copy(given);
 	for (const { key, run } of order) {
 		const own = put?.[key];
 		if (own !== undefined) {
@@ -34,7 +53,6 @@ export function evaluate(method: Method, given: Values, changes: Changes = {}): 
 		const value = sound(work(values), method, key, values);
 		values[key] = carry ? carry(value, key) : value;
 	}
-	return values;
 }
 
 /**

@@ -1,7 +1,7 @@
 import type { LengthUnit, Style, Value } from '../quantity/kind.ts';
 import { format } from '../quantity/format.ts';
 import { type CompiledOutcome, inNames, unitOf, type Values } from './compiled.ts';
-import { evaluate } from './evaluate.ts';
+import { evaluateAsFar } from './evaluate.ts';
 import { plainStyle } from './given.ts';
 import type { Method, Outcome } from './method.ts';
 import { textAt } from './show.ts';
@@ -12,7 +12,10 @@ export interface Seen {
 	/** The step that was answered. */
 	readonly key: string;
 	readonly entered: Value;
-	/** Givens and steps, with the answer in place and the steps after it following from it. */
+	/**
+	 * Givens and steps, with the answer in place and the steps after it following from it, as far as
+	 * they can be worked.
+	 */
 	readonly values: Values;
 	/** The right values. */
 	readonly right: Values;
@@ -26,7 +29,7 @@ export interface Seen {
 
 /**
  * What an answer to a step does to the metal, by the method; null where the method tells nothing
- * of that step, or the answer leaves nothing to be worked.
+ * of that step, or what it tells cannot be worked from the answer.
  *
  * @param entered the answer, in base units
  */
@@ -42,7 +45,7 @@ export function seenAt(
 	if (!told || typeof entered !== typeof right[key]) return null;
 	const names = { ...told.from.names, entered: key };
 	try {
-		const values = evaluate(method, given, { values: { [key]: entered } });
+		const values = evaluateAsFar(method, given, { values: { [key]: entered } });
 		return tell(method, { ...told, from: { ...told.from, names } }, values, right, key, units);
 	} catch (error) {
 		if (error instanceof TradeError) return null;
@@ -63,6 +66,7 @@ function tell(
 	if (!compiled) throw new Error(`not compiled: ${from.unit}, outcome ${Number(from.key) + 1}`);
 	const inner = inNames((v) => v, needsOf(compiled, told), from.names);
 	const [own, good] = [inner(values), inner(right)];
+	if (readBy(compiled, told).some((name) => own[name] === '')) return null;
 	const shows: Record<string, Value> = {};
 	const all: Record<string, Value> = { ...own };
 	for (const [name, { run }] of Object.entries(compiled.shows)) {
@@ -101,13 +105,18 @@ function writer(
 }
 
 /** Every name an outcome may read, so that all are fetched at once. */
-function needsOf({ shows, cases }: CompiledOutcome, told: Outcome): Record<string, boolean> {
+function needsOf(compiled: CompiledOutcome, told: Outcome): Record<string, boolean> {
+	const plain = readBy(compiled, told).map((name) => name.replace(/^right\./, ''));
+	return Object.fromEntries(plain.map((name) => [name, false]));
+}
+
+/** Names of givens, steps and right values that an outcome reads, as they are written. */
+function readBy({ shows, cases }: CompiledOutcome, told: Outcome): string[] {
 	const used = [...Object.values(shows), ...Object.values(cases)].flatMap((one) =>
 		Object.keys(one?.needs ?? {})
 	);
 	const said = Object.values(told.cases).flatMap(({ says }) => slotsIn(says));
-	const plain = ['entered', ...used, ...said].map((name) => name.replace(/^right\./, ''));
-	return Object.fromEntries(plain.map((name) => [name, false]));
+	return ['entered', ...used, ...said].filter((name) => !Object.hasOwn(shows, name));
 }
 
 /** Names of the values that a sentence tells: `{out}`. */

@@ -3,8 +3,8 @@ import { bendDetail } from '../../figures/parts/bend-detail.ts';
 import { allowanceArc, angleFromFlat, tangentLines } from '../../figures/parts/bent-notes.ts';
 import { bendAllowance } from '../../methods/bend-allowance.ts';
 import { bendSheets } from '../../trade/nose-bars.ts';
-import { bentOutcome, offBy } from './parts/bent-outcome.ts';
-import { type EffectInput, family, type Outcome, type Say } from '../family.ts';
+import { bentMetal } from './parts/bent-metal.ts';
+import { family, type Say, type SeenBy } from '../family.ts';
 
 const stories = [
 	'The blank for a pulley bracket is laid out on the flat before it is bent.',
@@ -38,13 +38,7 @@ export const tasks = family({
 		};
 	},
 	figure: ({ R, T, angle }, say) => bendWithAllowance(R, T, angle, say),
-	effect: (input, say) =>
-		input.key === 'allowance' && typeof input.entered === 'number'
-			? {
-					entered: outcome(input, input.entered, say),
-					right: outcome(input, Number(input.right.allowance), say)
-				}
-			: null
+	metal: (seen) => lastLegMetal(seen)
 });
 
 function bendWithAllowance(R: number, T: number, angle: number, say: Say): Drawing {
@@ -67,21 +61,12 @@ function bendWithAllowance(R: number, T: number, angle: number, say: Say): Drawi
 	};
 }
 
-/** What the blank has too much or too little in the bend ends up in the leg that is left free. */
-function outcome(
-	{ given: { R, T, angle }, right }: EffectInput<typeof bendAllowance>,
-	entered: number,
-	say: Say
-): Outcome {
+/** Two cut-off legs, of which the last is as much too long as the method says. */
+function lastLegMetal({ given: { R, T, angle }, at, says }: SeenBy<typeof bendAllowance>): Drawing {
 	const flat = 3.5 * (R + T);
-	const more = entered - Number(right.allowance);
-	const off = offBy(more, say);
-	const named = say('allowance', entered);
-	return bentOutcome({
+	return bentMetal({
 		wanted: { R, T, flats: [flat, flat], bends: [angle] },
-		got: { R, T, flats: [flat, flat + more], bends: [angle] },
-		says: off
-			? `With ${named} allowed for the bend, the last leg comes out ${off}.`
-			: `With ${named} allowed for the bend, the last leg comes out to its mold line.`
+		got: { R, T, flats: [flat, flat + at('more')], bends: [angle] },
+		says
 	});
 }

@@ -5,9 +5,9 @@ import { boundsOf } from '../../figures/to-svg.ts';
 import { developedWidth } from '../../methods/developed-width.ts';
 import type { GivenValues } from '../../solver/method.ts';
 import { bendSheets } from '../../trade/nose-bars.ts';
-import { bentOutcome, offBy } from './parts/bent-outcome.ts';
+import { bentMetal } from './parts/bent-metal.ts';
 import { drawBentPart } from './parts/bent-parts.ts';
-import { type EffectInput, family, type Outcome, type Say } from '../family.ts';
+import { family, type Say, type SeenBy } from '../family.ts';
 
 export const tasks = family({
 	method: developedWidth,
@@ -36,13 +36,7 @@ export const tasks = family({
 		};
 	},
 	figure: (given, say) => bentPart(given, say),
-	effect: (input, say) => {
-		const got = partFrom(input, input.entered);
-		const right = partFrom(input, input.right[input.key]);
-		return got && right
-			? { entered: outcome(input, got, say), right: outcome(input, right, say) }
-			: null;
-	}
+	metal: (seen) => bentUp(seen)
 });
 
 /**
@@ -86,46 +80,13 @@ function bentPart({ R, T, legs, angles }: GivenValues<typeof developedWidth>, sa
 	};
 }
 
-/** The flats that come of an answer; null for a step that changes nothing by itself. */
-function partFrom(
-	{ right, key }: EffectInput<typeof developedWidth>,
-	answer: EffectInput['entered'] | undefined
-): readonly number[] | null {
-	const { flats, allowances } = right;
-	if (typeof flats !== 'object' || typeof allowances !== 'object') return null;
-	const last = flats.length - 1;
-	const lastOff = (by: number) => flats.map((flat, i) => (i === last ? flat + by : flat));
-	if (key === 'width' && typeof answer === 'number') return lastOff(answer - Number(right.width));
-	if (typeof answer !== 'object') return null;
-	if (key === 'flats' && answer.length === flats.length) return answer;
-	const total = (list: readonly number[]) => list.reduce((sum, one) => sum + one, 0);
-	return key === 'allowances' && answer.length === allowances.length
-		? lastOff(total(answer) - total(allowances))
-		: null;
-}
-
-function outcome(
-	{ given: { R, T, legs, angles }, right }: EffectInput<typeof developedWidth>,
-	flats: readonly number[],
-	say: Say
-): Outcome {
-	const wanted = right.flats;
-	if (typeof wanted !== 'object') throw new Error('no flats');
+function bentUp(seen: SeenBy<typeof developedWidth>): Drawing {
+	const { R, T, legs, angles } = seen.given;
 	const bends = turns(legs, angles);
-	const off = flats.flatMap((flat, i) => {
-		const by = offBy(flat - (wanted[i] ?? flat), say);
-		const named =
-			i === 0 ? 'the first leg' : i === flats.length - 1 ? 'the last leg' : `leg ${i + 1}`;
-		return by ? [`${named} comes out ${by}`] : [];
-	});
-	const says =
-		off.length > 0
-			? `Bent up, ${off.join(', ')}.`
-			: 'Bent up, every leg comes out to its mold lines.';
-	return bentOutcome({
-		wanted: { R, T, flats: wanted, bends },
-		got: { R, T, flats, bends },
+	return bentMetal({
+		wanted: { R, T, flats: seen.rightList('flats'), bends },
+		got: { R, T, flats: seen.list('made'), bends },
 		start: startOf(legs),
-		says
+		says: seen.says
 	});
 }

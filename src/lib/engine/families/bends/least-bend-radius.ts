@@ -1,10 +1,10 @@
-import { path, polyline } from '../../figures/drawing.ts';
+import { type Drawing, path, polyline } from '../../figures/drawing.ts';
 import { along, metal, section } from '../../figures/parts/bent.ts';
 import { chartExcerpt } from '../../figures/parts/chart-excerpt.ts';
 import { leastBendRadius } from '../../methods/least-bend-radius.ts';
 import { noseRadii, sheetThicknesses } from '../../trade/stock.ts';
 import { leastRadii } from '../../trade/tables/least-radius.ts';
-import { type EffectInput, family, type Outcome, type Say } from '../family.ts';
+import { family, type SeenBy } from '../family.ts';
 import type { Level } from '../level.ts';
 
 const stories: Readonly<Record<Level, readonly string[]>> = {
@@ -65,40 +65,23 @@ export const tasks = family({
 				below: ['Nose bars in the rack:', noseRadii.map((bar) => say('bar', bar)).join(', ')]
 			}
 		),
-	effect: (input, say) =>
-		(input.key === 'radius' || input.key === 'bar') && typeof input.entered === 'number'
-			? {
-					entered: outcome(input, input.entered, say),
-					right: outcome(input, Number(input.right[input.key]), say)
-				}
-			: null
+	metal: (seen) => bentOver(seen)
 });
 
-/** Less than this is the rounding of the chart. */
-const rounding = 0.005;
-
-function outcome(
-	{ given: { T }, right, key }: EffectInput<typeof leastBendRadius>,
-	entered: number,
-	say: Say
-): Outcome {
-	const least = Number(right.in32nds);
-	const R = Math.min(Math.max(entered, 0.002), 3 * least + T);
-	const sharp = entered < least - rounding;
-	const named = `A radius of ${say(key, entered)}`;
-	const says = sharp
-		? `${named} is sharper than the chart allows: the outside is stretched too far and may crack, at once or in service.`
-		: entered <= Number(right[key]) + rounding
-			? `${named} is as sharp as this sheet may be bent.`
-			: `${named} will not crack, but the chart allows a sharper bend; this one takes more room than it needs.`;
+/** A square bend of the radius that was answered, with cracks where it is too sharp. */
+function bentOver(seen: SeenBy<typeof leastBendRadius>): Drawing {
+	const { T } = seen.given;
+	const least = seen.rightAt('in32nds');
+	const R = Math.min(Math.max(seen.at('entered'), 0.002), 3 * least + T);
 	const scale = Math.min(64 / least, 18 / T);
 	const part = section({ R, T, flats: [70 / scale, 70 / scale], bends: [90] }, scale);
-	const cracks = sharp
-		? part.corners.flatMap(({ centre }) =>
-				[30, 45, 60].map((at) => crack(centre, part.R, part.T, at - 90))
-			)
-		: [];
-	return { drawing: { title: says, shapes: [metal(part), ...cracks] }, says };
+	const cracks =
+		seen.case === 'sharp'
+			? part.corners.flatMap(({ centre }) =>
+					[30, 45, 60].map((at) => crack(centre, part.R, part.T, at - 90))
+				)
+			: [];
+	return { title: seen.says, shapes: [metal(part), ...cracks] };
 }
 
 /** A crack that runs in from the outside face. */

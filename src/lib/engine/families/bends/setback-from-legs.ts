@@ -3,8 +3,8 @@ import { bendDetail } from '../../figures/parts/bend-detail.ts';
 import { angleBetween, note, setbackDimension } from '../../figures/parts/bent-notes.ts';
 import { setbackFromLegs } from '../../methods/setback-from-legs.ts';
 import { bendSheets } from '../../trade/nose-bars.ts';
-import { bentOutcome, setbackOutcome } from './parts/bent-outcome.ts';
-import { type EffectInput, family, type Outcome, type Say } from '../family.ts';
+import { bentMetal, bothLegsMetal } from './parts/bent-metal.ts';
+import { family, type Say, type SeenBy } from '../family.ts';
 
 const stories = [
 	'The drawing of a door hinge bracket shows the angle between its legs.',
@@ -37,13 +37,7 @@ export const tasks = family({
 		};
 	},
 	figure: ({ R, T, betweenLegs }, say) => bendFromLegs(R, T, betweenLegs, say),
-	effect: (input, say) =>
-		typeof input.entered === 'number'
-			? {
-					entered: outcome(input, input.entered, say),
-					right: outcome(input, Number(input.right[input.key]), say)
-				}
-			: null
+	metal: (seen) => (seen.key === 'angle' ? legsApart(seen) : bothLegsMetal(seen, bendOf(seen)))
 });
 
 function bendFromLegs(R: number, T: number, betweenLegs: number, say: Say): Drawing {
@@ -66,23 +60,19 @@ function bendFromLegs(R: number, T: number, betweenLegs: number, say: Say): Draw
 	};
 }
 
-function outcome(
-	{ given: { R, T, betweenLegs }, right, key }: EffectInput<typeof setbackFromLegs>,
-	entered: number,
-	say: Say
-): Outcome {
-	const angle = Number(right.angle);
-	if (key !== 'angle') {
-		return setbackOutcome({ R, T, angle, right: Number(right.setback), key, entered }, say);
-	}
+type SeenLegs = SeenBy<typeof setbackFromLegs>;
+
+function bendOf({ given: { R, T }, rightAt }: SeenLegs) {
+	return { R, T, angle: rightAt('angle') };
+}
+
+/** Bent as far as the answer says; drawn no farther than the legs lie on each other. */
+function legsApart(seen: SeenLegs): Drawing {
+	const { R, T, angle } = bendOf(seen);
 	const flats = [4 * (R + T), 4 * (R + T)];
-	const bent = Math.min(Math.max(entered, 0), 175);
-	return bentOutcome({
+	return bentMetal({
 		wanted: { R, T, flats, bends: [angle] },
-		got: { R, T, flats, bends: [bent] },
-		says:
-			entered === bent
-				? `Bent ${say('angle', entered)} from flat, the legs stand ${say('betweenLegs', 180 - bent)} apart; ${say('betweenLegs', betweenLegs)} is wanted.`
-				: `A sheet cannot be bent ${say('angle', entered)} from flat; the legs meet before that.`
+		got: { R, T, flats, bends: [Math.min(Math.max(seen.at('angle'), 0), 175)] },
+		says: seen.says
 	});
 }

@@ -3,7 +3,7 @@ import { bendDetail } from '../../figures/parts/bend-detail.ts';
 import { angleFromFlat, setbackDimension } from '../../figures/parts/bent-notes.ts';
 import { setback } from '../../methods/setback.ts';
 import { bendSheets } from '../../trade/nose-bars.ts';
-import { setbackOutcome } from './parts/bent-outcome.ts';
+import { bothLegsMetal } from './parts/bent-metal.ts';
 import { family, type Say } from '../family.ts';
 import type { Random } from '../random.ts';
 import type { Level } from '../level.ts';
@@ -51,16 +51,7 @@ export const tasks = family({
 		};
 	},
 	figure: ({ R, T, angle }, say) => bendWithSetback(R, T, angle, say),
-	effect: ({ given, right, key, entered }, say) =>
-		typeof entered === 'number'
-			? {
-					entered: setbackOutcome({ ...given, right: Number(right.setback), key, entered }, say),
-					right: setbackOutcome(
-						{ ...given, right: Number(right.setback), key, entered: Number(right[key]) },
-						say
-					)
-				}
-			: null
+	metal: (seen) => bothLegsMetal(seen, seen.given)
 });
 
 function bendWithSetback(R: number, T: number, angle: number, say: Say): Drawing {

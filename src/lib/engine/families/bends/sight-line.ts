@@ -6,8 +6,8 @@ import { boundsOf } from '../../figures/to-svg.ts';
 import { sightLine } from '../../methods/sight-line.ts';
 import type { GivenValues } from '../../solver/method.ts';
 import { bendSheets } from '../../trade/nose-bars.ts';
-import { bentOutcome, offBy } from './parts/bent-outcome.ts';
-import { type EffectInput, family, type Outcome, type Say } from '../family.ts';
+import { bentMetal } from './parts/bent-metal.ts';
+import { family, type Say, type SeenBy } from '../family.ts';
 
 const stories = [
 	'The blank for a rib clip lies ready beside the brake.',
@@ -39,14 +39,7 @@ export const tasks = family({
 		};
 	},
 	figure: (given, say) => inTheBrake(given, say),
-	effect: (input, say) => {
-		const { key, entered, right } = input;
-		if ((key !== 'sightLine' && key !== 'tangentLine') || typeof entered !== 'number') return null;
-		return {
-			entered: outcome(input, entered, say),
-			right: outcome(input, Number(right[key]), say)
-		};
-	}
+	metal: (seen) => bentOffLine(seen)
 });
 
 /** The part as it leaves the brake, the nose bar still on the leg that was clamped. */
@@ -78,23 +71,15 @@ function withNose({ corners, R }: Section): Shape[] {
 	return corners.map(({ centre }) => noseBar(centre, R, Math.max(8, Math.min(100, centre[0] - 6))));
 }
 
-/** A line that lies too far in puts the whole bend too far in. */
-function outcome(
-	{ given: { R, T, angle }, right, key }: EffectInput<typeof sightLine>,
-	entered: number,
-	say: Say
-): Outcome {
-	const flat = Number(right.tangentLine);
+/** The leg under the nose as it is made; what it has too much is missing in the cut-off other one. */
+function bentOffLine(seen: SeenBy<typeof sightLine>): Drawing {
+	const { R, T, angle } = seen.given;
+	const flat = seen.rightAt('tangentLine');
 	const other = Math.max(flat, 4 * (R + T));
-	const shift = entered - Number(right[key]);
-	const off = offBy(shift, say);
-	const line = key === 'sightLine' ? 'With the sight line' : 'With the tangent line';
-	return bentOutcome({
+	return bentMetal({
 		wanted: { R, T, flats: [flat, other], bends: [angle] },
-		got: { R, T, flats: [flat + shift, other - shift], bends: [angle] },
+		got: { R, T, flats: [seen.at('made'), other - seen.at('more')], bends: [angle] },
 		also: withNose,
-		says: off
-			? `${line} at ${say(key, entered)}, the leg under the nose comes out ${off}, and the other leg is off as far the other way.`
-			: `${line} at ${say(key, entered)}, both legs come out to their mold lines.`
+		says: seen.says
 	});
 }
