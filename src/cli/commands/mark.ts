@@ -1,7 +1,7 @@
 import { type Task, taskFromNumber } from '../../lib/engine/tasks/task.ts';
 import { entryOf, readAnswer, workArithmetic } from '../../lib/engine/marking/answer.ts';
 import { mark } from '../../lib/engine/marking/mark.ts';
-import { sayCause } from '../../lib/engine/marking/say.ts';
+import { sayVerdict } from '../../lib/engine/marking/say.ts';
 import type { Entry } from '../../lib/engine/marking/verdict.ts';
 import type { Answer } from '../run.ts';
 import { echoed, UsageError } from '../usage-error.ts';
@@ -31,18 +31,14 @@ export async function markTask(args: readonly string[]): Promise<Answer> {
 	const answers = typed.map(({ key, entry, read }) => {
 		const verdict = verdicts[key];
 		if (!verdict) throw new Error(`not marked: ${key}`);
-		const accepted = verdict.kind === 'accept';
 		return {
 			key,
 			entry,
 			read,
 			verdict: verdict.kind,
-			...(accepted ? { carried: verdict.carried } : { cause: verdict.cause }),
-			says: accepted
-				? verdict.carried
-					? 'Right for the number before it.'
-					: 'Right.'
-				: sayCause(task, verdict.cause, key)
+			...(verdict.kind === 'accept' && { carried: verdict.carried }),
+			...(verdict.kind === 'rework' && { cause: verdict.cause }),
+			says: sayVerdict(task, verdict, key)
 		};
 	});
 	const accepted =

@@ -1,7 +1,6 @@
 import { type Task, taskFromNumber } from '$lib/engine/tasks/task.ts';
 import { TaskNumberError } from '$lib/engine/tasks/task-number.ts';
-import { readAnswer, workArithmetic } from '$lib/engine/marking/answer.ts';
-import { listed } from '$lib/engine/marking/match.ts';
+import { isSameEntry, readAnswer, workArithmetic } from '$lib/engine/marking/answer.ts';
 import type { Entry } from '$lib/engine/marking/verdict.ts';
 import type { LengthUnit } from '$lib/engine/quantity/kind.ts';
 import type { Option, Reading } from '$lib/engine/quantity/read.ts';
@@ -67,7 +66,7 @@ async function pickedIn(
 		const reading =
 			first.state === 'arithmetic' ? await workArithmetic(method, key, text, units) : first;
 		const options = optionsIn(reading);
-		const option = options.findIndex((one) => isSame(one, entry));
+		const option = options.findIndex((one) => isSameEntry(method, key, one, entry));
 		if (option < 0) return null;
 		if (reading.state === 'which') picked[key] = option;
 	}
@@ -77,17 +76,6 @@ async function pickedIn(
 function optionsIn(reading: Reading): readonly (Entry | Option)[] {
 	if (reading.state === 'which') return reading.options;
 	return reading.state === 'read' ? [reading] : [];
-}
-
-function isSame(one: Entry, other: Entry): boolean {
-	return one.grain === other.grain && textOf(one) === textOf(other);
-}
-
-function textOf({ value }: Entry): string {
-	if (typeof value === 'string') return value;
-	return listed(value)
-		.map((one) => one.toFraction())
-		.join(';');
 }
 
 export type Asking =

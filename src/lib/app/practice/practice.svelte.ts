@@ -132,10 +132,11 @@ export class Practice {
 		const charged = task.charged ?? [];
 		const settled = settledIn(work.checks.slice(0, -1));
 		const skills = evidenceOf(work.task, { ...check, charged, settled });
-		const helped = work.checks.length > 1 || check.opened.length > 0 || check.byStep;
+		const helped =
+			work.checks.length > 1 || check.opened.length > 0 || check.byStep || !check.accepted;
 		const first = task.standing === 'open';
-		this.#stand(check.accepted ? (helped ? 'helped' : 'right') : 'wrong', skills);
-		const missed = first && !check.accepted && !check.byStep;
+		this.#stand(check.holds ? (helped ? 'helped' : 'right') : 'wrong', skills);
+		const missed = first && !check.holds && !check.byStep;
 		const verdicts = noteVerdicts(check.verdicts);
 		await this.#record(skills, {
 			...check,

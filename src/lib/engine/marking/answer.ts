@@ -25,3 +25,18 @@ export function workArithmetic(
 export function entryOf(reading: Reading): Entry | null {
 	return reading.state === 'read' ? { value: reading.value, grain: reading.grain } : null;
 }
+
+/** An answer as it was understood, as the shop writes it. */
+export function entryText(method: Method, key: string, entry: Entry, units: LengthUnit): string {
+	const kind = kindAt(method, key);
+	const value = kind.toValue(entry);
+	return value === null ? '' : kind.write(value, units);
+}
+
+/** Whether two readings of a step come to the same. */
+export function isSameEntry(method: Method, key: string, one: Entry, other: Entry): boolean {
+	const kind = kindAt(method, key);
+	const [first, second] = [kind.toValue(one), kind.toValue(other)];
+	if (first === null || second === null) return first === second;
+	return one.grain === other.grain && !kind.differs(first, second, 0);
+}

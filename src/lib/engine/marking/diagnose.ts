@@ -1,12 +1,14 @@
-import Fraction from 'fraction.js';
 import type { Task } from '../tasks/task.ts';
-import { differs } from '../solver/tolerance.ts';
+import { differs, toleranceAt } from '../solver/tolerance.ts';
 import type { Value } from '../quantity/kind.ts';
-import { compiledOf, type Values } from '../solver/compiled.ts';
+import { digitsIn, roundingIn, unitSlipIn } from '../quantity/kinds/find-mistakes.ts';
+import type { Kind, Nearness } from '../quantity/kinds/kind.ts';
+import { roundedTo } from '../quantity/kinds/rounding.ts';
+import type { Values } from '../solver/compiled.ts';
 import { type Changes, evaluate } from '../solver/evaluate.ts';
+import { kindAt } from '../solver/kind-at.ts';
 import { TradeError } from '../solver/trade-function.ts';
-import { isWritten, listed, type Nearness, plainValue, scaled } from './match.ts';
-import type { Cause, Entry, UnitSlip } from './verdict.ts';
+import type { Cause, Entry } from './verdict.ts';
 
 /** One answer to explain: the step it was given for, and the student's own earlier values. */
 export interface Question {
@@ -25,7 +27,7 @@ export function diagnose(question: Question): Cause {
 	return (
 		coarseEnd(question) ??
 		oneSlip(question) ??
-		wrongLength(question) ??
+		unlikeWanted(question) ??
 		otherStep(question) ??
 		unitSlip(question) ??
 		roundingSlip(question) ??
@@ -33,6 +35,10 @@ export function diagnose(question: Question): Cause {
 		twoSlips(question) ??
 		slipAndUnit(question) ?? { kind: 'unknown' }
 	);
+}
+
+function kindOf({ task, key }: Question): Kind {
+	return kindAt(task.method, key);
 }
 
 /** The method worked with some changes, on top of the student's own earlier values. */
@@ -54,16 +60,21 @@ function leadsHere(
 	nearness: Nearness = 'rounded'
 ): boolean {
 	const value = workedWith(question, changes);
-	if (value === undefined || !isWritten(entry, value, nearness)) return false;
+	if (value === undefined || !kindOf(question).isWritten(entry, value, nearness)) return false;
 	const { task, key } = question;
 	return differs(task.method, key, task.right, { [key]: value });
 }
 
-function wrongLength({ task, key, entry }: Question): Cause | null {
-	const right = task.right[key];
-	if (typeof right !== 'object' || typeof entry.value === 'string') return null;
-	const got = listed(entry.value).length;
-	return got === right.length ? null : { kind: 'order', wanted: right.length, got };
+/** Not as many values as are wanted, or something that cannot be made. */
+function unlikeWanted(question: Question): Cause | null {
+	const { task, key, entry, put } = question;
+	const right = workedWith(question, {});
+	if (right === undefined) return null;
+	const known = { ...task.right, ...put };
+	const judgement = kindOf(question).judge(entry, right, toleranceAt(task.method, key), known);
+	if (judgement.is === 'breaks') return { kind: 'breaks', says: judgement.says };
+	if (judgement.is !== 'miscounted') return null;
+	return { kind: 'order', wanted: judgement.wanted, got: judgement.got };
 }
 
 function slipIds({ task }: Question): string[] {
@@ -92,58 +103,30 @@ function made(ids: readonly string[], { task }: Question): Changes {
 	return { slips: Object.fromEntries(ids.map((id) => [slips[id]?.step ?? '', id])) };
 }
 
-function otherStep({ task, key, entry }: Question): Cause | null {
-	const { steps } = compiledOf(task.method);
-	const kind = steps[key]?.kind;
-	const step = Object.keys(steps).find((other) => {
+function otherStep(question: Question): Cause | null {
+	const { task, key, entry } = question;
+	const kind = kindOf(question);
+	// Words and orders of unlike things are never the same.
+	if (kind.dimension.formula === null) return null;
+	const step = Object.keys(task.method.steps).find((other) => {
 		const value = task.right[other];
-		return (
-			other !== key &&
-			steps[other]?.kind === kind &&
-			kind !== 'text' &&
-			value !== undefined &&
-			isWritten(entry, value)
-		);
+		if (other === key || value === undefined) return false;
+		const { dimension, isList } = kindAt(task.method, other);
+		const alike = dimension === kind.dimension && isList === kind.isList;
+		return alike && kind.isWritten(entry, value);
 	});
 	return step === undefined ? null : { kind: 'other-step', step };
 }
 
-const lengthUnits: readonly (readonly [UnitSlip, Fraction])[] = [
-	['mm-for-inch', new Fraction(5, 127)],
-	['inch-for-mm', new Fraction(127, 5)],
-	['thousandths', new Fraction(1, 1000)],
-	['sixteenths', new Fraction(1, 16)]
-];
-
-const angleUnits: readonly (readonly [UnitSlip, Fraction])[] = [
-	['radians', new Fraction(180 / Math.PI)]
-];
-
-function unitsFor({ task, key }: Question): readonly (readonly [UnitSlip, Fraction])[] {
-	const kind = compiledOf(task.method).steps[key]?.kind;
-	return kind === 'length' ? lengthUnits : kind === 'angle' ? angleUnits : [];
-}
-
 function unitSlip(question: Question): Cause | null {
 	const right = workedWith(question, {});
-	if (right === undefined) return null;
-	const hit = unitsFor(question).find(([, factor]) =>
-		isWritten(scaled(question.entry, factor), right)
-	);
-	return hit ? { kind: 'unit', unit: hit[0] } : null;
+	const slip = right === undefined ? null : unitSlipIn(kindOf(question), question.entry, right);
+	return slip && { kind: 'unit', unit: slip.id };
 }
 
 /** Two places or fewer: so coarse that a slip's number would match it as well. */
 function coarseEnd(question: Question): Cause | null {
 	return question.entry.grain >= 0.005 ? roundedAtTheEnd(question) : null;
-}
-
-/** Places somebody may round to, as parts of the base unit. */
-const coarse = [100, 10, 1, 64, 32, 16, 8] as const;
-
-function roundedAll(value: Value, round: (one: number) => number): Value {
-	if (typeof value === 'string') return value;
-	return typeof value === 'number' ? round(value) : value.map(round);
 }
 
 function roundingSlip(question: Question): Cause | null {
@@ -154,58 +137,29 @@ function roundedAtTheEnd(question: Question): Cause | null {
 	const { task, key, entry } = question;
 	const right = workedWith(question, {});
 	if (right === undefined || task.method.steps[key]?.tolerance?.amount === '0') return null;
-	for (const parts of coarse) {
-		const near = (one: number) => Math.floor(one * parts + 0.5 + 1e-9) / parts;
-		if (same(entry, roundedAll(right, near))) return { kind: 'rounding', how: 'end' };
-	}
-	for (const parts of [1000, 100, 10]) {
-		const cut = (one: number) => Math.floor(one * parts + 1e-9) / parts;
-		if (same(entry, roundedAll(right, cut))) return { kind: 'rounding', how: 'cut' };
-	}
-	return null;
+	const how = roundingIn(kindOf(question), entry, right);
+	return how && { kind: 'rounding', how };
 }
 
+/** Every step before rounded to the first, second or third of the parts that its kind may be. */
 function roundedOnTheWay(question: Question): Cause | null {
-	for (const parts of [100, 10, 16]) {
-		const near = (one: number) => Math.floor(one * parts + 0.5 + 1e-9) / parts;
-		const carry = (value: Value, key: string) =>
-			key === question.key ? value : roundedAll(value, near);
+	const { method } = question.task;
+	for (const at of [0, 1, 2]) {
+		const carry = (value: Value, key: string) => {
+			const kind = kindAt(method, key);
+			const parts = kind.mistakes.onTheWay[at];
+			const stays = key === question.key || parts === undefined;
+			return stays ? value : kind.map(value, (one) => roundedTo(one, parts));
+		};
 		if (leadsHere(question, { carry })) return { kind: 'rounding', how: 'way' };
 	}
 	return null;
 }
 
-/** Whether the entry is this very value and not merely near it. */
-function same(entry: Entry, value: Value): boolean {
-	return isWritten({ ...entry, grain: 0 }, value) && isWritten({ ...entry, grain: 1e-6 }, value);
-}
-
 function digitSlip(question: Question): Cause | null {
-	const { entry } = question;
 	const right = workedWith(question, {});
-	// A fraction or a whole number has no digits to misplace.
-	if (typeof right !== 'number' || entry.grain === 0) return null;
-	const typed = plainValue(entry);
-	if (typeof typed !== 'number') return null;
-	for (const factor of [10, 100, 0.1, 0.01]) {
-		if (isWritten({ ...entry, grain: entry.grain * factor }, right * factor))
-			return { kind: 'digits', how: 'point' };
-	}
-	return swapped(right).some((value) => Math.abs(value - typed) < 1e-9)
-		? { kind: 'digits', how: 'swapped' }
-		: null;
-}
-
-/** The value to three or four places with two unlike neighbouring digits swapped. */
-function swapped(value: number): number[] {
-	return [3, 4].flatMap((places) => {
-		const text = value.toFixed(places);
-		return [...text].flatMap((digit, i) => {
-			const next = text[i + 1];
-			if (next === undefined || digit === next || digit === '.' || next === '.') return [];
-			return [Number(text.slice(0, i) + next + digit + text.slice(i + 2))];
-		});
-	});
+	const how = right === undefined ? null : digitsIn(kindOf(question), question.entry, right);
+	return how && { kind: 'digits', how };
 }
 
 /** Two slips in different steps; only when a single pair explains the number. */
@@ -226,12 +180,12 @@ function twoSlips(question: Question): Cause | null {
 }
 
 function slipAndUnit(question: Question): Cause | null {
-	const hits = unitsFor(question).flatMap(([unit, factor]) =>
-		slipIds(question)
-			.filter((id) =>
-				leadsHere(question, made([id], question), scaled(question.entry, factor), 'exact')
-			)
-			.map((id): Cause => ({ kind: 'slip', slips: [id], also: unit }))
-	);
+	const kind = kindOf(question);
+	const hits = kind.mistakes.units.flatMap(({ id: also, factor }) => {
+		const entry = kind.scaled(question.entry, factor);
+		return slipIds(question)
+			.filter((id) => leadsHere(question, made([id], question), entry, 'exact'))
+			.map((id): Cause => ({ kind: 'slip', slips: [id], also }));
+	});
 	return hits.length === 1 && hits[0] ? hits[0] : null;
 }

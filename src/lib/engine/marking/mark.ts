@@ -1,12 +1,14 @@
-import Fraction from 'fraction.js';
 import type { Task } from '../tasks/task.ts';
-import { shopRounded, toleranceAt } from '../solver/tolerance.ts';
+import { carriedIn, toleranceAt } from '../solver/tolerance.ts';
+import type { Exact } from '../quantity/exact.ts';
 import type { Value } from '../quantity/kind.ts';
+import { carriedRoom } from '../quantity/kinds/find-mistakes.ts';
+import type { Judgement } from '../quantity/kinds/kind.ts';
 import type { Values } from '../solver/compiled.ts';
-import { evaluate } from '../solver/evaluate.ts';
+import { type Changes, evaluate } from '../solver/evaluate.ts';
+import { kindAt } from '../solver/kind-at.ts';
 import { TradeError } from '../solver/trade-function.ts';
 import { diagnose } from './diagnose.ts';
-import { accepts, plainValue } from './match.ts';
 import type { Entry, Verdict, Verdicts } from './verdict.ts';
 
 /**
@@ -23,36 +25,42 @@ export function mark(task: Task, entries: Readonly<Record<string, Entry>>): Verd
 		if (!entry) continue;
 		const verdict = markOne(task, key, entry, put);
 		verdicts[key] = verdict;
-		const value = plainValue(entry);
-		const workable = typeof value === typeof task.right[key];
-		if (workable && (verdict.kind === 'rework' || verdict.carried)) put[key] = value;
+		// What is not shaped like the right value cannot be worked on with.
+		const value = kindAt(task.method, key).toValue(entry, task.right[key]);
+		if (value !== null && (verdict.kind !== 'accept' || verdict.carried)) put[key] = value;
 	}
 	return verdicts;
 }
 
 function markOne(task: Task, key: string, entry: Entry, put: Values): Verdict {
-	if (isRight(task, key, entry, {})) return { kind: 'accept', carried: false };
-	if (Object.keys(put).length > 0 && isRight(task, key, entry, put)) {
-		return { kind: 'accept', carried: true };
+	const alone = judged(task, key, entry, {});
+	if (alone.is === 'right') return { kind: 'accept', carried: false };
+	const carries = Object.keys(put).length > 0;
+	const after = carries ? judged(task, key, entry, put) : alone;
+	if (after.is === 'right') return { kind: 'accept', carried: true };
+	for (const one of [alone, after]) {
+		if (one.is === 'not-best') return { kind: 'holds', says: one.says };
 	}
 	const cause = diagnose({ task, key, entry, put });
-	if (cause.kind !== 'unknown' || Object.keys(put).length === 0) return { kind: 'rework', cause };
+	if (cause.kind !== 'unknown' || !carries) return { kind: 'rework', cause };
 	return { kind: 'rework', cause: diagnose({ task, key, entry, put: {} }) };
 }
 
-const halfThousandth = new Fraction(1, 2000);
-
-/** Right as computed, or as it comes out when every step is rounded to the thousandth. */
-function isRight(task: Task, key: string, entry: Entry, put: Values): boolean {
-	const { method } = task;
-	const tolerance = toleranceAt(method, key);
+/** Right as computed, or as it comes out when every step is rounded as the shop carries it. */
+function judged({ method, drawn }: Task, key: string, entry: Entry, put: Values): Judgement {
+	const kind = kindAt(method, key);
+	const judgedBy = (changes: Changes, tolerance: Exact): Judgement => {
+		const values = evaluate(method, drawn.given, changes);
+		const value = values[key];
+		return value === undefined ? { is: 'off' } : kind.judge(entry, value, tolerance, values);
+	};
 	try {
-		const exact = evaluate(method, task.drawn.given, { values: put })[key];
-		if (exact !== undefined && accepts(entry, exact, tolerance)) return true;
-		const rounded = evaluate(method, task.drawn.given, { values: put, carry: shopRounded })[key];
-		return rounded !== undefined && accepts(entry, rounded, halfThousandth);
+		const exact = judgedBy({ values: put }, toleranceAt(method, key));
+		if (exact.is === 'right') return exact;
+		const rounded = judgedBy({ values: put, carry: carriedIn(method) }, carriedRoom(kind));
+		return rounded.is === 'right' ? rounded : exact;
 	} catch (error) {
-		if (error instanceof TradeError) return false;
+		if (error instanceof TradeError) return { is: 'off' };
 		throw error;
 	}
 }

@@ -28,8 +28,8 @@ export interface CheckNotes {
 /**
  * What a check shows, skill by skill. A right answer speaks for every step that leads to it; a
  * slip charges its own step and credits the others, because the number is what they lead to; a
- * number that nothing explains charges the step that was asked, and says nothing of the rest. On
- * a second try only the skills charged before are looked at: right now, they count as helped.
+ * number that nothing explains charges the step that was asked, and says nothing of the rest; one
+ * that holds where a better is possible counts as helped. On a second try only the skills charged before are looked at: right now, they count as helped.
  */
 export function evidenceOf(task: Task, notes: CheckNotes): SkillEvidence[] {
 	const found = new Map<string, SkillEvidence>();
@@ -59,6 +59,10 @@ function shownBy(task: Task, key: string, verdict: Verdict, notes: CheckNotes): 
 	const leading = notes.byStep ? [key] : leadingTo(task.method, key);
 	const right = (step: string): Shown => [step, notes.opened.includes(step) ? 'helped' : 'right'];
 	if (verdict.kind === 'accept') return (verdict.carried ? [key] : leading).map(right);
+	// One that holds is as good as one that was helped to.
+	if (verdict.kind === 'holds') {
+		return leading.map((step) => (step === key ? [step, 'helped'] : right(step)));
+	}
 	if (!explains(verdict.cause)) return [[key, 'wrong']];
 	const slips = slipsAt(task, verdict.cause, notes.verdicts);
 	// Step by step, the slip may sit in a step that was left empty.

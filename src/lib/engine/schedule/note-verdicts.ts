@@ -6,6 +6,8 @@ export function noteVerdicts(verdicts: Verdicts): Attempt['verdicts'] {
 	return Object.fromEntries(
 		Object.entries(verdicts).map(([key, verdict]) => {
 			if (verdict.kind === 'accept') return [key, verdict];
+			// As rework, which every version of the log reads.
+			if (verdict.kind === 'holds') return [key, { kind: 'rework', cause: 'not-best', slips: [] }];
 			const { cause } = verdict;
 			return [
 				key,

@@ -1,8 +1,8 @@
 import type { Outcome } from '$lib/engine/families/family.ts';
 import { effectOf } from '$lib/engine/tasks/effect.ts';
 import type { Task } from '$lib/engine/tasks/task.ts';
-import { plainValue } from '$lib/engine/marking/match.ts';
 import type { LengthUnit } from '$lib/engine/quantity/kind.ts';
+import { kindAt } from '$lib/engine/solver/kind-at.ts';
 import type { Check } from './task-work.svelte.ts';
 
 /**
@@ -16,11 +16,11 @@ export function outcomesOf(
 	known: boolean
 ): { heading: string; outcome: Outcome }[] {
 	const keys = Object.keys(check.verdicts);
-	const off = keys.filter((key) => check.verdicts[key]?.kind === 'rework');
+	const off = keys.filter((key) => check.verdicts[key]?.kind !== 'accept');
 	for (const key of off.length > 0 ? off : keys) {
 		const entry = check.entries[key];
-		if (!entry) continue;
-		const shown = effectOf(task, key, plainValue(entry), units);
+		const entered = entry ? kindAt(task.method, key).toValue(entry, task.right[key]) : null;
+		const shown = entered === null ? null : effectOf(task, key, entered, units);
 		if (!shown) continue;
 		if (off.length === 0) return [{ heading: 'On the metal', outcome: shown.right }];
 		const yours = { heading: 'Your number on the metal', outcome: shown.entered };

@@ -1,5 +1,5 @@
 import { stepsOf, type Task } from '$lib/engine/tasks/task.ts';
-import type { Entry, Verdicts } from '$lib/engine/marking/verdict.ts';
+import type { Entry, Verdict, Verdicts } from '$lib/engine/marking/verdict.ts';
 import type { LengthUnit } from '$lib/engine/quantity/kind.ts';
 import { AnswerLine } from './answer-line.svelte.ts';
 import { markPart } from './later.ts';
@@ -12,6 +12,8 @@ export interface Check {
 	readonly entries: Readonly<Record<string, Entry>>;
 	readonly verdicts: Verdicts;
 	readonly accepted: boolean;
+	/** Whether all of it can be made as it stands, though a better answer may be possible. */
+	readonly holds: boolean;
 	/** Steps opened before this check, by key. */
 	readonly opened: readonly string[];
 	readonly byStep: boolean;
@@ -23,6 +25,10 @@ export interface WorkNotes {
 	readonly opened: number;
 	readonly byStep: boolean;
 	readonly worked: boolean;
+}
+
+function isRight(verdict: Verdict): boolean {
+	return verdict.kind === 'accept' && !verdict.carried;
 }
 
 /** A person's work on one task, from the first look to the worked solution. */
@@ -81,14 +87,15 @@ export class TaskWork {
 		const entries: Record<string, Entry> = {};
 		for (const line of lines) if (line.entry) entries[line.key] = line.entry;
 		const verdicts = mark(this.task, entries);
-		const all = Object.values(verdicts).every(
-			(verdict) => verdict.kind === 'accept' && !verdict.carried
-		);
+		const all = Object.values(verdicts);
+		const whole = lines.length === this.lines.length;
+		const hold = all.every((verdict) => verdict.kind === 'holds' || isRight(verdict));
 		return {
 			typed: Object.fromEntries(lines.map((line) => [line.key, line.text])),
 			entries,
 			verdicts,
-			accepted: all && lines.length === this.lines.length,
+			accepted: whole && all.every(isRight),
+			holds: whole && hold,
 			opened: this.stepKeys.slice(0, this.opened),
 			byStep: this.byStep
 		};
