@@ -1,10 +1,15 @@
+import { resolve } from 'node:path';
 import { sveltekit } from '@sveltejs/kit/vite';
 import { defineConfig } from 'vitest/config';
 import { maxWorkers, testProjects } from './.config/test-projects.ts';
 import { compileMethods } from './src/plugins/compile-methods.ts';
+import { firstChunk } from './src/plugins/first-chunk.ts';
+
+/** The page whose first load is kept small. */
+const firstPage = resolve(import.meta.dirname, 'src/routes/practice/+page.svelte');
 
 export default defineConfig({
-	plugins: [compileMethods(), sveltekit()],
+	plugins: [compileMethods(), firstChunk(firstPage), sveltekit()],
 	build: {
 		assetsInlineLimit: 0,
 		// The lists of scripts to fetch ahead weigh more than they save: after the first visit every

@@ -25,6 +25,13 @@ const forbiddenInEngine = [
 	'process'
 ].map((name) => ({ name, message: 'The engine is pure: take this as an argument.' }));
 
+/** What a browser has on secure pages only, so not where `npm start -- --host` serves them. */
+const secureOnly = {
+	object: 'crypto',
+	property: 'randomUUID',
+	message: 'Not there over plain http: use newId().'
+};
+
 export default tseslint.config(
 	{ ignores: ['build/', '.svelte-kit/', '.reports/'] },
 	{ linterOptions: { reportUnusedDisableDirectives: 'error' } },
@@ -57,7 +64,10 @@ export default tseslint.config(
 	{
 		files: ['src/**'],
 		plugins: { bucktail: { rules: { layers: layerRule } } },
-		rules: { 'bucktail/layers': 'error' }
+		rules: {
+			'bucktail/layers': 'error',
+			'no-restricted-properties': ['error', secureOnly]
+		}
 	},
 	// A test fixture that needs no other one is written with an empty pattern.
 	{

@@ -17,6 +17,7 @@ const planted: [rule: string, path: string, text: string][] = [
 	['no-restricted-properties', 'tests/app/x.test.ts', 'vi.resetModules();'],
 	['no-new-func', engineFile, "export const x = new Function('return 1');"],
 	['no-eval', 'src/lib/app/x.ts', "export const x = eval('1');"],
+	['no-restricted-properties', 'src/lib/app/x.ts', 'export const x = crypto.randomUUID();'],
 	['no-console', 'src/lib/app/x.ts', 'console.log(1);'],
 	['@typescript-eslint/no-explicit-any', 'src/lib/app/x.ts', 'export let x: any;'],
 	['svelte/no-at-html-tags', 'src/lib/ui/X.svelte', markup]

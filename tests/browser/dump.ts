@@ -5,7 +5,7 @@ import type { KnownEvent } from '../../src/lib/engine/schedule/event.ts';
 export interface Dump {
 	/** Every row of every object store, by the store's name. */
 	readonly stores: Readonly<Record<string, readonly unknown[]>>;
-	/** The same of the databases in the storage bucket. */
+	/** The same of the databases in the storage bucket, where the page has one. */
 	readonly copy: Readonly<Record<string, readonly unknown[]>>;
 	readonly local: Readonly<Record<string, string>>;
 	readonly session: Readonly<Record<string, string>>;
@@ -30,10 +30,10 @@ export function dump(page: Page): Promise<Dump> {
 			return stores;
 		};
 		const { storageBuckets } = navigator as unknown as {
-			storageBuckets: { open(name: string): Promise<{ indexedDB: IDBFactory }> };
+			storageBuckets?: { open(name: string): Promise<{ indexedDB: IDBFactory }> };
 		};
-		const bucket = await storageBuckets.open('bucktail-copy');
-		const copy = await rowsIn(bucket.indexedDB);
+		const bucket = await storageBuckets?.open('bucktail-copy');
+		const copy = bucket ? await rowsIn(bucket.indexedDB) : {};
 		const stores = await rowsIn(indexedDB);
 		return { stores, copy, local: { ...localStorage }, session: { ...sessionStorage } };
 	});

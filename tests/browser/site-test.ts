@@ -13,13 +13,24 @@ interface SiteFixtures {
 }
 
 /**
+ * The address of the built site under a name that is not localhost: over plain http a browser then
+ * leaves out what it keeps for secure pages, as on every other device of a local network.
+ */
+export function plainSite(): string {
+	return inject('site').replace('localhost', plainHost);
+}
+
+const plainHost = 'bench.test';
+const hosts = [`MAP ${plainHost} 127.0.0.1`, 'MAP * ~NOTFOUND', 'EXCLUDE localhost'].join(', ');
+
+/**
  * A test on the built site. It fails when a page logs an error, throws, or asks another origin for
  * anything.
  */
 export const test = base.extend<SiteFixtures>({
 	browser: [
 		async ({}, use) => {
-			const args = [...chromiumFlags, '--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE localhost'];
+			const args = [...chromiumFlags, `--host-resolver-rules=${hosts}`];
 			const browser = await chromium.launch({ executablePath: findChromium(), args });
 			await use(browser);
 			await browser.close();
@@ -34,9 +45,10 @@ export const test = base.extend<SiteFixtures>({
 	openPage: async ({ browser, faults }, use) => {
 		const close: (() => Promise<void>)[] = [];
 		await use(async (visitor) => {
-			const context = await browser.newContext({ baseURL: inject('site'), ...visitor });
+			const baseURL = visitor?.baseURL ?? inject('site');
+			const context = await browser.newContext({ ...visitor, baseURL });
 			close.push(() => context.close());
-			collectFaults(context, inject('site'), faults);
+			collectFaults(context, baseURL, faults);
 			return context.newPage();
 		});
 		for (const end of close) await end();

@@ -1,5 +1,6 @@
 import { allOf, type Learner, newLearner, write, type Writing } from './database.ts';
 import { type Add, writeEvents } from './log.ts';
+import { newId } from './new-id.ts';
 import { readNickname } from './nickname.ts';
 import { stamped } from './stamp.ts';
 import type { Store } from './store.ts';
@@ -42,7 +43,7 @@ export async function firstLearner(store: Store, nickname: string): Promise<Lear
 }
 
 async function addNamed(tx: Writing, add: Add, nickname: string): Promise<Added> {
-	const id = crypto.randomUUID();
+	const id = newId();
 	const now = Date.now();
 	await tx.objectStore('learners').add(newLearner({ id, nickname, created: now, used: now }));
 	return giveName(tx, add, id, nickname);

@@ -6,6 +6,7 @@ import {
 	type SettingChange
 } from '$lib/engine/schedule/event.ts';
 import { localDay } from './local-day.ts';
+import { newId } from './new-id.ts';
 
 type Stamp = 'id' | 'v' | 'learner' | 'at' | 'day';
 type Facts<E> = Omit<E, Stamp>;
@@ -20,7 +21,7 @@ export function stamped(
 	now = new Date()
 ): object {
 	const kept = facts.type === 'attempt' ? withinLimits(facts) : facts;
-	const stamp = { id: crypto.randomUUID(), v: 1, learner, at: now.getTime(), day: localDay(now) };
+	const stamp = { id: newId(), v: 1, learner, at: now.getTime(), day: localDay(now) };
 	// As it would read in a backup: without fields that are undefined.
 	return JSON.parse(JSON.stringify({ ...kept, ...stamp }));
 }

@@ -37,3 +37,8 @@ export const troubleSentences: Readonly<Record<Trouble, string>> = {
 	unavailable: 'This browser stores nothing for this page, so your work ends when you close it.',
 	failed: 'That could not be saved on this device; reload this page and try again.'
 };
+
+/** What to say when work with the store has thrown. */
+export function sentenceFor(error: unknown): string {
+	return troubleSentences[troubleOf(error)];
+}

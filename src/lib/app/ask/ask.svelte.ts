@@ -1,7 +1,8 @@
 import type { LengthUnit } from '$lib/engine/quantity/kind.ts';
 import type { Asked } from '$lib/ui/ask/asked.ts';
 import type { TaskWork } from '$lib/ui/sheet/task-work.svelte.ts';
-import { questionOf, replay } from './ask.ts';
+import { unexpected } from '../unexpected.svelte.ts';
+import { type Asking, questionOf, replay } from './ask.ts';
 import { longestNote, type Question, readQuestion, writeQuestion } from './ask-link.ts';
 
 /** The question to an instructor that is open: one just made here, or one from a link. */
@@ -26,12 +27,13 @@ class Ask {
 	async open(fragment: string): Promise<void> {
 		const plain = fragment.replace(/^#/, '');
 		if (plain === this.fragment && this.asked) return;
+		unexpected.clear();
 		this.fragment = plain;
 		this.asked = null;
 		this.problem = null;
 		if (plain === '') return;
 		const reading = await readQuestion(plain);
-		const asking = reading.ok ? await replay(reading.question) : reading;
+		const asking = reading.ok ? await again(reading.question) : reading;
 		// Another address may have been opened meanwhile.
 		if (this.fragment !== plain) return;
 		this.problem = asking.ok ? null : asking.sentence;
@@ -52,6 +54,15 @@ class Ask {
 		if (this.#question !== question) return;
 		this.#made = fragment;
 		this.fragment = fragment;
+	}
+}
+
+async function again(question: Question): Promise<Asking> {
+	try {
+		return await replay(question);
+	} catch (error) {
+		const todo = 'reload this page, or open the task by its number';
+		return { ok: false, sentence: unexpected.sentence(error, question.task, todo) };
 	}
 }
 

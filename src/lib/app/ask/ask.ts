@@ -48,7 +48,7 @@ async function askedCheck(task: Task, check: Check, now: LengthUnit): Promise<As
 		byStep: check.byStep
 	};
 	for (const units of [now, now === 'in' ? 'mm' : 'in'] as const) {
-		const picked = await pickedIn(task.family.method, check, units);
+		const picked = await pickedIn(task.method, check, units);
 		if (picked) return { ...facts, picked, units };
 	}
 	return { ...facts, picked: {}, units: now };

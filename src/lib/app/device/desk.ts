@@ -6,8 +6,10 @@ import { firstLearner, type Learner, listLearners, useLearner } from '$lib/stora
 import { append, merge } from '$lib/storage/log.ts';
 import { stamped } from '$lib/storage/stamp.ts';
 import { openStore, type Store } from '$lib/storage/store.ts';
-import { troubleOf, troubleSentences } from '$lib/storage/trouble.ts';
+import { troubleSentences } from '$lib/storage/trouble.ts';
 import type { AttemptFacts, SettledAttempt } from './device.svelte.ts';
+
+export { sentenceFor } from '$lib/storage/trouble.ts';
 
 /** The open store with what the pages do with it. Loaded on demand: see `device`. */
 export interface Desk {
@@ -61,8 +63,4 @@ export async function openDesk(options: {
 		removedSentence: troubleSentences.removed,
 		firstLearner: async () => (await firstLearner(store, 'Learner 1')).id
 	};
-}
-
-export function sentenceFor(error: unknown): string {
-	return troubleSentences[troubleOf(error)];
 }

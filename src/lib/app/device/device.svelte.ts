@@ -2,6 +2,7 @@ import type { CourseSettings } from '$lib/engine/schedule/course-settings.ts';
 import type { Attempt } from '$lib/engine/schedule/event.ts';
 import type { Learning } from '$lib/engine/schedule/learning.ts';
 import type { Learner } from '$lib/storage/database.ts';
+import { unexpected } from '../unexpected.svelte.ts';
 import type { Desk } from './desk.ts';
 
 export type AttemptFacts = Omit<Attempt, 'id' | 'v' | 'learner' | 'at' | 'day' | 'type'>;
@@ -51,7 +52,19 @@ class Device {
 	}
 
 	async #open(): Promise<Desk | null> {
-		const { openDesk, sentenceFor } = await import('./desk.ts');
+		try {
+			return await this.#opened(await import('./desk.ts'));
+		} catch (error) {
+			this.trouble = unexpected.sentence(error);
+			// What could not be loaded is asked for again next time.
+			this.#desk = null;
+			return null;
+		} finally {
+			this.ready = true;
+		}
+	}
+
+	async #opened({ openDesk, sentenceFor }: typeof import('./desk.ts')): Promise<Desk | null> {
 		try {
 			const desk = await openDesk({
 				onTrouble: (sentence) => (this.trouble = sentence),
@@ -62,8 +75,6 @@ class Device {
 		} catch (error) {
 			this.trouble = sentenceFor(error);
 			return null;
-		} finally {
-			this.ready = true;
 		}
 	}
 

@@ -6,7 +6,7 @@ import {
 	persistenceSentences
 } from '$lib/storage/persist.ts';
 import type { Store } from '$lib/storage/store.ts';
-import { troubleOf, troubleSentences } from '$lib/storage/trouble.ts';
+import { sentenceFor } from '$lib/storage/trouble.ts';
 import type { Chosen } from './backup.ts';
 import { device } from '../device/device.svelte.ts';
 import { askToKeep } from './keep.ts';
@@ -153,7 +153,7 @@ class Learners {
 		try {
 			return await work(desk.store);
 		} catch (error) {
-			device.trouble = troubleSentences[troubleOf(error)];
+			device.trouble = sentenceFor(error);
 			return false;
 		}
 	}

@@ -90,10 +90,9 @@ export class PlanPage {
 		return (this.view?.left ?? 0) > 0 || practice.startPlan();
 	}
 
-	/** Opens a fresh task of a step. */
-	async workOn(skill: SkillId): Promise<boolean> {
-		const number = await plan.taskFor(skill, below);
-		return number !== null && practice.openNumber(number);
+	/** Number of a fresh task of a step. */
+	taskFor(skill: SkillId): Promise<string | null> {
+		return plan.taskFor(skill, below);
 	}
 
 	/** The plan as a calendar file; null when there is nothing to put into one. */

@@ -38,6 +38,8 @@ class Plan {
 	async load(): Promise<Planner> {
 		this.day = todayNumber();
 		this.#loading ??= import('./planner.ts').then(({ loadPlanner }) => loadPlanner());
+		// What could not be loaded is asked for again next time.
+		this.#loading.catch(() => (this.#loading = null));
 		const [planner] = await Promise.all([this.#loading, device.open()]);
 		this.planner = planner;
 		return planner;

@@ -6,12 +6,14 @@ import { readTaskNumber, TaskNumberError } from '$lib/engine/tasks/task-number.t
 import { noteVerdicts } from '$lib/engine/schedule/note-verdicts.ts';
 import type { SkillEvidence } from '$lib/engine/schedule/evidence.ts';
 import { givensOf } from '$lib/engine/tasks/givens.ts';
+import { newId } from '$lib/storage/new-id.ts';
 import { markPart } from '$lib/ui/sheet/later.ts';
 import { painted } from '$lib/ui/sheet/painted.ts';
 import { type Check, TaskWork } from '$lib/ui/sheet/task-work.svelte.ts';
 import { below } from '../device/chance.ts';
 import { type AttemptFacts, device } from '../device/device.svelte.ts';
 import { plan } from '../plan/plan.svelte.ts';
+import { unexpected } from '../unexpected.svelte.ts';
 import { newRun, newTask, type Run, type RunTask } from './run.ts';
 import { settings } from '../device/settings.svelte.ts';
 
@@ -24,6 +26,8 @@ export class Practice {
 	work = $state.raw<TaskWork | null>(null);
 	/** Why a task number could not be opened: one sentence. */
 	problem = $state<string | null>(null);
+	/** The same of the run's own task, which is then at hand without `work` on it. */
+	unopened = $state<string | null>(null);
 	/** How the last answer stands with the log. */
 	saved = $state<'none' | 'saving' | 'saved' | 'failed'>('none');
 	#since = 0;
@@ -39,13 +43,13 @@ export class Practice {
 
 	/** Starts a run by free choice. */
 	start(topic: TopicId | 'mixed', level: Level): Promise<void> {
-		this.#keep(newRun(topic, level, crypto.randomUUID(), below));
+		this.#keep(newRun(topic, level, newId(), below));
 		return this.#open();
 	}
 
 	/** Starts the plan's run for today; resolves to whether there is anything to do. */
 	async startPlan(): Promise<boolean> {
-		const run = await plan.newRun(crypto.randomUUID(), below, this.run);
+		const run = await plan.newRun(newId(), below, this.run);
 		if (!run) return false;
 		this.#keep(run);
 		await this.#open();
@@ -94,23 +98,24 @@ export class Practice {
 
 	/**
 	 * Opens the task of a number that was typed, pasted or linked. Returns whether it could; if
-	 * not, `problem` says why and nothing else changes.
+	 * not, `problem` says why and nothing else changes, unless it is one of the run.
 	 */
 	async openNumber(typed: string): Promise<boolean> {
-		this.problem = null;
-		const task = await this.#drawn(typed);
-		if (!task) return false;
+		const task = await drawnFrom(typed);
+		this.problem = typeof task === 'string' ? task : null;
+		const wanted = typeof task === 'string' ? typed : task.number;
 		const { run } = this;
-		const at = run?.tasks.findIndex(({ number }) => number === task.number) ?? -1;
+		const at = run?.tasks.findIndex(({ number }) => number === wanted) ?? -1;
 		if (run && at >= 0) {
 			await this.go(at);
-			return true;
+			return this.work !== null;
 		}
+		if (typeof task === 'string') return false;
 		const opened: RunTask = { number: task.number, standing: 'open' };
 		if (run) await this.#insert(run, opened);
 		else {
 			const { topic } = task.family;
-			const id = crypto.randomUUID();
+			const id = newId();
 			this.#keep({ id, topic, level: task.id.level, at: 0, day: 0, budget: 0, tasks: [opened] });
 			await this.#open();
 		}
@@ -121,6 +126,7 @@ export class Practice {
 	async checked(check: Check): Promise<void> {
 		const { work, task } = this;
 		if (!work || !task) return;
+		unexpected.clear();
 		// It is there: the check has waited for it.
 		const { evidenceOf } = await markPart();
 		const charged = task.charged ?? [];
@@ -231,28 +237,14 @@ export class Practice {
 	async #open(): Promise<void> {
 		const current = this.task;
 		if (!current) return;
-		const task = await this.#drawn(current.number);
-		if (!task) return;
-		const work = new TaskWork(task, () => settings.units);
-		if (current.standing === 'shown') work.worked = true;
-		if (current.notes) {
-			work.resume(current.notes);
-			if (current.notes.checks > 0) await work.check();
-		}
-		this.work = work;
+		unexpected.clear();
+		const drawn = await drawnFrom(current.number);
+		this.problem = null;
+		this.unopened = typeof drawn === 'string' ? drawn : null;
+		this.work = typeof drawn === 'string' ? null : await takenUp(drawn, current);
 		this.#turn++;
 		this.saved = 'none';
 		this.#since = Date.now();
-	}
-
-	async #drawn(number: string): Promise<Task | null> {
-		try {
-			return await taskFromNumber(number);
-		} catch (error) {
-			if (!(error instanceof TaskNumberError)) throw error;
-			this.problem = error.message;
-			return null;
-		}
 	}
 
 	#keep(run: Run): void {
@@ -265,6 +257,29 @@ export class Practice {
 			// Without storage the run lasts until the page is closed.
 		}
 	}
+}
+
+/** The task of a number, or one sentence that says why there is none. */
+async function drawnFrom(number: string): Promise<Task | string> {
+	try {
+		return await taskFromNumber(number);
+	} catch (error) {
+		return error instanceof TaskNumberError ? error.message : unexpected.sentence(error, number);
+	}
+}
+
+/** The work on a task as it was left; where it cannot be marked again, what was typed. */
+async function takenUp(task: Task, { standing, notes }: RunTask): Promise<TaskWork> {
+	const work = new TaskWork(task, () => settings.units);
+	if (standing === 'shown') work.worked = true;
+	if (!notes) return work;
+	work.resume(notes);
+	try {
+		if (notes.checks > 0) await work.check();
+	} catch (error) {
+		unexpected.show(error, task.number);
+	}
+	return work;
 }
 
 /** The steps that one of these checks accepted. */

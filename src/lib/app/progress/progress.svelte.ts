@@ -1,11 +1,12 @@
 import type { SkillId } from '$lib/engine/schedule/skill.ts';
 import { type Sitting, sittingsOf } from '$lib/engine/schedule/sitting.ts';
 import { count, events } from '$lib/storage/log.ts';
+import { troubleOf, troubleSentences } from '$lib/storage/trouble.ts';
 import { below } from '../device/chance.ts';
 import { todayNumber } from '../device/clock.ts';
-import { sentenceFor } from '../device/desk.ts';
 import { device } from '../device/device.svelte.ts';
 import { plan } from '../plan/plan.svelte.ts';
+import { unexpected } from '../unexpected.svelte.ts';
 import { doneByDay, type Reading, readLog, taskFor } from './progress.ts';
 
 /** Sittings shown at once. */
@@ -46,7 +47,7 @@ export class Progress {
 			const reading = await readLog(events(desk.store, learner), reader);
 			if (!signal.aborted) this.reading = reading;
 		} catch (error) {
-			if (!signal.aborted) this.trouble = sentenceFor(error);
+			if (!signal.aborted) this.trouble = unread(error);
 		}
 	}
 
@@ -75,4 +76,10 @@ export class Progress {
 		// Another learner may have sat down meanwhile.
 		if (older === this.#older) this.#sittings = read;
 	}
+}
+
+function unread(error: unknown): string {
+	const trouble = troubleOf(error);
+	// Nothing was to be saved here.
+	return trouble === 'failed' ? unexpected.sentence(error) : troubleSentences[trouble];
 }

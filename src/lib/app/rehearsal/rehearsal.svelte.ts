@@ -5,6 +5,7 @@ import { givensOf, numbersIn } from '$lib/engine/tasks/givens.ts';
 import { resultOf } from '$lib/engine/sets/rehearsal-marks.ts';
 import { kept } from '$lib/engine/sets/kept-question.ts';
 import { composeRehearsal, type Question } from '$lib/engine/sets/rehearsal.ts';
+import { newId } from '$lib/storage/new-id.ts';
 import { below } from '../device/chance.ts';
 import { device } from '../device/device.svelte.ts';
 import { attemptsOf } from './rehearsal-attempts.ts';
@@ -210,7 +211,7 @@ function freshest(
 	const staleIn = (questions: readonly Question[]) =>
 		questions.filter(({ task }) => stale.has(numbersIn(givensOf(task)))).length;
 	const draw = () => {
-		const id = crypto.randomUUID();
+		const id = newId();
 		const questions = composeRehearsal(id, families, count);
 		return { id, questions, stale: staleIn(questions) };
 	};

@@ -1,5 +1,5 @@
 import { length } from '../solver/given.ts';
-import { atLeast, method, slip, step } from '../solver/write.ts';
+import { atLeast, method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
 import { layoutLine, wholeNumber } from '../trade/tolerances.ts';
 
 export const barPieces = method({
@@ -64,5 +64,38 @@ export const barPieces = method({
 			}
 		})
 	},
-	limits: [atLeast('count', '1', 'The bar is too short for one piece: take a longer bar.')]
+	limits: [atLeast('count', '1', 'The bar is too short for one piece: take a longer bar.')],
+	outcomes: [
+		outcome(
+			['count'],
+			{
+				short: shown('count * (piece + kerf) - kerf - bar'),
+				left: shown('max(bar - count * (piece + kerf), 0 in)')
+			},
+			{
+				over: when(
+					'count > right.count',
+					'{entered} pieces and the cuts between them need {short} more bar than there is.'
+				),
+				whole: when('left <= 0 in', '{entered} pieces use up the whole bar.'),
+				another: when(
+					'count < right.count',
+					'{entered} pieces leave {left}, enough for another piece.'
+				),
+				most: otherwise('{entered} pieces leave {left}, too short for another piece.')
+			}
+		),
+		outcome(
+			['remnant'],
+			{ apart: shown('abs(remnant - right.remnant)') },
+			{
+				left: when(
+					`apart <= (${layoutLine.amount} in)`,
+					'{entered} is left behind {count} pieces and their cuts.'
+				),
+				more: when('remnant > right.remnant', '{entered} is {apart} more than the saw leaves.'),
+				less: otherwise('{entered} is {apart} less than the saw leaves.')
+			}
+		)
+	]
 });

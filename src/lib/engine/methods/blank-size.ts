@@ -1,6 +1,30 @@
 import { count, length } from '../solver/given.ts';
-import { atMost, method, slip, step } from '../solver/write.ts';
+import { atMost, method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
 import { layoutLine } from '../trade/tolerances.ts';
+
+/** What a blank has over the finished part, and what is wanted. */
+const trimmed = (blank: string, finished: string, added: string) => ({
+	extra: shown(`${blank} - ${finished}`, 'fraction'),
+	short: shown(`${finished} - ${blank}`, 'fraction'),
+	wanted: shown(`right.${added}`, 'fraction'),
+	part: shown('wanted > 0 in ? extra / wanted : 0')
+});
+
+const rule = `(${layoutLine.amount} in)`;
+
+const leftToTrim = {
+	small: when('extra < 0 in', 'The blank is {short} smaller than the finished part.'),
+	none: when('extra <= 0 in', 'Nothing is left to trim: the rough edge is the finished edge.'),
+	rough: when(
+		`extra < wanted - ${rule}`,
+		'A trim of {extra} is there and {wanted} is wanted: a side stays rough.'
+	),
+	waste: when(
+		`extra > wanted + ${rule}`,
+		'A trim of {extra} is there where {wanted} will do: the rest is waste.'
+	),
+	wanted: otherwise('A trim of {extra} is there, as wanted.')
+};
 
 export const blankSize = method({
 	id: 'blank-size',
@@ -74,5 +98,9 @@ export const blankSize = method({
 	limits: [
 		atMost('trimmedEnds', '2', 'A blank has two ends: trim no more than both.'),
 		atMost('trimmedEdges', '2', 'A blank has two long edges: trim no more than both.')
+	],
+	outcomes: [
+		outcome(['blankLength'], trimmed('blankLength', 'finishedLength', 'addedLength'), leftToTrim),
+		outcome(['blankWidth'], trimmed('blankWidth', 'finishedWidth', 'addedWidth'), leftToTrim)
 	]
 });

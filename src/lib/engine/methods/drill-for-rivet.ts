@@ -1,8 +1,8 @@
 import { length } from '../solver/given.ts';
-import { method, slip, step } from '../solver/write.ts';
+import { method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
 import { final } from './pieces/final-drill.ts';
 import { pilot } from './pieces/pilot-drill.ts';
-import { clearanceOfHole } from '../trade/tolerances.ts';
+import { clearanceOfHole, drillSizes } from '../trade/tolerances.ts';
 
 export const drillForRivet = method({
 	id: 'drill-for-rivet',
@@ -27,5 +27,36 @@ export const drillForRivet = method({
 				)
 			}
 		})
-	}
+	},
+	outcomes: [
+		outcome(
+			['final'],
+			{
+				gap: shown('final - D'),
+				under: shown('D - final'),
+				wanted: shown('right.final - D')
+			},
+			{
+				binds: when(
+					'abs(gap) <= 0.00001 in',
+					'The {entered} drill has the size of the shank itself: the rivet binds.'
+				),
+				small: when(
+					'gap < 0 in',
+					'The {entered} drill is {under} under the shank: the rivet does not go in.'
+				),
+				fits: when(
+					`abs(entered - right.final) <= (${drillSizes.amount} in)`,
+					'The {entered} drill leaves {gap} of clearance: the rivet goes in easily and fills the hole.'
+				),
+				loose: when(
+					'gap > 0.06 * D',
+					'The {entered} drill leaves {gap} of clearance, so loose that the shank bends before it fills the hole.'
+				),
+				other: otherwise(
+					'The {entered} drill leaves {gap} of clearance; the one listed leaves {wanted}.'
+				)
+			}
+		)
+	]
 });

@@ -1,5 +1,5 @@
 import { words } from '../solver/given.ts';
-import { method, slip, step } from '../solver/write.ts';
+import { method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
 import { misread } from '../trade/table/misread.ts';
 import { chartSize } from '../trade/tables/drill-chart.ts';
 import { drillSizes } from '../trade/tolerances.ts';
@@ -51,5 +51,15 @@ export const drillSize = method({
 				)
 			}
 		})
-	}
+	},
+	outcomes: [
+		outcome(
+			['size', 'fraction'],
+			{ called: shown('drillOfSize(entered)') },
+			{
+				drill: when('called != ""', '{entered}: that is the {called} drill.'),
+				none: otherwise('{entered}: no drill has that size.')
+			}
+		)
+	]
 });

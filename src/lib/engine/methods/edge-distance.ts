@@ -1,7 +1,26 @@
 import { choice, length } from '../solver/given.ts';
-import { method, slip, step } from '../solver/write.ts';
+import { method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
 import { edgeFactor, leastEdge } from './pieces/least-edge.ts';
 import { thousandths } from '../trade/tolerances.ts';
+
+const shows = {
+	times: shown('entered / D', 'hundredth'),
+	greatestTimes: shown('right.greatest / D', 'hundredth')
+};
+
+const within = `(${thousandths.amount} in)`;
+
+const tooNear = {
+	off: when('entered <= 0 in', 'A hole centre {entered} from the edge is not on the sheet.'),
+	breaks: when('entered <= D / 2', 'At {entered} the hole breaks through the edge of the sheet.'),
+	near: when(
+		`entered < right.least - ${within}`,
+		'{entered} is under the least, {right.least}: the metal outside can crack, or the rivet pull out.'
+	)
+};
+
+const notTooFar = `entered <= right.greatest + ${within}`;
+const far = otherwise('{entered} is over the greatest, {right.greatest}: the edge can lift.');
 
 export const edgeDistance = method({
 	id: 'edge-distance',
@@ -49,5 +68,53 @@ export const edgeDistance = method({
 				twiceLeast: slip('2 * least', 'Twice the least: the greatest is 4 D for every head.')
 			}
 		})
-	}
+	},
+	outcomes: [
+		outcome(['least'], shows, {
+			...tooNear,
+			least: when(
+				`entered <= right.least + ${within}`,
+				'{entered} is {times} D from the edge: the least that holds.'
+			),
+			between: when(notTooFar, '{entered} holds, but the least is {right.least}.'),
+			far
+		}),
+		outcome(
+			['preferred'],
+			{
+				...shows,
+				over: shown('preferred - right.least', 'fraction'),
+				wanted: shown('right.preferred - right.least', 'fraction')
+			},
+			{
+				...tooNear,
+				bare: when(
+					`entered <= right.least + ${within}`,
+					'{entered} is the bare least: nothing is left for a larger rivet in the same hole later.'
+				),
+				little: when(
+					`entered < right.preferred - ${within}`,
+					'{entered} holds, but it is only {over} over the least; preferred is {wanted}.'
+				),
+				preferred: when(
+					`entered <= right.preferred + ${within}`,
+					'{entered} is the least plus {wanted}: the hole can later go oversize.'
+				),
+				between: when(notTooFar, '{entered} holds, but {right.preferred} is preferred.'),
+				far
+			}
+		),
+		outcome(['greatest'], shows, {
+			...tooNear,
+			between: when(
+				`entered < right.greatest - ${within}`,
+				'{entered} holds, but the greatest is {right.greatest}.'
+			),
+			greatest: when(
+				notTooFar,
+				'{entered} is {times} D from the edge: farther in, the edge can lift.'
+			),
+			far
+		})
+	]
 });

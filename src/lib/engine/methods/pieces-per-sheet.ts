@@ -1,8 +1,20 @@
 import { length } from '../solver/given.ts';
-import { atLeast, method, slip, step } from '../solver/write.ts';
+import { atLeast, method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
 import { wholeNumber } from '../trade/tolerances.ts';
 
 const counted = { rule: 'cut.sheet', style: 'count', tolerance: wholeNumber } as const;
+
+const laidOut = {
+	over: when(
+		'entered > holds',
+		'{entered} blanks laid {way} the sheet: {apart} more than the sheet holds this way.'
+	),
+	room: when(
+		'entered < holds',
+		'{entered} blanks laid {way} the sheet: there is room for {apart} more.'
+	),
+	full: otherwise('{entered} blanks laid {way} the sheet: it holds no more this way.')
+};
 
 /** Blanks all laid one way in straight rows; mixed layouts can hold more and are not looked at. */
 export const piecesPerSheet = method({
@@ -121,6 +133,34 @@ export const piecesPerSheet = method({
 			'count',
 			'1',
 			'The blank does not fit the sheet either way: take a larger sheet or a smaller blank.'
+		)
+	],
+	outcomes: [
+		outcome(
+			['lengthwise'],
+			{
+				way: shown('"along"'),
+				holds: shown('right.lengthwise', 'count'),
+				apart: shown('abs(entered - holds)', 'hundredth')
+			},
+			laidOut
+		),
+		outcome(
+			['count'],
+			{
+				way: shown(
+					'entered != lengthwise and (entered == crosswise or crosswise > lengthwise) ? "across" : "along"'
+				),
+				holds: shown('way == "across" ? crosswise : lengthwise', 'count'),
+				apart: shown('abs(entered - holds)', 'hundredth')
+			},
+			{
+				turned: when(
+					'entered == holds and holds < right.count',
+					'{entered} blanks laid {way} the sheet; laid the other way, it holds {right.count}.'
+				),
+				...laidOut
+			}
 		)
 	]
 });

@@ -1,7 +1,25 @@
 import { length, lengths } from '../solver/given.ts';
-import { atLeast, method, slip, step, use } from '../solver/write.ts';
+import {
+	atLeast,
+	method,
+	otherwise,
+	outcome,
+	shown,
+	slip,
+	step,
+	use,
+	when
+} from '../solver/write.ts';
 import { grip } from './pieces/grip.ts';
 import { drillSizes, thousandths } from '../trade/tolerances.ts';
+
+/** The joint as it is drawn: its stack, the head to be drilled off and the shop head. */
+const joint = {
+	stack: shown('sum(layers)'),
+	head: shown('right.depth'),
+	shopAcross: shown('1.5 * D'),
+	shopHigh: shown('0.5 * D')
+};
 
 /** Drilling off a universal head rivet, by the airframe handbook. */
 export const removalDrill = method({
@@ -73,6 +91,50 @@ export const removalDrill = method({
 			'drill',
 			'0 in',
 			'That rivet is too thin for a drill 1/32 in under it: check the diameter.'
+		)
+	],
+	outcomes: [
+		outcome(
+			['drill'],
+			{ ...joint, over: shown('drill - D') },
+			{
+				over: when(
+					'over > 0.00001 in',
+					'The {entered} drill is over the shank: it cuts the hole itself.'
+				),
+				rim: when(
+					'over > -0.02 in',
+					'The {entered} drill leaves next to nothing of the shank’s rim: the least wander cuts the hole.'
+				),
+				cores: when(
+					`abs(entered - right.drill) <= (${drillSizes.amount} in)`,
+					'The {entered} drill cores the head and leaves a ring that snaps off.'
+				),
+				near: when(
+					'over > -0.04 in',
+					'The {entered} drill leaves a ring that may snap off; 1/32 in under the rivet is {right.drill}.'
+				),
+				thick: when(
+					'drill > 0 in',
+					'The {entered} drill leaves too thick a ring: the head does not snap off.'
+				),
+				nothing: otherwise('A drill of {entered} takes nothing away.')
+			}
+		),
+		outcome(
+			['depth'],
+			{ ...joint, past: shown('depth - right.depth') },
+			{
+				past: when(
+					`past > (${thousandths.amount} in)`,
+					'{entered} deep goes past the head, into the hole of the sheet.'
+				),
+				short: when(
+					`past < -(${thousandths.amount} in)`,
+					'{entered} deep stops inside the head, which stays on.'
+				),
+				face: otherwise('{entered} deep takes the head to the face of the sheet and no farther.')
+			}
 		)
 	]
 });

@@ -63,7 +63,7 @@ async function taskOrNone(number: string): Promise<Task | null> {
 
 function optionBy(task: Task, key: string, own: OptionCause | null): Option | null {
 	if (!own) return { value: task.right[key] ?? '', cause: null };
-	const { slips } = task.family.method;
+	const { slips } = task.method;
 	if (own.slips.some((slip) => !Object.hasOwn(slips, slip))) return null;
 	const [first = ''] = own.slips;
 	const made = together(task, key, own.kind === 'slip' ? own.slips : [first]);

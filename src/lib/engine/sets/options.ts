@@ -31,7 +31,7 @@ const wrongCount = 3;
 export function optionsFor(task: Task, key: string, random: Random): Option[] | null {
 	const right: Option = { value: task.right[key] ?? '', cause: null };
 	const wrong = wrongOptions(task, key);
-	const kind = kindAt(task.family.method, key);
+	const kind = kindAt(task.method, key);
 	if (kind.choices.length > 0) return amongWords(right, wrong, kind, random);
 	const pool = mostLikely(task, key, wrong);
 	return kind.options.parted
@@ -41,7 +41,7 @@ export function optionsFor(task: Task, key: string, random: Random): Option[] | 
 
 /** Values that one slip leads to, each once. */
 function wrongOptions(task: Task, key: string): Option[] {
-	const { method } = task.family;
+	const { method } = task;
 	const { options } = kindAt(method, key);
 	const rounded = evaluate(method, task.drawn.given, { carry: carriedIn(method) });
 	const same = (a: Value, b: Value) => !differs(method, key, { [key]: a }, { [key]: b });
@@ -63,8 +63,8 @@ function causeOf(task: Task, [first = '', ...others]: readonly string[]): Option
 		: { kind: 'either', slips: [first, elsewhere] };
 }
 
-function stepAt({ family }: Task, slip: string | undefined): string {
-	return family.method.slips[slip ?? '']?.step ?? '';
+function stepAt({ method }: Task, slip: string | undefined): string {
+	return method.slips[slip ?? '']?.step ?? '';
 }
 
 function amongWords(
@@ -90,13 +90,13 @@ function mostLikely(task: Task, key: string, wrong: readonly Option[]): Option[]
 }
 
 /** How well an option can be told from the answer without working, or is too near it to tell. */
-function standsOut({ family, right }: Task, key: string, { value, cause }: Option): number {
+function standsOut({ method, right }: Task, key: string, { value, cause }: Option): number {
 	const answer = right[key] ?? '';
-	const shown = textAt(family.method, key, value);
-	const wanted = textAt(family.method, key, answer);
+	const shown = textAt(method, key, value);
+	const wanted = textAt(method, key, answer);
 	// A size that is not stocked has no dash number or drill beside it.
 	const unlike = ['(', '.'].some((mark) => shown.includes(mark) !== wanted.includes(mark));
-	const bySize = kindAt(family.method, key).options.standsOut(value, answer);
+	const bySize = kindAt(method, key).options.standsOut(value, answer);
 	return bySize + 2 * Number(unlike) + Number(cause?.kind === 'either');
 }
 
@@ -142,7 +142,7 @@ function crossed(
 		key,
 		pair.flatMap(({ cause }) => cause?.slips ?? [])
 	);
-	const kind = kindAt(task.family.method, key);
+	const kind = kindAt(task.method, key);
 	const options = [right, ...pair, ...(both ? [both] : [])];
 	const unlike = options.filter(
 		({ value }, i) => !options.slice(0, i).some((one) => !kind.differs(one.value, value, 0))
@@ -154,7 +154,7 @@ function crossed(
 export function together(task: Task, key: string, ids: readonly string[]): Option | null {
 	const slips = Object.fromEntries(ids.map((id) => [stepAt(task, id), id]));
 	try {
-		const value = evaluate(task.family.method, task.drawn.given, { slips })[key] ?? '';
+		const value = evaluate(task.method, task.drawn.given, { slips })[key] ?? '';
 		return { value, cause: { kind: 'slip', slips: ids } };
 	} catch (error) {
 		if (error instanceof TradeError) return null;

@@ -47,13 +47,13 @@ export function questionOn(task: Task, random: Random): Question | null {
 
 /** The options as the shop writes them. */
 export function optionTexts({ task, key, options }: Question, units: LengthUnit): string[] {
-	return options.map(({ value }) => textAt(task.family.method, key, value, units));
+	return options.map(({ value }) => textAt(task.method, key, value, units));
 }
 
 /** What the question asks for: the task's own question where that asks for one value only. */
 export function questionText({ task, key }: Question): string {
 	if (task.drawn.asked.length === 1) return task.drawn.question;
 	// What stands behind the colon of a label says how to work it.
-	const [label = key] = (task.family.method.steps[key]?.label ?? key).split(':');
+	const [label = key] = (task.method.steps[key]?.label ?? key).split(':');
 	return `Wanted: ${label.charAt(0).toLowerCase()}${label.slice(1)}`;
 }

@@ -120,6 +120,7 @@ function outcomeSource(outcome: Outcome, names: Names, functions: Functions, at:
 	}
 	const shows = Object.entries(outcome.shows).map(([key, { formula }]) => {
 		const where = `${at}, ${key}`;
+		if (Object.hasOwn(own, key)) throw new Error(`${where}: the method has a value of that name`);
 		const term = compileFormula(formula, own, functions, where);
 		const { text, named } = result(term, own, where);
 		own[key] = named;

@@ -19,7 +19,9 @@ export const workingPart = once(() => import('./Working.svelte'));
 /** Fetches them all when the browser is idle, so that the first verdict need not wait. */
 export function warmUp(): void {
 	const wait = globalThis.requestIdleCallback ?? ((call: () => void) => setTimeout(call, 200));
-	wait(() => void Promise.all([loadReader(), markPart(), verdictPart(), workingPart()]));
+	const parts = () => Promise.all([loadReader(), markPart(), verdictPart(), workingPart()]);
+	// What does not come now is asked for again when it is wanted, and its lack is told then.
+	wait(() => void parts().catch(() => {}));
 }
 
 /**

@@ -1,9 +1,9 @@
-import { type Drawing, rectangle, text } from '../../figures/drawing.ts';
+import { type Drawing, rectangle, type Shape, text } from '../../figures/drawing.ts';
 import { dimensionAcross } from '../../figures/parts/dimension.ts';
 import { plate } from '../../figures/parts/plate.ts';
 import { gridPieces, overrun } from '../../figures/parts/sheet-grid.ts';
 import { barPieces } from '../../methods/bar-pieces.ts';
-import { type EffectInput, family, type Outcome, type Say } from '../family.ts';
+import { family, type SeenBy } from '../family.ts';
 import type { Random } from '../random.ts';
 import type { Level } from '../level.ts';
 
@@ -43,12 +43,7 @@ export const tasks = family({
 	},
 	figure: ({ bar, piece, kerf }, say) =>
 		barFromSide(say('bar', bar), say('piece', piece), `kerf ${say('kerf', kerf)}`),
-	effect: (input, say) => {
-		const { key, entered, right } = input;
-		const draw = key === 'count' ? sawn : key === 'remnant' ? leftOver : null;
-		if (!draw || typeof entered !== 'number') return null;
-		return { entered: draw(input, entered, say), right: draw(input, Number(right[key]), say) };
-	}
+	metal: (seen) => (seen.key === 'count' ? sawn(seen) : leftOver(seen))
 });
 
 /** Pieces of a few inches; at level 3 the bar is a whole number of them, but for the kerf. */
@@ -57,7 +52,7 @@ function pieceFor(random: Random, level: Level, bar: number): number {
 	return bar / random.pick([8, 12, 16, 24, 32, 48].filter((parts) => bar / parts >= 1.5));
 }
 
-type Input = EffectInput<typeof barPieces>;
+type Sawn = SeenBy<typeof barPieces>;
 
 /** Bar with the first piece cut and its far end beyond a break: not to scale. */
 function barFromSide(bar: string, piece: string, kerf: string): Drawing {
@@ -80,64 +75,36 @@ const width = 370;
 const barHeight = 36;
 
 /** `count` pieces marked off on the bar with a kerf behind each. */
-function sawn({ given, right }: Input, count: number, say: Say): Outcome {
-	const most = Number(right.count);
-	const whole = Math.max(0, Math.min(Math.floor(count), most));
-	const grid = { along: given.piece, across: 1, kerf: given.kerf, columns: most, rows: 1 };
-	return {
-		drawing: marked(given, whole, count > most ? 'over' : 'fits', grid),
-		says: judged({ given, right }, count, say)
-	};
+function sawn(seen: Sawn): Drawing {
+	const most = seen.rightAt('count');
+	const pieces = Math.max(0, Math.min(Math.floor(seen.at('count')), most));
+	return { title: seen.says, shapes: marked(seen, pieces, seen.case === 'over') };
 }
 
-type Row = { along: number; across: number; kerf: number; columns: number; rows: number };
-
-function marked({ bar }: Input['given'], pieces: number, end: 'over' | 'fits', row: Row): Drawing {
-	const scale = width / bar;
-	const grid = { ...row, across: barHeight / scale };
+/** The bar with the right pieces sawn off, and as much beyond them as the answer says. */
+function leftOver(seen: Sawn): Drawing {
+	const { bar } = seen.given;
+	const drawn = Math.max(0, Math.min(seen.at('remnant'), 1.15 * bar)) * (width / bar);
+	const from = (seen.rightAt('used') / bar) * width;
+	const line = seen.case === 'left' ? 'edge' : 'slip';
 	return {
-		title: `A bar with ${pieces} pieces marked off.`,
+		title: seen.says,
 		shapes: [
-			rectangle(0, 0, width, barHeight, 'waste'),
-			...gridPieces(grid, 0, pieces, { scale, fill: 'metal-b', line: 'thin' }),
-			...(end === 'over' ? overrun(grid, 1, { scale, fill: 'none', line: 'slip' }) : [])
+			...marked(seen, seen.rightAt('count'), false),
+			rectangle(from, barHeight + 8, drawn, 14, 'none', line)
 		]
 	};
 }
 
-function judged({ given, right }: Pick<Input, 'given' | 'right'>, count: number, say: Say): string {
-	const most = Number(right.count);
-	const { bar, piece, kerf } = given;
-	if (count > most) {
-		const short = count * (piece + kerf) - kerf - bar;
-		return `${say('count', count)} pieces and the cuts between them need ${say('remnant', short)} more bar than there is.`;
-	}
-	const left = Math.max(0, bar - count * (piece + kerf));
-	if (left < 1e-6) return `${say('count', count)} pieces use up the whole bar.`;
-	const end = count < most ? 'enough for another piece' : 'too short for another piece';
-	return `${say('count', count)} pieces leave ${say('remnant', left)}, ${end}.`;
-}
-
-/** The bar with the right pieces sawn off, and as much beyond them as `remnant` says. */
-function leftOver({ given, right }: Input, remnant: number, say: Say): Outcome {
-	const { bar, piece, kerf } = given;
-	const pieces = Number(right.count);
-	const drawn = Math.max(0, Math.min(remnant, 1.15 * bar)) * (width / bar);
-	const from = (Number(right.used) / bar) * width;
-	const grid = { along: piece, across: 1, kerf, columns: pieces, rows: 1 };
-	const { title, shapes } = marked(given, pieces, 'fits', grid);
-	const over = remnant - Number(right.remnant);
-	const matches = Math.abs(over) <= 1 / 64;
-	return {
-		drawing: {
-			title,
-			shapes: [
-				...shapes,
-				rectangle(from, barHeight + 8, drawn, 14, 'none', matches ? 'edge' : 'slip')
-			]
-		},
-		says: matches
-			? `${say('remnant', remnant)} is left behind ${pieces} pieces and their cuts.`
-			: `${say('remnant', remnant)} is ${say('remnant', Math.abs(over))} ${over > 0 ? 'more' : 'less'} than the saw leaves.`
-	};
+/** The bar with so many pieces on it, and one that runs off its end where there are too many. */
+function marked(seen: Sawn, pieces: number, over: boolean): Shape[] {
+	const { bar, piece, kerf } = seen.given;
+	const scale = width / bar;
+	const row = { columns: seen.rightAt('count'), rows: 1, across: barHeight / scale };
+	const grid = { along: piece, kerf, ...row };
+	return [
+		rectangle(0, 0, width, barHeight, 'waste'),
+		...gridPieces(grid, 0, pieces, { scale, fill: 'metal-b', line: 'thin' }),
+		...(over ? overrun(grid, 1, { scale, fill: 'none', line: 'slip' }) : [])
+	];
 }

@@ -1,6 +1,7 @@
+import type { Drawing } from '../../figures/drawing.ts';
 import { partOnBlank, partWithTrim } from '../../figures/parts/blank.ts';
 import { blankSize } from '../../methods/blank-size.ts';
-import { type EffectInput, family, type Outcome, type Say } from '../family.ts';
+import { family, type Say, type SeenBy } from '../family.ts';
 import type { Random } from '../random.ts';
 import type { Level } from '../level.ts';
 
@@ -87,11 +88,7 @@ export const tasks = family({
 				edgeTrim: say('edgeTrim', given.edgeTrim)
 			}
 		),
-	effect: (input, say) => {
-		const { key, entered, right } = input;
-		if ((key !== 'blankLength' && key !== 'blankWidth') || typeof entered !== 'number') return null;
-		return { entered: cutTo(input, entered, say), right: cutTo(input, Number(right[key]), say) };
-	}
+	metal: cutTo
 });
 
 /** Two different trims, in either order. */
@@ -103,34 +100,18 @@ function unlike(random: Random, trims: readonly number[]): number[] {
 	]);
 }
 
-/** What a blank cut to `size` one way leaves to trim. */
-function cutTo(
-	{ given, right, key }: EffectInput<typeof blankSize>,
-	size: number,
-	say: Say
-): Outcome {
-	const along = key === 'blankLength';
-	const extra = size - (along ? given.finishedLength : given.finishedWidth);
-	const wanted = Number(along ? right.addedLength : right.addedWidth);
-	return {
-		drawing: partOnBlank(
-			{
-				way: along ? 'along' : 'across',
-				sides: along ? given.trimmedEnds : given.trimmedEdges,
-				part: wanted > 0 ? extra / wanted : 0,
-				rough: extra < wanted - 1 / 64
-			},
-			say(key, size)
-		),
-		says: leftForTrim(extra, wanted, (length) => say(key, length))
-	};
-}
-
-function leftForTrim(extra: number, wanted: number, say: (length: number) => string): string {
-	if (extra < -1e-6) return `The blank is ${say(-extra)} smaller than the finished part.`;
-	if (extra < 1e-6) return 'Nothing is left to trim: the rough edge is the finished edge.';
-	const left = `${say(extra)} is there to trim`;
-	if (extra < wanted - 1 / 64) return `${left} and ${say(wanted)} is wanted: a side stays rough.`;
-	if (extra > wanted + 1 / 64) return `${left} where ${say(wanted)} will do: the rest is waste.`;
-	return `${left}, as wanted.`;
+/** What a blank cut to a size one way leaves to trim. */
+function cutTo(seen: SeenBy<typeof blankSize>, say: Say): Drawing {
+	const along = seen.key === 'blankLength';
+	const { trimmedEnds, trimmedEdges } = seen.given;
+	const drawing = partOnBlank(
+		{
+			way: along ? 'along' : 'across',
+			sides: along ? trimmedEnds : trimmedEdges,
+			part: seen.at('part'),
+			rough: ['small', 'none', 'rough'].includes(seen.case)
+		},
+		say(seen.key, seen.at('entered'))
+	);
+	return { ...drawing, title: seen.says };
 }

@@ -1,8 +1,8 @@
-import { rectangle } from '../../figures/drawing.ts';
+import { type Drawing, rectangle } from '../../figures/drawing.ts';
 import { type Grid, gridPieces, overrun, sheetAndBlank } from '../../figures/parts/sheet-grid.ts';
 import { piecesPerSheet } from '../../methods/pieces-per-sheet.ts';
 import { stockSheets } from '../../trade/stock.ts';
-import { type EffectInput, family, type Outcome, type Say } from '../family.ts';
+import { family, type SeenBy } from '../family.ts';
 import type { Random } from '../random.ts';
 import type { Level } from '../level.ts';
 
@@ -75,11 +75,7 @@ export const tasks = family({
 			},
 			kerf > 0 ? `kerf ${say('kerf', kerf)}` : 'no kerf'
 		),
-	effect: (input, say) => {
-		const { key, entered, right } = input;
-		if ((key !== 'lengthwise' && key !== 'count') || typeof entered !== 'number') return null;
-		return { entered: cut(input, entered, say), right: cut(input, Number(right[key]), say) };
-	}
+	metal: cut
 });
 
 /** A blank that is longer than it is wide. */
@@ -105,67 +101,44 @@ function sawnBlank(random: Random, { length, width }: Sheet) {
 	return { pieceLength, pieceWidth: width / random.pick([6, 8, 12]) };
 }
 
-type Input = EffectInput<typeof piecesPerSheet>;
+type Laid = SeenBy<typeof piecesPerSheet>;
 
 /** Drawing units that a sheet is long. */
 const width = 330;
 
-/** `count` blanks laid out on the sheet; those that do not fit run off its end. */
-function cut({ given, right, key }: Input, count: number, say: Say): Outcome {
-	const turned = key === 'count' && better(right, count) === 'crosswise';
-	const grid = gridOn(given, right, turned);
-	const most = grid.columns * grid.rows;
+/** So many blanks laid out on the sheet; those that do not fit run off its end. */
+function cut(seen: Laid): Drawing {
+	const grid = gridOn(seen);
+	const [count, most] = [seen.at('entered'), seen.at('holds')];
 	const whole = Math.max(0, Math.min(Math.floor(count), most));
-	const scale = width / given.sheetLength;
-	const height = given.sheetWidth * scale;
+	const scale = width / seen.given.sheetLength;
+	const height = seen.given.sheetWidth * scale;
 	return {
-		drawing: {
-			title: `A stock sheet with ${say(key, count)} blanks laid out.`,
-			shapes: [
-				rectangle(0, 0, width, height, 'waste'),
-				...gridPieces(grid, 0, whole, { scale, fill: 'metal-b', line: 'thin' }),
-				...overrun(grid, Math.max(0, Math.ceil(count - most)), {
-					scale,
-					fill: 'none',
-					line: 'slip'
-				})
-			]
-		},
-		says: counted(say(key, count), count - most, turned)
+		title: seen.says,
+		shapes: [
+			rectangle(0, 0, width, height, 'waste'),
+			...gridPieces(grid, 0, whole, { scale, fill: 'metal-b', line: 'thin' }),
+			...overrun(grid, Math.max(0, Math.ceil(count - most)), { scale, fill: 'none', line: 'slip' })
+		]
 	};
 }
 
-/** Which way the blanks lie that make this number, or the better way for any other number. */
-function better(right: Input['right'], count: number): 'lengthwise' | 'crosswise' {
-	const [lengthwise, crosswise] = [Number(right.lengthwise), Number(right.crosswise)];
-	if (count === lengthwise) return 'lengthwise';
-	return count === crosswise || crosswise > lengthwise ? 'crosswise' : 'lengthwise';
-}
-
-function gridOn(given: Input['given'], right: Input['right'], turned: boolean): Grid {
-	const { pieceLength, pieceWidth, kerf } = given;
-	return turned
+/** The blanks the way they lie in the outcome. */
+function gridOn(seen: Laid): Grid {
+	const { pieceLength, pieceWidth, kerf } = seen.given;
+	return seen.shows.way === 'across'
 		? {
 				along: pieceWidth,
 				across: pieceLength,
 				kerf,
-				columns: Number(right.turnedAlong),
-				rows: Number(right.turnedAcross)
+				columns: seen.rightAt('turnedAlong'),
+				rows: seen.rightAt('turnedAcross')
 			}
 		: {
 				along: pieceLength,
 				across: pieceWidth,
 				kerf,
-				columns: Number(right.alongLength),
-				rows: Number(right.acrossWidth)
+				columns: seen.rightAt('alongLength'),
+				rows: seen.rightAt('acrossWidth')
 			};
-}
-
-function counted(count: string, over: number, turned: boolean): string {
-	const laid = `${count} blanks laid ${turned ? 'across' : 'along'} the sheet`;
-	const apart = Number(Math.abs(over).toFixed(2));
-	if (over > 0) return `${laid}: ${apart} more than the sheet holds this way.`;
-	return over < 0
-		? `${laid}: there is room for ${apart} more.`
-		: `${laid}: it holds no more this way.`;
 }

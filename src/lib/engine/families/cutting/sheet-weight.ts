@@ -3,7 +3,8 @@ import { dimensionAcross, dimensionDown, leader } from '../../figures/parts/dime
 import { sheetWeight } from '../../methods/sheet-weight.ts';
 import { sheetThicknesses, stockSheets } from '../../trade/stock.ts';
 import { density } from '../../trade/tables/densities.ts';
-import { type EffectInput, family, type Say } from '../family.ts';
+import type { GivenValues } from '../../solver/method.ts';
+import { family, type Say } from '../family.ts';
 import type { Level } from '../level.ts';
 
 const stories: Readonly<Record<Level, readonly string[]>> = {
@@ -60,7 +61,7 @@ export const tasks = family({
 
 /** The sheet lying flat, seen a little from above; its thickness is not to scale. */
 function sheetInView(
-	{ length, width, T, alloy }: EffectInput<typeof sheetWeight>['given'],
+	{ length, width, T, alloy }: GivenValues<typeof sheetWeight>,
 	say: Say
 ): Drawing {
 	const scale = 280 / Math.max(length, 72);

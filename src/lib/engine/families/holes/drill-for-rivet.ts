@@ -5,7 +5,7 @@ import { drilledSheet } from '../../figures/parts/hole.ts';
 import { looseRivet, manufacturedHead } from '../../figures/parts/rivet.ts';
 import { drillForRivet } from '../../methods/drill-for-rivet.ts';
 import { rivetDashes } from '../../trade/stock.ts';
-import { type EffectInput, family, type Outcome, type Say } from '../family.ts';
+import { family, type SeenBy } from '../family.ts';
 import type { Level } from '../level.ts';
 
 const stories: readonly string[] = [
@@ -40,13 +40,7 @@ export const tasks = family({
 		cautions: ['drill']
 	}),
 	figure: ({ D }, say) => threeSteps(say('D', D)),
-	effect: (input, say) =>
-		input.key === 'final' && typeof input.entered === 'number'
-			? {
-					entered: rivetInHole(input, input.entered, say),
-					right: rivetInHole(input, Number(input.right.final), say)
-				}
-			: null
+	metal: rivetInHole
 });
 
 /** Pilot, final hole and rivet side by side; not to scale. */
@@ -74,37 +68,19 @@ function threeSteps(D: string): Drawing {
 }
 
 /** The shank over or in the hole, to scale; the gap is a few thousandths. */
-function rivetInHole(
-	{ given: { D } }: EffectInput<typeof drillForRivet>,
-	hole: number,
-	say: Say
-): Outcome {
+function rivetInHole(seen: SeenBy<typeof drillForRivet>): Drawing {
+	const { D } = seen.given;
 	const scale = 110 / D;
 	const [width, x, thickness] = [250, 125, 46];
-	const drawnHole = Math.min(Math.max(hole, 0), 2.2 * D) * scale;
-	const gap = hole - D;
-	const enters = gap > 1e-6;
-	const lift = enters ? 0 : -thickness - 14;
-	const r = 55;
-	const says = `The ${say('final', hole)} drill ${fit(gap, D, say)}`;
+	const hole = Math.min(Math.max(seen.at('final'), 0), 2.2 * D) * scale;
+	const lift = ['binds', 'small'].includes(seen.case) ? -thickness - 14 : 0;
+	const r = (D * scale) / 2;
 	return {
-		drawing: {
-			title: says,
-			shapes: [
-				...drilledSheet(x, drawnHole, { width, y: 0, thickness }),
-				rectangle(x - r, lift, 2 * r, thickness + 30, 'rivet'),
-				...manufacturedHead(x, lift, r, 'universal')
-			]
-		},
-		says
+		title: seen.says,
+		shapes: [
+			...drilledSheet(x, hole, { width, y: 0, thickness }),
+			rectangle(x - r, lift, 2 * r, thickness + 30, 'rivet'),
+			...manufacturedHead(x, lift, r, 'universal')
+		]
 	};
-}
-
-function fit(gap: number, D: number, say: Say): string {
-	const size = say('clearance', Math.abs(gap));
-	if (Math.abs(gap) < 1e-6) return 'has the size of the shank itself: the rivet binds.';
-	if (gap < 0) return `is ${size} under the shank: the rivet does not go in.`;
-	if (gap > 0.06 * D)
-		return `leaves ${size} of clearance, so loose that the shank bends before it fills the hole.`;
-	return `leaves ${size} of clearance: the rivet goes in easily and fills the hole.`;
 }

@@ -1,10 +1,9 @@
-import { drillName } from '../../quantity/drills.ts';
 import type { Drawing } from '../../figures/drawing.ts';
 import { dimensionAcross } from '../../figures/parts/dimension.ts';
 import { drillBit } from '../../figures/parts/drill-bit.ts';
 import { drilledSheet } from '../../figures/parts/hole.ts';
 import { drillSize } from '../../methods/drill-size.ts';
-import { type EffectInput, family, type Outcome, type Say } from '../family.ts';
+import { family, type Say, type SeenBy } from '../family.ts';
 import type { Level } from '../level.ts';
 
 const stories: readonly string[] = [
@@ -46,13 +45,7 @@ export const tasks = family({
 		cautions: ['drill']
 	}),
 	figure: ({ drill }) => drillOver(drill),
-	effect: (input, say) =>
-		typeof input.entered === 'number'
-			? {
-					entered: holeBy(input, input.entered, say),
-					right: holeBy(input, Number(input.right[input.key]), say)
-				}
-			: null
+	metal: holeBy
 });
 
 const [width, x] = [250, 125];
@@ -71,20 +64,16 @@ function drillOver(drill: string): Drawing {
 }
 
 /** The hole that a drill of this size makes, to the scale of the right one. */
-function holeBy({ right, key }: EffectInput<typeof drillSize>, size: number, say: Say): Outcome {
-	const wanted = Number(right[key]);
+function holeBy(seen: SeenBy<typeof drillSize>, say: Say): Drawing {
+	const [size, wanted] = [seen.at('entered'), seen.rightAt(seen.key)];
 	const drawn = (Math.min(Math.max(size, 0), 2.2 * wanted) / wanted) * 105;
-	const named = say(key, size);
-	const name = size > 0 && size <= 1 ? drillName(size) : null;
-	const says = name ? `${named}: that is the ${name} drill.` : `${named}: no drill has that size.`;
 	return {
-		drawing: {
-			title: says,
-			shapes: [
-				...drilledSheet(x, drawn, { width, y: 0, thickness: 30 }),
-				...(drawn < 4 ? [] : dimensionAcross(x - drawn / 2, x + drawn / 2, 62, 30, named))
-			]
-		},
-		says
+		title: seen.says,
+		shapes: [
+			...drilledSheet(x, drawn, { width, y: 0, thickness: 30 }),
+			...(drawn < 4
+				? []
+				: dimensionAcross(x - drawn / 2, x + drawn / 2, 62, 30, say(seen.key, size)))
+		]
 	};
 }

@@ -3,8 +3,9 @@ import { dimensionDown, leader } from '../../figures/parts/dimension.ts';
 import { drillBit } from '../../figures/parts/drill-bit.ts';
 import { drivenRivet, stackHeight, stackSection } from '../../figures/parts/joint.ts';
 import { removalDrill } from '../../methods/removal-drill.ts';
+import { wantedHead } from '../../trade/shop-head.ts';
 import { rivetDashes, sheetThicknesses } from '../../trade/stock.ts';
-import { type EffectInput, family, type Outcome, type Say } from '../family.ts';
+import { family, type Say, type SeenBy } from '../family.ts';
 import type { Joint } from '../rivets/parts/joints.ts';
 import type { Level } from '../level.ts';
 
@@ -64,7 +65,7 @@ export const tasks = family({
 		};
 	},
 	figure: ({ layers, D }, say) => rivetToDrill(layers, D, say),
-	effect: (input, say) => drilled(input, say)
+	metal: cored
 });
 
 const width = 250;
@@ -74,9 +75,13 @@ function scaleFor(layers: readonly number[], D: number): number {
 	return Math.min(90 / stackHeight(layers, 1), 46 / D);
 }
 
-function joint(layers: readonly number[], D: number, names: readonly string[] = []): Shape[] {
+function joint(
+	layers: readonly number[],
+	D: number,
+	head: { across: number; high: number },
+	names: readonly string[] = []
+): Shape[] {
 	const scale = scaleFor(layers, D);
-	const head = { across: 1.5 * D, high: 0.5 * D };
 	return [
 		...stackSection({ layers, names, width, scale }),
 		...drivenRivet(x, D, stackHeight(layers, 1), head, scale)
@@ -92,6 +97,7 @@ function rivetToDrill(layers: readonly number[], D: number, say: Say): Drawing {
 			...joint(
 				layers,
 				D,
+				wantedHead(D),
 				layers.map((one) => say('layers', one))
 			),
 			...drillBit(x, -0.85 * r - 8, 1.5 * r, 90),
@@ -103,53 +109,21 @@ function rivetToDrill(layers: readonly number[], D: number, say: Say): Drawing {
 }
 
 /** What the drill takes away: the core of the head, or the edge of the hole as well. */
-function drilled(input: EffectInput<typeof removalDrill>, say: Say) {
-	const { key, entered, right } = input;
-	if ((key !== 'drill' && key !== 'depth') || typeof entered !== 'number') return null;
-	return {
-		entered: key === 'drill' ? byDrill(input, entered, say) : toDepth(input, entered, say),
-		right:
-			key === 'drill'
-				? byDrill(input, Number(right.drill), say)
-				: toDepth(input, Number(right.depth), say)
-	};
-}
-
-function cored(
-	{ given: { layers, D } }: EffectInput<typeof removalDrill>,
-	drill: number,
-	depth: number
-): Shape[] {
+function cored(seen: SeenBy<typeof removalDrill>): Drawing {
+	const { layers, D } = seen.given;
 	const scale = scaleFor(layers, D);
-	const top = -0.425 * D * scale;
-	const deepest = stackHeight(layers, 1) + 0.925 * D;
-	const wide = Math.min(Math.max(drill, 0), 4 * D) * scale;
-	const deep = Math.min(Math.max(depth, 0), deepest) * scale;
-	return [...joint(layers, D), rectangle(x - wide / 2, top, wide, deep, 'paper', 'slip')];
-}
-
-function byDrill(input: EffectInput<typeof removalDrill>, drill: number, say: Say): Outcome {
-	const { D } = input.given;
-	const says = `The ${say('drill', drill)} drill ${judgedDrill(drill - D, D)}`;
-	return { drawing: { title: says, shapes: cored(input, drill, 0.425 * D) }, says };
-}
-
-function judgedDrill(over: number, D: number): string {
-	if (over > 1e-6) return 'is over the shank: it cuts the hole itself.';
-	if (over > -0.02)
-		return 'leaves next to nothing of the shank’s rim: the least wander cuts the hole.';
-	if (over > -0.04) return 'cores the head and leaves a ring that snaps off.';
-	return over > -D ? 'leaves too thick a ring: the head does not snap off.' : 'takes nothing away.';
-}
-
-function toDepth(input: EffectInput<typeof removalDrill>, depth: number, say: Say): Outcome {
-	const head = Number(input.right.depth);
-	const says = `${say('depth', depth)} deep ${judgedDepth(depth - head)}`;
-	return { drawing: { title: says, shapes: cored(input, Number(input.right.drill), depth) }, says };
-}
-
-function judgedDepth(past: number): string {
-	if (past > 0.0015) return 'goes past the head, into the hole of the sheet.';
-	if (past < -0.0015) return 'stops inside the head, which stays on.';
-	return 'takes the head to the face of the sheet and no farther.';
+	const [head, shopHead] = [
+		seen.at('head'),
+		{ across: seen.at('shopAcross'), high: seen.at('shopHigh') }
+	];
+	const deepest = head + seen.at('stack') + shopHead.high;
+	const wide = Math.min(Math.max(seen.at('drill'), 0), 4 * D) * scale;
+	const deep = Math.min(Math.max(seen.at('depth'), 0), deepest) * scale;
+	return {
+		title: seen.says,
+		shapes: [
+			...joint(layers, D, shopHead),
+			rectangle(x - wide / 2, -head * scale, wide, deep, 'paper', 'slip')
+		]
+	};
 }

@@ -3,7 +3,7 @@ import { dimensionAcross } from '../../figures/parts/dimension.ts';
 import { setRivet, stackSection } from '../../figures/parts/joint.ts';
 import { plate, roundFeature } from '../../figures/parts/plate.ts';
 import { edgeDistance } from '../../methods/edge-distance.ts';
-import { type EffectInput, family, type Outcome, type Say } from '../family.ts';
+import { family, type Say, type SeenBy } from '../family.ts';
 import type { Level } from '../level.ts';
 
 const stories: Readonly<Record<'protruding' | 'countersunk', readonly string[]>> = {
@@ -50,14 +50,7 @@ export const tasks = family({
 		};
 	},
 	figure: ({ D, head }, say) => besideEdge(head, say('D', D)),
-	effect: (input, say) => {
-		const { key, entered, right } = input;
-		if (key === 'factor' || typeof entered !== 'number') return null;
-		return {
-			entered: drilled(input, entered, say),
-			right: drilled(input, Number(right[key]), say)
-		};
-	}
+	metal: drilled
 });
 
 const width = 290;
@@ -86,57 +79,34 @@ function besideEdge(head: string, D: string): Drawing {
 	};
 }
 
-/** The hole drilled `at` from the edge, with the least and the greatest beside it, to scale. */
-function drilled(
-	{ given: { D }, right }: EffectInput<typeof edgeDistance>,
-	at: number,
-	say: Say
-): Outcome {
-	const [least, greatest] = [Number(right.least), Number(right.greatest)];
-	const scale = unit / D;
+/** Outcomes where the hole may not stand. */
+const wrong = ['off', 'breaks', 'near', 'far'];
+
+/** The hole where the answer puts it, with the least and the greatest beside it, to scale. */
+function drilled(seen: SeenBy<typeof edgeDistance>, say: Say): Drawing {
 	const [top, bottom] = [0, 80];
-	const off = at < least - 1e-4 || at > greatest + 1e-4;
-	const x = width - Math.max(-1.5, Math.min(at / D, 7.2)) * unit;
+	const middle = (top + bottom) / 2;
+	const x = width - Math.max(-1.5, Math.min(seen.at('times'), 7.2)) * unit;
+	const limits = [seen.rightAt('factor'), seen.at('greatestTimes')];
 	return {
-		drawing: {
-			title: `A hole ${say('least', at)} from the edge of the sheet.`,
-			shapes: [
-				...plate({ left: 0, top, right: width, bottom }, 'metal-a', ['left']),
-				...[least, greatest].flatMap((limit) => [
-					segment(width - limit * scale, top - 8, width - limit * scale, bottom + 8, 'thin'),
-					text(width - limit * scale, bottom + 22, inDiameters(limit / D), { anchor: 'middle' })
-				]),
-				...roundFeature(x, (top + bottom) / 2, unit / 2, 'paper', off ? 'slip' : 'edge'),
-				...dimensionAcross(
-					x,
-					width,
-					top - 18,
-					[(top + bottom) / 2 - unit / 2, top],
-					say('least', at)
-				)
-			]
-		},
-		says: `${say('least', at)} ${judged(at, { D, least, greatest })}`
+		title: seen.says,
+		shapes: [
+			...plate({ left: 0, top, right: width, bottom }, 'metal-a', ['left']),
+			...limits.flatMap((times) => {
+				const at = width - times * unit;
+				return [
+					segment(at, top - 8, at, bottom + 8, 'thin'),
+					text(at, bottom + 22, `${times} D`, { anchor: 'middle' })
+				];
+			}),
+			...roundFeature(x, middle, unit / 2, 'paper', wrong.includes(seen.case) ? 'slip' : 'edge'),
+			...dimensionAcross(
+				x,
+				width,
+				top - 18,
+				[middle - unit / 2, top],
+				say(seen.key, seen.at('entered'))
+			)
+		]
 	};
-}
-
-function inDiameters(times: number): string {
-	return `${Number(times.toFixed(2))} D`;
-}
-
-interface Edge {
-	readonly D: number;
-	readonly least: number;
-	readonly greatest: number;
-}
-
-function judged(at: number, { D, least, greatest }: Edge): string {
-	const where = `is ${inDiameters(at / D)} from the edge`;
-	if (at <= 0) return 'puts the hole centre off the sheet.';
-	if (at < D / 2) return `${where}: the hole breaks through it.`;
-	if (at < least - 1e-4) return `${where}: the metal outside can crack, or the rivet pull out.`;
-	if (at > greatest + 1e-4) return `${where}: the edge can lift.`;
-	if (at < least + 1e-3) return `${where}: the least that holds.`;
-	if (at > greatest - 1e-3) return `${where}: farther in, the edge can lift.`;
-	return `${where}: between the least and the greatest.`;
 }

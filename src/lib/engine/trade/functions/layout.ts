@@ -1,5 +1,5 @@
 import type { TradeFunction } from '../../solver/trade-function.ts';
-import { text } from '../shown.ts';
+import { joined, text } from '../shown.ts';
 
 /** More holes than any row has; a count that was mistyped must not fill the memory. */
 const most = 1000;
@@ -13,4 +13,12 @@ export const stepOff: TradeFunction = {
 			(_, i) => start + i * pitch
 		),
 	show: ([start = [], pitch = []]) => [...start, text(', then every '), ...pitch]
+};
+
+/** From each hole of a row to the next, in the order given; one less than the holes. */
+export const spacesBetween: TradeFunction = {
+	takes: ['length[]'],
+	gives: 'length[]',
+	run: (holes: readonly number[]) => holes.slice(1).map((at, i) => at - (holes[i] ?? at)),
+	show: (shown) => [text('the spaces between '), ...joined(',')(shown)]
 };

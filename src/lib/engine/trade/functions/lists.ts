@@ -15,6 +15,13 @@ export const max: TradeFunction = {
 	show: wordsAround('the larger of ', ' and ')
 };
 
+export const abs: TradeFunction = {
+	takes: ['a'],
+	gives: 'a',
+	run: (value: number) => Math.abs(value),
+	show: ([value = []]) => ['<mo>|</mo>', ...value, '<mo>|</mo>']
+};
+
 export const largest: TradeFunction = {
 	takes: ['a[]'],
 	gives: 'a',

@@ -1,4 +1,5 @@
 import { TradeError, type TradeFunction } from '../../solver/trade-function.ts';
+import { drillName } from '../../quantity/drills.ts';
 import { named } from '../shown.ts';
 
 /** The annealed temper of an alloy: `2024-T3` → `2024-O`. */
@@ -7,6 +8,14 @@ export const annealed: TradeFunction = {
 	gives: 'text',
 	run: (alloy: string) => `${alloy.split('-')[0] ?? ''}-O`,
 	show: named('annealed')
+};
+
+/** Name of the drill of a size, `No. 30`; nothing where no drill has it. */
+export const drillOfSize: TradeFunction = {
+	takes: ['length'],
+	gives: 'text',
+	run: (size: number) => (size > 0 && size <= 1 ? (drillName(size) ?? '') : ''),
+	show: named('drill of')
 };
 
 /** The number in the name of a number drill. */

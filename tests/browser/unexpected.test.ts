@@ -1,0 +1,147 @@
+import type { Page } from 'playwright-core';
+import { describe, expect } from 'vitest';
+import { writeQuestion } from '../../src/lib/app/ask/ask-link.ts';
+import { looks, overTheEdge, violations } from './axe.ts';
+import { answerByKeyboard, openTask, wrongAnswers } from './keyboard.ts';
+import { plantThrow, takeAway } from './planted.ts';
+import { test } from './site-test.ts';
+
+const mark = 'src/lib/engine/marking/mark.ts';
+const rivetLength = 'src/lib/engine/families/rivets/rivet-length.ts';
+const task = 'RL1-0004-1B';
+
+/** The one sentence on top of the page. */
+const told = (page: Page) => page.getByRole('alert');
+
+/** Opens the next task, which is another one and can be answered. */
+async function goOn(page: Page): Promise<void> {
+	const before = page.url();
+	await page.getByRole('button', { name: 'Next task' }).click();
+	await page.waitForURL((url) => url.href !== before);
+	await page.locator('[data-answer], [data-answer-choice]').first().waitFor();
+}
+
+describe.each(looks)('a fault in marking, $colorScheme, $viewport.width px', (look) => {
+	test('is told with the number, what was typed stays, and the run goes on', async ({
+		openPage,
+		faults
+	}) => {
+		const page = await openPage({ ...look, bypassCSP: true });
+		await plantThrow(page, mark);
+		await page.goto('/practice/');
+		const { number } = await openTask(page);
+		await answerByKeyboard(page, wrongAnswers(await openTask(page)));
+		await told(page).getByText(`Something went wrong in task ${number}: `).waitFor();
+		await expect.poll(() => told(page).evaluate(isInSight)).toBe(true);
+		expect(await violations(page)).toEqual([]);
+		expect(await overTheEdge(page)).toBeLessThanOrEqual(0);
+		const fields = page.locator('[data-answer]');
+		const typed = await fields.evaluateAll(valuesOf);
+		await goOn(page);
+		expect(await told(page).textContent()).toBe('');
+		await page.goBack();
+		await expect.poll(async () => (await openTask(page)).number).toBe(number);
+		expect(await fields.evaluateAll(valuesOf)).toEqual(typed);
+		expect(faults.splice(0)).toEqual(['threw: planted']);
+	});
+});
+
+test('a task that cannot be drawn is told with its number, and the run goes on', async ({
+	openPage,
+	faults
+}) => {
+	const page = await openPage();
+	await plantThrow(page, rivetLength);
+	await page.goto('/practice/?task=SC3-0004-1M');
+	await openTask(page);
+	// As a run that holds one: what a typed number finds out at once.
+	await page.getByLabel('Task number').fill(task);
+	await page.getByLabel('Task number').press('Enter');
+	await page.getByText(`Something went wrong in task ${task}: `).waitFor();
+	expect((await openTask(page)).number).toBe('SC3-0004-1M');
+	await page.goto('/rules/');
+	await page.evaluate((number) => {
+		const [key = '', text = ''] =
+			Object.entries(localStorage).find(([name]) => name.startsWith('bucktail.run.')) ?? [];
+		const run = JSON.parse(text);
+		run.tasks.splice(1, 0, { number, standing: 'open' });
+		localStorage.setItem(key, JSON.stringify(run));
+	}, task);
+	await page.goto('/practice/');
+	await openTask(page);
+	await page.getByRole('button', { name: 'Next task' }).click();
+	await page.getByRole('heading', { name: 'This task cannot be opened' }).waitFor();
+	await page.getByText(`Something went wrong in task ${task}: `).waitFor();
+	await page.reload();
+	await page.getByText(`Something went wrong in task ${task}: `).waitFor();
+	await goOn(page);
+	// The plan meets the same fault whenever it comes to that family.
+	await page.close();
+	expect(new Set(faults.splice(0)).size).toBeGreaterThan(0);
+});
+
+test('what the site no longer has asks for a reload, and what was typed is there again', async ({
+	openPage,
+	faults
+}) => {
+	const page = await openPage({ serviceWorkers: 'block' });
+	await takeAway(page, mark);
+	await page.goto(`/practice/?task=${task}`);
+	await openTask(page);
+	await page.locator('[data-answer]').fill('3/16');
+	await page.locator('[data-answer]').press('Enter');
+	await told(page).getByText('could not be loaded').waitFor();
+	expect(await told(page).textContent()).not.toContain('network');
+	await page.unrouteAll();
+	await page.getByRole('button', { name: 'Reload' }).click();
+	await expect.poll(() => page.locator('[data-answer]').inputValue()).toBe('3/16');
+	await page.locator('[data-answer]').press('Enter');
+	await page.locator('.stamp').waitFor();
+	for (const fault of faults.splice(0)) expect(fault).toMatch(/404|dynamically imported/);
+});
+
+test('a question whose check cannot be marked says so', async ({ openPage, faults }) => {
+	const page = await openPage();
+	await plantThrow(page, mark);
+	const check = { typed: { length: '3/16' }, picked: {}, units: 'in', opened: 0 } as const;
+	const link = await writeQuestion({
+		task,
+		units: 'in',
+		opened: 0,
+		byStep: false,
+		worked: false,
+		before: 0,
+		checks: [{ ...check, byStep: false }],
+		open: {},
+		note: ''
+	});
+	await page.goto(`/ask/#${link}`);
+	await page.getByText(`Something went wrong in task ${task}: reload this page`).waitFor();
+	expect(await page.getByText('Opening the question').count()).toBe(0);
+	expect(faults.splice(0)).toEqual([expect.stringContaining('planted')]);
+});
+
+describe('a page that cannot load what it needs says so and does not wait on', () => {
+	const pages: [path: string, module: string, waiting: string][] = [
+		['/', 'src/lib/app/plan/planner.ts', 'Working out your plan'],
+		['/plan/', 'src/lib/app/plan/planner.ts', 'Working out your plan'],
+		['/', 'src/lib/app/device/desk.ts', 'Working out your plan'],
+		['/rehearsal/', rivetLength, '…']
+	];
+	test.for(pages)('%s without %s', async ([path, module, waiting], { openPage, faults }) => {
+		const page = await openPage({ serviceWorkers: 'block' });
+		await takeAway(page, module);
+		await page.goto(path);
+		await page.getByText('could not be loaded').first().waitFor();
+		expect(await page.locator('main p.soft', { hasText: waiting }).count()).toBe(0);
+		expect(faults.splice(0).length).toBeGreaterThan(0);
+	});
+});
+
+const isInSight = (element: Element) => {
+	const { top, bottom } = element.getBoundingClientRect();
+	return top >= 0 && bottom <= innerHeight;
+};
+
+const valuesOf = (all: Element[]) =>
+	all.map((field) => (field instanceof HTMLInputElement ? field.value : ''));
