@@ -1,10 +1,16 @@
+import { readdirSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { chartExcerpt } from '../../../src/lib/engine/figures/parts/chart-excerpt.ts';
 import { TradeError } from '../../../src/lib/engine/solver/trade-function.ts';
 import { functions } from '../../../src/lib/engine/trade/functions.ts';
 import { excerpt } from '../../../src/lib/engine/trade/table/excerpt.ts';
-import type { LookUp, Misreading } from '../../../src/lib/engine/trade/table/look-up.ts';
-import { misread, misreadName } from '../../../src/lib/engine/trade/table/misread.ts';
+import type { LookUp } from '../../../src/lib/engine/trade/table/look-up.ts';
+import { misread } from '../../../src/lib/engine/trade/table/misread.ts';
+import {
+	type Misreading,
+	misreadingsOf,
+	misreadName
+} from '../../../src/lib/engine/trade/table/misread-as.ts';
 import { suspectAt } from '../../../src/lib/engine/trade/table/reading.ts';
 import type { Cell, Table } from '../../../src/lib/engine/trade/table/table.ts';
 import { tables } from '../../../src/lib/engine/trade/tables.ts';
@@ -12,7 +18,7 @@ import { tables } from '../../../src/lib/engine/trade/tables.ts';
 /* Laws that hold for every table there is, whoever adds it. */
 
 const lookUps = Object.values(functions).filter(
-	(one): one is LookUp => 'misreadings' in one && 'table' in one
+	(one): one is LookUp => 'find' in one && 'table' in one
 );
 
 const steps: Readonly<Partial<Record<Misreading, readonly [down: number, right: number]>>> = {
@@ -56,6 +62,12 @@ function placesOf({ table, takes, column }: LookUp) {
 describe.each(tables.map((table) => ({ id: table.id, table })))('table $id', ({ table }) => {
 	test('is looked up by a function', () => {
 		expect(lookUps.map((one) => one.table)).toContain(table);
+	});
+
+	test('has a cell for every row and column', () => {
+		expect(table.cells).toHaveLength(table.rows.keys.length);
+		expect(table.holds).toHaveLength(table.columns.keys.length);
+		for (const row of table.cells) expect(row).toHaveLength(table.columns.keys.length);
 	});
 
 	test('every key means its own row or column', () => {
@@ -102,11 +114,10 @@ describe.each(lookUps.map((lookUp) => ({ name: lookUp.name, lookUp })))('$name',
 		}
 	});
 
-	test.each(Object.keys(lookUp.misreadings) as Misreading[])('misread %s', (misreading) => {
-		const slipped = lookUp.misreadings[misreading];
+	test.each(misreadingsOf(lookUp))('misread %s', (misreading) => {
+		const slipped = functions[misreadName(lookUp.name, misreading)];
 		const [down, right] = steps[misreading] ?? [NaN, NaN];
 		if (!slipped) throw new Error('no such misreading');
-		expect(functions[misreadName(lookUp.name, misreading)]).toBe(slipped);
 		expect(slipped).toMatchObject({ takes: lookUp.takes, gives: lookUp.gives });
 		for (const { row, column, keys } of placesOf(lookUp)) {
 			const wanted =
@@ -118,4 +129,13 @@ describe.each(lookUps.map((lookUp) => ({ name: lookUp.name, lookUp })))('$name',
 		const [part] = slipped.show([['<mi>x</mi>']]);
 		expect(part).toMatch(/^<mtext>(one|two|between) .*<\/mtext>$/);
 	});
+});
+
+test('every file of tables is in the list of tables', async () => {
+	const folder = new URL('../../../src/lib/engine/trade/tables/', import.meta.url);
+	for (const name of readdirSync(folder).filter((one) => one !== 'index.ts')) {
+		const module = (await import(new URL(name, folder).href)) as Record<string, unknown>;
+		const own = Object.values(module).filter((one) => tables.some((table) => table === one));
+		expect(own.length, `${name}: add it to tables/index.ts`).toBeGreaterThan(0);
+	}
 });

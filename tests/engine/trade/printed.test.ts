@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { drillSize } from '../../../src/lib/engine/quantity/drills.ts';
 import { TradeError } from '../../../src/lib/engine/solver/trade-function.ts';
 import { rules } from '../../../src/lib/engine/trade/rules.ts';
+import { misreadAs } from '../../../src/lib/engine/trade/table/misread-as.ts';
 import {
 	allowances90,
 	allowancesPerDegree,
@@ -105,7 +106,7 @@ describe('suspect cells are refused', () => {
 	test('both misprints of the K chart, also as the row beside', () => {
 		for (const angle of [159, 176]) {
 			expect(() => chartK.run(angle)).toThrow(/suspect and is not used: the tangent of/);
-			const above = chartK.misreadings.above?.run as (angle: number) => number;
+			const above = misreadAs(chartK, 'above').run as (angle: number) => number;
 			expect(() => above(angle + 1)).toThrow('suspect');
 		}
 	});

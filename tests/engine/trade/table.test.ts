@@ -7,14 +7,19 @@ import { method, step } from '../../../src/lib/engine/solver/write.ts';
 import { source } from '../../../src/lib/engine/trade/source.ts';
 import { byLength, byName } from '../../../src/lib/engine/trade/table/axis.ts';
 import { excerpt } from '../../../src/lib/engine/trade/table/excerpt.ts';
+import { keyWith } from '../../../src/lib/engine/trade/table/key-with.ts';
 import {
 	type LookUp,
 	lookUp,
-	lookUpCrossing,
-	type Misreading
+	lookUpCrossing
 } from '../../../src/lib/engine/trade/table/look-up.ts';
-import { misread, misreadName } from '../../../src/lib/engine/trade/table/misread.ts';
-import { keyWith } from '../../../src/lib/engine/trade/table/reading.ts';
+import { misread } from '../../../src/lib/engine/trade/table/misread.ts';
+import {
+	misreadAs,
+	type Misreading,
+	misreadingsOf,
+	misreadName
+} from '../../../src/lib/engine/trade/table/misread-as.ts';
 import { holding, measure, measures, table } from '../../../src/lib/engine/trade/table/table.ts';
 import { places } from '../../../src/lib/engine/trade/table/writing.ts';
 
@@ -46,7 +51,7 @@ const shims = {
 const shimChart = table({
 	...shims,
 	suspect: [{ row: 0.8, column: 'hard', why: 'it is made up' }],
-	stepped: 'refused'
+	stepped: true
 });
 const shim = lookUpCrossing(shimChart, {
 	name: 'shim',
@@ -73,9 +78,9 @@ const file = lookUp(tools, {
 
 /** What a look-up that slipped gives; a refusal as its sentence. */
 function slipped(of: LookUp, misreading: Misreading, ...keys: readonly (number | string)[]) {
-	const run = of.misreadings[misreading]?.run as ((...keys: unknown[]) => unknown) | undefined;
+	const run = misreadAs(of, misreading).run as (...keys: unknown[]) => unknown;
 	try {
-		return run?.(...keys);
+		return run(...keys);
 	} catch (error) {
 		if (error instanceof TradeError) return error.message;
 		throw error;
@@ -108,17 +113,6 @@ describe('the look-up', () => {
 	test('gives what stands for a key without a row, where the declaration says so', () => {
 		expect(file.run(7)).toBe(77);
 		expect(() => file.run(6)).toThrow('has no row');
-	});
-
-	test('may mean the row above or below where a table goes by steps', () => {
-		const up = table({ ...shims, stepped: 'above' });
-		const down = table({ ...shims, stepped: 'below' });
-		const read = (of: typeof up, gap: number) =>
-			lookUpCrossing(of, { ...shim, shown: '' }).run(gap, 'soft');
-		expect(read(up, 0.3)).toBe(4);
-		expect(read(down, 0.3)).toBe(7);
-		expect(() => read(down, 2)).toThrow('has no row');
-		expect(() => read(up, 0.05)).toThrow('has no row');
 	});
 
 	test('finds the row of what a column holds', () => {
@@ -204,13 +198,7 @@ describe('the eye that slips', () => {
 	});
 
 	test('a column of its own is misread for its neighbours of the same kind only', () => {
-		expect(Object.keys(file.misreadings)).toEqual([
-			'above',
-			'below',
-			'twoAbove',
-			'twoBelow',
-			'left'
-		]);
+		expect(misreadingsOf(file)).toEqual(['above', 'below', 'twoAbove', 'twoBelow', 'left']);
 		expect(slipped(file, 'left', 0.2)).toBe(4);
 	});
 
@@ -255,10 +243,7 @@ describe('the eye that slips', () => {
 		const functions = {
 			shim,
 			...Object.fromEntries(
-				Object.entries(shim.misreadings).map(([misreading, run]) => [
-					misreadName('shim', misreading as Misreading),
-					run
-				])
+				misreadingsOf(shim).map((one) => [misreadName('shim', one), misreadAs(shim, one)])
 			)
 		};
 		const compiled = compileMethod(trial, functions);
@@ -309,11 +294,4 @@ describe('the excerpt', () => {
 		const lettered = shapes.flatMap((shape) => (shape.kind === 'text' ? [shape.text] : []));
 		expect(lettered).toEqual(expect.arrayContaining(['[0.1]', 'soft:1', 'spring:3']));
 	});
-});
-
-test('a declaration whose cells do not fit is refused at once', () => {
-	expect(() => table({ ...shims, cells: [[1, 2, 3]] })).toThrow(
-		'table made-up: 5 rows of 3 cells are wanted'
-	);
-	expect(() => table({ ...shims, cells: shims.cells.map(() => [1]) })).toThrow('made-up');
 });

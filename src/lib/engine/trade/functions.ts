@@ -1,6 +1,6 @@
 import type { TradeFunction } from '../solver/trade-function.ts';
-import type { LookUp, Misreading } from './table/look-up.ts';
-import { misreadName } from './table/misread.ts';
+import type { LookUp } from './table/look-up.ts';
+import { type Misreading, misreadAs, misreadingsOf, misreadName } from './table/misread-as.ts';
 
 /*
  * Every function that a formula of a method may call, gathered for the build and for tests. What
@@ -11,7 +11,7 @@ import { misreadName } from './table/misread.ts';
  */
 
 const files = import.meta.glob<Readonly<Record<string, unknown>>>(
-	['./functions/*.ts', './tables/*.ts'],
+	['./functions/*.ts', './tables/*.ts', '!./tables/index.ts'],
 	{ eager: true }
 );
 
@@ -21,8 +21,8 @@ export interface FunctionPlace {
 	readonly file: string;
 	/** What to import from it. */
 	readonly exported: string;
-	/** The function in terms of that: `finalDrill.misreadings.above`. */
-	readonly code: string;
+	/** How that look-up is misread; null for the function as it is. */
+	readonly misread: Misreading | null;
 }
 
 interface Placed extends FunctionPlace {
@@ -46,19 +46,19 @@ export const functions: Readonly<Record<string, TradeFunction>> = Object.fromEnt
 );
 
 export const functionPlaces: ReadonlyMap<string, FunctionPlace> = new Map(
-	gathered.map(({ name, file, exported, code }) => [name, { file, exported, code }])
+	gathered.map(({ name, file, exported, misread }) => [name, { file, exported, misread }])
 );
 
 function placed(file: string, exported: string, value: TradeFunction | LookUp): Placed[] {
-	const own = { file, exported, code: exported, name: exported, run: value };
-	if (!('misreadings' in value)) return [own];
+	const own = { file, exported, misread: null, name: exported, run: value };
+	if (!('find' in value)) return [own];
 	if (value.name !== exported) throw new Error(`${file}: export ${value.name} under its name`);
-	const misread = Object.entries(value.misreadings).map(([misreading, run]) => ({
+	const misread = misreadingsOf(value).map((misreading) => ({
 		file,
 		exported,
-		code: `${exported}.misreadings.${misreading}`,
-		name: misreadName(exported, misreading as Misreading),
-		run
+		misread: misreading,
+		name: misreadName(exported, misreading),
+		run: misreadAs(value, misreading)
 	}));
 	return [own, ...misread];
 }
@@ -84,6 +84,11 @@ export function importing(names: Iterable<string>, folder: string): string {
 		const as = [...new Set(own)].map((one) => `${one} as f_${one}`);
 		return `import { ${as.join(', ')} } from '${folder}/${file.slice(2)}';`;
 	});
-	const members = wanted.map(({ name, code }) => `${name}: f_${code}`);
-	return [...imports, `const f = { ${members.join(', ')} };`].join('\n');
+	if (wanted.some(({ misread }) => misread)) {
+		imports.push(`import { misreadAs as f_misread } from '${folder}/table/misread-as.ts';`);
+	}
+	const members = wanted.map(({ name, exported, misread }) =>
+		misread ? `${name}: f_misread(f_${exported}, '${misread}')` : `${name}: f_${exported}`
+	);
+	return [...imports, `const f = {${members.join(', ')}};`].join('\n');
 }

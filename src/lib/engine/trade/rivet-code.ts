@@ -1,6 +1,7 @@
 import { normalPartNumber } from '../quantity/part-number.ts';
 import { TradeError } from '../solver/trade-function.ts';
-import { cellAt, keyWith } from './table/reading.ts';
+import { keyWith } from './table/key-with.ts';
+import { cellAt } from './table/reading.ts';
 import type { Cell, Table } from './table/table.ts';
 import { letters, rivetAlloys } from './tables/rivet-alloys.ts';
 import { headNumber as numberOfHead, rivetHeads } from './tables/rivet-heads.ts';

@@ -1,11 +1,6 @@
 import type { SlipText } from '../../solver/write.ts';
-import type { LookUp, Misreading } from './look-up.ts';
-import { capital } from './reading.ts';
-
-/** The name that formulas call a misread look-up by: `finalDrill`, `above` → `finalDrillAbove`. */
-export function misreadName(lookUp: string, misreading: Misreading): string {
-	return lookUp + capital(misreading);
-}
+import type { LookUp } from './look-up.ts';
+import { type Misreading, misreadingsOf, misreadName } from './misread-as.ts';
 
 /**
  * Slips of a step that looks a value up: ids for the misreadings wanted, `{ rowUp: 'above' }`.
@@ -17,7 +12,7 @@ export function misread<const I extends string>(
 	ids: Readonly<Record<I, Misreading>>
 ): Readonly<Record<I, SlipText>> {
 	const slips = Object.entries<Misreading>(ids).map(([id, misreading]) => {
-		if (!lookUp.misreadings[misreading]) {
+		if (!misreadingsOf(lookUp).includes(misreading)) {
 			throw new Error(`${id}: ${lookUp.table.id} cannot be misread ${misreading}`);
 		}
 		const formula = `${misreadName(lookUp.name, misreading)}(${given})`;

@@ -1,6 +1,6 @@
 import { TradeError } from '../../solver/trade-function.ts';
 import type { Axis, Key } from './axis.ts';
-import type { Cell, Table } from './table.ts';
+import type { Cell, Suspect, Table } from './table.ts';
 
 /*
  * Reading a table as the trade does: the row and the column that a key means, and the cell where
@@ -11,117 +11,73 @@ const longestList = 40;
 
 /** @throws TradeError naming the rows there are, when the key means none of them. */
 export function rowOf<R extends Key>(table: Table<R>, key: R): number {
-	const place = table.rows.placeOf(key);
-	if (place >= 0) return place;
-	const around = table.stepped === 'above' || table.stepped === 'below' ? gap(table, key) : null;
-	if (around) return around[table.stepped === 'above' ? 0 : 1];
-	throw new TradeError(refusal(table, table.rows, key, 'row'));
+	return placeOn(table.rows, key, 'row', table);
 }
 
 /** @throws TradeError naming the columns there are, when the key means none of them. */
 export function columnOf<C extends Key>(table: Table<Key, C>, key: C): number {
-	const place = table.columns.placeOf(key);
+	return placeOn(table.columns, key, 'column', table);
+}
+
+function placeOn(axis: Axis, key: Key, what: string, { called }: Table): number {
+	const place = axis.placeOf(key);
 	if (place >= 0) return place;
-	throw new TradeError(refusal(table, table.columns, key, 'column'));
+	throw new TradeError(
+		`${capital(called)} has no ${what} for ${said(axis, key)}${choices(axis, what)}.`
+	);
 }
 
 /** @throws TradeError beyond the edge, where nothing is printed, and where the print is suspect. */
 export function cellAt<V extends Cell>(table: Table<Key, Key, V>, row: number, column: number): V {
-	const cells = table.cells[row];
-	const cell = cells?.[column];
-	if (!cells || cell === undefined) {
+	const cell = table.cells[row]?.[column];
+	if (cell === undefined) {
 		throw new TradeError(`That place is beyond the edge of ${table.called}.`);
 	}
-	if (cell === null) {
-		const place = placeWords(table, row, column);
-		throw new TradeError(`${capital(table.called)} prints nothing for ${place}.`);
-	}
 	const suspect = suspectAt(table, row, column);
-	if (!suspect) return cell;
+	if (cell !== null && !suspect) return cell;
+	const across = table.columns.label && ` and ${said(table.columns, keyAt(table.columns, column))}`;
+	const place = said(table.rows, keyAt(table.rows, row)) + across;
 	throw new TradeError(
-		`What ${table.called} prints for ${placeWords(table, row, column)} is suspect and is not used: ${suspect.why}.`
+		suspect
+			? `What ${table.called} prints for ${place} is suspect and is not used: ${suspect.why}.`
+			: `${capital(table.called)} prints nothing for ${place}.`
 	);
 }
 
 /** Why a cell is suspect, if it is. */
-export function suspectAt(table: Table, row: number, column: number) {
+export function suspectAt(table: Table, row: number, column: number): Suspect | undefined {
 	return table.suspect.find(
 		(one) => table.rows.placeOf(one.row) === row && table.columns.placeOf(one.column) === column
 	);
 }
 
-/** The key of the one row that has this in its column. */
-export function keyWith<R extends Key, C extends Key, V extends Cell>(
-	table: Table<R, C, V>,
-	column: C,
-	value: V
-): R {
-	const at = columnOf(table, column);
-	const sound = table.cells.map((cells, row) => (suspectAt(table, row, at) ? null : cells[at]));
-	const key = table.rows.keys[sound.indexOf(value)]?.[0];
-	if (key !== undefined) return key;
-	const listed = sound.filter((one) => one !== null).join(', ');
-	throw new TradeError(
-		`${capital(table.called)} does not list ${named(String(value))}; choose one of ${listed}.`
-	);
+/** The first key of a row or column. */
+export function keyAt<K extends Key>(axis: Axis<K>, place: number): K | '' {
+	return axis.keys[place]?.[0] ?? '';
 }
 
-/**
- * Between two rows in a straight line, where a table that goes by steps means one of them.
- *
- * @throws TradeError when the key has a row of its own, or lies beyond the rows.
- */
-export function between<R extends Key>(table: Table<R, Key, Cell>, key: R, column: number): number {
-	const around = table.rows.placeOf(key) < 0 || !isPrinted(table, key) ? gap(table, key) : null;
-	if (!around) throw new TradeError('There are no two rows that this lies between.');
-	const [low = 0, high = 0] = around.map((row) => sizeOf(table, row));
-	const [from = 0, to = 0] = around.map((row) => Number(cellAt(table, row, column)));
-	return from + ((to - from) * (Number(key) - low)) / (high - low);
+/** A key in a sentence. Whatever was typed may stand there, so it is kept short. */
+function said({ unit, write }: Axis, key: Key): string {
+	if (typeof key === 'number') return Number.isFinite(key) ? write(key) + unit : 'that';
+	return key.trim().slice(0, 20) || 'that';
 }
 
-function isPrinted(table: Table, key: Key): boolean {
-	return Math.abs(sizeOf(table, table.rows.placeOf(key)) - Number(key)) < 1e-6;
+const listed = new WeakMap<Axis, string>();
+
+/** What there is to choose from. Written once: a slip often ends here, and nobody reads it. */
+function choices(axis: Axis, what: string): string {
+	const known = listed.get(axis) ?? listOf(axis, what);
+	listed.set(axis, known);
+	return known;
 }
 
-function sizeOf(table: Table, row: number): number {
-	return Number(table.rows.keys[row]?.[0]);
-}
-
-/** The rows next to each other that a size lies between. */
-function gap(table: Table, key: Key): readonly [above: number, below: number] | null {
-	const above = table.rows.keys.findIndex((_, row) => {
-		const [size, next] = [sizeOf(table, row), sizeOf(table, row + 1)];
-		return (Number(key) - size) * (Number(key) - next) < 0;
-	});
-	return above < 0 ? null : [above, above + 1];
-}
-
-function refusal(table: Table, axis: Axis, key: Key, what: 'row' | 'column'): string {
-	const asked = typeof key === 'string' ? named(key) : sized(axis, key);
-	const none = `${capital(table.called)} has no ${what} for ${asked}`;
-	if (axis.advice) return `${none}: ${axis.advice}.`;
-	const keys = axis.keys.flat().map((one) => axis.write(one));
-	if (axis.kind === 'text') return `${none}; it has ${keys.join(', ')}.`;
+function listOf({ advice, keys, kind, unit, write }: Axis, what: string): string {
+	if (advice) return `: ${advice}`;
+	const all = keys.flat().map((key) => write(key));
+	if (kind === 'text') return `; it has ${all.join(', ')}`;
 	const list =
-		keys.length > longestList
-			? `run from ${keys[0]} to ${keys.at(-1)}${axis.unit}`
-			: `are ${keys.join(', ')}${axis.unit}`;
-	return `${none}; its ${what}s ${list}: choose one of these.`;
-}
-
-function named(name: string): string {
-	return name.trim().slice(0, 20) || 'that';
-}
-
-function sized(axis: Axis, size: number): string {
-	return Number.isFinite(size) ? axis.write(size) + axis.unit : 'that';
-}
-
-function placeWords(table: Table, row: number, column: number): string {
-	const first = ({ keys, unit, write }: Axis, at: number) =>
-		(keys[at] ?? []).slice(0, 1).map((key) => write(key) + unit)[0] ?? 'that';
-	const across = first(table.columns, column);
-	return `${first(table.rows, row)}${table.columns.keys.length > 1 ? ` and ${across}` : ''}`;
+		all.length > longestList ? `run from ${all[0]} to ${all.at(-1)}` : `are ${all.join(', ')}`;
+	return `; its ${what}s ${list}${unit}: choose one of these`;
 }
 
 export function capital(words: string): string {

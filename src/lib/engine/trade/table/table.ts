@@ -41,11 +41,8 @@ export interface Table<R extends Key = Key, C extends Key = Key, V extends Cell 
 	/** One for each column. */
 	readonly holds: readonly Holding<V>[];
 	readonly suspect: readonly Suspect<R, C>[];
-	/**
-	 * In a table that goes by steps there is nothing to be worked out between two rows: a key that
-	 * falls there is refused, or means the row `above` or `below`. Null where one may interpolate.
-	 */
-	readonly stepped: 'refused' | 'above' | 'below' | null;
+	/** Whether it goes by steps, so that there is nothing to be worked out between two rows. */
+	readonly stepped: boolean;
 }
 
 type Parts<R extends Key, C extends Key, V extends Cell> = Pick<
@@ -56,25 +53,22 @@ type Parts<R extends Key, C extends Key, V extends Cell> = Pick<
 	/** One for all columns, or one for each. */
 	readonly holds: Holding<V> | readonly Holding<V>[];
 	readonly suspect?: readonly Suspect<NoInfer<R>, NoInfer<C>>[];
-	readonly stepped?: Table['stepped'];
+	readonly stepped?: boolean;
 	readonly rowSources?: ReadonlyMap<NoInfer<R>, Source>;
 };
 
-/** @throws Error when the cells do not fit rows and columns. */
 export function table<R extends Key, C extends Key, V extends Cell>(
 	parts: Parts<R, C, V>
 ): Table<R, C, V> {
-	const { called = 'the chart', suspect = [], stepped = null, rowSources = new Map() } = parts;
-	const { id, rows, columns, cells } = parts;
-	const holds = 'kind' in parts.holds ? columns.keys.map(() => parts.holds) : parts.holds;
-	const wide = columns.keys.length;
-	const fits =
-		cells.length === rows.keys.length &&
-		cells.every((row) => row.length === wide) &&
-		holds.length === wide;
-	if (!fits) throw new Error(`table ${id}: ${rows.keys.length} rows of ${wide} cells are wanted`);
-	const all = holds as readonly Holding<V>[];
-	return { ...parts, called, suspect, stepped, rowSources, holds: all };
+	const { columns, holds } = parts;
+	return {
+		called: 'the chart',
+		suspect: [],
+		stepped: false,
+		rowSources: new Map(),
+		...parts,
+		holds: 'kind' in holds ? columns.keys.map(() => holds) : holds
+	};
 }
 
 export function holding<V extends Cell>(

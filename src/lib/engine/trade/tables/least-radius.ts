@@ -52,7 +52,7 @@ export const leastRadii = table({
 	),
 	holds: holding('length', places(2), ' in'),
 	cells: printed.map(([, ...radii]) => radii),
-	stepped: 'refused'
+	stepped: true
 });
 
 /** Least inside bend radius in inches for an alloy and temper, `2024-T3`, and a thickness. */

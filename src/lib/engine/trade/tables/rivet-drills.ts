@@ -34,7 +34,7 @@ export const rivetDrills = table({
 		final: measure('Final drill', inDrills)
 	}),
 	cells: printed.map(([, pilot, final]) => [pilot, Number(drillSize(final))]),
-	stepped: 'refused'
+	stepped: true
 });
 
 export const pilotDrill = lookUp(rivetDrills, {

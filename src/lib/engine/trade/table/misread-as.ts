@@ -1,0 +1,79 @@
+import { TradeError, type TradeFunction } from '../../solver/trade-function.ts';
+import { text } from '../shown.ts';
+import type { Key } from './axis.ts';
+import type { LookUp } from './look-up.ts';
+import { capital, cellAt, keyAt, rowOf } from './reading.ts';
+import type { Table } from './table.ts';
+
+/** Where the eye lands beside the wanted cell. */
+export type Misreading = 'above' | 'below' | 'twoAbove' | 'twoBelow' | 'left' | 'right' | 'between';
+
+const moves: Readonly<
+	Record<Exclude<Misreading, 'between'>, readonly [down: number, right: number, shown: string]>
+> = {
+	above: [-1, 0, 'one row above'],
+	below: [1, 0, 'one row below'],
+	twoAbove: [-2, 0, 'two rows above'],
+	twoBelow: [2, 0, 'two rows below'],
+	left: [0, -1, 'one column left of'],
+	right: [0, 1, 'one column right of']
+};
+
+/** The name that formulas call a misread look-up by: `finalDrill`, `above` → `finalDrillAbove`. */
+export function misreadName(lookUp: string, misreading: Misreading): string {
+	return lookUp + capital(misreading);
+}
+
+/**
+ * The ways a look-up can be misread. A table of one row has no row above; a neighbouring column
+ * must hold the same kind; and only where a table goes by steps is it wrong to read between rows.
+ */
+export function misreadingsOf({ table, column, gives }: LookUp): Misreading[] {
+	const beside = (right: number) =>
+		column === null ? table.columns.keys.length > 1 : table.holds[column + right]?.kind === gives;
+	const several = table.rows.keys.length > 1;
+	const can: Readonly<Record<Misreading, boolean>> = {
+		above: several,
+		below: several,
+		twoAbove: several,
+		twoBelow: several,
+		left: beside(-1),
+		right: beside(1),
+		between: several && table.stepped && gives !== 'text'
+	};
+	return (Object.keys(can) as Misreading[]).filter((one) => can[one]);
+}
+
+/** The look-up with the eye slipped: a function that formulas call by `misreadName`. */
+export function misreadAs(lookUp: LookUp, misreading: Misreading): TradeFunction {
+	const { table, takes, gives, show, find } = lookUp;
+	const [down, right, shown] =
+		misreading === 'between' ? [0, 0, 'between the rows around'] : moves[misreading];
+	return {
+		takes,
+		gives,
+		run: (...keys: Key[]) => {
+			const { row, column } = find(keys);
+			if (misreading === 'between') return between(table, row, column);
+			return cellAt(table, rowOf(table, row) + down, column + right);
+		},
+		show: (values) => [text(`${shown} `), ...show(values)]
+	};
+}
+
+/**
+ * In a straight line between the rows around a key.
+ *
+ * @throws TradeError when the key is printed, or lies beyond the rows.
+ */
+function between(table: Table, key: Key, column: number): number {
+	const size = (row: number) => Number(keyAt(table.rows, row));
+	const above = table.rows.keys.findIndex(
+		(_, row) => (Number(key) - size(row)) * (Number(key) - size(row + 1)) < 0
+	);
+	const printed = Math.abs(size(table.rows.placeOf(key)) - Number(key)) < 1e-6;
+	if (above < 0 || printed) throw new TradeError('There are no two rows that this lies between.');
+	const [from, to] = [above, above + 1].map((row) => Number(cellAt(table, row, column)));
+	const share = (Number(key) - size(above)) / (size(above + 1) - size(above));
+	return (from ?? NaN) + ((to ?? NaN) - (from ?? NaN)) * share;
+}
