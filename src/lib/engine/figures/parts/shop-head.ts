@@ -32,7 +32,7 @@ export function drivenSection(D: number, head: ShopHead, notes: HeadNotes = {}):
 		...stackSection({ layers, width, scale }),
 		...drivenRivet(x, D, grip, { across, high }, scale)
 	];
-	if (notes.D) shapes.push(...leader(x - drawnD / 2, top / 2, -12, top / 2, notes.D));
+	if (notes.D) shapes.push(...leader(x - drawnD / 2, top / 4, -12, top / 4, notes.D));
 	if (notes.across) shapes.push(...dimensionAcross(left, right, bottom + 32, bottom, notes.across));
 	if (notes.high) shapes.push(...dimensionDown(top, bottom, right + 34, right, notes.high));
 	return shapes;
