@@ -8,7 +8,7 @@ const heads = choice('Head', ['protruding', 'countersunk']);
 export const edgeFactor = piece(
 	'edge-factor',
 	{ head: heads },
-	step('head == "countersunk" ? 2.5 : 2', 'Least edge distance in rivet diameters', {
+	step('leastEdge(head)', 'Least edge distance in rivet diameters', {
 		symbol: 'factor',
 		rule: 'edge.least',
 		tolerance: chartFactor,
