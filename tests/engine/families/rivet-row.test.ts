@@ -1,6 +1,8 @@
 import { expect, test } from 'vitest';
+import type { Outcome } from '../../../src/lib/engine/families/family.ts';
 import { drawTask } from '../../../src/lib/engine/tasks/task.ts';
 import { allTasks, givenAt, manyTasks, outcomeOf, sizeOf } from './many-tasks.ts';
+import { circlesIn } from './circles.ts';
 import { familyOf } from './family-of.ts';
 
 const rivetRowTasks = await familyOf('rivet-row');
@@ -36,30 +38,42 @@ const { count, pitch, positions } = task.right;
 const margin = givenAt(task, 'endMargin');
 const length = givenAt(task, 'length');
 
-test('the right row ends an end margin from the far end', () => {
-	const right = 'from the far end.';
-	expect(outcomeOf(task, 'positions', positions ?? [])?.says).toMatch(right);
-	expect(outcomeOf(task, 'pitch', pitch ?? 0)?.says).toMatch(right);
-	expect(outcomeOf(task, 'count', count ?? 0)?.says).toContain('the fewest that keep within');
+/** Where the holes of an outcome are drawn along the strip, 380 units long, and in what line. */
+function holesIn(outcome: Outcome | null): { at: number[]; lines: string[] } {
+	const holes = circlesIn(outcome);
+	return { at: holes.map(({ x }) => x), lines: [...new Set(holes.map(({ line }) => line))] };
+}
+
+const drawn = (inches: number) => expect.closeTo((inches / length) * 380, 1) as number;
+
+test('the right row is drawn hole by hole', () => {
+	const wanted = { at: (positions as readonly number[]).map(drawn), lines: ['edge'] };
+	expect(holesIn(outcomeOf(task, 'positions', positions ?? []))).toEqual(wanted);
+	expect(holesIn(outcomeOf(task, 'pitch', pitch ?? 0))).toEqual(wanted);
+	expect(holesIn(outcomeOf(task, 'count', count ?? 0))).toEqual(wanted);
+	expect(holesIn(outcomeOf(task, 'spaces', Number(count) - 1))).toEqual(wanted);
 });
 
-test('a pitch too long runs the last hole off the piece', () => {
-	const outcome = outcomeOf(task, 'pitch', length);
-	expect(outcome?.says).toContain('runs off the piece');
-	if (outcome) expect(sizeOf(outcome).width).toBeLessThan(480);
-});
-
-test('a rivet too few leaves the spaces too wide, one too many is a hole more', () => {
-	expect(outcomeOf(task, 'count', Number(count) - 1)?.says).toContain('wider than the greatest');
-	expect(outcomeOf(task, 'count', Number(count) + 1)?.says).toContain('more holes than');
+test('a row that does not hold is drawn as a slip, where it was put', () => {
 	const fewer = [margin, length / 2, length - margin];
-	expect(outcomeOf(task, 'positions', fewer)?.says).toContain('wider than the greatest');
+	const wanted = { at: fewer.map(drawn), lines: ['slip'] };
+	expect(holesIn(outcomeOf(task, 'positions', fewer))).toEqual(wanted);
+	expect(holesIn(outcomeOf(task, 'count', 3))).toEqual(wanted);
+	const more = holesIn(outcomeOf(task, 'count', Number(count) + 1));
+	expect(more).toMatchObject({ at: { length: Number(count) + 1 }, lines: ['edge'] });
 });
 
-test.each([[], 0, 1, 2.5, -3, 1e6].map((entered) => [entered]))(
-	'%j is no row to draw',
-	(entered) => {
-		const key = Array.isArray(entered) ? 'positions' : 'count';
-		expect(outcomeOf(task, key, entered as number | number[])).toBeNull();
-	}
-);
+test('a pitch far too long keeps on its sheet', () => {
+	const outcome = outcomeOf(task, 'pitch', length);
+	expect(outcome && sizeOf(outcome).width).toBeLessThan(480);
+});
+
+test.each([0, 1, 2.5, -3])('%d rivets are told to be no row, without a hole', (entered) => {
+	expect(holesIn(outcomeOf(task, 'count', entered)).at).toEqual([]);
+	expect(outcomeOf(task, 'count', entered)?.says).toContain('two rivets or more');
+});
+
+test('no row at all, and one of too many holes, are not drawn', () => {
+	expect(outcomeOf(task, 'positions', [])).toBeNull();
+	expect(outcomeOf(task, 'count', 1e6)).toBeNull();
+});

@@ -1,7 +1,9 @@
 import { choice, count, length } from '../solver/given.ts';
-import { atLeast, method, slip, step } from '../solver/write.ts';
+import { atLeast, method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
 import { edgeFactor, leastEdge } from './pieces/least-edge.ts';
 import { layoutLine, thousandths } from '../trade/tolerances.ts';
+
+const line = `(${layoutLine.amount} in)`;
 
 export const lapWidth = method({
 	id: 'lap-width',
@@ -72,5 +74,47 @@ export const lapWidth = method({
 			}
 		})
 	},
-	limits: [atLeast('rows', '1', 'A lap has at least one row of rivets: make the rows 1 or more.')]
+	limits: [atLeast('rows', '1', 'A lap has at least one row of rivets: make the rows 1 or more.')],
+	outcomes: [
+		outcome(
+			['width'],
+			{ left: shown('width - edge - (rows - 1) * rowsApart', 'fraction') },
+			{
+				off: when('left <= 0 in', 'A lap {width} wide has no metal outside its last row.'),
+				narrow: when(
+					`left < edge - ${line}`,
+					'In a lap {width} wide the last row stands {left} from the far edge, nearer than {edge}.'
+				),
+				right: when(
+					`left <= edge + ${line}`,
+					'In a lap {width} wide the last row has its edge distance, as the first does.'
+				),
+				wide: otherwise(
+					'In a lap {width} wide the last row stands {left} from the far edge; {edge} is enough.'
+				)
+			}
+		),
+		outcome(
+			['rowsApart'],
+			{ more: shown('width - right.width') },
+			{
+				together: when('entered <= 0 in', 'Rows {entered} apart are not two rows.'),
+				right: when(
+					`abs(entered - right.rowsApart) <= ${line}`,
+					'With rows {entered} apart the lap comes out {width} wide.'
+				),
+				underClosest: when(
+					'entered < closest',
+					'Rows {entered} apart stand closer than 2.5 D, which is {closest}.'
+				),
+				underByPitch: when(
+					'entered < byPitch',
+					'Rows {entered} apart stand closer than 75 percent of the pitch, which is {byPitch}.'
+				),
+				wide: otherwise(
+					'With rows {entered} apart the lap comes out {width} wide, {more} more than it needs.'
+				)
+			}
+		)
+	]
 });

@@ -1,6 +1,8 @@
 import { length } from '../solver/given.ts';
-import { atLeast, method, slip, step } from '../solver/write.ts';
+import { atLeast, method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
 import { layoutLine, steppedOff, wholeNumber } from '../trade/tolerances.ts';
+
+const line = `(${layoutLine.amount} in)`;
 
 export const rivetRow = method({
 	id: 'rivet-row',
@@ -95,6 +97,87 @@ export const rivetRow = method({
 			'0 in',
 			'The end margins take up the whole piece: make the margin smaller or the piece longer.',
 			{ what: 'Run between the end holes', rule: 'row.ends' }
+		)
+	],
+	outcomes: [
+		outcome(
+			['spaces', 'count'],
+			{
+				// One rivet has no space to divide by; it is told as no row.
+				even: shown('run / max(count - 1, 1)'),
+				holes: shown('stepOff(endMargin, even, count)')
+			},
+			{
+				noRow: when(
+					'count < 2 or count != downTo(count, 1)',
+					'A row takes two rivets or more, in whole numbers.'
+				),
+				wide: when(
+					'even > greatestPitch',
+					'{count} rivets stand {even} apart, wider than the greatest pitch, {greatestPitch}.'
+				),
+				more: when(
+					'count > right.count',
+					'{count} rivets stand {even} apart; {right.count} are enough.'
+				),
+				right: otherwise(
+					'{count} rivets stand {even} apart: the fewest that keep within the greatest pitch.'
+				)
+			}
+		),
+		outcome(
+			['pitch'],
+			{ left: shown('length - largest(positions)') },
+			{
+				noStep: when('pitch <= 0 in', 'A pitch of {pitch} does not lead along the row.'),
+				right: when(
+					`abs(pitch - right.pitch) <= (${steppedOff.amount} in)`,
+					'Stepped off at {pitch}, the last hole stands {left} from the far end.'
+				),
+				off: when('left <= 0 in', 'Stepped off at {pitch}, the last hole is off the piece.'),
+				wide: when(
+					'pitch > greatestPitch',
+					'{pitch} is wider than the greatest pitch, and the last hole stands {left} from the far end, not {endMargin}.'
+				),
+				missed: otherwise(
+					'Stepped off at {pitch}, the last hole stands {left} from the far end, not {endMargin}.'
+				)
+			}
+		),
+		outcome(
+			['positions'],
+			{
+				holes: shown('howMany(positions)', 'count'),
+				first: shown('smallest(positions)'),
+				left: shown('length - largest(positions)'),
+				widest: shown('largest(spacesBetween(positions))')
+			},
+			{
+				more: when('holes > right.count', '{holes} holes are too many: {right.count} are enough.'),
+				fewer: when(
+					'holes < right.count',
+					'{holes} holes are too few: the row takes {right.count}.'
+				),
+				right: when(
+					`largest(abs(positions - right.positions)) <= ${line}`,
+					'The first hole stands {first} from the reference edge, the last one {left} from the far end.'
+				),
+				off: when(
+					'first <= 0 in or left <= 0 in',
+					'A hole centre lies on an end of the piece, or off it.'
+				),
+				wide: when(
+					`widest > greatestPitch + ${line}`,
+					'A space of {widest} is wider than the greatest pitch, {greatestPitch}.'
+				),
+				margins: when(
+					`abs(first - endMargin) > ${line} or abs(left - endMargin) > ${line}`,
+					'The first hole stands {first} from the reference edge, the last one {left} from the far end; {endMargin} is wanted at both.'
+				),
+				uneven: otherwise(
+					'The spaces are uneven: the widest is {widest}, and {right.pitch} is wanted.'
+				)
+			}
 		)
 	]
 });

@@ -1,6 +1,7 @@
+import type { Drawing } from '../../figures/drawing.ts';
 import { lapFromAbove, lapToScale } from '../../figures/parts/lap.ts';
 import { lapWidth } from '../../methods/lap-width.ts';
-import { type EffectInput, family, type Outcome, type Say } from '../family.ts';
+import { family, type Say, type SeenBy } from '../family.ts';
 import type { Random } from '../random.ts';
 import type { Level } from '../level.ts';
 
@@ -38,12 +39,7 @@ export const tasks = family({
 	},
 	figure: ({ rows, D, pitch }, say) =>
 		lapFromAbove(rows, { D: say('D', D), pitch: say('pitch', pitch) }),
-	effect: (input, say) => {
-		const { key, entered, right } = input;
-		const draw = key === 'width' ? cutTo : key === 'rowsApart' ? rowsSet : null;
-		if (!draw || typeof entered !== 'number') return null;
-		return { entered: draw(input, entered, say), right: draw(input, Number(right[key]), say) };
-	}
+	metal: laidOut
 });
 
 /** Pitch in rivet diameters, from the least of Fig. 4-80 for the head and the rows. */
@@ -52,55 +48,30 @@ function pitchFor(random: Random, head: string, rows: number): number {
 	return least + random.pick([0, 0.5, 1, 1.5, 2, 3]);
 }
 
-type Input = EffectInput<typeof lapWidth>;
+/** Which rows are wrong, by outcome. */
+const wrongRows: Readonly<Record<string, 'last' | 'all'>> = {
+	off: 'last',
+	narrow: 'last',
+	together: 'all',
+	underClosest: 'all',
+	underByPitch: 'all'
+};
 
-/** Lap cut to `width`, its rows laid out from the left edge as they should be. */
-function cutTo({ given, right }: Input, width: number, say: Say): Outcome {
-	const [edge, apart] = [Number(right.edge), Number(right.rowsApart)];
-	const left = width - edge - (given.rows - 1) * apart;
-	const off = left < edge - 1 / 64 ? 'last' : 'none';
-	const named = say('width', width);
+/** The rows laid out from the left edge, in a lap as wide as it comes out by the answer. */
+function laidOut(seen: SeenBy<typeof lapWidth>, say: Say): Drawing {
+	const [width, apart] = [seen.at('width'), seen.at('rowsApart')];
 	return {
-		drawing: lapToScale(
-			{ ...given, width, edge, apart, off, wanted: Number(right.width) },
-			{ width: named, apart: say('rowsApart', apart) }
-		),
-		says: `${named}: ${leftOver(left, edge, say)}`
-	};
-}
-
-function leftOver(left: number, edge: number, say: Say): string {
-	if (left <= 0) return 'the last row would lie off the lap.';
-	const where = `the last row stands ${say('edge', left)} from the far edge`;
-	if (left < edge - 1 / 64) return `${where}, nearer than ${say('edge', edge)}.`;
-	return left > edge + 1 / 64 ? `${where}, more than it needs.` : `${where}, as the first does.`;
-}
-
-/** Rows `apart` from each other, with an edge distance on both sides. */
-function rowsSet({ given, right }: Input, apart: number, say: Say): Outcome {
-	const [edge, wanted] = [Number(right.edge), Number(right.rowsApart)];
-	const drawn = Math.max(0, Math.min(apart, 20 * given.D));
-	const width = 2 * edge + (given.rows - 1) * drawn;
-	const close = apart < wanted - 1 / 64;
-	const times = Number((apart / given.D).toFixed(2));
-	const [named, wide] = [say('rowsApart', apart), say('width', width)];
-	const verdict = close
-		? apart < 2.5 * given.D - 1e-4
-			? 'closer than 2.5 D'
-			: 'closer than 75 percent of the pitch'
-		: `the lap comes out ${wide} wide`;
-	return {
-		drawing: lapToScale(
+		title: seen.says,
+		shapes: lapToScale(
 			{
-				...given,
+				...seen.given,
 				width,
-				edge,
-				apart: drawn,
-				off: close ? 'all' : 'none',
-				wanted: Number(right.width)
+				edge: seen.at('edge'),
+				apart,
+				off: wrongRows[seen.case] ?? 'none',
+				wanted: seen.rightAt('width')
 			},
-			{ width: wide, apart: named }
-		),
-		says: `Rows ${named} apart are ${times} D apart: ${verdict}.`
+			{ width: say('width', width), apart: say('rowsApart', apart) }
+		)
 	};
 }

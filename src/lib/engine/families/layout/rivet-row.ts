@@ -1,7 +1,7 @@
+import type { Drawing } from '../../figures/drawing.ts';
 import { brokenRow, stripWithHoles } from '../../figures/parts/hole-row.ts';
-import type { Value } from '../../quantity/kind.ts';
 import { rivetRow } from '../../methods/rivet-row.ts';
-import { type EffectInput, family, type Outcome, type Say } from '../family.ts';
+import { family, type SeenBy } from '../family.ts';
 import type { Random } from '../random.ts';
 import type { Level } from '../level.ts';
 
@@ -51,11 +51,7 @@ export const tasks = family({
 			pitch: `≤ ${say('greatestPitch', greatestPitch)}`,
 			length: say('length', length)
 		}),
-	effect: (input, say) => {
-		const { key, entered, right } = input;
-		const [wrong, good] = [laidOut(input, entered, say), laidOut(input, right[key] ?? 0, say)];
-		return wrong && good ? { entered: wrong, right: good } : null;
-	}
+	metal: laidOut
 });
 
 /** Pieces in eighths of an inch; short ones where every hole is to be written down. */
@@ -64,69 +60,27 @@ function lengthFor(random: Random, level: Level, pitch: number): number {
 	return random.int(Math.ceil(least * pitch * 8), Math.floor(most * pitch * 8)) / 8;
 }
 
-type Input = EffectInput<typeof rivetRow>;
-type Given = Input['given'];
-
 /** More holes than this are not drawn: they would run into one another. */
 const mostHoles = 60;
 
-/** The row as an answer to `input.key` would be laid out, or null where that is no row. */
-function laidOut({ given, right, key }: Input, value: Value, say: Say): Outcome | null {
-	const count = Number(right.count);
-	if (key === 'positions')
-		return typeof value === 'object' ? byHoles(given, value, count, say) : null;
-	if (typeof value !== 'number') return null;
-	if (key === 'pitch') return byHoles(given, stepOff(given.endMargin, value, count), count, say);
-	return key === 'count' || key === 'spaces'
-		? byCount(given, key === 'spaces' ? value + 1 : value, count, say)
-		: null;
-}
+/** Outcomes where the row holds, right or not. */
+const sound = ['right', 'more'];
 
-function stepOff(first: number, pitch: number, count: number): number[] {
-	return Array.from({ length: count }, (_, i) => first + i * pitch);
-}
+/** Where an answer puts the holes. */
+const holesAt: Readonly<Record<string, string>> = {
+	spaces: 'holes',
+	count: 'holes',
+	pitch: 'positions',
+	positions: 'positions'
+};
 
-/** That many rivets spread evenly between the end margins. */
-function byCount(given: Given, rivets: number, wanted: number, say: Say): Outcome | null {
-	if (!Number.isInteger(rivets) || rivets < 2 || rivets > mostHoles) return null;
-	const { length, endMargin, greatestPitch } = given;
-	const pitch = (length - 2 * endMargin) / (rivets - 1);
-	const wide = pitch > greatestPitch + 1e-6;
-	const verdict = wide
-		? 'wider than the greatest pitch.'
-		: rivets > wanted
-			? 'more holes than the row needs.'
-			: 'the fewest that keep within the greatest pitch.';
+/** The row as the answer lays it out, or null where it has too many holes to draw. */
+function laidOut(seen: SeenBy<typeof rivetRow>): Drawing | null {
+	const { length, endMargin } = seen.given;
+	const holes = seen.case === 'noRow' ? [] : seen.list(holesAt[seen.key] ?? '');
+	if (holes.length > mostHoles) return null;
 	return {
-		drawing: stripWithHoles({
-			length,
-			endMargin,
-			holes: stepOff(endMargin, pitch, rivets),
-			off: wide
-		}),
-		says: `${rivets} rivets stand ${say('pitch', pitch)} apart: ${verdict}`
-	};
-}
-
-function byHoles(given: Given, holes: readonly number[], wanted: number, say: Say): Outcome | null {
-	const [first, last] = [holes[0], holes.at(-1)];
-	if (first === undefined || last === undefined || holes.length > mostHoles) return null;
-	const { length, endMargin, greatestPitch } = given;
-	const left = length - last;
-	const widest = Math.max(...holes.slice(1).map((at, i) => at - (holes[i] ?? 0)));
-	const wide = widest > greatestPitch + 1 / 64;
-	const off = [first, left].some((margin) => Math.abs(margin - endMargin) > 1 / 64);
-	const end =
-		left < 0
-			? 'the last one runs off the piece'
-			: `the last one ${say('run', left)} from the far end`;
-	const also = wide
-		? `; spaces of ${say('run', widest)} are wider than the greatest pitch`
-		: holes.length > wanted
-			? '; there are more holes than the row needs'
-			: '';
-	return {
-		drawing: stripWithHoles({ length, endMargin, holes, off: off || wide }),
-		says: `First hole ${say('run', first)} from the reference edge, ${end}${also}.`
+		title: seen.says,
+		shapes: stripWithHoles({ length, endMargin, holes, off: !sound.includes(seen.case) })
 	};
 }

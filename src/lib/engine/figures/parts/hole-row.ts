@@ -33,7 +33,7 @@ interface Strip {
 }
 
 /** A piece to scale with its holes, and thin lines where the end margins are. */
-export function stripWithHoles({ length, endMargin, holes, off }: Strip): Drawing {
+export function stripWithHoles({ length, endMargin, holes, off }: Strip): Shape[] {
 	const [width, bottom] = [380, 40];
 	const scale = width / length;
 	const gaps = holes.slice(1).map((at, i) => Math.abs(at - (holes[i] ?? 0)));
@@ -43,14 +43,9 @@ export function stripWithHoles({ length, endMargin, holes, off }: Strip): Drawin
 		segment(at * scale, -10, at * scale, bottom + 10, 'thin')
 	);
 	const line = off ? 'slip' : 'edge';
-	return {
-		title: `A strip with ${holes.length} holes; thin lines show where the end margins are.`,
-		shapes: [
-			...plate({ left: 0, top: 0, right: width, bottom }),
-			...marks,
-			...holes.flatMap((at): Shape[] =>
-				roundFeature(drawnAt(at), bottom / 2, radius, 'paper', line)
-			)
-		]
-	};
+	return [
+		...plate({ left: 0, top: 0, right: width, bottom }),
+		...marks,
+		...holes.flatMap((at): Shape[] => roundFeature(drawnAt(at), bottom / 2, radius, 'paper', line))
+	];
 }

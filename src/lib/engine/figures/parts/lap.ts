@@ -56,30 +56,30 @@ export interface Lap {
 
 const widest = 360;
 
-/** A lap cut to its width, the first row an edge distance from its left edge, to scale. */
-export function lapToScale(lap: Lap, labels: { width: string; apart: string }): Drawing {
+/**
+ * A lap cut to its width, the first row an edge distance from its left edge, to scale; a width
+ * that has no room on the sheet is broken off.
+ */
+export function lapToScale(lap: Lap, labels: { width: string; apart: string }): Shape[] {
 	const { D, rows, pitch, width, edge, apart, off, wanted } = lap;
 	const scale = 170 / wanted;
 	const bottom = Math.min(Math.max(pitch * scale, 40) * 1.6, 150);
 	const drawn = Math.max(4, Math.min(width * scale, widest));
-	const across = Array.from({ length: rows }, (_, row) =>
-		Math.min((edge + row * apart) * scale, widest)
-	);
-	const [one = 0, two = one] = across;
-	return {
-		title: `A lap with ${rows} rows of rivets, to scale.`,
-		shapes: [
-			...plate({ left: 0, top: 0, right: drawn, bottom }),
-			...across.flatMap((x, row) =>
-				staggered(x, row, {
-					bottom,
-					step: Math.max(pitch * scale, 12),
-					radius: (D * scale) / 2,
-					off: off === 'all' || (off === 'last' && row === rows - 1)
-				})
-			),
-			...dimensionAcross(0, drawn, bottom + 24, bottom, labels.width),
-			...(two > one ? dimensionAcross(one, two, -16, 0, labels.apart) : [])
-		]
-	};
+	const placed = Array.from({ length: rows }, (_, row) => {
+		return Math.max(0, Math.min((edge + row * apart) * scale, widest));
+	});
+	const [one = 0, two = one] = placed;
+	return [
+		...plate({ left: 0, top: 0, right: drawn, bottom }, 'metal-a', drawn < widest ? [] : ['right']),
+		...placed.flatMap((x, row) =>
+			staggered(x, row, {
+				bottom,
+				step: Math.max(pitch * scale, 12),
+				radius: (D * scale) / 2,
+				off: off === 'all' || (off === 'last' && row === rows - 1)
+			})
+		),
+		...dimensionAcross(0, drawn, bottom + 24, bottom, labels.width),
+		...(two > one ? dimensionAcross(one, two, -16, 0, labels.apart) : [])
+	];
 }
