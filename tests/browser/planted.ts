@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { basename, join } from 'node:path';
+import { join, parse } from 'node:path';
 import type { Page } from 'playwright-core';
 import { parseAst } from 'vite';
 import { site } from '../../src/scripts/build.js';
@@ -14,7 +14,7 @@ function fileOf(module: string): string {
 	// One that is also imported at once stands there by its name only.
 	const entry =
 		manifest[module] ??
-		Object.values(manifest).find((one) => !one.src && one.name === basename(module, '.ts'));
+		Object.values(manifest).find((one) => !one.src && one.name === parse(module).name);
 	if (!entry) throw new Error(`the built site has no file of its own for ${module}`);
 	return entry.file;
 }
@@ -22,11 +22,20 @@ function fileOf(module: string): string {
 /** Has everything that a module exports throw, as a fault in it would. */
 export async function plantThrow(page: Page, module: string): Promise<void> {
 	const file = fileOf(module);
-	const body = [...exportsOf(readFileSync(join(site, file), 'utf8'))]
-		.map(
-			(name, i) => `function f${i}() { throw new Error('planted'); } export { f${i} as ${name} };`
-		)
-		.join('\n');
+	const names = exportsOf(readFileSync(join(site, file), 'utf8')).map((name) => `f as ${name}`);
+	const body = `${thrower} export { ${names.join(', ')} };`;
+	await page.route(`**/${file}`, (route) =>
+		route.fulfill({ contentType: 'text/javascript', body })
+	);
+}
+
+/** Has the drawing of a family throw, and nothing else of it. */
+export async function plantInFigure(page: Page, module: string): Promise<void> {
+	const file = fileOf(module);
+	const planted = "figure: () => { throw new Error('planted'); }, ";
+	const parts = readFileSync(join(site, file), 'utf8').split(/\bfigure(?=[:(])/);
+	if (parts.length !== 2) throw new Error(`${module} has not one figure`);
+	const body = parts.join(`${planted}figureBefore`);
 	await page.route(`**/${file}`, (route) =>
 		route.fulfill({ contentType: 'text/javascript', body })
 	);
@@ -37,11 +46,16 @@ export async function takeAway(page: Page, module: string): Promise<void> {
 	await page.route(`**/${fileOf(module)}`, (route) => route.fulfill({ status: 404 }));
 }
 
-function* exportsOf(code: string): Generator<string> {
-	for (const node of parseAst(code).body) {
-		if (node.type !== 'ExportNamedDeclaration') continue;
-		for (const { exported } of node.specifiers) {
-			if (exported.type === 'Identifier') yield exported.name;
-		}
-	}
+/** A function that throws, and so does whatever is taken from it: a module may be an export too. */
+const thrower = `const f = new Proxy(
+	() => { throw new Error('planted'); },
+	{ get: (_, key) => (key === 'then' ? undefined : f) }
+);`;
+
+function exportsOf(code: string): string[] {
+	return parseAst(code).body.flatMap((node) =>
+		node.type === 'ExportNamedDeclaration'
+			? node.specifiers.flatMap(({ exported }) => ('name' in exported ? [exported.name] : []))
+			: []
+	);
 }

@@ -3,7 +3,7 @@ import { describe, expect } from 'vitest';
 import { writeQuestion } from '../../src/lib/app/ask/ask-link.ts';
 import { looks, overTheEdge, violations } from './axe.ts';
 import { answerByKeyboard, openTask, wrongAnswers } from './keyboard.ts';
-import { plantThrow, takeAway } from './planted.ts';
+import { plantInFigure, plantThrow, takeAway } from './planted.ts';
 import { test } from './site-test.ts';
 
 const mark = 'src/lib/engine/marking/mark.ts';
@@ -44,6 +44,42 @@ describe.each(looks)('a fault in marking, $colorScheme, $viewport.width px', (lo
 		expect(await fields.evaluateAll(valuesOf)).toEqual(typed);
 		expect(faults.splice(0)).toEqual(['threw: planted']);
 	});
+});
+
+test.for(['src/lib/ui/sheet/Verdict.svelte', 'src/lib/ui/sheet/Working.svelte'])(
+	'a fault in %s leaves the rest of the sheet',
+	async (part, { openPage, faults }) => {
+		const page = await openPage();
+		await plantThrow(page, part);
+		await page.goto(`/practice/?task=${task}`);
+		await openTask(page);
+		const field = page.locator('[data-answer]');
+		await field.fill('3/16');
+		await field.press('Enter');
+		await page.getByText('Saved on this device.').waitFor();
+		await page.getByRole('button', { name: 'Show the working' }).click();
+		await told(page).getByText(`Something went wrong in task ${task}: `).waitFor();
+		expect(await field.inputValue()).toBe('3/16');
+		await page.reload();
+		await expect.poll(() => field.inputValue()).toBe('3/16');
+		for (const fault of faults.splice(0)) expect(fault).toContain('planted');
+	}
+);
+
+test('a sheet that cannot be shown says so, and the run goes on', async ({ openPage, faults }) => {
+	const page = await openPage();
+	await plantInFigure(page, rivetLength);
+	await page.goto('/practice/?task=SC3-0004-1M');
+	await openTask(page);
+	await page.getByLabel('Task number').fill(task);
+	await page.getByLabel('Task number').press('Enter');
+	await page.getByRole('heading', { name: 'This task cannot be opened' }).waitFor();
+	await told(page).getByText(`Something went wrong in task ${task}: `).waitFor();
+	await page.getByRole('button', { name: 'Task 1: ' }).click();
+	await page.waitForURL('**/?task=SC3-0004-1M');
+	await page.locator('[data-answer], [data-answer-choice]').first().waitFor();
+	expect(await told(page).textContent()).toBe('');
+	for (const fault of faults.splice(0)) expect(fault).toContain('planted');
 });
 
 test('a task that cannot be drawn is told with its number, and the run goes on', async ({

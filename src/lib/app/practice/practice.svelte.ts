@@ -126,7 +126,6 @@ export class Practice {
 	async checked(check: Check): Promise<void> {
 		const { work, task } = this;
 		if (!work || !task) return;
-		unexpected.clear();
 		// It is there: the check has waited for it.
 		const { evidenceOf } = await markPart();
 		const charged = task.charged ?? [];

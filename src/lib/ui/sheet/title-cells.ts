@@ -1,0 +1,20 @@
+import type { LengthUnit } from '$lib/engine/quantity/kind.ts';
+import type { Task } from '$lib/engine/tasks/task.ts';
+
+/** Name and value of the cells of a title block. */
+export type Cells = readonly (readonly [name: string, value: string])[];
+
+export function unitsCell(units: LengthUnit): Cells[number] {
+	return ['UNITS', units === 'in' ? 'INCH' : 'MM'];
+}
+
+/** The title block of a sheet with one task on it. */
+export function taskCells({ number, id }: Task, units: LengthUnit, drawnFor: string): Cells {
+	return [
+		['TASK', number],
+		['REV', String(id.rev)],
+		unitsCell(units),
+		['LEVEL', `${id.level} of 3`],
+		['DRAWN FOR', drawnFor]
+	];
+}
