@@ -1,7 +1,7 @@
 import { all, create, type FactoryFunctionMap, type MathJsInstance, type Unit } from 'mathjs';
 import type { Draw, Family } from '../../../src/lib/engine/families/family.ts';
 import { drawTask } from '../../../src/lib/engine/tasks/task.ts';
-import type { Kind, Value } from '../../../src/lib/engine/quantity/kind.ts';
+import type { Value } from '../../../src/lib/engine/quantity/kind.ts';
 import { functions } from '../../../src/lib/engine/trade/functions.ts';
 
 const math = create(all as FactoryFunctionMap) as MathJsInstance;
@@ -10,7 +10,7 @@ const rounds = 7;
 const tasksEach = 100;
 const warmUp = 3000;
 
-const unitOf: Readonly<Partial<Record<Kind, string>>> = {
+const unitOf: Readonly<Partial<Record<string, string>>> = {
 	length: 'in',
 	angle: 'deg',
 	weight: 'lb',
@@ -76,7 +76,7 @@ function workAsText({ method }: Family, drawn: Draw): void {
 	}
 }
 
-function withUnit(value: Value, kind: Kind): unknown {
+function withUnit(value: Value, kind: string): unknown {
 	if (typeof value === 'string') return value;
 	const unit = unitOf[kind];
 	if (typeof value === 'number') return unit === undefined ? value : math.unit(value, unit);
@@ -122,11 +122,11 @@ function numberOf(unit: Unit): number {
 
 function restored(value: Value, gives: string, like: unknown): unknown {
 	const kind = gives.replace('[]', '');
-	if (kind in unitOf) return withUnit(value, kind as Kind);
+	if (kind in unitOf) return withUnit(value, kind);
 	if (kind.length > 1 || typeof value === 'string') return value;
 	const sample = math.isMatrix(like) ? (like.valueOf() as unknown[])[0] : like;
 	const base = math.isUnit(sample)
 		? Object.entries(unitOf).find(([, name]) => sample.equalBase(math.unit(1, name)))
 		: undefined;
-	return withUnit(value, (base?.[0] as Kind | undefined) ?? 'number');
+	return withUnit(value, base?.[0] ?? 'number');
 }

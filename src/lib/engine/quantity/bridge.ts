@@ -3,7 +3,7 @@
  * kind that each stands for.
  */
 
-import type { Kind as KindName, LengthUnit, Style, Value } from './kind.ts';
+import type { LengthUnit, Style, Value } from './kind.ts';
 // Makes the dimensions known.
 import './kinds/all.ts';
 import { angle } from './kinds/angle.ts';
@@ -39,7 +39,7 @@ const numberStyles: Readonly<Record<Exclude<Style, 'words'>, NumberKind>> = {
 
 /** What a method says of a given or a step. */
 interface Described {
-	readonly kind: KindName;
+	readonly kind: string;
 	readonly style: Style;
 	readonly list: boolean;
 	readonly oneOf: readonly string[];

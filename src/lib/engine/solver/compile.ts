@@ -1,3 +1,4 @@
+import type { AnyKind } from '../quantity/kinds/kind.ts';
 import type { Given } from './given.ts';
 import {
 	alike,
@@ -33,7 +34,7 @@ export function compileMethod(method: Method, functions: Functions): string {
 		before.set(key, { ...names });
 		const where = `${method.id}.${key}`;
 		const term = compileFormula(step.formula, names, functions, where);
-		const { text, named } = result(term, names, where);
+		const { text, named } = result(term, names, where, step.kind);
 		if (step.from.unit === method.id) steps.push(`${JSON.stringify(key)}: ${text}`);
 		names[key] = named;
 	}
@@ -58,7 +59,7 @@ export function compilePiece(piece: Piece, functions: Functions): string {
 	const where = `piece ${piece.piece}`;
 	const needs = namesOf(piece.needs);
 	const term = compileFormula(piece.step.formula, needs, functions, where);
-	const { text, named } = result(term, needs, where);
+	const { text, named } = result(term, needs, where, piece.step.kind);
 	const known = { ...needs, ...namesOf(piece.may) };
 	const slips = Object.entries(piece.step.slips).map(([id, slip]) => {
 		const at = `${where}, slip ${id}`;
@@ -74,9 +75,15 @@ function namesOf(given: Readonly<Record<string, Given>>): Record<string, Named> 
 }
 
 /** A term with the kind of what it gives. */
-function result(term: Term, names: Names, where: string): { text: string; named: Named } {
+function result(
+	term: Term,
+	names: Names,
+	where: string,
+	kind: AnyKind | null = null
+): { text: string; named: Named } {
 	const list = term.each !== null;
-	const text = `{${source(term, names)}, kind: '${kindOf(term.sample, where)}', list: ${list}}`;
+	const name = kindOf(term.sample, where, kind?.dimension);
+	const text = `{${source(term, names)}, kind: '${name}', list: ${list}}`;
 	return { text, named: { sample: term.sample, list } };
 }
 

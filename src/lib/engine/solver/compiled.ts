@@ -1,4 +1,4 @@
-import type { Kind, Value } from '../quantity/kind.ts';
+import type { Value } from '../quantity/kind.ts';
 import type { Method, Origin } from './method.ts';
 import type { Part, Slot } from './trade-function.ts';
 
@@ -21,11 +21,13 @@ export interface CompiledSlip extends Formula {
 }
 
 export interface CompiledStep extends CompiledSlip {
-	readonly kind: Kind;
+	/** Name of the dimension. */
+	readonly kind: string;
 }
 
 export interface CompiledLimit {
-	readonly kind: Kind;
+	/** Name of the dimension. */
+	readonly kind: string;
 	readonly value: Formula;
 	readonly bound: Formula;
 }
@@ -54,7 +56,8 @@ export interface Work {
 }
 
 export interface StepWork extends Work {
-	readonly kind: Kind;
+	/** Name of the dimension. */
+	readonly kind: string;
 	readonly list: boolean;
 }
 

@@ -1,6 +1,7 @@
 import type { Value } from '../quantity/kind.ts';
 import { compiledOf, type Values } from './compiled.ts';
 import { brokenLimit } from './limits.ts';
+import { kindAt } from './kind-at.ts';
 import type { Method } from './method.ts';
 import { TradeError } from './trade-function.ts';
 
@@ -75,7 +76,9 @@ export function withSlip(method: Method, right: Values, slipId: string): Values 
 }
 
 function sound(value: Value, method: Method, key: string, before: Values): Value {
-	if (typeof value === 'number' ? Number.isFinite(value) : isSound(value)) return value;
+	// Numbers first: drawing a task works many.
+	const plain = typeof value === 'number' && Number.isFinite(value);
+	if (plain || kindAt(method, key).isSound(value)) return value;
 	const label = method.steps[key]?.label.toLowerCase() ?? key;
 	// The steps from here on have no value yet; limits that rest on them cannot tell why.
 	const steps = Object.keys(method.steps);
@@ -83,8 +86,4 @@ function sound(value: Value, method: Method, key: string, before: Values): Value
 	throw new TradeError(
 		brokenLimit(method, before, known) ?? `These numbers give no answer for “${label}”: check them.`
 	);
-}
-
-function isSound(value: string | readonly number[]): boolean {
-	return typeof value === 'string' || value.every(Number.isFinite);
 }

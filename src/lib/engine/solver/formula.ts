@@ -14,7 +14,9 @@ import {
 	unaryMinusDependencies,
 	unitDependencies
 } from 'mathjs';
-import type { Kind } from '../quantity/kind.ts';
+import type { Exact } from '../quantity/exact.ts';
+import { dimensions } from '../quantity/kinds/all.ts';
+import { type Dimension, unitSpelt } from '../quantity/units.ts';
 import { branch, type Case, comparison, condition, isComparison, joined } from './branches.ts';
 import type { Part, TradeFunction } from './trade-function.ts';
 
@@ -64,38 +66,43 @@ export interface Named {
 export type Names = Readonly<Record<string, Named>>;
 export type Functions = Readonly<Record<string, TradeFunction>>;
 
-const kindUnits: Readonly<Record<Exclude<Kind, 'number' | 'text'>, string>> = {
-	length: 'in',
-	angle: 'deg',
-	weight: 'lb',
-	density: 'lb/in^3'
-};
+/** Units a formula may name, as multiples of the base unit of their dimension. */
+const literalUnits: Readonly<Record<string, string>> = Object.fromEntries(
+	dimensions.flatMap((dimension) =>
+		dimension.literals.map((name) => [name, factorOf(unitSpelt(name, dimension)?.size, name)])
+	)
+);
 
-/** Units a formula may name, as multiples of the base unit of their kind. */
-const literalUnits: Readonly<Record<string, string>> = {
-	in: '1',
-	mm: '(5/127)',
-	deg: '1',
-	lb: '1'
-};
-
-export function sampleOf(kind: string): Sample {
-	if (kind === 'number') return 1;
-	if (kind === 'text') return 'words';
-	const unit = kindUnits[kind as keyof typeof kindUnits];
-	if (!unit) throw new Error(`unknown kind: ${kind}`);
-	return math.unit(1, unit);
+/** Source of a number; a fraction as a division, so that nothing is rounded here. */
+function factorOf(size: Exact | undefined, name: string): string {
+	if (!size) throw new Error(`no dimension has the unit ${name}`);
+	return size.d === 1n ? String(size.n) : `(${size.n}/${size.d})`;
 }
 
-/** Kind of a step's result; `where` names the step if it is none that a step may end in. */
-export function kindOf(sample: Sample, where: string): Kind {
-	if (typeof sample === 'number') return 'number';
-	if (typeof sample === 'string') return 'text';
+/** What a value of a dimension is like; `more` are dimensions besides those that kinds/all.ts lists. */
+export function sampleOf(name: string, ...more: readonly Dimension[]): Sample {
+	const found = [...more, ...dimensions].find((one) => one.name === name);
+	if (!found) throw new Error(`unknown kind: ${name}`);
+	const { formula } = found;
+	if (formula === null) return 'words';
+	return formula === '' ? 1 : math.unit(1, formula);
+}
+
+/**
+ * Name of the dimension of a step's result; `where` names the step if it is none that a step may
+ * end in. Of dimensions that formulas do not tell apart, `wanted` comes first.
+ */
+export function kindOf(sample: Sample, where: string, wanted?: Dimension): string {
 	if (typeof sample === 'boolean') throw new Error(`${where}: a step may not end in a condition`);
-	for (const [kind, unit] of Object.entries(kindUnits)) {
-		if (sample.equalBase(math.unit(1, unit))) return kind as Kind;
-	}
-	throw new Error(`${where}: a step may not end in ${sample.formatUnits()}`);
+	const all = wanted ? [wanted] : dimensions;
+	const found = all.find(({ name }) => alike(sample, sampleOf(name, ...all)));
+	if (found) return found.name;
+	const gives = typeof sample === 'object' ? sample.formatUnits() : typeof sample;
+	throw new Error(
+		wanted
+			? `${where}: ${wanted.noun} is wanted, and the formula gives ${gives}`
+			: `${where}: a step may not end in ${gives}`
+	);
 }
 
 /** Whether two samples measure the same thing. */

@@ -1,7 +1,7 @@
 import type { Kind, Style } from '../quantity/kind.ts';
 
-/** A value a method starts from. Numbers are in the base unit of their kind. */
-export interface Given<K extends Kind = Kind, L extends boolean = boolean> {
+/** A value a method starts from. Numbers are in the base unit of their kind, a dimension's name. */
+export interface Given<K extends string = string, L extends boolean = boolean> {
 	readonly kind: K;
 	readonly list: L;
 	readonly label: string;
@@ -30,8 +30,8 @@ const styleOf: Readonly<Record<Kind, Style>> = {
 };
 
 /** The style a value of this kind is written in when nothing else is said. */
-export function plainStyle(kind: Kind): Style {
-	return styleOf[kind];
+export function plainStyle(kind: string): Style {
+	return styleOf[kind as Kind] ?? 'factor';
 }
 
 function given<K extends Kind, L extends boolean>(

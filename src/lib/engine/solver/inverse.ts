@@ -128,6 +128,7 @@ function wantedStep({ id, given }: Method, want: string, inverse: Rooted): Step 
 		formula: `the ${want} at which ${from} comes out`,
 		label,
 		symbol: given[want]?.symbol ?? null,
+		kind: null,
 		style: given[want]?.style ?? null,
 		rule,
 		tolerance,

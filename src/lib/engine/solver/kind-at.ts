@@ -1,8 +1,8 @@
 import { kindOf } from '../quantity/bridge.ts';
 import type { Kind } from '../quantity/kinds/kind.ts';
 import { compiledOf } from './compiled.ts';
+import { plainStyle } from './given.ts';
 import type { Method } from './method.ts';
-import { styleAt } from './show.ts';
 
 const kinds = new WeakMap<Method, Map<string, Kind>>();
 
@@ -26,5 +26,12 @@ function newKind(method: Method, key: string): Kind {
 	const step = method.steps[key];
 	const compiled = compiledOf(method).steps[key];
 	if (!step || !compiled) throw new Error(`unknown step: ${method.id}.${key}`);
-	return kindOf({ ...step, ...compiled, style: styleAt(method, key), asked: true });
+	// The build has checked that the step gives values of its kind.
+	if (step.kind) return step.kind as Kind;
+	return kindOf({
+		...step,
+		...compiled,
+		style: step.style ?? plainStyle(compiled.kind),
+		asked: true
+	});
 }

@@ -1,11 +1,12 @@
-import type { Kind, Value } from '../quantity/kind.ts';
+import type { Value } from '../quantity/kind.ts';
 import { type Formula, inNames, unitOf, type Values } from './compiled.ts';
 import type { Limit, Method } from './method.ts';
 
 /** How one value stands to its limit; of a list, one member. */
 export interface Kept {
 	readonly limit: Limit;
-	readonly kind: Kind;
+	/** Name of the dimension. */
+	readonly kind: string;
 	/** Place in the list, where the value is one of a list. */
 	readonly place: number | null;
 	readonly value: number;

@@ -1,4 +1,5 @@
-import type { Kind, Style, Value } from '../quantity/kind.ts';
+import type { Style, Value } from '../quantity/kind.ts';
+import type { AnyKind } from '../quantity/kinds/kind.ts';
 import type { Given } from './given.ts';
 
 /** How far an answer may be off and still be accepted, and the reason from the job. */
@@ -12,7 +13,9 @@ export interface Tolerance {
 export interface StepNotes {
 	readonly label: string;
 	readonly symbol: string | null;
-	/** How the shop writes the result; chosen by the kind of the result when left out. */
+	/** What the result is, where the dimension of the formula alone does not say it. */
+	readonly kind: AnyKind | null;
+	/** BRIDGE, to go once methods name their kinds. How the shop writes the result; chosen by the kind of the result when left out. */
 	readonly style: Style | null;
 	/** Id of the rule the step rests on, in `trade/rules.ts`; none for plain arithmetic. */
 	readonly rule: string | null;
@@ -126,7 +129,7 @@ export interface Method<
 }
 
 /** The type of a given's value; of a method whose givens are not known, any value. */
-export type ValueOf<X extends Given> = Kind extends X['kind']
+export type ValueOf<X extends Given> = string extends X['kind']
 	? Value
 	: X['kind'] extends 'text'
 		? string

@@ -1,7 +1,7 @@
-import { asFraction, format, formatNumber, nearest64 } from '../quantity/format.ts';
-import type { LengthUnit, Style, Value } from '../quantity/kind.ts';
+import type { AnyKind, AnyValue, Kind } from '../quantity/kinds/kind.ts';
+import type { LengthUnit, Value } from '../quantity/kind.ts';
 import { compiledOf, type Values } from './compiled.ts';
-import { plainStyle } from './given.ts';
+import { kindAt } from './kind-at.ts';
 import type { Method } from './method.ts';
 import type { Part, Slot } from './trade-function.ts';
 
@@ -15,23 +15,16 @@ export interface ShownStep {
 	readonly results: readonly string[];
 }
 
-/** How a given or a step of the method is written. */
-export function styleAt(method: Method, key: string): Style {
-	const given = method.given[key];
-	if (given) return given.style;
-	const step = method.steps[key];
-	if (!step) throw new Error(`unknown step: ${method.id}.${key}`);
-	return step.style ?? plainStyle(compiledOf(method).steps[key]?.kind ?? 'number');
-}
-
-/** The value of a given or a step as the shop writes it, with its unit. */
+/** The value of a given or a step, or of one member of its list, as the shop writes it. */
 export function textAt(
 	method: Method,
 	key: string,
 	value: Value,
 	units: LengthUnit = 'in'
 ): string {
-	return format(value, styleAt(method, key), units);
+	const kind = kindAt(method, key);
+	const isMember = kind.isList && typeof value !== 'object';
+	return (isMember ? kind.member : kind).write(value, units);
 }
 
 /** The displayed name of a given or a step: `D`, `grip`, `end margin`. */
@@ -54,16 +47,19 @@ export function showStep(
 	const formula = slipId === undefined ? step : slips[slipId];
 	if (!step || !formula) throw new Error(`unknown step: ${method.id}.${key}`);
 	const value = values[key] ?? '';
-	const members: Value[] = step.list && typeof value === 'object' ? [...value] : [value];
+	const kind = kindAt(method, key);
+	const members = kind.isList ? kind.members(value) : [value];
 	const fill = (slot: Slot, i: number) => {
 		const named = values[slot.name] ?? '';
-		return shownValue(named, styleAt(method, slot.name), units, slot, i);
+		return shownValue(named, kindAt(method, slot.name), units, slot, i);
 	};
 	const alike = !formula.show.some((part) => variesAlong(part, values));
 	const numbers = (alike ? members.slice(0, 1) : members).map((_, i) =>
 		rendered(formula.show, (slot) => fill(slot, i))
 	);
-	const results = (alike ? [value] : members).map((one) => shownResult(method, key, one, units));
+	const results = alike
+		? [shownResult(method, key, kind, value, units)]
+		: members.map((one) => shownResult(method, key, kind.member, one, units));
 	return {
 		symbols: rendered(formula.show, (slot) => shownName(method, slot)),
 		numbers,
@@ -89,27 +85,24 @@ export function identifier(name: string): string {
 	return name.length === 1 ? `<mi mathvariant="normal">${name}</mi>` : `<mtext>${name}</mtext>`;
 }
 
-function shownValue(value: Value, style: Style, units: LengthUnit, slot: Slot, i: number): string {
-	if (typeof value === 'string') return `<mtext>${value.replace(/[&<]/g, '')}</mtext>`;
-	if (typeof value === 'number') return shownNumber(value, style, units);
-	if (!slot.join) return shownNumber(value[i] ?? value[0] ?? 0, style, units);
-	return value.map((one) => shownNumber(one, style, units)).join(`<mo>${slot.join}</mo>`);
-}
-
-const fractionStyles: ReadonlySet<Style> = new Set(['fraction', 'rivet-diameter', 'rivet-length']);
-
-function shownNumber(value: number, style: Style, units: LengthUnit): string {
-	const fraction = units === 'in' && fractionStyles.has(style) ? asFraction(value) : null;
-	if (!fraction || fraction.numerator === 0) return `<mn>${formatNumber(value, style, units)}</mn>`;
-	const { whole, numerator, denominator } = fraction;
-	const part = `<mfrac><mn>${numerator}</mn><mn>${denominator}</mn></mfrac>`;
-	return whole === 0 ? part : `<mrow><mn>${whole}</mn>${part}</mrow>`;
+function shownValue(value: Value, kind: Kind, units: LengthUnit, slot: Slot, i: number): string {
+	if (!kind.isList) return kind.mathml(value, units);
+	const members = kind.members(value);
+	const one = members[i] ?? members[0];
+	if (!slot.join) return one === undefined ? '' : kind.member.mathml(one, units);
+	const shown = members.map((member) => kind.member.mathml(member, units));
+	return shown.join(`<mo>${slot.join}</mo>`);
 }
 
 /** The result; where a line is laid out to the nearest 64th, that 64th beside it. */
-function shownResult(method: Method, key: string, value: Value, units: LengthUnit): string {
-	const text = format(value, styleAt(method, key), units);
-	const laidOut = method.steps[key]?.tolerance?.amount === '1/64' && units === 'in';
-	const near = laidOut && typeof value === 'number' ? nearest64(value) : '';
-	return `<mtext>${text}${near.startsWith('≈') ? `\u00a0(${near} in)` : ''}</mtext>`;
+function shownResult(
+	method: Method,
+	key: string,
+	kind: AnyKind,
+	value: AnyValue,
+	units: LengthUnit
+): string {
+	const laidOut = method.steps[key]?.tolerance?.amount === '1/64';
+	const near = laidOut ? kind.nearest64(value, units) : '';
+	return `<mtext>${kind.write(value, units)}${near && `\u00a0(${near})`}</mtext>`;
 }

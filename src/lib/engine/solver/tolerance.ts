@@ -1,6 +1,5 @@
 import Fraction from 'fraction.js';
 import type { Exact } from '../quantity/exact.ts';
-import { kindLike } from '../quantity/bridge.ts';
 import type { Value } from '../quantity/kind.ts';
 import type { Kind } from '../quantity/kinds/kind.ts';
 import { carried } from '../quantity/kinds/rounding.ts';
@@ -55,9 +54,4 @@ export function differs(method: Method, key: string, right: Values, other: Value
 /** Rounds each result as a shop writes it down between steps: lengths half up to the thousandth. */
 export function carriedIn(method: Method): (value: Value, key: string) => Value {
 	return (value, key) => carried(kindAt(method, key), value);
-}
-
-/** BRIDGE, to go: the same for a value whose kind is not asked for. */
-export function shopRounded(value: Value): Value {
-	return carried(kindLike(value), value);
 }

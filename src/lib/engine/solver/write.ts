@@ -1,4 +1,5 @@
 import type { Style } from '../quantity/kind.ts';
+import type { AnyKind } from '../quantity/kinds/kind.ts';
 import type { Given } from './given.ts';
 import type {
 	Case,
@@ -53,6 +54,7 @@ export interface PieceUse {
 
 interface StepOptions {
 	symbol?: string;
+	kind?: AnyKind;
 	style?: Style;
 	rule?: string;
 	tolerance?: Tolerance;
@@ -63,8 +65,8 @@ interface StepOptions {
 
 export function step(formula: string, label: string, options: StepOptions = {}): StepText {
 	const { symbol = null, style = null, rule = null, tolerance = null } = options;
-	const { oneOf = [], inFigures = false, slips = {} } = options;
-	return { formula, label, symbol, style, rule, tolerance, oneOf, inFigures, slips };
+	const { kind = null, oneOf = [], inFigures = false, slips = {} } = options;
+	return { formula, label, symbol, kind, style, rule, tolerance, oneOf, inFigures, slips };
 }
 
 export function slip(formula: string, says: string): SlipText {

@@ -2,13 +2,14 @@ import type { Value } from '../quantity/kind.ts';
 import { compiledOf, type Values } from '../solver/compiled.ts';
 import { evaluate, withSlip } from '../solver/evaluate.ts';
 import { brokenLimit } from '../solver/limits.ts';
+import { kindAt } from '../solver/kind-at.ts';
 import type { Method } from '../solver/method.ts';
 import { TradeError } from '../solver/trade-function.ts';
 import { cardByCode, loadFamily } from '../families/catalogue.ts';
 import type { Draw, Family } from '../families/family.ts';
 import { randomFrom } from '../families/random.ts';
 import { readTaskNumber, type TaskId, TaskNumberError, writeTaskNumber } from './task-number.ts';
-import { differs, shopRounded } from '../solver/tolerance.ts';
+import { carriedIn, differs } from '../solver/tolerance.ts';
 
 /** One problem, drawn: the same number gives the same task everywhere. */
 export interface Task {
@@ -90,7 +91,7 @@ function sound(parts: Parts): Task | string {
 	}
 	const broken = brokenLimit(method, right);
 	if (broken) return broken;
-	const rounded = evaluate(method, drawn.given, { carry: shopRounded });
+	const rounded = evaluate(method, drawn.given, { carry: carriedIn(method) });
 	// Rounding every step as a shop does must leave each asked value where it is.
 	const moved = drawn.asked.find((key) => differs(method, key, right, rounded));
 	if (moved !== undefined) return `rounding on the way moves ${moved}: draw rounder numbers`;
@@ -138,25 +139,24 @@ function distinctAt(
 	right: Values,
 	slips: ReadonlyMap<string, Values>
 ): number {
-	const seen: (Value | undefined)[] = [];
+	const kind = kindAt(method, key);
+	const seen: Value[] = [];
 	for (const values of slips.values()) {
 		const value = values[key];
-		if (!differs(method, key, right, values)) continue;
-		if (!seen.some((other) => isSame(value, other))) seen.push(value);
+		if (value === undefined || !differs(method, key, right, values)) continue;
+		if (seen.every((other) => kind.differs(value, other, leastApart))) seen.push(value);
 		if (seen.length === mostWanted) break;
 	}
 	return seen.length;
 }
 
+/** Wrong values nearer than this, in base units, are one. */
+const leastApart = 1e-6;
+
 const mostWanted = 3;
 
 /** A choice of two or three cannot be wrong in three ways. */
 function slipsWanted(method: Method, key: string): number {
-	const choices = method.steps[key]?.oneOf.length ?? 0;
+	const choices = kindAt(method, key).choices.length;
 	return choices > 0 ? Math.min(mostWanted, choices - 1) : mostWanted;
-}
-
-function isSame(one: Value | undefined, other: Value | undefined): boolean {
-	if (typeof one === 'number' && typeof other === 'number') return Math.abs(one - other) < 1e-6;
-	return String(one) === String(other);
 }

@@ -11,6 +11,12 @@ import { carried } from '../../../../src/lib/engine/quantity/kinds/rounding.ts';
 import { weight } from '../../../../src/lib/engine/quantity/kinds/weight.ts';
 import { loadReader } from '../../../../src/lib/engine/quantity/reader.ts';
 import { dimension } from '../../../../src/lib/engine/quantity/units.ts';
+import { evaluate } from '../../../../src/lib/engine/solver/evaluate.ts';
+import { length as lengthGiven } from '../../../../src/lib/engine/solver/given.ts';
+import { textAt } from '../../../../src/lib/engine/solver/show.ts';
+import { method, slip, step } from '../../../../src/lib/engine/solver/write.ts';
+import { taskOf, verdictsOn } from '../../marking/typed-answers.ts';
+import { compiledHere } from '../../solver/compile-here.ts';
 
 await loadReader();
 
@@ -110,4 +116,36 @@ test('formulas can check its dimension: a load times a length, and no weight tim
 	const times = (one: Unit, other: Unit) => one.multiply(other);
 	expect(times(base(load), base(length)).equalBase(base(torque))).toBe(true);
 	expect(times(base(weight), base(length)).equalBase(base(torque))).toBe(false);
+});
+
+const wrench = (formula: string) =>
+	method({
+		id: 'made-up-torque',
+		title: 'Torque at an arm',
+		given: { arm: lengthGiven('Arm') },
+		steps: {
+			torque: step(formula, 'Torque', {
+				kind: torque,
+				tolerance: { amount: '1/2', why: 'A wrench is read to one.' },
+				slips: { half: slip('5 lbf * arm / 2', 'Half the arm.') }
+			})
+		}
+	});
+
+test('a method may end in it: worked, written, marked and explained', async () => {
+	const made = compiledHere(wrench('5 lbf * arm'));
+	expect(evaluate(made, { arm: 6 }).torque).toBe(30);
+	expect(textAt(made, 'torque', 30)).toBe('30 lb·in');
+	const task = await taskOf('RT', made, { arm: 6 });
+	const marked = (text: string) => verdictsOn(task, { torque: text }).torque;
+	expect(marked('2.5 ft-lb')).toEqual({ kind: 'accept', carried: false });
+	expect(marked('30.4')).toEqual({ kind: 'accept', carried: false });
+	expect(marked('15')).toEqual({ kind: 'rework', cause: { kind: 'slip', slips: ['half'] } });
+	expect(marked('2.5')).toEqual({ kind: 'rework', cause: { kind: 'unit', unit: 'feet' } });
+});
+
+test('a formula of another dimension is refused', () => {
+	expect(() => compiledHere(wrench('arm + 1 in'))).toThrow(
+		'made-up-torque.torque: a torque is wanted, and the formula gives in'
+	);
 });
