@@ -58,7 +58,7 @@ interface Slipped {
 
 /** An answer that comes of one slip alone in the step that was asked, and the slip's sentence. */
 function slipped(task: Task): Slipped | null {
-	const { method } = task.family;
+	const { method } = task;
 	const [key = '', other] = task.drawn.asked;
 	if (other !== undefined) return null;
 	for (const [id, { step, says }] of Object.entries(method.slips)) {

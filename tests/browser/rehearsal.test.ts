@@ -184,7 +184,7 @@ test('every question is worked, with the option’s slip and more of the kind', 
 	expect(await rows.count()).toBe(10);
 	for (const [i, question] of questions.entries()) {
 		const { cause } = question.options[wrongPlace(question)] ?? {};
-		const { slips } = question.task.family.method;
+		const { slips } = question.task.method;
 		const row = (await rows.nth(i).textContent()) ?? '';
 		expect(row).toContain('Rework');
 		for (const id of cause?.slips ?? []) expect(row).toContain(slips[id]?.says);
@@ -206,8 +206,8 @@ test('nothing in it helps: no working, no hint, no rule, no verdict', async ({ o
 	const questions = await start(page, 10);
 	for (const question of questions.slice(0, 9)) {
 		await choice(page, wrongPlace(question)).check();
-		for (const id of Object.keys(question.task.family.method.slips)) {
-			const says = question.task.family.method.slips[id]?.says ?? '';
+		for (const id of Object.keys(question.task.method.slips)) {
+			const says = question.task.method.slips[id]?.says ?? '';
 			expect(await page.locator('main').textContent()).not.toContain(says);
 		}
 		expect(await page.locator('math, .stamp, main a, details').count()).toBe(0);

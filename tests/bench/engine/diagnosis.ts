@@ -64,7 +64,7 @@ function pairsOf({ family, slips }: Task): [string, string][] {
 }
 
 function note(into: Tally, task: Task, key: string, ids: readonly string[]): void {
-	const { method } = task.family;
+	const { method } = task;
 	try {
 		const slips = Object.fromEntries(ids.map((id) => [method.slips[id]?.step ?? '', id]));
 		const value = evaluate(method, task.drawn.given, { slips })[key];
@@ -91,11 +91,11 @@ function sameAsOne({ family, slips }: Task, key: string, value: Value): boolean 
 
 function byChance(into: Tally, task: Task, key: string): void {
 	const right = task.right[key];
-	if (typeof right !== 'number' || task.family.method.steps[key]?.tolerance?.amount === '0') return;
+	if (typeof right !== 'number' || task.method.steps[key]?.tolerance?.amount === '0') return;
 	const random = randomFrom(`chance ${task.number}`);
 	for (let n = 0; n < 5; n++) {
 		const value = right * (random.int(300, 2500) / 1000);
-		if (!differs(task.family.method, key, task.right, { [key]: value })) continue;
+		if (!differs(task.method, key, task.right, { [key]: value })) continue;
 		const cause = causeOf(task, key, value);
 		if (!cause) continue;
 		into.n += 1;
@@ -104,10 +104,10 @@ function byChance(into: Tally, task: Task, key: string): void {
 }
 
 function causeOf(task: Task, key: string, value: Value): Cause | null {
-	const text = textAt(task.family.method, key, value)
+	const text = textAt(task.method, key, value)
 		.replace(/ \(.*\)$/, '')
 		.replaceAll(', ', '; ');
-	const entry = entryOf(readAnswer(task.family.method, key, text, 'in'));
+	const entry = entryOf(readAnswer(task.method, key, text, 'in'));
 	const verdict = entry ? mark(task, { [key]: entry })[key] : undefined;
 	return verdict?.kind === 'rework' ? verdict.cause : null;
 }

@@ -167,7 +167,7 @@ describe.each(families.map((family) => [family.id, family] as const))('%s', (_, 
 
 /** The right answer as people write it: shop style, millimetres, plain decimals. */
 function writings(task: Task, key: string): string[] {
-	const { method } = task.family;
+	const { method } = task;
 	const value = task.right[key] ?? '';
 	if (typeof value === 'string') return [value, value.toLowerCase()];
 	const units: readonly LengthUnit[] = ['in', 'mm'];
@@ -182,14 +182,14 @@ function writings(task: Task, key: string): string[] {
 }
 
 function dashOf(task: Task, key: string, value: number): string[] {
-	const style = task.family.method.steps[key]?.style;
+	const style = task.method.steps[key]?.style;
 	if (style === 'rivet-length') return [`-${value * 16}`];
 	if (style === 'rivet-diameter') return [`-${value * 32}`];
 	return [];
 }
 
 function entered(task: Task, key: string, text: string) {
-	const reading = readAnswer(task.family.method, key, text, 'in');
+	const reading = readAnswer(task.method, key, text, 'in');
 	const entry = entryOf(reading);
 	if (!entry)
 		throw new Error(`not read: ${task.number} ${key} ${text}: ${JSON.stringify(reading)}`);

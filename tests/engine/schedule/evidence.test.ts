@@ -193,7 +193,7 @@ test('every slip of every kind of task is charged to its step, where marking nam
 
 /** How many of a task's slips marking names; evidence must charge each to its step alone. */
 function slipsCharged(task: Task): number {
-	const { method } = task.family;
+	const { method } = task;
 	const entered = [...task.slips].flatMap(([id, values]) =>
 		task.drawn.asked.map((key) => ({ id, key, value: values[key] }))
 	);

@@ -79,14 +79,14 @@ describe('the evidence', () => {
 		for (const question of questions) {
 			const shown = evidenceIn(question, question.right);
 			expect(shown.every(({ result, slip }) => result === 'right' && !slip)).toBe(true);
-			const { method } = question.task.family;
+			const { method } = question.task;
 			expect(shown.map(({ skill }) => skill)).toContain(method.steps[question.key]?.skill);
 		}
 	});
 
 	test('one slip charges its own step, with its name, and credits the others', () => {
 		for (const question of questions) {
-			const { method } = question.task.family;
+			const { method } = question.task;
 			for (const place of wrongPlaces(question)) {
 				const cause = question.options[place]?.cause;
 				const wrong = evidenceIn(question, place).filter(({ result }) => result === 'wrong');

@@ -41,7 +41,7 @@ describe.each(families.map(({ code, id }) => [id, code] as const))('%s', (_, cod
 
 	test('four options, or all the words there are', () => {
 		for (const { task, key, options } of questions) {
-			const words = task.family.method.steps[key]?.oneOf.length ?? 0;
+			const words = task.method.steps[key]?.oneOf.length ?? 0;
 			expect(options.length).toBe(words > 0 ? Math.min(4, words) : 4);
 		}
 	});
@@ -59,7 +59,7 @@ describe.each(families.map(({ code, id }) => [id, code] as const))('%s', (_, cod
 
 	test('one option is right, and no other is within its tolerance', () => {
 		for (const { task, key, options, right } of questions) {
-			const { method } = task.family;
+			const { method } = task;
 			expect(options[right]?.value).toEqual(task.right[key]);
 			for (const [place, { value, cause }] of options.entries()) {
 				expect(cause === null).toBe(place === right);
@@ -79,7 +79,7 @@ describe.each(families.map(({ code, id }) => [id, code] as const))('%s', (_, cod
 
 	test('every wrong option is what its slips lead to', () => {
 		for (const { task, key, options } of questions) {
-			const { method } = task.family;
+			const { method } = task;
 			const made = (ids: readonly string[]) => {
 				const slips = Object.fromEntries(ids.map((id) => [method.slips[id]?.step ?? '', id]));
 				return evaluate(method, task.drawn.given, { slips })[key];

@@ -11,7 +11,7 @@ test('what lies behind a wrong option is said for every question', () => {
 		for (const { task, options } of composeRehearsal(seed, families, 60)) {
 			for (const { cause } of options) {
 				if (!cause) continue;
-				const said = saySlips(task.family.method, cause);
+				const said = saySlips(task.method, cause);
 				kinds.add(`${cause.kind} ${cause.slips.length}`);
 				expect(said).toMatch(/^[A-Z0-9½¼].*[.]$/);
 				expect(said.startsWith('One of two slips: ')).toBe(cause.kind === 'either');

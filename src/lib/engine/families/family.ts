@@ -1,6 +1,5 @@
 import type { Drawing } from '../figures/drawing.ts';
 import type { Value } from '../quantity/kind.ts';
-import type { Values } from '../solver/compiled.ts';
 import type { GivenValues, Method } from '../solver/method.ts';
 import type { Seen } from '../solver/outcome.ts';
 import type { CautionId } from '../trade/cautions.ts';
@@ -43,16 +42,6 @@ export interface Effect {
 	readonly right: Outcome;
 }
 
-/** The values a figure is drawn from: the givens, and for an outcome the worked steps too. */
-export interface EffectInput<M extends Method = Method> {
-	readonly given: GivenValues<M>;
-	/** Right values of all givens and steps. */
-	readonly right: Values;
-	/** The step that was answered, and the answer, in base units. */
-	readonly key: keyof M['steps'] & string;
-	readonly entered: Value;
-}
-
 /** What the method shows of an answer, for the drawing of it. */
 export interface SeenBy<M extends Method = Method> extends Seen {
 	readonly given: GivenValues<M>;
@@ -78,8 +67,6 @@ export interface FamilyBody<M extends Method = Method> {
 	 * computed but places on paper. Null where nothing can be drawn.
 	 */
 	readonly metal?: (seen: SeenBy<M>, say: Say) => Drawing | null;
-	/** What an answer would do to the metal; null where nothing can be drawn for it. */
-	readonly effect?: (input: EffectInput<M>, say: Say) => Effect | null;
 }
 
 /** A family as it is used: its card and its body. */

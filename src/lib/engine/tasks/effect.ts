@@ -17,13 +17,13 @@ export function effectOf(
 	entered: Value,
 	units: LengthUnit = 'in'
 ): Effect | null {
-	const { method, drawn, right, family } = task;
+	const { method, drawn, right } = task;
+	const { metal } = task.family;
+	if (!metal) return null;
 	const say = (at: string, value: Value) => textAt(method, at, value, units);
-	if (!family.metal)
-		return family.effect?.({ given: drawn.given, right, key, entered }, say) ?? null;
 	const outcome = (value: Value | undefined): Outcome | null => {
 		const seen = value === undefined ? null : seenAt(method, drawn.given, right, key, value, units);
-		const drawing = seen && family.metal?.(seenBy(seen, drawn.given), say);
+		const drawing = seen && metal(seenBy(seen, drawn.given), say);
 		return seen && drawing ? { drawing, says: seen.says } : null;
 	};
 	const [wrong, good] = [outcome(entered), outcome(right[key])];

@@ -80,7 +80,7 @@ export function stoppedAt(asked: Asked): string {
 }
 
 function wrongStep({ task }: Asked, { lines }: AskedCheck): string | null {
-	const { steps } = task.family.method;
+	const { steps } = task.method;
 	for (const { key, verdict } of lines) {
 		if (verdict?.kind !== 'rework') continue;
 		const step = stepOf(task, verdict.cause, key);
@@ -92,7 +92,7 @@ function wrongStep({ task }: Asked, { lines }: AskedCheck): string | null {
 
 /** Step by step, all entered so far may be right. */
 function nextStep({ task }: Asked, { lines }: AskedCheck): string {
-	const { steps } = task.family.method;
+	const { steps } = task.method;
 	const done = new Set(lines.map(({ key }) => key));
 	const next = stepsOf(task).find((key) => steps[key]?.tolerance && !done.has(key));
 	return next === undefined ? 'After the last step.' : `Before the step “${steps[next]?.label}”.`;

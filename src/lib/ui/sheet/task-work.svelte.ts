@@ -54,7 +54,7 @@ export class TaskWork {
 	);
 
 	constructor(task: Task, units: () => LengthUnit) {
-		const { method } = task.family;
+		const { method } = task;
 		this.task = task;
 		this.stepKeys = stepsOf(task);
 		this.#answerLines = task.drawn.asked.map((key) => new AnswerLine(method, key, units));
