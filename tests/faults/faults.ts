@@ -302,5 +302,40 @@ export const faults: readonly Fault[] = [
 			'...leader(rivets[5] ?? 0, 53,',
 			'...leader(rivets[5] ?? 0, 0,'
 		]
+	]),
+	...inFile('methods/outcomes/setback.ts', [
+		[
+			'legs too long told as too short',
+			"shown('right.setback - setback')",
+			"shown('setback - right.setback')"
+		]
+	]),
+	...inFile('methods/outcomes/leg-off.ts', [
+		[
+			'“too long” and “too short” exchanged',
+			"off('about {about} too long')",
+			"off('about {about} too short')"
+		]
+	]),
+	...inFile('methods/least-bend-radius.ts', [
+		['radius that cracks told as safe', "'radius < right.radius'", "'radius < right.radius / 9'"]
+	]),
+	...inFile('methods/rivet-length.ts', [
+		['shank told from the head down', "'(length - grip) / D'", "'length / D'"],
+		['head driven to the wrong width', "headAcross: shown('1.5 * D')", "headAcross: shown('2 * D')"]
+	]),
+	...inFile('methods/shop-head.ts', [
+		[
+			'most and least width of a head exchanged',
+			'`width < 1.25 * D - ${near}`',
+			'`width < 1.66 * D - ${near}`'
+		]
+	]),
+	...inFile('methods/outcomes/diameter.ts', [
+		[
+			'rivet that shears told as too large',
+			"'diameter < 2.5 * thickest'",
+			"'diameter < 0.5 * thickest'"
+		]
 	])
 ];
