@@ -1,66 +1,168 @@
 import type { OutcomeRow } from './outcome-row.ts';
 
 /*
- * FAA-H-8083-31B, ch. 4, p. 4-32, Fig. 4-76. Stack 0.063 with a 1/8 rivet: 0.063 + 0.1875 = 0.2505 is
- * needed, so 5/16.
+ * Skin 0.032 and rib 0.040 in with a 1/8 in rivet: grip 0.072, shank 0.1875, needed 0.2595, taken
+ * 5/16 in (FAA-H-8083-31B, Fig. 4-76). The hole is a No. 30, 0.1285 in (Fig. 4-90): filling it takes
+ * 0.072 × (1.028² − 1) = 0.0041 in of the shank.
  */
+const joint = { layers: [0.032, 0.04], D: 0.125 };
 
-const pair = { layers: [0.031, 0.032], D: 1 / 8 };
+/** Grip 0.0625, needed exactly the stocked 1/4 in. */
+const exact = { layers: [0.025, 0.0375], D: 0.125 };
 
-export const rows: readonly OutcomeRow[] = [
-	// (0.3125 - 0.063) / 0.125 = 1.996.
+const at = { given: joint, key: 'length' };
+
+export const rows: OutcomeRow[] = [
 	{
-		given: pair,
-		key: 'length',
-		entered: 5 / 16,
-		case: 'full',
-		says: '5/16 in (−5) stands out 2 D, enough for a full shop head.'
-	},
-	{
-		given: pair,
-		key: 'length',
-		entered: 0.063,
+		...at,
+		entered: -1,
 		case: 'inside',
-		says: '0.063 in does not even come through the stack.'
+		says: '−1.000 in does not even come through the stack.'
 	},
-	// (0.125 - 0.063) / 0.125 = 0.496; a hair over half a diameter is driven.
 	{
-		given: pair,
-		key: 'length',
+		...at,
+		entered: 1 / 16,
+		case: 'inside',
+		says: '1/16 in (−1) does not even come through the stack.'
+	},
+	{
+		// Flush with the stack.
+		...at,
+		entered: 0.072,
+		case: 'inside',
+		says: '0.072 in does not even come through the stack.'
+	},
+	{
+		// 0.053 / 0.125
+		...at,
 		entered: 1 / 8,
 		case: 'stub',
-		says: '1/8 in (−2) stands out 0.5 D, too little for any head.'
+		says: '1/8 in (−2) stands out 0.42 D: too little for any head.'
 	},
-	// (0.25 - 0.063) / 0.125 = 1.496; the hole takes 0.504 × ((0.1285 / 0.125)² - 1) = 0.029; the rest over 1.5² is 0.652.
 	{
-		given: pair,
-		key: 'length',
-		entered: 1 / 4,
+		// The least head, 1.25² × 0.33 = 0.5156 D of shank, is reached at 0.072 + 0.0041 + 0.0645.
+		...at,
+		entered: 0.1405,
+		case: 'stub',
+		says: '0.1405 in stands out 0.55 D: too little for any head.'
+	},
+	{
+		// (0.141 − 0.0761) / 0.125 = 0.519 D of metal, over 2.25
+		...at,
+		entered: 0.141,
 		case: 'short',
-		says: '1/4 in (−4) stands out 1.5 D where 1.5 D is wanted: at full width the head is only 0.65 D high.'
+		says: '0.141 in stands out 0.55 D where 1.5 D is wanted: at full width the head is only 0.23 D high.'
 	},
-	// (0.1875 - 0.063) / 0.125 = 0.996; (0.996 - 0.029) / 2.25 = 0.43.
 	{
-		given: pair,
-		key: 'length',
+		// (0.1875 − 0.0761) / 0.125 = 0.891 D of metal, over 2.25
+		...at,
 		entered: 3 / 16,
 		case: 'short',
-		says: '3/16 in (−3) stands out 1 D where 1.5 D is wanted: at full width the head is only 0.43 D high.'
+		says: '3/16 in (−3) stands out 0.92 D where 1.5 D is wanted: at full width the head is only 0.4 D high.'
 	},
-	// Long enough, under a size more, and not in any bin.
 	{
-		given: pair,
-		key: 'length',
-		entered: 0.28,
+		// 0.495 × 2.25 = 1.114 D of metal is reached at 0.0761 + 0.1392 = 0.2153.
+		...at,
+		entered: 0.215,
+		case: 'short',
+		says: '0.215 in stands out 1.14 D where 1.5 D is wanted: at full width the head is only 0.49 D high.'
+	},
+	{
+		...at,
+		entered: 0.216,
+		case: 'scant',
+		says: '0.216 in leaves metal for a head, but stands out less than the 1.5 D wanted.'
+	},
+	{
+		...at,
+		entered: 1 / 4,
+		case: 'scant',
+		says: '1/4 in (−4) leaves metal for a head, but stands out less than the 1.5 D wanted.'
+	},
+	{
+		...at,
+		entered: 0.259,
+		case: 'scant',
+		says: '0.259 in leaves metal for a head, but stands out less than the 1.5 D wanted.'
+	},
+	{
+		// The length needed, taken as it is: 0.188 / 0.125.
+		...at,
+		entered: 0.26,
 		case: 'unstocked',
-		says: '0.280 in stands out 1.74 D, enough for a head, but lengths step by 1/16 in: the next one is 5/16 in (−5).'
+		says: '0.260 in stands out 1.5 D, enough for a head, but lengths are stocked by 1/16 in.'
 	},
-	// From 0.2505 + 1/16 = 0.313 on.
 	{
-		given: pair,
-		key: 'length',
+		...at,
+		entered: 0.311,
+		case: 'unstocked',
+		says: '0.311 in stands out 1.91 D, enough for a head, but lengths are stocked by 1/16 in.'
+	},
+	{
+		// 0.001 in under is accepted.
+		...at,
+		entered: 0.3115,
+		case: 'full',
+		says: '0.3115 in stands out 1.92 D, enough for a full shop head.'
+	},
+	{
+		// 0.2405 / 0.125
+		...at,
+		entered: 5 / 16,
+		case: 'full',
+		says: '5/16 in (−5) stands out 1.92 D, enough for a full shop head.'
+	},
+	{
+		...at,
+		entered: 0.3135,
+		case: 'full',
+		says: '0.3135 in stands out 1.93 D, enough for a full shop head.'
+	},
+	{
+		...at,
+		entered: 0.314,
+		case: 'unstocked',
+		says: '0.314 in stands out 1.94 D, enough for a head, but lengths are stocked by 1/16 in.'
+	},
+	{
+		...at,
+		entered: 0.3215,
+		case: 'unstocked',
+		says: '0.3215 in stands out 2 D, enough for a head, but lengths are stocked by 1/16 in.'
+	},
+	{
+		// A 16th over the length needed.
+		...at,
+		entered: 0.322,
+		case: 'bends',
+		says: '0.322 in stands out 2 D, a size or more too much: driven, the shank bends over.'
+	},
+	{
+		...at,
 		entered: 3 / 8,
 		case: 'bends',
-		says: '3/8 in (−6) stands out 2.5 D, a size or more too much: driven, the shank bends over.'
+		says: '3/8 in (−6) stands out 2.42 D, a size or more too much: driven, the shank bends over.'
+	},
+	{
+		// Under the length needed, but accepted: 0.187 / 0.125.
+		given: exact,
+		key: 'length',
+		entered: 0.2495,
+		case: 'full',
+		says: '0.2495 in stands out 1.5 D, enough for a full shop head.'
+	},
+	{
+		given: exact,
+		key: 'length',
+		entered: 0.2485,
+		case: 'scant',
+		says: '0.2485 in leaves metal for a head, but stands out less than the 1.5 D wanted.'
+	},
+	{
+		given: exact,
+		key: 'length',
+		entered: 5 / 16,
+		case: 'bends',
+		says: '5/16 in (−5) stands out 2 D, a size or more too much: driven, the shank bends over.'
 	}
 ];

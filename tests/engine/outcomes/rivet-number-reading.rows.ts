@@ -1,24 +1,58 @@
 import type { OutcomeRow } from './outcome-row.ts';
 
-/*
- * FAA-H-8083-31B, ch. 4, p. 4-31, Fig. 4-75: 4 is 4/32 = 1/8, 5 is 5/16.
- */
+/* MS20470AD4-5 is 4/32 in thick and 5/16 in long (FAA-H-8083-31B, p. 4-31, Fig. 4-75). */
 
-const number = { number: 'MS20470AD4-5' };
+function read(key: string, entered: number, told: string, says: string): OutcomeRow {
+	return { given: { number: 'MS20470AD4-5' }, key, entered, case: told, says };
+}
 
-export const rows: readonly OutcomeRow[] = [
-	{
-		given: number,
-		key: 'diameter',
-		entered: 1 / 8,
-		case: 'sized',
-		says: 'A rivet 1/8 in thick and 5/16 in long.'
-	},
-	{
-		given: number,
-		key: 'length',
-		entered: 5 / 32,
-		case: 'sized',
-		says: 'A rivet 1/8 in thick and 5/32 in long.'
-	}
+export const rows: OutcomeRow[] = [
+	read(
+		'diameter',
+		1 / 8,
+		'sized',
+		'A rivet 1/8 in thick and 5/16 in long: what MS20470AD4-5 stands for.'
+	),
+	read(
+		'diameter',
+		0.126,
+		'sized',
+		'A rivet 0.126 in thick and 5/16 in long: what MS20470AD4-5 stands for.'
+	),
+	read(
+		'diameter',
+		0.1261,
+		'misread',
+		'A rivet 0.1261 in thick and 5/16 in long: MS20470AD4-5 stands for another size.'
+	),
+	read(
+		'diameter',
+		1 / 4,
+		'misread',
+		'A rivet 1/4 in thick and 5/16 in long: MS20470AD4-5 stands for another size.'
+	),
+	read(
+		'length',
+		5 / 16,
+		'sized',
+		'A rivet 1/8 in thick and 5/16 in long: what MS20470AD4-5 stands for.'
+	),
+	read(
+		'length',
+		0.3115,
+		'sized',
+		'A rivet 1/8 in thick and 0.3115 in long: what MS20470AD4-5 stands for.'
+	),
+	read(
+		'length',
+		0.3114,
+		'misread',
+		'A rivet 1/8 in thick and 0.3114 in long: MS20470AD4-5 stands for another size.'
+	),
+	read(
+		'length',
+		5 / 32,
+		'misread',
+		'A rivet 1/8 in thick and 5/32 in long: MS20470AD4-5 stands for another size.'
+	)
 ];

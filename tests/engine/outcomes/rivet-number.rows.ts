@@ -1,24 +1,45 @@
 import type { OutcomeRow } from './outcome-row.ts';
 
 /*
- * FAA-H-8083-31B, ch. 4, p. 4-31, Fig. 4-75, and p. 4-33, Fig. 4-77: 470 universal, AD 2117, 32nds, 16ths.
+ * A universal head rivet of 2117, 1/8 by 5/16 in, is MS20470AD4-5 (FAA-H-8083-31B, Figs. 4-75 and
+ * 4-77; FAA-H-8083-30B, ch. 7): 470 universal, 426 countersunk, AD 2117, D 2017, 32nds, then 16ths.
  */
 
-const rivet = { head: 'universal', alloy: '2117', D: 1 / 8, length: 5 / 16 };
+const given = { head: 'universal', alloy: '2117', D: 1 / 8, length: 5 / 16 };
 
-export const rows: readonly OutcomeRow[] = [
-	{
-		given: rivet,
-		key: 'number',
-		entered: 'MS20470AD4-5',
-		case: 'handedOut',
-		says: 'MS20470AD4-5 is a universal head rivet of 2117, 1/8 in by 5/16 in.'
-	},
-	{
-		given: rivet,
-		key: 'number',
-		entered: 'MS20426B5-4',
-		case: 'handedOut',
-		says: 'MS20426B5-4 is a countersunk head rivet of 5056, 5/32 in by 1/4 in.'
-	}
+function called(entered: string, told: string, says: string): OutcomeRow {
+	return { given, key: 'number', entered, case: told, says };
+}
+
+export const rows: OutcomeRow[] = [
+	called(
+		'MS20470AD4-5',
+		'handedOut',
+		'MS20470AD4-5 is a universal head rivet of 2117, 1/8 in by 5/16 in: the rivet wanted.'
+	),
+	called(
+		'MS20470AD5-4',
+		'other',
+		'MS20470AD5-4 is a universal head rivet of 2117, 5/32 in by 1/4 in: not the rivet wanted.'
+	),
+	called(
+		'MS20426AD4-5',
+		'other',
+		'MS20426AD4-5 is a countersunk head rivet of 2117, 1/8 in by 5/16 in: not the rivet wanted.'
+	),
+	called(
+		'MS20470D4-5',
+		'other',
+		'MS20470D4-5 is a universal head rivet of 2017, 1/8 in by 5/16 in: not the rivet wanted.'
+	),
+	called(
+		'MS20470AD5-5',
+		'other',
+		'MS20470AD5-5 is a universal head rivet of 2117, 5/32 in by 5/16 in: not the rivet wanted.'
+	),
+	called(
+		'MS20470AD4-6',
+		'other',
+		'MS20470AD4-6 is a universal head rivet of 2117, 1/8 in by 3/8 in: not the rivet wanted.'
+	)
 ];

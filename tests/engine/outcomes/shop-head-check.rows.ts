@@ -1,41 +1,75 @@
 import type { OutcomeRow } from './outcome-row.ts';
 
 /*
- * A 1/8 rivet driven to 0.15 × 0.1: 1.2 D by 0.8 D. Driven on to 1.5 D the metal stays, so the height
- * goes down by (1.2 / 1.5)² = 0.64, to 0.512 D. One of 0.2 × 0.05, 1.6 D by 0.4 D, spreads by a tenth, to
- * 1.76 D, and goes down by 1 / 1.21, to 0.33 D (common practice).
+ * A 1/8 in rivet: 0.15625 to 0.2075 in across and 0.04125 to 0.0825 in high are allowed
+ * (FAA-H-8083-31B, p. 4-32, Fig. 4-76). Driven on, the head keeps its metal: its height falls as
+ * the square of its width grows.
  */
 
-const narrow = { D: 1 / 8, width: 0.15, height: 0.1 };
-const wide = { D: 1 / 8, width: 0.2, height: 0.05 };
+type Line = readonly [judgement: string, told: string, says: string];
 
-export const rows: readonly OutcomeRow[] = [
-	{
-		given: narrow,
+function head(width: number, height: number, lines: readonly Line[]): OutcomeRow[] {
+	const given = { D: 1 / 8, width, height };
+	return lines.map(([entered, told, says]) => ({
+		given,
 		key: 'judgement',
-		entered: 'drive more',
-		case: 'driven',
-		says: 'Driven on, it spreads and flattens to 1.5 D across and 0.51 D high.'
-	},
-	{
-		given: wide,
-		key: 'judgement',
-		entered: 'drive more',
-		case: 'driven',
-		says: 'Driven on, it spreads and flattens to 1.76 D across and 0.33 D high.'
-	},
-	{
-		given: narrow,
-		key: 'judgement',
-		entered: 'accept',
-		case: 'left',
-		says: 'Left as it is: 1.2 D across and 0.8 D high.'
-	},
-	{
-		given: narrow,
-		key: 'judgement',
-		entered: 'replace',
-		case: 'fresh',
-		says: 'Drilled out and driven new: 1.5 D across and 0.5 D high, if the hole was not hurt.'
-	}
+		entered,
+		case: told,
+		says
+	}));
+}
+
+const forNothing =
+	'Drilled out for nothing, and the hole may be hurt: the head is neither too wide nor too flat.';
+
+export const rows: OutcomeRow[] = [
+	// Within the limits: 1.44 D by 0.52 D, which spreads to 1.5 D and 0.52 × 0.96².
+	...head(0.18, 0.065, [
+		['accept', 'left', 'Left as it is, 1.44 D across and 0.52 D high: within the limits.'],
+		[
+			'drive more',
+			'drivenForNothing',
+			'Driven on, it spreads and flattens to about 1.5 D across and 0.48 D high: that mends nothing here.'
+		],
+		['replace', 'drilledForNothing', forNothing]
+	]),
+	// Just under and over 1.45 D: 1.448 D goes to 1.5 D, 1.456 D a tenth wider.
+	...head(0.181, 0.07, [
+		[
+			'drive more',
+			'drivenForNothing',
+			'Driven on, it spreads and flattens to about 1.5 D across and 0.52 D high: that mends nothing here.'
+		]
+	]),
+	...head(0.182, 0.07, [
+		[
+			'drive more',
+			'drivenForNothing',
+			'Driven on, it spreads and flattens to about 1.6 D across and 0.46 D high: that mends nothing here.'
+		]
+	]),
+	// Too narrow and too high: 1.12 D by 0.88 D; 0.88 × (1.12 / 1.5)² = 0.4906.
+	...head(0.14, 0.11, [
+		['accept', 'bad', 'Left as it is, 1.12 D across and 0.88 D high: outside the limits.'],
+		[
+			'drive more',
+			'driven',
+			'Driven on, it spreads and flattens to about 1.5 D across and 0.49 D high.'
+		],
+		['replace', 'drilledForNothing', forNothing]
+	]),
+	// Too wide and too flat: 1.84 D by 0.24 D.
+	...head(0.23, 0.03, [
+		['accept', 'bad', 'Left as it is, 1.84 D across and 0.24 D high: outside the limits.'],
+		[
+			'drive more',
+			'drivenForNothing',
+			'Driven on, it spreads and flattens to about 2.02 D across and 0.2 D high: that mends nothing here.'
+		],
+		[
+			'replace',
+			'fresh',
+			'Drilled out and driven new, it can be 1.5 D across and 0.5 D high, if the hole was not hurt.'
+		]
+	])
 ];

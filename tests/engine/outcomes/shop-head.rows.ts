@@ -1,75 +1,53 @@
 import type { OutcomeRow } from './outcome-row.ts';
 
 /*
- * FAA-H-8083-31B, ch. 4, p. 4-32, Fig. 4-76. A 1/8 rivet: 1.5 D = 0.1875 across and 0.5 D = 0.0625 high;
- * between 1.25 D = 0.1563 and 1.66 D = 0.2075 across, between 0.33 D = 0.0413 and 0.66 D = 0.0825 high.
+ * A 1/8 in rivet (FAA-H-8083-31B, p. 4-32, Fig. 4-76): width 0.1875 wanted, 0.15625 to 0.2075
+ * allowed; height 0.0625 wanted, 0.04125 to 0.0825 allowed. Answers count as on a size within
+ * 0.001 in; between sizes, times D are rounded away from the size wanted.
  */
 
-const eighth = { D: 1 / 8 };
+function sizes(
+	key: string,
+	lines: readonly (readonly [entered: number, told: string, says: string])[]
+): OutcomeRow[] {
+	return lines.map(([entered, told, says]) => ({
+		given: { D: 1 / 8 },
+		key,
+		entered,
+		case: told,
+		says
+	}));
+}
 
-export const rows: readonly OutcomeRow[] = [
-	{
-		given: eighth,
-		key: 'width',
-		entered: 0.1875,
-		case: 'aim',
-		says: '0.1875 in is 1.5 D across, the size to aim for.'
-	},
-	{
-		given: eighth,
-		key: 'width',
-		entered: 0.15,
-		case: 'under',
-		says: '0.150 in is 1.2 D across, under the minimum of 1.25 D.'
-	},
-	{
-		given: eighth,
-		key: 'width',
-		entered: 0.25,
-		case: 'over',
-		says: '0.250 in is 2 D across, over the maximum of 1.66 D.'
-	},
-	{
-		given: eighth,
-		key: 'width',
-		entered: 0.16,
-		case: 'allowed',
-		says: '0.160 in is 1.28 D across: allowed, but not the size to aim for.'
-	},
-	// On the limits, within 0.001 in.
-	{
-		given: eighth,
-		key: 'width',
-		entered: 0.2075,
-		case: 'allowed',
-		says: '0.2075 in is 1.66 D across: allowed, but not the size to aim for.'
-	},
-	{
-		given: eighth,
-		key: 'height',
-		entered: 0.0625,
-		case: 'aim',
-		says: '0.0625 in is 0.5 D high, the size to aim for.'
-	},
-	{
-		given: eighth,
-		key: 'height',
-		entered: 0.03,
-		case: 'under',
-		says: '0.030 in is 0.24 D high, under the minimum of 0.33 D.'
-	},
-	{
-		given: eighth,
-		key: 'height',
-		entered: 0.1,
-		case: 'over',
-		says: '0.100 in is 0.8 D high, over the maximum of 0.66 D.'
-	},
-	{
-		given: eighth,
-		key: 'height',
-		entered: 0.08,
-		case: 'allowed',
-		says: '0.080 in is 0.64 D high: allowed, but not the size to aim for.'
-	}
+export const rows: OutcomeRow[] = [
+	...sizes('width', [
+		[0, 'under', '0.000 in is 0 D across, under the least of 1.25 D.'],
+		[0.125, 'under', '0.125 in is 1 D across, under the least of 1.25 D.'],
+		[0.1552, 'under', '0.1552 in is 1.24 D across, under the least of 1.25 D.'],
+		[0.1553, 'least', '0.1553 in is 1.25 D across, the least allowed, not the size to aim for.'],
+		[0.156, 'least', '0.156 in is 1.25 D across, the least allowed, not the size to aim for.'],
+		[0.1573, 'allowed', '0.1573 in is 1.25 D across: allowed, but not the size to aim for.'],
+		[0.1864, 'allowed', '0.1864 in is 1.49 D across: allowed, but not the size to aim for.'],
+		[0.1865, 'aim', '0.1865 in is 1.5 D across, the size to aim for.'],
+		[0.1875, 'aim', '0.1875 in is 1.5 D across, the size to aim for.'],
+		[0.1885, 'aim', '0.1885 in is 1.5 D across, the size to aim for.'],
+		[0.1886, 'allowed', '0.1886 in is 1.51 D across: allowed, but not the size to aim for.'],
+		[0.2064, 'allowed', '0.2064 in is 1.66 D across: allowed, but not the size to aim for.'],
+		[0.2065, 'most', '0.2065 in is 1.66 D across, the most allowed, not the size to aim for.'],
+		[0.2085, 'most', '0.2085 in is 1.66 D across, the most allowed, not the size to aim for.'],
+		[0.2086, 'over', '0.2086 in is 1.67 D across, over the most of 1.66 D.'],
+		[0.25, 'over', '0.250 in is 2 D across, over the most of 1.66 D.']
+	]),
+	...sizes('height', [
+		[0.04, 'under', '0.040 in is 0.32 D high, under the least of 0.33 D.'],
+		[0.041, 'least', '0.041 in is 0.33 D high, the least allowed, not the size to aim for.'],
+		[0.0423, 'allowed', '0.0423 in is 0.33 D high: allowed, but not the size to aim for.'],
+		[0.0614, 'allowed', '0.0614 in is 0.49 D high: allowed, but not the size to aim for.'],
+		[0.0625, 'aim', '0.0625 in is 0.5 D high, the size to aim for.'],
+		[0.0635, 'aim', '0.0635 in is 0.5 D high, the size to aim for.'],
+		[0.0636, 'allowed', '0.0636 in is 0.51 D high: allowed, but not the size to aim for.'],
+		[0.083, 'most', '0.083 in is 0.66 D high, the most allowed, not the size to aim for.'],
+		[0.0836, 'over', '0.0836 in is 0.67 D high, over the most of 0.66 D.'],
+		[0.1875, 'over', '0.1875 in is 1.5 D high, over the most of 0.66 D.']
+	])
 ];

@@ -1,6 +1,6 @@
 import { length, lengths } from '../solver/given.ts';
 import { method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
-
+import { nearRight } from './outcomes/near-right.ts';
 import { grip } from './pieces/grip.ts';
 import { shank } from './pieces/shank.ts';
 import { stockedLength } from './pieces/stocked-length.ts';
@@ -43,21 +43,30 @@ export const rivetLength = method({
 			},
 			{
 				inside: when('out <= 0', '{entered} does not even come through the stack.'),
-				stub: when('out < 0.5', '{entered} stands out {out} D, too little for any head.'),
+				full: when(
+					nearRight('length', stockedSize),
+					'{entered} stands out {out} D, enough for a full shop head.'
+				),
 				bends: when(
 					'length >= needed + (1/16 in)',
 					'{entered} stands out {out} D, a size or more too much: driven, the shank bends over.'
 				),
-				full: when(
-					`abs(length - right.length) <= (${stockedSize.amount} in)`,
-					'{entered} stands out {out} D, enough for a full shop head.'
+				// The least head allowed is 1.25 D across and 0.33 D high.
+				stub: when(
+					'length < needed and out - fill < 1.25^2 * 0.33',
+					'{entered} stands out {out} D: too little for any head.'
 				),
-				unstocked: when(
-					'length >= needed',
-					'{entered} stands out {out} D, enough for a head, but lengths step by 1/16 in: the next one is {right.length}.'
-				),
-				short: otherwise(
+				// A little under 0.5 D, so that it is not told as 0.5 D.
+				short: when(
+					'length < needed and high < 0.495',
 					'{entered} stands out {out} D where 1.5 D is wanted: at full width the head is only {high} D high.'
+				),
+				scant: when(
+					'length < needed',
+					'{entered} leaves metal for a head, but stands out less than the 1.5 D wanted.'
+				),
+				unstocked: otherwise(
+					'{entered} stands out {out} D, enough for a head, but lengths are stocked by 1/16 in.'
 				)
 			}
 		)

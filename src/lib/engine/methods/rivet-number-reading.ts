@@ -1,6 +1,6 @@
 import { words } from '../solver/given.ts';
-import { method, otherwise, outcome, shown, slip, step } from '../solver/write.ts';
-
+import { method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
+import { nearRight } from './outcomes/near-right.ts';
 import { alloyLetters, headNumbers } from '../trade/rivet-code.ts';
 import { exactWords, thousandths, wholeNumber } from '../trade/tolerances.ts';
 
@@ -97,7 +97,15 @@ export const rivetNumberReading = method({
 		outcome(
 			['diameter', 'length'],
 			{ marked: shown('letters(alloy)') },
-			{ sized: otherwise('A rivet {diameter} thick and {length} long.') }
+			{
+				sized: when(
+					nearRight('entered', thousandths),
+					'A rivet {diameter} thick and {length} long: what {number} stands for.'
+				),
+				misread: otherwise(
+					'A rivet {diameter} thick and {length} long: {number} stands for another size.'
+				)
+			}
 		)
 	]
 });

@@ -1,6 +1,5 @@
 import { choice, length } from '../solver/given.ts';
-import { atMost, method, otherwise, outcome, shown, slip, step } from '../solver/write.ts';
-
+import { atMost, method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
 import { alloyLetters, headNumbers } from '../trade/rivet-code.ts';
 import { exactWords, wholeNumber } from '../trade/tolerances.ts';
 
@@ -102,8 +101,12 @@ export const rivetNumber = method({
 				long: shown('dashAtEnd(entered) * (1/16 in)', 'fraction')
 			},
 			{
-				handedOut: otherwise(
-					'{entered} is a {headCalled} head rivet of {alloyCalled}, {thick} by {long}.'
+				handedOut: when(
+					'headCalled == head and alloyCalled == alloy and thick == D and long == length',
+					'{entered} is a {headCalled} head rivet of {alloyCalled}, {thick} by {long}: the rivet wanted.'
+				),
+				other: otherwise(
+					'{entered} is a {headCalled} head rivet of {alloyCalled}, {thick} by {long}: not the rivet wanted.'
 				)
 			}
 		)

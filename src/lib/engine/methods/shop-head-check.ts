@@ -1,6 +1,5 @@
 import { length } from '../solver/given.ts';
 import { method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
-
 import { headJudgements } from '../trade/shop-head.ts';
 import { exactWords, thousandths } from '../trade/tolerances.ts';
 
@@ -104,14 +103,26 @@ export const shopHeadCheck = method({
 			},
 			{
 				fresh: when(
+					'entered == "replace" and right.judgement == "replace"',
+					'Drilled out and driven new, it can be {wide} D across and {tall} D high, if the hole was not hurt.'
+				),
+				drilledForNothing: when(
 					'entered == "replace"',
-					'Drilled out and driven new: {wide} D across and {tall} D high, if the hole was not hurt.'
+					'Drilled out for nothing, and the hole may be hurt: the head is neither too wide nor too flat.'
 				),
 				driven: when(
-					'entered == "drive more"',
-					'Driven on, it spreads and flattens to {wide} D across and {tall} D high.'
+					'entered == "drive more" and right.judgement == "drive more"',
+					'Driven on, it spreads and flattens to about {wide} D across and {tall} D high.'
 				),
-				left: otherwise('Left as it is: {wide} D across and {tall} D high.')
+				drivenForNothing: when(
+					'entered == "drive more"',
+					'Driven on, it spreads and flattens to about {wide} D across and {tall} D high: that mends nothing here.'
+				),
+				left: when(
+					'right.judgement == "accept"',
+					'Left as it is, {wide} D across and {tall} D high: within the limits.'
+				),
+				bad: otherwise('Left as it is, {wide} D across and {tall} D high: outside the limits.')
 			}
 		)
 	]

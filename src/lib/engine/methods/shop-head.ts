@@ -1,9 +1,7 @@
 import { length } from '../solver/given.ts';
-import { method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
-
+import { method, slip, step } from '../solver/write.ts';
+import { headSize } from './outcomes/head-size.ts';
 import { thousandths } from '../trade/tolerances.ts';
-
-const near = `(${thousandths.amount} in)`;
 
 /** Wanted shop head of A, AD, B and DD rivets. */
 export const shopHead = method({
@@ -46,43 +44,7 @@ export const shopHead = method({
 		})
 	},
 	outcomes: [
-		outcome(
-			['width'],
-			{ times: shown('width / D', 'hundredth') },
-			{
-				aim: when(
-					`abs(width - right.width) <= ${near}`,
-					'{entered} is {times} D across, the size to aim for.'
-				),
-				under: when(
-					`width < 1.25 * D - ${near}`,
-					'{entered} is {times} D across, under the minimum of 1.25 D.'
-				),
-				over: when(
-					`width > 1.66 * D + ${near}`,
-					'{entered} is {times} D across, over the maximum of 1.66 D.'
-				),
-				allowed: otherwise('{entered} is {times} D across: allowed, but not the size to aim for.')
-			}
-		),
-		outcome(
-			['height'],
-			{ times: shown('height / D', 'hundredth') },
-			{
-				aim: when(
-					`abs(height - right.height) <= ${near}`,
-					'{entered} is {times} D high, the size to aim for.'
-				),
-				under: when(
-					`height < 0.33 * D - ${near}`,
-					'{entered} is {times} D high, under the minimum of 0.33 D.'
-				),
-				over: when(
-					`height > 0.66 * D + ${near}`,
-					'{entered} is {times} D high, over the maximum of 0.66 D.'
-				),
-				allowed: otherwise('{entered} is {times} D high: allowed, but not the size to aim for.')
-			}
-		)
+		headSize({ key: 'width', least: 1.25, wanted: 1.5, most: 1.66, lies: 'across' }),
+		headSize({ key: 'height', least: 0.33, wanted: 0.5, most: 0.66, lies: 'high' })
 	]
 });

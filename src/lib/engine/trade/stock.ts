@@ -25,9 +25,6 @@ export const stockSheetSource = source('none', 'usual stock sheet sizes', 'pract
 export const rivetDashes = [3, 4, 5, 6, 8] as const;
 export const rivetDashSource = source('airframe', 'ch. 4, p. 4-39, Fig. 4-90');
 
-/** Least rivet diameter for a part that carries stress, inches. */
-export const leastStructuralRivet = 3 / 32;
-
 /** Inside bend radii a shop has nose bars or shims for, inches. */
 export const noseRadii = [1 / 16, 3 / 32, 1 / 8, 5 / 32, 3 / 16, 1 / 4] as const;
 export const noseRadiusSource = source('none', 'usual nose bars', 'practice');
