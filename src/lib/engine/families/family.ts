@@ -54,6 +54,8 @@ export interface SeenBy<M extends Method = Method> extends Seen {
 	/** The same among the right values. */
 	readonly rightAt: (key: string) => number;
 	readonly rightList: (key: string) => readonly number[];
+	/** A number of the drawing beside this one, so that both keep to one scale. */
+	readonly beside: (key: string) => number;
 }
 
 /** Turns one method into practice: what to draw, how to tell it, what to show. */

@@ -21,17 +21,21 @@ export function effectOf(
 	const { metal } = task.family;
 	if (!metal) return null;
 	const say = (at: string, value: Value) => textAt(method, at, value, units);
-	const outcome = (value: Value | undefined): Outcome | null => {
-		const seen = value === undefined ? null : seenAt(method, drawn.given, right, key, value, units);
-		const drawing = seen && metal(seenBy(seen, drawn.given), say);
-		return seen && drawing ? { drawing, says: seen.says } : null;
+	const seen = (value: Value | undefined) =>
+		value === undefined ? null : seenAt(method, drawn.given, right, key, value, units);
+	const [own, good] = [seen(entered), seen(right[key])];
+	if (!own || !good) return null;
+	const outcome = (one: Seen, other: Seen): Outcome | null => {
+		const drawing = metal(seenBy(one, other, drawn.given), say);
+		return drawing && { drawing, says: one.says };
 	};
-	const [wrong, good] = [outcome(entered), outcome(right[key])];
-	return wrong && good ? { entered: wrong, right: good } : null;
+	const [yours, wanted] = [outcome(own, good), outcome(good, own)];
+	return yours && wanted ? { entered: yours, right: wanted } : null;
 }
 
-function seenBy(seen: Seen, given: Values): SeenBy {
-	const shown: Values = { ...seen.values, ...seen.shows, entered: seen.entered };
+function seenBy(seen: Seen, other: Seen, given: Values): SeenBy {
+	const shown = shownIn(seen);
+	const beside = shownIn(other);
 	return {
 		...seen,
 		given,
@@ -39,8 +43,13 @@ function seenBy(seen: Seen, given: Values): SeenBy {
 		list: (key) => listIn(shown, key),
 		word: (key) => String(shown[key] ?? ''),
 		rightAt: (key) => numberIn(seen.right, key),
-		rightList: (key) => listIn(seen.right, key)
+		rightList: (key) => listIn(seen.right, key),
+		beside: (key) => numberIn(beside, key)
 	};
+}
+
+function shownIn({ values, shows, entered }: Seen): Values {
+	return { ...values, ...shows, entered };
 }
 
 function numberIn(values: Values, key: string): number {

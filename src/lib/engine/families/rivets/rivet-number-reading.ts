@@ -49,8 +49,8 @@ export const tasks = family({
 		const size = { D: seen.at('diameter'), length: seen.at('length') };
 		const notes = { D: say('diameter', size.D), length: say('length', size.length) };
 		const rivet = { ...size, head: seen.word('head'), letters: seen.word('marked') };
-		const right = { D: seen.rightAt('diameter'), length: seen.rightAt('length') };
-		return looseRivetDrawing(seen.says, rivet, notes, [right]);
+		const other = { D: seen.beside('diameter'), length: seen.beside('length') };
+		return looseRivetDrawing(seen.says, rivet, notes, [other]);
 	}
 });
 

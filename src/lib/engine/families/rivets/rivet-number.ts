@@ -35,6 +35,7 @@ export const tasks = family({
 		const size = { D: seen.at('thick'), length: seen.at('long') };
 		const notes = { D: say('D', size.D), length: say('length', size.length) };
 		const rivet = { ...size, head: seen.word('headCalled'), letters: seen.word('marked') };
-		return looseRivetDrawing(seen.says, rivet, notes, [seen.given]);
+		const other = { D: seen.beside('thick'), length: seen.beside('long') };
+		return looseRivetDrawing(seen.says, rivet, notes, [other]);
 	}
 });
