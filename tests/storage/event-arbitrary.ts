@@ -33,7 +33,7 @@ const attemptFacts = fc.record({
 	seconds: fc.double({ min: 0, max: 86_400, noNaN: true }),
 	skills: fc.array(
 		fc.record({
-			skill: fc.constantFrom('rivet-length/shank', 'setback/K', 'rivet-row/run'),
+			skill: fc.constantFrom('piece/shank', 'piece/setback-k', 'rivet-row/run'),
 			result: fc.constantFrom('right' as const, 'helped' as const, 'wrong' as const)
 		}),
 		{ maxLength: 3 }
@@ -80,7 +80,7 @@ export function attempt(facts: Partial<Attempt> = {}): Attempt {
 		byStep: false,
 		worked: false,
 		seconds: 42.5,
-		skills: [{ skill: 'rivet-length/shank', result: 'wrong', slip: 'noShank' }],
+		skills: [{ skill: 'piece/shank', result: 'wrong', slip: 'noShank' }],
 		givens: '0.04,0.04;0.125',
 		...facts
 	};
