@@ -10,6 +10,9 @@ const mark = 'src/lib/engine/marking/mark.ts';
 const rivetLength = 'src/lib/engine/families/rivets/rivet-length.ts';
 const task = 'RL1-0004-1B';
 
+/** A visitor who gets every file from the site, and none that was kept on the device before. */
+const unkept = { serviceWorkers: 'block' } as const;
+
 /** The one sentence on top of the page. */
 const told = (page: Page) => page.getByRole('alert');
 
@@ -26,7 +29,7 @@ describe.each(looks)('a fault in marking, $colorScheme, $viewport.width px', (lo
 		openPage,
 		faults
 	}) => {
-		const page = await openPage({ ...look, bypassCSP: true });
+		const page = await openPage({ ...look, ...unkept, bypassCSP: true });
 		await plantThrow(page, mark);
 		await page.goto('/practice/');
 		const { number } = await openTask(page);
@@ -49,7 +52,7 @@ describe.each(looks)('a fault in marking, $colorScheme, $viewport.width px', (lo
 test.for(['src/lib/ui/sheet/Verdict.svelte', 'src/lib/ui/sheet/Working.svelte'])(
 	'a fault in %s leaves the rest of the sheet',
 	async (part, { openPage, faults }) => {
-		const page = await openPage();
+		const page = await openPage(unkept);
 		await plantThrow(page, part);
 		await page.goto(`/practice/?task=${task}`);
 		await openTask(page);
@@ -67,7 +70,7 @@ test.for(['src/lib/ui/sheet/Verdict.svelte', 'src/lib/ui/sheet/Working.svelte'])
 );
 
 test('a sheet that cannot be shown says so, and the run goes on', async ({ openPage, faults }) => {
-	const page = await openPage();
+	const page = await openPage(unkept);
 	await plantInFigure(page, rivetLength);
 	await page.goto('/practice/?task=SC3-0004-1M');
 	await openTask(page);
@@ -86,7 +89,7 @@ test('a task that cannot be drawn is told with its number, and the run goes on',
 	openPage,
 	faults
 }) => {
-	const page = await openPage();
+	const page = await openPage(unkept);
 	await plantThrow(page, rivetLength);
 	await page.goto('/practice/?task=SC3-0004-1M');
 	await openTask(page);
@@ -120,7 +123,7 @@ test('what the site no longer has asks for a reload, and what was typed is there
 	openPage,
 	faults
 }) => {
-	const page = await openPage({ serviceWorkers: 'block' });
+	const page = await openPage(unkept);
 	await takeAway(page, mark);
 	await page.goto(`/practice/?task=${task}`);
 	await openTask(page);
@@ -137,7 +140,7 @@ test('what the site no longer has asks for a reload, and what was typed is there
 });
 
 test('a question whose check cannot be marked says so', async ({ openPage, faults }) => {
-	const page = await openPage();
+	const page = await openPage(unkept);
 	await plantThrow(page, mark);
 	const check = { typed: { length: '3/16' }, picked: {}, units: 'in', opened: 0 } as const;
 	const link = await writeQuestion({
@@ -165,7 +168,7 @@ describe('a page that cannot load what it needs says so and does not wait on', (
 		['/rehearsal/', rivetLength, '…']
 	];
 	test.for(pages)('%s without %s', async ([path, module, waiting], { openPage, faults }) => {
-		const page = await openPage({ serviceWorkers: 'block' });
+		const page = await openPage(unkept);
 		await takeAway(page, module);
 		await page.goto(path);
 		await page.getByText('could not be loaded').first().waitFor();
