@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { developedWidth } from '../../../src/lib/engine/methods/developed-width.ts';
 import { leastBendRadius } from '../../../src/lib/engine/methods/least-bend-radius.ts';
 import { rivetLength } from '../../../src/lib/engine/methods/rivet-length.ts';
+import { shopHeadCheck } from '../../../src/lib/engine/methods/shop-head-check.ts';
 import { evaluate } from '../../../src/lib/engine/solver/evaluate.ts';
 import { showStep, symbolOf, textAt } from '../../../src/lib/engine/solver/show.ts';
 
@@ -61,6 +62,25 @@ test('a laid-out width has the nearest 64th beside it', () => {
 	expect(read(showStep(developedWidth, 'width', values).results.join())).toBe(
 		'3.7581 in (≈ 3 49/64 in)'
 	);
+});
+
+test('a branch is shown as cases, an alternative a line', () => {
+	const values = evaluate(shopHeadCheck, { D: 1 / 8, width: 0.18, height: 0.06 });
+	const { symbols } = showStep(shopHeadCheck, 'judgement', values);
+	const rows = symbols
+		.split('<mtr>')
+		.slice(1)
+		.map((row) => read(row.replace('</mtd><mtd>', ' ; ')));
+	expect(rows).toEqual([
+		'replace ; if width &gt; most width',
+		'; or height &lt; least height',
+		'drive more ; if width &lt; least width',
+		'; or height &gt; most height',
+		'accept ; otherwise'
+	]);
+	for (const tag of ['mtr', 'mtd', 'mtable', 'mrow']) {
+		expect(symbols.split(`<${tag}>`).length, tag).toBe(symbols.split(`</${tag}>`).length);
+	}
 });
 
 test('words from the outside cannot become markup', () => {

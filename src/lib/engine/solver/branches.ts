@@ -53,6 +53,9 @@ function compared(fn: string, a: string, b: string): string {
 	}
 }
 
+const andSign = '<mtext>\u00a0and\u00a0</mtext>';
+const orSign = '<mtext>\u00a0or\u00a0</mtext>';
+
 /** Two conditions joined by `and` or `or`. */
 export function joined(fn: 'and' | 'or', a: Term, b: Term): Term {
 	const sign = fn === 'and' ? '&&' : '||';
@@ -60,7 +63,7 @@ export function joined(fn: 'and' | 'or', a: Term, b: Term): Term {
 		...both(a, b),
 		js: (i) => `(${condition(a).js(i)} ${sign} ${condition(b).js(i)})`,
 		sample: true,
-		show: [...a.show, `<mtext>\u00a0${fn}\u00a0</mtext>`, ...b.show]
+		show: [...a.show, fn === 'or' ? orSign : andSign, ...b.show]
 	};
 }
 
@@ -96,14 +99,31 @@ export interface Case {
 }
 
 function shownCases(cases: readonly Case[]): Part[] {
-	const rows = cases.flatMap(({ show, when }): Part[] => [
+	const row = (show: readonly Part[], when: readonly Part[]): Part[] => [
 		'<mtr><mtd>',
 		...show,
 		'</mtd><mtd>',
-		...(when ? ['<mtext>if\u00a0</mtext>', ...when] : ['<mtext>otherwise</mtext>']),
+		...when,
 		'</mtd></mtr>'
-	]);
+	];
+	const rows = cases.flatMap(({ show, when }) => {
+		if (!when) return row(show, ['<mtext>otherwise</mtext>']);
+		const [first = [], ...others] = alternatives(when);
+		const more = others.flatMap((one) => row([], ['<mtext>or\u00a0</mtext>', ...one]));
+		return [...row(show, ['<mtext>if\u00a0</mtext>', ...first]), ...more];
+	});
 	return ['<mrow><mo>{</mo><mtable>', ...rows, '</mtable></mrow>'];
+}
+
+/** The conditions on either side of every `or`, a line each; one in brackets stays whole. */
+function alternatives(when: readonly Part[]): Part[][] {
+	const isWhole = when.some((part) => typeof part === 'string' && part.includes('<mo>(</mo>'));
+	const lines: Part[][] = [[]];
+	for (const part of when) {
+		if (part === orSign && !isWhole) lines.push([]);
+		else lines.at(-1)?.push(part);
+	}
+	return lines;
 }
 
 type Shared = Pick<Term, 'each' | 'names' | 'calls'>;
