@@ -21,6 +21,10 @@ import {
 	pilotDrill,
 	rivetDrills
 } from '../../../src/lib/engine/trade/tables/rivet-drills.ts';
+import {
+	perInchOfWidth,
+	rivetsPerInch
+} from '../../../src/lib/engine/trade/tables/rivets-per-inch.ts';
 import * as again from './second-reading.ts';
 
 function inches(fraction: string): number {
@@ -67,6 +71,19 @@ describe('every table against a second reading of its document', () => {
 		}
 		for (const table of [allowances90, allowancesPerDegree]) {
 			expect(table.cells.flat().filter((cell) => cell !== null)).toHaveLength(229);
+		}
+	});
+
+	test('rivets per inch', () => {
+		const diameters = ['3/32', '1/8', '5/32', '3/16', '1/4'].map(inches);
+		expect(rivetsPerInch.rows.keys).toHaveLength(again.rivetsPerInch.length);
+		for (const row of again.rivetsPerInch) {
+			const [thickness, ...counts] = row.split(' ');
+			for (const [i, D] of diameters.entries()) {
+				const read = () => perInchOfWidth.run(Number(thickness), D);
+				if (counts[i] === '-') expect(read, row).toThrow(TradeError);
+				else expect(read(), row).toBe(Number(counts[i]));
+			}
 		}
 	});
 

@@ -8,3 +8,4 @@ export * from './least-radius.ts';
 export * from './rivet-alloys.ts';
 export * from './rivet-drills.ts';
 export * from './rivet-heads.ts';
+export * from './rivets-per-inch.ts';

@@ -1,0 +1,66 @@
+import { length } from '../solver/given.ts';
+import { method, slip, step } from '../solver/write.ts';
+import { misread } from '../trade/table/misread.ts';
+import { perInchOfWidth } from '../trade/tables/rivets-per-inch.ts';
+import { fromTable, wholeNumber } from '../trade/tolerances.ts';
+
+export const rivetsEachSide = method({
+	id: 'rivets-each-side',
+	title: 'Rivets each side of a break, by table',
+	given: {
+		T: length('Thickness'),
+		D: length('Rivet diameter', { style: 'rivet-diameter' }),
+		width: length('Width of the break', { style: 'fraction' })
+	},
+	steps: {
+		perInch: step('perInchOfWidth(T, D)', 'Rivets per inch of width', {
+			rule: 'repair.per-inch',
+			tolerance: fromTable,
+			slips: misread(perInchOfWidth, 'T, D', {
+				rowUp: 'above',
+				rowDown: 'below',
+				columnLeft: 'left',
+				columnRight: 'right'
+			})
+		}),
+		eachSide: step('upTo(perInch * width / (1 in), 1)', 'Rivets on each side', {
+			rule: 'repair.each-side',
+			style: 'count',
+			tolerance: wholeNumber,
+			slips: {
+				down: slip(
+					'downTo(perInch * width / (1 in), 1)',
+					'Rounded down: that is less than the table asks for.'
+				),
+				bothForOne: slip(
+					'2 * upTo(perInch * width / (1 in), 1)',
+					'That is the number on both sides; one side was asked for.'
+				),
+				split: slip(
+					'upTo(perInch * width / (1 in) / 2, 1)',
+					'The number was shared between the sides: each side needs all of it.'
+				),
+				noWidth: slip(
+					'upTo(perInch, 1)',
+					'The width is left out: that is the number for a break 1 in wide.'
+				)
+			}
+		}),
+		total: step('2 * eachSide', 'Rivets on both sides', {
+			rule: 'repair.each-side',
+			style: 'count',
+			tolerance: wholeNumber,
+			slips: {
+				oneSide: slip('eachSide', 'That is one side only: the other side needs as many.'),
+				roundedLast: slip(
+					'upTo(2 * perInch * width / (1 in), 1)',
+					'Rounded up once for both sides: each side is rounded up by itself.'
+				),
+				fourTimes: slip(
+					'4 * eachSide',
+					'Doubled twice: the number for one side is taken two times.'
+				)
+			}
+		})
+	}
+});
