@@ -19,5 +19,7 @@ test.each(sheets)('%s', async (name, family, level) => {
 
 test('no drawing is left of a family that went', () => {
 	const stored = readdirSync(new URL('drawn/', import.meta.url));
-	expect(stored.sort()).toEqual(sheets.map(([name]) => name).sort());
+	// Those of a new family are written only when this file has run.
+	const drawn = sheets.map(([name]) => name);
+	expect(stored.filter((name) => !drawn.includes(name))).toEqual([]);
 });
