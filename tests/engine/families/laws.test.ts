@@ -35,17 +35,29 @@ describe('the catalogue', () => {
 	});
 
 	test('every file of a family is in its topic’s list', () => {
-		const files = Object.keys(topics)
-			.flatMap((topic) => filesIn(`families/${topic}/`))
-			.filter((name) => name !== 'topic.ts');
-		expect(files.sort()).toEqual(families.map(({ id }) => `${id}.ts`).sort());
+		const entries = readdirSync(new URL('families/', root), { withFileTypes: true });
+		const folders = entries.filter((entry) => entry.isDirectory()).map(({ name }) => name);
+		const unlisted = folders.filter((folder) => !Object.hasOwn(topics, folder));
+		expect(
+			unlisted.map((folder) => `add families/${folder}/topic.ts to families/topic-list.ts`)
+		).toEqual([]);
+		for (const folder of folders) {
+			const own = filesIn(`families/${folder}/`).filter((name) => name !== 'topic.ts');
+			const listed = families.filter(({ topic }) => topic === folder).map(({ id }) => `${id}.ts`);
+			expect(own.sort(), `lines of families/${folder}/topic.ts`).toEqual(listed.sort());
+		}
 	});
 
 	test('every file of a method is used by a family, and has a test', () => {
 		const tests = readdirSync(new URL('../methods/', import.meta.url));
-		const ids = methods.map((method) => `${method.id}.ts`).sort();
-		expect(filesIn('methods/').sort()).toEqual(ids);
-		for (const id of ids) expect(tests).toContain(id.replace('.ts', '.test.ts'));
+		const ids = methods.map((method) => method.id);
+		const names = filesIn('methods/').map((name) => name.replace('.ts', ''));
+		const unused = names.filter((name) => !ids.includes(name));
+		expect(unused.map((name) => `no family has the method of methods/${name}.ts`)).toEqual([]);
+		const misnamed = ids.filter((id) => !names.includes(id));
+		expect(misnamed.map((id) => `the method ${id} must stand in methods/${id}.ts`)).toEqual([]);
+		const untested = ids.filter((id) => !tests.includes(`${id}.test.ts`));
+		expect(untested.map((id) => `write tests/engine/methods/${id}.test.ts`)).toEqual([]);
 	});
 
 	test('every step rests on a known rule or on none, and can be marked', () => {

@@ -21,7 +21,9 @@ for (const family of await loadFamilies()) {
 		const known = kept[key];
 		const hash = await fingerprint(family, level);
 		if (known?.rev === family.rev && known.hash !== hash) {
-			console.log(`${key} draws something else: raise its revision in families/${family.topic}/topic.ts.`);
+			console.log(
+				`${key} draws something else: raise its revision in families/${family.topic}/topic.ts.`
+			);
 		}
 		fresh[key] = known?.rev === family.rev ? known : { rev: family.rev, hash };
 	}

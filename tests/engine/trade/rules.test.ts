@@ -5,9 +5,11 @@ import { ruleById, rules, rulesByTopic } from '../../../src/lib/engine/trade/rul
 test('every file of rules is listed, by the topic it is named after', () => {
 	const folder = new URL('../../../src/lib/engine/trade/rules/', import.meta.url);
 	const files = readdirSync(folder).filter((name) => !['index.ts', 'rule.ts'].includes(name));
-	expect(files.map((name) => name.replace('.ts', '')).sort()).toEqual(
-		Object.keys(rulesByTopic).sort()
-	);
+	const names = files.map((name) => name.replace('.ts', ''));
+	const unlisted = names.filter((name) => !Object.hasOwn(rulesByTopic, name));
+	expect(unlisted.map((name) => `add ${name}.ts to trade/rules/index.ts`)).toEqual([]);
+	const astray = Object.keys(rulesByTopic).filter((topic) => !names.includes(topic));
+	expect(astray.map((topic) => `the rules of ${topic} must stand in ${topic}.ts`)).toEqual([]);
 });
 
 test('no id of a rule stands in two topics', () => {
