@@ -147,6 +147,28 @@ export const faults: readonly Fault[] = [
 			"['off', 'breaks', 'far']"
 		]
 	]),
+	...inFile('methods/lap-width.ts', [
+		['last row told from the wrong edge', "'width - edge - (rows", "'edge + (rows"],
+		['row too near the edge told as right', '`left < edge - ${line}`', '`left < 0 * edge`']
+	]),
+	...inFile('methods/rivet-row.ts', [
+		['rivets spread as if for one more', 'max(count - 1, 1)', 'max(count, 1)'],
+		[
+			'a rivet more than needed told as fewest',
+			"'count > right.count'",
+			"'count > 2 * right.count'"
+		]
+	]),
+	...inFile('families/layout/lap-width.ts', [
+		['lap drawn as wide as the right one', "[seen.at('width'),", "[seen.rightAt('width'),"]
+	]),
+	...inFile('families/layout/rivet-row.ts', [
+		[
+			'row with spaces too wide drawn as a good one',
+			"['right', 'more']",
+			"['right', 'more', 'wide']"
+		]
+	]),
 	...inFile('figures/parts/hole-row.ts', [
 		[
 			'last hole of a row dropped',
@@ -170,7 +192,7 @@ export const faults: readonly Fault[] = [
 		[
 			'lap measured to the last row only',
 			'...dimensionAcross(0, drawn, bottom',
-			'...dimensionAcross(0, across.at(-1) ?? drawn, bottom'
+			'...dimensionAcross(0, placed.at(-1) ?? drawn, bottom'
 		]
 	]),
 	...inFile('figures/parts/blank.ts', [

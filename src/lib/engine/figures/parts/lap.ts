@@ -57,8 +57,8 @@ export interface Lap {
 const widest = 360;
 
 /**
- * A lap cut to its width, the first row an edge distance from its left edge, to scale; a width
- * that has no room on the sheet is broken off.
+ * A lap cut to its width, the first row an edge distance from its left edge, to scale; what has
+ * no room on the sheet is broken off, and rows there are left out.
  */
 export function lapToScale(lap: Lap, labels: { width: string; apart: string }): Shape[] {
 	const { D, rows, pitch, width, edge, apart, off, wanted } = lap;
@@ -72,12 +72,14 @@ export function lapToScale(lap: Lap, labels: { width: string; apart: string }): 
 	return [
 		...plate({ left: 0, top: 0, right: drawn, bottom }, 'metal-a', drawn < widest ? [] : ['right']),
 		...placed.flatMap((x, row) =>
-			staggered(x, row, {
-				bottom,
-				step: Math.max(pitch * scale, 12),
-				radius: (D * scale) / 2,
-				off: off === 'all' || (off === 'last' && row === rows - 1)
-			})
+			x === widest
+				? []
+				: staggered(x, row, {
+						bottom,
+						step: Math.max(pitch * scale, 12),
+						radius: (D * scale) / 2,
+						off: off === 'all' || (off === 'last' && row === rows - 1)
+					})
 		),
 		...dimensionAcross(0, drawn, bottom + 24, bottom, labels.width),
 		...(two > one ? dimensionAcross(one, two, -16, 0, labels.apart) : [])
