@@ -356,8 +356,8 @@ export const faults: readonly Fault[] = [
 	...inFile('methods/outcomes/diameter.ts', [
 		[
 			'rivet that shears told as too large',
-			"'diameter < 2.5 * thickest'",
-			"'diameter < 0.5 * thickest'"
+			"'size < right.diameter'",
+			"'size < 0.5 * right.diameter'"
 		]
 	])
 ];
