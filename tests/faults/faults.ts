@@ -346,11 +346,11 @@ export const faults: readonly Fault[] = [
 		['shank told from the head down', "'(length - grip) / D'", "'length / D'"],
 		['head driven to the wrong width', "headAcross: shown('1.5 * D')", "headAcross: shown('2 * D')"]
 	]),
-	...inFile('methods/shop-head.ts', [
+	...inFile('methods/outcomes/head-size.ts', [
 		[
-			'most and least width of a head exchanged',
-			'`width < 1.25 * D - ${near}`',
-			'`width < 1.66 * D - ${near}`'
+			'most and least size of a head exchanged',
+			'under: when(`${key} < ${least} * D`',
+			'under: when(`${key} < ${most} * D`'
 		]
 	]),
 	...inFile('methods/outcomes/diameter.ts', [
