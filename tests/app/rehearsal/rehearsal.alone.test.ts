@@ -397,6 +397,7 @@ test('numbers of the newest tasks are kept out of a new rehearsal', async () => 
 		fresh += repeated((await started(30, 60)).questions);
 		blind += repeated(composeRehearsal(`blind ${n}`, families, 30));
 	}
-	expect(blind).toBeGreaterThan(32);
+	// Otherwise there would be nothing to keep out.
+	expect(blind).toBeGreaterThan(16);
 	expect(fresh).toBeLessThan(blind / 2);
 }, 20_000);
