@@ -6,6 +6,7 @@ import { markTask } from './commands/mark.ts';
 import { listMethods } from './commands/methods.ts';
 import { solve } from './commands/solve.ts';
 import { showTask } from './commands/task.ts';
+import { listWords } from './commands/words.ts';
 import { echoed, UsageError } from './usage-error.ts';
 
 /** What a command answers: data for `--json`, and the same as text for people. */
@@ -27,7 +28,8 @@ const commands: Readonly<Record<string, { run: Command; flags: readonly string[]
 	methods: { run: listMethods, flags: [] },
 	task: { run: showTask, flags: ['--answers'] },
 	solve: { run: solve, flags: [] },
-	mark: { run: markTask, flags: [] }
+	mark: { run: markTask, flags: [] },
+	words: { run: listWords, flags: [] }
 };
 
 export const usage = `bucktail: practice tasks for aircraft sheet metal, from the command line
@@ -37,6 +39,7 @@ export const usage = `bucktail: practice tasks for aircraft sheet metal, from th
   bucktail task NUMBER [--answers]      a task; with --answers, its working too
   bucktail solve METHOD key=value …     a method worked: layers=0.032in,0.040in D=1/8
   bucktail mark NUMBER key=entry …      answers marked, as the practice page does
+  bucktail words [FAMILY]               every sentence that a family can show
 
   --json prints the same for scripts. Training aid only, not repair data.`;
 

@@ -161,6 +161,20 @@ describe('bad input: one line on standard error, exit code 2', () => {
 });
 
 describe('the other commands', () => {
+	test('words prints every sentence of a family, or of all', async () => {
+		const [family] = (await json('words', 'rl')) as {
+			code: string;
+			words: Record<string, string[]>;
+		}[];
+		expect(family?.code).toBe('RL');
+		expect(family?.words.rules).toContainEqual(expect.stringMatching(/^length.grip: The grip is/));
+		for (const sort of ['slips', 'outcomes', 'stories', 'tolerances', 'hints', 'questions']) {
+			expect(family?.words[sort]?.length, sort).toBeGreaterThan(0);
+		}
+		expect((await run(['words', 'rivets'])).out).toMatch(/^RT rivet-diameter\n/);
+		expect((await run(['words', 'nobody'])).err).toBe('No family or topic is called nobody.');
+	});
+
 	test('help is printed without a command', async () => {
 		expect((await run([])).out).toBe(usage);
 	});

@@ -18,6 +18,11 @@ export interface Draw<M extends Method = Method> {
 	readonly question: string;
 	/** Keys of the steps asked for, in the order of the method. */
 	readonly asked: readonly (keyof M['steps'] & string)[];
+	/**
+	 * The slips that the question is about, by asked step: none of them may lead to an answer that
+	 * would be accepted there. A draw in which one does is drawn again.
+	 */
+	readonly chief?: Chief<M>;
 	/** Labels for this task where the method's own are too plain; a list has one a member. */
 	readonly labels?: Readonly<Record<string, string | readonly string[]>>;
 	/** Givens that are only told, not computed with: `['Head', 'universal']`. */
@@ -26,6 +31,11 @@ export interface Draw<M extends Method = Method> {
 	readonly basis?: string;
 	readonly cautions: readonly CautionId[];
 }
+
+/** Ids of slips of the method, by the key of a step that is asked. */
+export type Chief<M extends Method = Method> = Readonly<
+	Partial<Record<keyof M['steps'] & string, readonly string[]>>
+>;
 
 /** Says a length, count or angle of the task as it is shown to this person. */
 export type Say = (key: string, value: Value) => string;

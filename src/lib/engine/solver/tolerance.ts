@@ -55,3 +55,19 @@ export function differs(method: Method, key: string, right: Values, other: Value
 export function carriedIn(method: Method): (value: Value, key: string) => Value {
 	return (value, key) => carried(kindAt(method, key), value);
 }
+
+/** Half of a division of a steel rule, in inches: how far off a value is laid out with it. */
+const halfDivision = 1 / 128;
+
+/**
+ * Whether some entry of `other` would be accepted for `right` at `key`: the two lie within the
+ * tolerance, or come within it when `other` is written in thousandths, or laid out to the nearest
+ * 1/64 in where that is how near the step is held.
+ */
+export function isTakenFor(method: Method, key: string, right: Values, other: Values): boolean {
+	const { kind, exact, room } = allowedAt(method, key);
+	const ruled = kind.dimension.formula === 'length' && exact.compare(2 * halfDivision) >= 0;
+	const [one, two] = [right[key], other[key]];
+	if (one === undefined || two === undefined) return false;
+	return !kind.differs(one, two, room + (ruled ? halfDivision : 0));
+}

@@ -10,6 +10,7 @@ import type { Draw, Family } from '../families/family.ts';
 import { randomFrom } from '../families/random.ts';
 import { readTaskNumber, type TaskId, TaskNumberError, writeTaskNumber } from './task-number.ts';
 import { carriedIn, differs } from '../solver/tolerance.ts';
+import { chiefFault } from './chief-slips.ts';
 
 /** One problem, drawn: the same number gives the same task everywhere. */
 export interface Task {
@@ -52,8 +53,10 @@ export async function taskFromNumber(typed: string): Promise<Task> {
 }
 
 /**
- * Draws the task of a seed. Draws in which a slip would pass unnoticed, or the answer hangs on
- * the last digit of a rounding, are drawn again.
+ * Draws the task of a seed. Draws in which a chief slip would pass unnoticed, or the answer hangs
+ * on the last digit of a rounding, are drawn again.
+ *
+ * @throws Error naming family and level, and what is most often wrong, when no draw will do
  */
 export function drawTask(family: Family, level: TaskId['level'], seed: number): Task {
 	const id: TaskId = { code: family.code, level, seed, rev: family.rev };
@@ -100,6 +103,8 @@ function sound(parts: Parts): Task | string {
 		const values = orNone(() => withSlip(method, right, slipId));
 		if (values && showsIn(parts, right, rounded, values)) slips.set(slipId, values);
 	}
+	const unseen = chiefFault(method, drawn, right, rounded);
+	if (unseen) return unseen;
 	for (const key of drawn.asked) {
 		const [seen, wanted] = [distinctAt(method, key, right, slips), slipsWanted(method, key)];
 		if (seen < wanted) {

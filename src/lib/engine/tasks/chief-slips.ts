@@ -1,0 +1,43 @@
+import type { Draw } from '../families/family.ts';
+import type { Values } from '../solver/compiled.ts';
+import { withSlip } from '../solver/evaluate.ts';
+import type { Method } from '../solver/method.ts';
+import { isTakenFor } from '../solver/tolerance.ts';
+import { TradeError } from '../solver/trade-function.ts';
+
+/**
+ * The first chief slip of a draw that leads to an answer that would be accepted, as a sentence; null
+ * when all of them show. A slip that leads to no answer at all cannot pass.
+ *
+ * @param rounded the right values with every step rounded as a shop carries them
+ * @throws Error when the draw names a slip or a step that its method has not
+ */
+export function chiefFault(
+	method: Method,
+	drawn: Draw,
+	right: Values,
+	rounded: Values
+): string | null {
+	for (const [key, ids = []] of Object.entries(drawn.chief ?? {})) {
+		// One record may serve all levels; a step that this level does not ask is passed over.
+		if (!Object.hasOwn(method.steps, key)) {
+			throw new Error(`chief slips are named for ${key}, which is no step of ${method.id}`);
+		}
+		if (!drawn.asked.includes(key)) continue;
+		const passes = ids.find((id) => passesAt(method, key, id, right, rounded));
+		if (passes !== undefined) {
+			return `the chief slip ${passes} leads to the right ${key}: draw other numbers`;
+		}
+	}
+	return null;
+}
+
+function passesAt(method: Method, key: string, id: string, right: Values, rounded: Values) {
+	try {
+		const slipped = withSlip(method, right, id);
+		return [right, rounded].some((values) => isTakenFor(method, key, values, slipped));
+	} catch (error) {
+		if (error instanceof TradeError) return false;
+		throw error;
+	}
+}

@@ -1,0 +1,37 @@
+import type { Source } from '../source.ts';
+
+/** A layer of a joint, by the name it has in a task. */
+export interface Layer {
+	readonly name: string;
+	/** Thickness, inches. */
+	readonly T: number;
+}
+
+/** A part or a job as a task tells it; whatever it does not tell is left out. */
+export interface Job {
+	readonly story: string;
+	readonly layers?: readonly Layer[];
+	/** Rivet diameter, inches. */
+	readonly D?: number;
+	/** Alloy letters of the rivet. */
+	readonly letters?: string;
+	/** Alloy of the sheet: `2024-T3`. */
+	readonly alloy?: string;
+	/** Thickness of a single sheet, inches. */
+	readonly T?: number;
+	/** Pounds. */
+	readonly weight?: number;
+	readonly cautions?: readonly string[];
+}
+
+/** What holds of every part that can be had and every job that is done. */
+export interface Fact {
+	readonly id: string;
+	readonly says: string;
+	readonly source: Source;
+	/** Whether it holds; null where the job does not tell what it is about. */
+	readonly holds: (job: Job) => boolean | null;
+}
+
+/** Room for sizes that were computed. */
+export const slack = 1e-9;

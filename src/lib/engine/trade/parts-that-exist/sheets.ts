@@ -1,0 +1,37 @@
+import { source } from '../source.ts';
+import { type Fact, slack } from './fact.ts';
+
+const stressed =
+	/stressed skin|(wing|fuselage|flap|tail) skin|spar|stringer|bulkhead|\brib\b|longeron/i;
+
+/** Pounds that one person lifts: sheet is awkward to hold. */
+const oneLifts = 35;
+
+export const sheetFacts: readonly Fact[] = [
+	{
+		id: 'sheet.soft',
+		says: 'Stressed skin and structure are not made of 1100 or 3003.',
+		source: source('none', 'alloys for structure', 'practice'),
+		holds: ({ alloy, story }) =>
+			alloy !== undefined && /^(1100|3003)\b/.test(alloy) ? !stressed.test(story) : null
+	},
+	{
+		id: 'lift.two',
+		says: `Two people lift what weighs more than one lifts, ${oneLifts} lb.`,
+		source: source('none', 'lifting by hand', 'practice'),
+		holds: ({ story, weight }) =>
+			weight !== undefined && /two people/i.test(story) ? weight > oneLifts : null
+	},
+	{
+		id: 'snips.gauge',
+		says: 'Aviation snips cut aluminium up to 0.051 in.',
+		source: source('general', 'ch. 11, p. 11-8; FAA-H-8083-31B, p. 4-13'),
+		holds: ({ story, T }) => (T !== undefined && /snips/i.test(story) ? T <= 0.051 + slack : null)
+	},
+	{
+		id: 'snips.caution',
+		says: 'What is cut with snips has no caution about the shear.',
+		source: source('none', 'the caution fits the tool', 'practice'),
+		holds: ({ story, cautions = [] }) => (/snips/i.test(story) ? !cautions.includes('shear') : null)
+	}
+];

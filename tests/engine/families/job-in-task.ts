@@ -1,0 +1,54 @@
+import type { Value } from '../../../src/lib/engine/quantity/kind.ts';
+import { rivetNumberParts } from '../../../src/lib/engine/trade/rivet-code.ts';
+import type { Job, Layer } from '../../../src/lib/engine/trade/parts-that-exist/index.ts';
+import { lettersOf } from '../../../src/lib/engine/trade/rivet-code.ts';
+import type { Task } from '../../../src/lib/engine/tasks/task.ts';
+
+/**
+ * What a task tells of its part or job: givens by the keys that methods call them by, right values
+ * where they are asked for, and the rows that are only told.
+ */
+export function jobIn({ drawn, right }: Task): Job {
+	const { story, cautions, labels = {}, told = [] } = drawn;
+	const given: Readonly<Record<string, Value>> = drawn.given;
+	const number = (...keys: string[]) =>
+		keys.map((key) => given[key] ?? right[key]).find((value) => typeof value === 'number');
+	const toldAs = (label: RegExp) => told.find(([name]) => label.test(name))?.[1];
+	const numbered = partNumberIn(String(given.number ?? toldAs(/^rivets?$/i) ?? ''));
+	const alloy = given.alloy ?? toldAs(/^(material|sheet)$/i);
+	const job = {
+		layers: layersIn(given.layers, labels.layers),
+		D: number('D', 'diameter') ?? numbered?.D,
+		letters: toldAs(/letters/i) ?? numbered?.letters ?? lettersIn(given.alloy),
+		alloy: alloy === undefined ? undefined : /\d{4}(-\w+)?/.exec(String(alloy))?.[0],
+		T: number('T', 'thickest'),
+		weight: number('weight')
+	};
+	const known = Object.entries(job).filter(([, value]) => value !== undefined);
+	return { story, cautions, ...Object.fromEntries(known) };
+}
+
+function layersIn(
+	layers: Value | undefined,
+	names: string | readonly string[] | undefined
+): readonly Layer[] | undefined {
+	if (typeof layers !== 'object') return undefined;
+	return layers.map((T, i) => ({
+		name: typeof names === 'object' ? (names[i] ?? '') : (names ?? ''),
+		T
+	}));
+}
+
+function partNumberIn(text: string): { D: number; letters: string } | undefined {
+	const bare = /^(MS20\d{3}[A-Z]+\d+)(-[\d.]+)?$/.exec(text);
+	if (!bare) return undefined;
+	const { alloy, diameterDash } = rivetNumberParts(bare[2] ? text : `${text}-4`);
+	return { D: diameterDash / 32, letters: lettersOf(alloy) };
+}
+
+/** Letters of a rivet alloy; sheet alloys have none. */
+function lettersIn(alloy: Value | undefined): string | undefined {
+	return typeof alloy === 'string' && /^(1100|2117|5056|2017|2024)$/.test(alloy)
+		? lettersOf(alloy)
+		: undefined;
+}

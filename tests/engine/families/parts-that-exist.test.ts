@@ -1,0 +1,78 @@
+import { describe, expect, test } from 'vitest';
+import { loadFamilies } from '../../../src/lib/engine/families/catalogue.ts';
+import { levels } from '../../../src/lib/engine/families/level.ts';
+import { drawTask } from '../../../src/lib/engine/tasks/task.ts';
+import { broken, facts, type Job } from '../../../src/lib/engine/trade/parts-that-exist/index.ts';
+import { jobIn } from './job-in-task.ts';
+
+/** A family has been gone through once all of its draws name chief slips. */
+const families = (await loadFamilies()).filter((family) =>
+	levels.every((level) => Object.keys(drawTask(family, level, 1).drawn.chief ?? {}).length > 0)
+);
+const drawsEach = 300;
+
+/** The facts that draws of a family break, with a task for each. */
+function brokenBy(family: (typeof families)[number]): Map<string, string> {
+	const found = new Map<string, string>();
+	for (const level of levels) {
+		for (let seed = 0; seed < drawsEach; seed++) {
+			const task = drawTask(family, level, seed * 3491);
+			const job = jobIn(task);
+			for (const { id, says } of broken(job)) {
+				if (!found.has(id)) found.set(id, `${task.number} ${says} ${JSON.stringify(job)}`);
+			}
+		}
+	}
+	return found;
+}
+
+test.each(families.map((family) => [family.id, family] as const))(
+	'%s draws parts and jobs that exist',
+	(_, family) => {
+		expect([...brokenBy(family).values()]).toEqual([]);
+	}
+);
+
+describe('every fact can be broken', () => {
+	const layers = (...of: readonly (readonly [string, number])[]) =>
+		of.map(([name, T]) => ({ name, T }));
+	const jobs: Readonly<Record<string, Job>> = {
+		'joint.splice': { story: '', layers: layers(['Patch', 0.032], ['Skin', 0.04]) },
+		'joint.structure': { story: '', layers: layers(['Skin', 0.063], ['Stringer', 0.02]) },
+		'joint.skins': { story: '', layers: layers(['Upper skin', 0.02], ['Lower skin', 0.05]) },
+		'joint.shim': {
+			story: '',
+			layers: layers(['Skin', 0.032], ['Shim', 0.063], ['Spar cap', 0.05])
+		},
+		'joint.alike': { story: '', layers: layers(['Bracket', 0.016], ['Doubler', 0.08]) },
+		'joint.hinge': {
+			story: '',
+			layers: layers(['Hinge leaf', 0.04], ['Spar web', 0.04]),
+			D: 0.1875
+		},
+		'rivet.size': { story: '', T: 0.02, D: 0.25 },
+		'rivet.1100': { story: 'A spar splice.', letters: 'A' },
+		'rivet.small-2024': { story: '', letters: 'DD', D: 1 / 8 },
+		'sheet.soft': { story: 'A wing skin.', alloy: '3003-H14' },
+		'lift.two': { story: 'Two people lift it.', weight: 20 },
+		'snips.gauge': { story: 'Cut with aviation snips.', T: 0.063 },
+		'snips.caution': { story: 'Cut with snips.', cautions: ['shear'] }
+	};
+
+	test.each(facts.map(({ id }) => id))('%s', (id) => {
+		expect(broken(jobs[id] ?? { story: '' }).map((fact) => fact.id)).toContain(id);
+	});
+
+	test.each([
+		['a rivet under 2.5T', { story: '', T: 0.063, D: 1 / 8 }],
+		['a rivet under 3/32 in', { story: '', T: 0.016, D: 1 / 16 }]
+	])('%s', (_, job) => {
+		expect(broken(job).map(({ id }) => id)).toEqual(['rivet.size']);
+	});
+
+	test('and the facts let a usual joint be', () => {
+		const story = 'A patch goes on a wing skin over a stringer.';
+		const stack = layers(['Patch', 0.04], ['Skin', 0.032], ['Stringer', 0.05]);
+		expect(broken({ story, layers: stack, D: 5 / 32, letters: 'AD' })).toEqual([]);
+	});
+});
