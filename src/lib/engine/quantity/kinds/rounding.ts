@@ -1,3 +1,5 @@
+import { exactly } from '../exact.ts';
+import { isIn64ths } from '../sixty-fourths.ts';
 import type { AnyValue, Kind } from './kind.ts';
 
 /** Half up, to so many parts of the base unit. */
@@ -5,7 +7,13 @@ export function roundedTo(value: number, parts: number): number {
 	return Math.floor(value * parts + 0.5 + 1e-9) / parts;
 }
 
-/** A result as a shop carries it to the next step: lengths to the thousandth. */
+/**
+ * A result as a shop carries it to the next step: lengths to the thousandth, but a size that is
+ * written as a fraction as that fraction.
+ */
 export function carried<V extends AnyValue>(kind: Pick<Kind<V>, 'map' | 'fine'>, value: V): V {
-	return kind.map(value, (one) => roundedTo(one, kind.fine));
+	const asFraction = 'fractions' in kind && kind.fractions === true;
+	return kind.map(value, (one) =>
+		asFraction && isIn64ths(exactly(one)) ? one : roundedTo(one, kind.fine)
+	);
 }
