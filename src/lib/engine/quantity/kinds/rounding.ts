@@ -1,6 +1,7 @@
 import { exactly } from '../exact.ts';
 import { isIn64ths } from '../sixty-fourths.ts';
-import type { AnyValue, Kind } from './kind.ts';
+import type { Value } from '../value.ts';
+import type { Kind } from './kind.ts';
 
 /** Half up, to so many parts of the base unit. */
 export function roundedTo(value: number, parts: number): number {
@@ -11,7 +12,7 @@ export function roundedTo(value: number, parts: number): number {
  * A result as a shop carries it to the next step: lengths to the thousandth, but a size that is
  * written as a fraction as that fraction.
  */
-export function carried<V extends AnyValue>(kind: Pick<Kind<V>, 'map' | 'fine'>, value: V): V {
+export function carried<V extends Value>(kind: Pick<Kind<V>, 'map' | 'fine'>, value: V): V {
 	const asFraction = 'fractions' in kind && kind.fractions === true;
 	return kind.map(value, (one) =>
 		asFraction && isIn64ths(exactly(one)) ? one : roundedTo(one, kind.fine)
