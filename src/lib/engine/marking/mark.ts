@@ -1,5 +1,5 @@
 import type { Task } from '../tasks/task.ts';
-import { carriedIn, toleranceAt } from '../solver/tolerance.ts';
+import { carriedIn, toleranceOf } from '../solver/tolerance.ts';
 import type { Exact } from '../quantity/exact.ts';
 import type { Value } from '../quantity/value.ts';
 import { carriedRoom } from '../quantity/kinds/find-mistakes.ts';
@@ -55,7 +55,7 @@ function judged({ method, drawn }: Task, key: string, entry: Entry, put: Values)
 		return value === undefined ? { is: 'off' } : kind.judge(entry, value, tolerance, values);
 	};
 	try {
-		const exact = judgedBy({ values: put }, toleranceAt(method, key));
+		const exact = judgedBy({ values: put }, toleranceOf(method, key, entry.value));
 		if (exact.is === 'right') return exact;
 		const rounded = judgedBy({ values: put, carry: carriedIn(method) }, carriedRoom(kind));
 		return rounded.is === 'right' ? rounded : exact;

@@ -3,7 +3,7 @@ import { given } from '../solver/given.ts';
 import { method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
 import { nearRight } from './outcomes/near-right.ts';
 import { alloyLetters, headNumbers } from '../trade/rivet-code.ts';
-import { exactWords, thousandths, wholeNumber } from '../trade/tolerances.ts';
+import { exactWords, stockedSize, wholeNumber } from '../trade/tolerances.ts';
 
 export const rivetNumberReading = method({
 	id: 'rivet-number-reading',
@@ -58,7 +58,7 @@ export const rivetNumberReading = method({
 		diameter: step('diameterDash * (1/32 in)', 'Rivet diameter', {
 			rule: 'number.code',
 			kind: fraction,
-			tolerance: thousandths,
+			tolerance: stockedSize,
 			slips: {
 				diameterIn16ths: slip(
 					'diameterDash * (1/16 in)',
@@ -77,7 +77,7 @@ export const rivetNumberReading = method({
 		length: step('lengthDash * (1/16 in)', 'Rivet length', {
 			rule: 'number.code',
 			kind: fraction,
-			tolerance: thousandths,
+			tolerance: stockedSize,
 			slips: {
 				lengthIn32nds: slip(
 					'lengthDash * (1/32 in)',
@@ -96,16 +96,25 @@ export const rivetNumberReading = method({
 	},
 	outcomes: [
 		outcome(
-			['diameter', 'length'],
+			['diameter'],
 			{ marked: shown('letters(alloy)') },
 			{
 				sized: when(
-					nearRight('entered', thousandths),
-					'A rivet {diameter} thick and {length} long: what {number} stands for.'
+					nearRight('entered', stockedSize),
+					'A rivet {diameter} thick: what {number} stands for.'
 				),
-				misread: otherwise(
-					'A rivet {diameter} thick and {length} long: {number} stands for another size.'
-				)
+				misread: otherwise('A rivet {diameter} thick: {number} stands for another one.')
+			}
+		),
+		outcome(
+			['length'],
+			{ marked: shown('letters(alloy)') },
+			{
+				sized: when(
+					nearRight('entered', stockedSize),
+					'A rivet {length} long: what {number} stands for.'
+				),
+				misread: otherwise('A rivet {length} long: {number} stands for another one.')
 			}
 		)
 	]

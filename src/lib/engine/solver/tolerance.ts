@@ -3,6 +3,7 @@ import type { Exact } from '../quantity/exact.ts';
 import type { Value } from '../quantity/value.ts';
 import type { Kind } from '../quantity/kinds/kind.ts';
 import { carried } from '../quantity/kinds/rounding.ts';
+import type { ReadValue } from '../quantity/reading.ts';
 import type { Values } from './compiled.ts';
 import { kindAt } from './kind-at.ts';
 import type { Method } from './method.ts';
@@ -16,6 +17,8 @@ const clearance = 0.6;
 interface Allowed {
 	readonly kind: Kind;
 	readonly exact: Exact;
+	/** For answers in millimetres, in inches; never under `exact`. */
+	readonly metric: Exact;
 	/** The tolerance and the clearance, as a number. */
 	readonly room: number;
 }
@@ -36,7 +39,30 @@ function newAllowed(method: Method, key: string): Allowed {
 	if (!tolerance) throw new Error(`no tolerance: ${method.id}.${key}`);
 	const kind = kindAt(method, key);
 	const exact = new Fraction(tolerance.amount);
-	return { kind, exact, room: exact.valueOf() + clearance / kind.fine };
+	const millimetres = new Fraction(tolerance.metric?.millimetres ?? 0).div(inch);
+	const metric = millimetres.compare(exact) > 0 ? millimetres : exact;
+	return { kind, exact, metric, room: exact.valueOf() + clearance / kind.fine };
+}
+
+/** Millimetres in one. */
+const inch = new Fraction('25.4');
+
+/**
+ * How far an entry may be off at a step: as a metric tool reads where it was given in millimetres,
+ * 8 mm for 5/16 in.
+ */
+export function toleranceOf(method: Method, key: string, entry: ReadValue): Exact {
+	const { exact, metric } = allowedAt(method, key);
+	return isMetric(entry) ? metric : exact;
+}
+
+/**
+ * Whether a length was given in millimetres: inches that are no multiple of 1/127 in were not, and
+ * the millimetres that come out even in inches need no other tolerance.
+ */
+function isMetric(entry: ReadValue): boolean {
+	if (entry instanceof Fraction) return entry.d % 127n === 0n;
+	return Array.isArray(entry) && entry.some(isMetric);
 }
 
 /** How far an answer may be off at a step, in its base unit. */

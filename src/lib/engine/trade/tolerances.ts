@@ -9,7 +9,11 @@ import type { Tolerance } from '../solver/method.ts';
 /** A size out of the bin: there is nothing between one and the next. */
 export const stockedSize: Tolerance = {
 	amount: '0.001',
-	why: 'Stock comes in steps, so the size must be exact to the thousandth.'
+	why: 'Stock comes in steps, so the size must be exact to the thousandth.',
+	metric: {
+		millimetres: '0.1',
+		why: 'Stock comes in steps; in millimetres the size counts to 0.1 mm.'
+	}
 };
 
 export const wholeNumber: Tolerance = {
@@ -28,17 +32,23 @@ export const layoutLine: Tolerance = {
 /** Half a division either way. */
 export const drilledDepth: Tolerance = {
 	amount: '1/128',
-	why: 'To the nearest 1/64 in, as a depth is set with a scale.'
+	why: 'To the nearest 1/64 in, as a depth is set with a scale.',
+	metric: {
+		millimetres: '0.25',
+		why: 'To the nearest 0.5 mm, as a depth is set with a metric scale.'
+	}
 };
 
 export const aboutThirds: Tolerance = {
 	amount: '1/64',
-	why: 'About two thirds, so to the nearest 1/32 in.'
+	why: 'About two thirds, so to the nearest 1/32 in.',
+	metric: { millimetres: '0.5', why: 'About two thirds, so to the nearest millimetre.' }
 };
 
 export const thousandths: Tolerance = {
 	amount: '0.001',
-	why: 'Within 0.001 in, one line of a micrometer.'
+	why: 'Within 0.001 in, one line of a micrometer.',
+	metric: { millimetres: '0.03', why: 'Within 0.03 mm: a vernier caliper reads 0.02 mm.' }
 };
 
 export const finerThanRule: Tolerance = {
@@ -79,10 +89,12 @@ export const weightToHundredth: Tolerance = {
 
 export const drillSizes: Tolerance = {
 	amount: '0.0005',
-	why: 'Within 0.0005 in: number and letter drills are farther apart than that.'
+	why: 'Within 0.0005 in: number and letter drills are farther apart than that.',
+	metric: { millimetres: '0.05', why: 'Within 0.05 mm: metric drills step by 0.1 mm.' }
 };
 
 export const clearanceOfHole: Tolerance = {
 	amount: '0.0005',
-	why: 'Within 0.0005 in: the whole clearance is only a few thousandths.'
+	why: 'Within 0.0005 in: the whole clearance is only a few thousandths.',
+	metric: { millimetres: '0.02', why: 'Within 0.02 mm: the whole clearance is under 0.2 mm.' }
 };

@@ -53,13 +53,21 @@ export const tasks = family({
 	},
 	figure: ({ number }) => seam(number),
 	metal: (seen, say) => {
-		const size = { D: seen.at('diameter'), length: seen.at('length') };
-		const notes = { D: say('diameter', size.D), length: say('length', size.length) };
-		const rivet = { ...size, head: seen.word('head'), letters: seen.word('marked') };
-		const other = { D: seen.beside('diameter'), length: seen.beside('length') };
-		return looseRivetDrawing(seen.says, rivet, notes, [other]);
+		// Only what was answered is drawn to size and lettered: the other size may still be asked.
+		const own = seen.key === 'diameter' ? 'D' : 'length';
+		const sizes = (size: number) => ({ ...anyRivet, [own]: size });
+		const notes = { D: '', length: '', [own]: say(seen.key, seen.at(seen.key)) };
+		const rivet = {
+			...sizes(seen.at(seen.key)),
+			head: seen.word('head'),
+			letters: seen.word('marked')
+		};
+		return looseRivetDrawing(seen.says, rivet, notes, [sizes(seen.beside(seen.key))]);
 	}
 });
+
+/** Sizes that stand for whatever was not answered, inches. */
+const anyRivet = { D: 5 / 32, length: 1 / 2 };
 
 /** A lap seam from above, the rivet called out by its number. */
 function seam(number: string): Drawing {

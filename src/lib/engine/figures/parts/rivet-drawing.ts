@@ -11,6 +11,7 @@ interface RivetShown {
 	readonly letters: string;
 }
 
+/** Sizes without a note are not dimensioned. */
 interface RivetNotes {
 	readonly D: string;
 	readonly length: string;
@@ -24,7 +25,7 @@ export function rivetScale(rivets: readonly { D: number; length: number }[]): nu
 }
 
 /**
- * A loose rivet from the side with its two sizes, and its head from above with the mark of the
+ * A loose rivet from the side with its sizes, and its head from above with the mark of the
  * alloy. The length of a countersunk rivet counts over the head. `scale` is units per inch.
  */
 export function rivetDrawing(rivet: RivetShown, notes: RivetNotes, scale: number): Shape[] {
@@ -35,8 +36,10 @@ export function rivetDrawing(rivet: RivetShown, notes: RivetNotes, scale: number
 	const middle = tip / 2;
 	return [
 		...looseRivet(x, r, tip, head),
-		...dimensionAcross(x - r, x + r, tip + 22, tip, notes.D),
-		...dimensionDown(0, tip, x + headRadius + 18, [x + headRadius, x + r], notes.length),
+		...(notes.D ? dimensionAcross(x - r, x + r, tip + 22, tip, notes.D) : []),
+		...(notes.length
+			? dimensionDown(0, tip, x + headRadius + 18, [x + headRadius, x + r], notes.length)
+			: []),
 		circle(fromAbove, middle, headRadius, 'rivet'),
 		...headMark(fromAbove, middle, headRadius, letters),
 		text(fromAbove, middle + headRadius + 18, 'head from above', { tone: 'soft', anchor: 'middle' })

@@ -74,7 +74,7 @@ export function layersFor(
 /** Every stack of these layers that goes together. */
 function stacks(names: readonly string[], sheets: readonly number[]): number[][] {
 	const all = names.reduce<number[][]>(
-		(before, _) => before.flatMap((stack) => sheets.map((T) => [...stack, T])),
+		(before) => before.flatMap((stack) => sheets.map((T) => [...stack, T])),
 		[[]]
 	);
 	return all.filter((stack) => goTogether(stack.map((T, i) => ({ name: names[i] ?? '', T }))));

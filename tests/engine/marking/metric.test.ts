@@ -1,0 +1,62 @@
+import { describe, expect, test } from 'vitest';
+import { entryOf, readAnswer } from '../../../src/lib/engine/marking/answer.ts';
+import { mark } from '../../../src/lib/engine/marking/mark.ts';
+import { loadReader } from '../../../src/lib/engine/quantity/reader.ts';
+import { drawTask, type Task } from '../../../src/lib/engine/tasks/task.ts';
+import { familyOf } from '../families/family-of.ts';
+
+await loadReader();
+
+const lengths = await familyOf('rivet-length');
+const removal = await familyOf('removal-drill');
+const holes = await familyOf('drill-for-rivet');
+
+/** A task with these givens. */
+function taskOf(family: typeof lengths, given: object, asked: readonly string[]): Task {
+	const plain = { story: '', question: '', cautions: [] };
+	const draw = () => ({ ...plain, given: { ...given }, asked });
+	return drawTask({ ...family, draw }, 1, 1);
+}
+
+// Grip 0.080 and 1.5D are 0.2675 in, so 5/16 in: 7.9375 mm.
+const length = taskOf(lengths, { layers: [0.04, 0.04], D: 1 / 8 }, ['length']);
+// 0.425D is 0.0531 in, 1.35 mm; two thirds of 0.126 in are 0.084 in, 2.13 mm.
+const depth = taskOf(removal, { layers: [0.063, 0.063], D: 3 / 16 }, ['depth', 'tightDepth']);
+const drill = taskOf(holes, { D: 1 / 8 }, ['final']);
+
+function verdict(task: Task, key: string, text: string) {
+	const entry = entryOf(readAnswer(task.method, key, text, 'in'));
+	if (!entry) throw new Error(`not read: ${text}`);
+	return mark(task, { [key]: entry })[key]?.kind;
+}
+
+describe('an answer in millimetres goes by a metric tool', () => {
+	test.each([
+		[length, 'length', '8 mm', 'accept'],
+		[length, 'length', '7.9 mm', 'accept'],
+		[length, 'length', '0.8 cm', 'accept'],
+		[length, 'length', '8.1 mm', 'rework'],
+		[length, 'length', '6.4 mm', 'rework'],
+		// 0.425 × 4.7625 mm is 2.024 mm.
+		[depth, 'depth', '2 mm', 'accept'],
+		[depth, 'depth', '2.4 mm', 'rework'],
+		[depth, 'tightDepth', '2 mm', 'accept'],
+		[depth, 'tightDepth', '3.2 mm', 'rework'],
+		// No. 30 is 3.264 mm.
+		[drill, 'final', '3.3 mm', 'accept'],
+		[drill, 'final', '3.2 mm', 'rework']
+	] as const)('%#', (task, key, text, kind) => {
+		expect(verdict(task, key, text)).toBe(kind);
+	});
+
+	test.each([
+		[length, 'length', '0.3145', 'rework'],
+		[drill, 'final', '0.130', 'rework'],
+		[depth, 'depth', '5/64', 'accept'],
+		[depth, 'depth', '3/32', 'rework'],
+		[depth, 'tightDepth', '3/32', 'accept'],
+		[depth, 'tightDepth', '1/8', 'rework']
+	] as const)('and one in inches does not: %#', (task, key, text, kind) => {
+		expect(verdict(task, key, text)).toBe(kind);
+	});
+});
