@@ -1,4 +1,5 @@
 import type { WrongAnswer } from './corpus.ts';
+import { namesOf } from './rule.ts';
 import { type Told, toldOf } from './told.ts';
 
 /** How marking fared with a wrong answer. */
@@ -7,6 +8,8 @@ export type Fate = (typeof fates)[number];
 
 export interface Judged {
 	readonly answer: WrongAnswer;
+	/** What marking may truly say. */
+	readonly names: ReadonlySet<string>;
 	readonly fate: Fate;
 	/** What was told, entry by entry. */
 	readonly told: string;
@@ -14,17 +17,15 @@ export interface Judged {
 
 /** Holds what marking tells about an answer against what the rules call true. */
 export async function judge(answer: WrongAnswer): Promise<Judged> {
-	const told = await toldOf(answer.task, answer.typed);
-	if (!told) return { answer, fate: 'unread', told: 'not read' };
-	const names = new Set(answer.rules.flatMap((rule) => rule.names));
+	const { task, typed, rules } = answer;
+	const names = new Set(rules.flatMap((rule) => namesOf(rule, task.drawn.given)));
+	const told = await toldOf(task, typed);
+	if (!told) return { answer, names, fate: 'unread', told: 'not read' };
 	const each = [...told.values()].map((one) => fateOf(one, names));
 	// One slip is told at the first wrong entry; the others must follow from it or be named alike.
 	const fate = worst.find((one) => each.includes(one)) ?? 'accepted';
-	return {
-		answer,
-		fate,
-		told: [...told].map(([key, one]) => `${key}: ${inWords(one)}`).join('; ')
-	};
+	const words = [...told].map(([key, one]) => `${key}: ${inWords(one)}`).join('; ');
+	return { answer, names, fate, told: words };
 }
 
 const worst: readonly Fate[] = ['false', 'cannot tell', 'offered', 'named'];

@@ -46,19 +46,21 @@ function row(title: string, answers: readonly Judged[]): string {
 	const cells = fates.map((fate) =>
 		fate === 'unread' || fate === 'accepted' ? count(fate) : share(fate)
 	);
-	const missing = answers.filter(({ answer }) => answer.rules.every((rule) => rule.missing)).length;
+	const missing = answers.filter(({ names }) => names.size === 0).length;
 	return `| ${[title, answers.length, ...cells, missing].join(' | ')} |`;
 }
 
 function list(family: string | undefined): void {
 	for (const fate of ['false', 'cannot tell', 'accepted'] as const) {
 		console.log(`\n## ${fate}\n`);
-		for (const { answer, told, ...one } of judged) {
+		for (const { answer, names, told, ...one } of judged) {
 			if (one.fate !== fate || (family !== undefined && answer.task.family.id !== family)) continue;
 			const { task, typed, rules } = answer;
 			const entries = Object.entries(typed).map(([key, text]) => `${key}=${text}`);
-			const whys = rules.map(({ why, names }) => `${why} [${names.join(', ')}]`);
-			console.log(`${task.number}  ${entries.join(' ')}  ${whys.join(' / ')}  -> ${told}`);
+			const whys = rules.map(({ why }) => why).join(' / ');
+			console.log(
+				`${task.number}  ${entries.join(' ')}  ${whys} [${[...names].join(', ')}]  -> ${told}`
+			);
 		}
 	}
 }

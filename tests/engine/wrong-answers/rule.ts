@@ -17,15 +17,16 @@ export interface Rule<Given = unknown, Right = unknown> {
 	readonly why: string;
 	readonly rate: 'common' | 'rare';
 	readonly answer: Answer<Given, Right>;
-	/**
-	 * What marking may truly say of it: slips of the method by id, two together as `one+other`, or a
-	 * kind of cause (`rounding`, `unit`, `digits`, `other-step`, …), bare or with its particulars
-	 * (`unit:mm`, `other-step:grip`).
-	 */
-	readonly names: readonly string[];
-	/** The catalogue has no slip for it: only that marking cannot tell is true. */
-	readonly missing: boolean;
+	/** What marking may truly say of it; none where the catalogue has no slip for it. */
+	readonly names: readonly Name<Given>[];
 }
+
+/**
+ * A true cause: a slip of the method by id, two together as `one+other`, or a kind of cause
+ * (`rounding`, `unit`, `digits`, `other-step`, …), bare or with its particulars
+ * (`other-step:grip`). A function where it hangs on the givens, empty where it is not true.
+ */
+export type Name<Given> = string | ((given: Given) => string);
 
 /** The two ways to write a rule of a family, by how often it is met. */
 interface Written<Given, Right> {
@@ -37,7 +38,7 @@ type Write<Given, Right> = (
 	key: keyof Right & string,
 	why: string,
 	answer: Answer<Given, Right>,
-	...names: readonly string[]
+	...names: readonly Name<Given>[]
 ) => Rule;
 
 /** Writes the rules of a family. Givens and right values keep the keys and units of its method. */
@@ -45,11 +46,18 @@ export function rulesOf<Given, Right>(family: string): Written<Given, Right> {
 	const write =
 		(rate: Rule['rate']): Write<Given, Right> =>
 		(key, why, answer, ...names) =>
-			sealed({ family, key, why, rate, answer, names, missing: names.length === 0 });
+			sealed({ family, key, why, rate, answer, names });
 	return { common: write('common'), rare: write('rare') };
 }
 
 /** Which values a family draws is known to its own file only: the types end here. */
 function sealed<Given, Right>(rule: Rule<Given, Right>): Rule {
 	return rule as unknown as Rule;
+}
+
+/** The true causes of an answer to a task with these givens. */
+export function namesOf({ names }: Rule, given: unknown): string[] {
+	return names
+		.map((name) => (typeof name === 'string' ? name : name(given)))
+		.filter((name) => name !== '');
 }

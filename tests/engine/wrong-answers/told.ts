@@ -18,7 +18,7 @@ export function toldBy(verdict: Verdict): Told {
 	const { cause } = verdict;
 	switch (cause.kind) {
 		case 'slip':
-			return { kind: 'named', cause: [[...cause.slips].sort().join('+')] };
+			return { kind: 'named', cause: [together([...cause.slips, cause.also ?? []].flat())] };
 		case 'either':
 			return { kind: 'offered', causes: cause.slips.map((slip) => [slip]) };
 		case 'other-step':
@@ -34,6 +34,9 @@ export function toldBy(verdict: Verdict): Told {
 			return { kind: 'named', cause: [cause.kind] };
 	}
 }
+
+/** Slips made together go by one name. */
+const together = (slips: readonly string[]): string => [...slips].sort().join('+');
 
 /** What is told about every entry of a check, in the task's order; null where one is not read. */
 export async function toldOf(task: Task, typed: Typed): Promise<Map<string, Told> | null> {

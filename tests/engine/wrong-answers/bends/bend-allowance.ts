@@ -39,29 +39,56 @@ const worked = (first: number, second: number): Typed => ({
 });
 
 export const rules = [
-	common('allowance', 'the term of the radius only', ({ R, angle }, { allowance }) =>
-		off(c * R * angle, allowance)
+	common(
+		'allowance',
+		'the term of the radius only',
+		({ R, angle }, { allowance }) => off(c * R * angle, allowance),
+		'noT',
+		'other-step:forRadius'
 	),
-	rare('allowance', 'the term of the sheet only', ({ T, angle }, { allowance }) =>
-		off(d * T * angle, allowance)
+	rare(
+		'allowance',
+		'the term of the sheet only',
+		({ T, angle }, { allowance }) => off(d * T * angle, allowance),
+		'other-step:forThickness'
 	),
-	common('allowance', 'for one degree: the angle left out', ({ R, T }, { allowance }) =>
-		off(c * R + d * T, allowance, (value) => `.${value.toFixed(5).slice(2)}`)
+	common(
+		'allowance',
+		'for one degree: the angle left out',
+		({ R, T }, { allowance }) =>
+			off(c * R + d * T, allowance, (value) => `.${value.toFixed(5).slice(2)}`),
+		'brackets+noT'
 	),
-	common('allowance', 'for 90 degrees, as for most bends', ({ R, T, angle }, { allowance }) =>
-		angle === 90 ? null : off(allowanceOf(R, T, 90), allowance)
+	common(
+		'allowance',
+		'for 90 degrees, as for most bends',
+		({ R, T, angle }, { allowance }) =>
+			angle === 90 ? null : off(allowanceOf(R, T, 90), allowance),
+		'square'
 	),
-	common('allowance', 'for the angle between the legs', ({ R, T, angle }, { allowance }) =>
-		off(allowanceOf(R, T, 180 - angle), allowance)
+	common(
+		'allowance',
+		'for the angle between the legs',
+		({ R, T, angle }, { allowance }) => off(allowanceOf(R, T, 180 - angle), allowance),
+		'legs'
 	),
-	common('allowance', 'no brackets: the angle on the sheet only', ({ R, T, angle }, right) =>
-		off(c * R + d * T * angle, right.allowance)
+	common(
+		'allowance',
+		'no brackets: the angle on the sheet only',
+		({ R, T, angle }, right) => off(c * R + d * T * angle, right.allowance),
+		'brackets'
 	),
-	rare('allowance', 'the angle on the radius only', ({ R, T, angle }, { allowance }) =>
-		off(c * R * angle + d * T, allowance)
+	rare(
+		'allowance',
+		'the angle on the radius only',
+		({ R, T, angle }, { allowance }) => off(c * R * angle + d * T, allowance),
+		'noT'
 	),
-	common('allowance', 'the constants changed places', ({ R, T, angle }, { allowance }) =>
-		off((d * R + c * T) * angle, allowance)
+	common(
+		'allowance',
+		'the constants changed places',
+		({ R, T, angle }, { allowance }) => off((d * R + c * T) * angle, allowance),
+		'swappedR+swappedT'
 	),
 	common('allowance', 'the inside arc', ({ R, angle }, { allowance }) =>
 		off(arc(R, angle), allowance)
@@ -69,14 +96,20 @@ export const rules = [
 	common('allowance', 'the outside arc', ({ R, T, angle }, { allowance }) =>
 		off(arc(R + T, angle), allowance)
 	),
-	common('allowance', 'the arc at mid sheet, right by another formula', (given, { allowance }) =>
-		off(arc(given.R + given.T / 2, given.angle), allowance)
+	common(
+		'allowance',
+		'the arc at mid sheet, right by another formula',
+		(given, { allowance }) => off(arc(given.R + given.T / 2, given.angle), allowance),
+		'middle'
 	),
 	rare('allowance', '0.0173, right by the navy formula', ({ R, T, angle }, { allowance }) =>
 		off((0.0173 * R + d * T) * angle, allowance)
 	),
-	common('allowance', 'the setback', ({ R, T, angle }, { allowance }) =>
-		off(kOf(angle) * (R + T), allowance)
+	common(
+		'allowance',
+		'the setback',
+		({ R, T, angle }, { allowance }) => off(kOf(angle) * (R + T), allowance),
+		'setback'
 	),
 	rare('allowance', 'two setbacks', ({ R, T, angle }, { allowance }) =>
 		off(2 * kOf(angle) * (R + T), allowance)
@@ -85,11 +118,17 @@ export const rules = [
 	rare('allowance', 'both constants on the radius', ({ R, angle }, { allowance }) =>
 		off((c + d) * R * angle, allowance)
 	),
-	common('allowance', 'R + T for R: the radius taken outside', ({ R, T, angle }, { allowance }) =>
-		off(allowanceOf(R + T, T, angle), allowance)
+	common(
+		'allowance',
+		'R + T for R: the radius taken outside',
+		({ R, T, angle }, { allowance }) => off(allowanceOf(R + T, T, angle), allowance),
+		'outside'
 	),
-	rare('allowance', 'the diameter of the bar for R', ({ R, T, angle }, { allowance }) =>
-		off(allowanceOf(2 * R, T, angle), allowance)
+	rare(
+		'allowance',
+		'the diameter of the bar for R',
+		({ R, T, angle }, { allowance }) => off(allowanceOf(2 * R, T, angle), allowance),
+		'diameter'
 	),
 	rare('allowance', 'half of the radius: takes R for a diameter', ({ R, T, angle }, right) =>
 		off(allowanceOf(R / 2, T, angle), right.allowance)
@@ -115,77 +154,152 @@ export const rules = [
 	rare('allowance', 'the sheet ten times too thick: the point', ({ R, T, angle }, { allowance }) =>
 		off(allowanceOf(R, 10 * T, angle), allowance)
 	),
-	rare('allowance', 'half of the sheet', ({ R, T, angle }, { allowance }) =>
-		off(allowanceOf(R, T / 2, angle), allowance)
+	rare(
+		'allowance',
+		'half of the sheet',
+		({ R, T, angle }, { allowance }) => off(allowanceOf(R, T / 2, angle), allowance),
+		'halfT'
 	),
-	common('allowance', 'two decimals are enough', (_, { allowance }) =>
-		coarse(allowance, hundredths)
+	common(
+		'allowance',
+		'two decimals are enough',
+		(_, { allowance }) => coarse(allowance, hundredths),
+		'rounding'
 	),
-	common('allowance', 'to the nearest 32nd of the scale', (_, { allowance }) =>
-		coarse(allowance, fractionOf(32), 32)
+	common(
+		'allowance',
+		'to the nearest 32nd of the scale',
+		(_, { allowance }) => coarse(allowance, fractionOf(32), 32),
+		'rounding'
 	),
-	rare('allowance', 'to the nearest sixteenth of the scale', (_, { allowance }) =>
-		coarse(allowance, fractionOf(16), 16)
+	rare(
+		'allowance',
+		'to the nearest sixteenth of the scale',
+		(_, { allowance }) => coarse(allowance, fractionOf(16), 16),
+		'rounding'
 	),
-	rare('allowance', 'to the nearest 64th of the scale', (_, { allowance }) =>
-		coarse(allowance, fractionOf(64), 64)
+	rare(
+		'allowance',
+		'to the nearest 64th of the scale',
+		(_, { allowance }) => coarse(allowance, fractionOf(64), 64),
+		'rounding'
 	),
-	rare('allowance', 'cut off behind two digits', (_, { allowance }) => coarse(allowance, cutTo(2))),
-	rare('allowance', 'two digits changed places', (_, { allowance }) =>
-		swapped(allowance, decimal, 1)
+	rare(
+		'allowance',
+		'cut off behind two digits',
+		(_, { allowance }) => coarse(allowance, cutTo(2)),
+		'rounding'
 	),
-	rare('allowance', 'the point one place too far right', (_, { allowance }) =>
-		off(allowance * 10, allowance)
+	rare(
+		'allowance',
+		'two digits changed places',
+		(_, { allowance }) => swapped(allowance, decimal, 1),
+		'digits'
 	),
-	rare('allowance', 'millimetres, typed without the unit', (_, { allowance }) =>
-		bareMillimetres(allowance)
+	rare(
+		'allowance',
+		'the point one place too far right',
+		(_, { allowance }) => off(allowance * 10, allowance),
+		'digits'
 	),
-	rare('allowance', 'two mistakes: between the legs, and no sheet', ({ R, angle }, { allowance }) =>
-		off(c * R * (180 - angle), allowance)
+	rare(
+		'allowance',
+		'millimetres, typed without the unit',
+		(_, { allowance }) => bareMillimetres(allowance),
+		'unit'
+	),
+	rare(
+		'allowance',
+		'two mistakes: between the legs, and no sheet',
+		({ R, angle }, { allowance }) => off(c * R * (180 - angle), allowance),
+		'legs+noT'
 	),
 	rare('allowance', 'two mistakes: for 90 degrees, constants changed', ({ R, T, angle }, right) =>
 		angle === 90 ? null : off((d * R + c * T) * 90, right.allowance)
 	),
-	common('forRadius', 'the constant of the sheet', ({ R, angle }, { forRadius }) =>
-		off(d * R * angle, forRadius)
+	common(
+		'forRadius',
+		'the constant of the sheet',
+		({ R, angle }, { forRadius }) => off(d * R * angle, forRadius),
+		'swappedR'
 	),
-	common('forRadius', 'the angle left out', ({ R }, { forRadius }) =>
-		off(c * R, forRadius, (value) => `.${value.toFixed(5).slice(2)}`)
+	common(
+		'forRadius',
+		'the angle left out',
+		({ R }, { forRadius }) => off(c * R, forRadius, (value) => `.${value.toFixed(5).slice(2)}`),
+		'brackets'
 	),
-	rare('forRadius', 'for the angle between the legs', ({ R, angle }, { forRadius }) =>
-		off(c * R * (180 - angle), forRadius)
+	rare(
+		'forRadius',
+		'for the angle between the legs',
+		({ R, angle }, { forRadius }) => off(c * R * (180 - angle), forRadius),
+		'legs'
 	),
-	rare('forRadius', 'a nought of the constant lost', (_, { forRadius }) =>
-		off(10 * forRadius, forRadius)
+	rare(
+		'forRadius',
+		'a nought of the constant lost',
+		(_, { forRadius }) => off(10 * forRadius, forRadius),
+		'digits'
 	),
-	rare('forRadius', 'R + T for R', ({ R, T, angle }, { forRadius }) =>
-		off(c * (R + T) * angle, forRadius)
+	rare(
+		'forRadius',
+		'R + T for R',
+		({ R, T, angle }, { forRadius }) => off(c * (R + T) * angle, forRadius),
+		'outside'
 	),
-	common('forRadius', 'the sum already here', (_, { forRadius, allowance }) =>
-		off(allowance, forRadius)
+	common(
+		'forRadius',
+		'the sum already here',
+		(_, { forRadius, allowance }) => off(allowance, forRadius),
+		'other-step:allowance'
 	),
-	common('forThickness', 'the constant of the radius', ({ T, angle }, { forThickness }) =>
-		off(c * T * angle, forThickness)
+	common(
+		'forThickness',
+		'the constant of the radius',
+		({ T, angle }, { forThickness }) => off(c * T * angle, forThickness),
+		'swappedT'
 	),
-	common('forThickness', 'the angle left out', ({ T }, { forThickness }) =>
-		off(d * T, forThickness, (value) => `.${value.toFixed(5).slice(2)}`)
+	common(
+		'forThickness',
+		'the angle left out',
+		({ T }, { forThickness }) =>
+			off(d * T, forThickness, (value) => `.${value.toFixed(5).slice(2)}`),
+		'noT'
 	),
-	rare('forThickness', 'a nought of the constant lost', (_, { forThickness }) =>
-		off(10 * forThickness, forThickness)
+	rare(
+		'forThickness',
+		'a nought of the constant lost',
+		(_, { forThickness }) => off(10 * forThickness, forThickness),
+		'digits'
 	),
-	rare('forThickness', 'for the angle between the legs', ({ T, angle }, { forThickness }) =>
-		off(d * T * (180 - angle), forThickness)
+	rare(
+		'forThickness',
+		'for the angle between the legs',
+		({ T, angle }, { forThickness }) => off(d * T * (180 - angle), forThickness),
+		'legs'
 	),
-	rare('forThickness', 'two decimals are enough', (_, { forThickness }) =>
-		coarse(forThickness, hundredths)
+	rare(
+		'forThickness',
+		'two decimals are enough',
+		(_, { forThickness }) => coarse(forThickness, hundredths),
+		'rounding'
 	),
-	common('forRadius', 'the constants changed places, added up correctly', ({ R, T, angle }) =>
-		worked(d * R * angle, c * T * angle)
+	common(
+		'forRadius',
+		'the constants changed places, added up correctly',
+		({ R, T, angle }) => worked(d * R * angle, c * T * angle),
+		'swappedR',
+		'swappedT',
+		'swappedR+swappedT'
 	),
-	common('forRadius', 'between the legs, added up correctly', ({ R, T, angle }, right) =>
-		off(180 - angle, angle) && off(c * R * (180 - angle), right.forRadius)
-			? worked(c * R * (180 - angle), d * T * (180 - angle))
-			: null
+	common(
+		'forRadius',
+		'between the legs, added up correctly',
+		({ R, T, angle }, right) =>
+			off(180 - angle, angle) && off(c * R * (180 - angle), right.forRadius)
+				? worked(c * R * (180 - angle), d * T * (180 - angle))
+				: null,
+		'legs'
 	),
 	common(
 		'forThickness',
@@ -194,16 +308,25 @@ export const rules = [
 			off(d * T * angle, d * T) && {
 				...worked(c * R * angle, d * T),
 				forThickness: `.${(d * T).toFixed(5).slice(2)}`
-			}
+			},
+		'noT'
 	),
-	rare('forRadius', 'a nought of the constant lost, added up', (_, right) =>
-		worked(10 * right.forRadius, right.forThickness)
+	rare(
+		'forRadius',
+		'a nought of the constant lost, added up',
+		(_, right) => worked(10 * right.forRadius, right.forThickness),
+		'digits'
 	),
-	common('forRadius', 'the two terms each in the field of the other', (_, right) => ({
-		forRadius: decimal(right.forThickness),
-		forThickness: decimal(right.forRadius),
-		allowance: decimal(right.allowance)
-	})),
+	common(
+		'forRadius',
+		'the two terms each in the field of the other',
+		(_, right) => ({
+			forRadius: decimal(right.forThickness),
+			forThickness: decimal(right.forRadius),
+			allowance: decimal(right.allowance)
+		}),
+		'other-step'
+	),
 	common('allowance', 'both terms right, subtracted', (_, { forRadius, forThickness }) => ({
 		...worked(forRadius, forThickness),
 		allowance: decimal(forRadius - forThickness)

@@ -81,17 +81,29 @@ const worked = (radius: number, right: Right): Typed | null =>
 		: { radius: decimal(radius), bar: fraction(nearest(radius, 32)) };
 
 export const rules = [
-	common('radius', 'one row up: the thinner sheet', (given, { radius }) =>
-		off(cell(given, -1, 0), radius, hundredths)
+	common(
+		'radius',
+		'one row up: the thinner sheet',
+		(given, { radius }) => off(cell(given, -1, 0), radius, hundredths),
+		'rowUp'
 	),
-	common('radius', 'one row down: the thicker sheet', (given, { radius }) =>
-		off(cell(given, 1, 0), radius, hundredths)
+	common(
+		'radius',
+		'one row down: the thicker sheet',
+		(given, { radius }) => off(cell(given, 1, 0), radius, hundredths),
+		'rowDown'
 	),
-	common('radius', 'one column to the left', (given, { radius }) =>
-		off(cell(given, 0, -1), radius, hundredths)
+	common(
+		'radius',
+		'one column to the left',
+		(given, { radius }) => off(cell(given, 0, -1), radius, hundredths),
+		'columnLeft'
 	),
-	common('radius', 'one column to the right', (given, { radius }) =>
-		off(cell(given, 0, 1), radius, hundredths)
+	common(
+		'radius',
+		'one column to the right',
+		(given, { radius }) => off(cell(given, 0, 1), radius, hundredths),
+		'columnRight'
 	),
 	rare('radius', 'one row up and one column aside', (given, { radius }) =>
 		off(cell(given, -1, 1), radius, hundredths)
@@ -99,8 +111,12 @@ export const rules = [
 	rare('radius', 'one row down and one column aside', (given, { radius }) =>
 		off(cell(given, 1, -1), radius, hundredths)
 	),
-	common('radius', 'the annealed temper of the alloy', (given, { radius }) =>
-		known(given.alloy, 'O') ? off(temper(given, 'O'), radius, hundredths) : null
+	common(
+		'radius',
+		'the annealed temper of the alloy',
+		(given, { radius }) =>
+			known(given.alloy, 'O') ? off(temper(given, 'O'), radius, hundredths) : null,
+		'annealed'
 	),
 	common('radius', 'T6 of the alloy', (given, { radius }) =>
 		known(given.alloy, 'T6') ? off(temper(given, 'T6'), radius, hundredths) : null
@@ -108,7 +124,12 @@ export const rules = [
 	rare('radius', 'two rows down', (given, { radius }) =>
 		off(cell(given, 2, 0), radius, hundredths)
 	),
-	common('radius', 'the thickness for the radius: 1T', ({ T }, { radius }) => off(T, radius)),
+	common(
+		'radius',
+		'the thickness for the radius: 1T',
+		({ T }, { radius }) => off(T, radius),
+		'thickness'
+	),
 	rare('radius', '3T, as a rule of thumb', ({ T }, { radius }) => off(3 * T, radius)),
 	rare('radius', '2T, as a rule of thumb', ({ T }, { radius }) => off(2 * T, radius)),
 	rare('radius', 'the thickness taken off: to the outside', ({ T }, { radius }) =>
@@ -120,24 +141,48 @@ export const rules = [
 	rare('radius', 'doubled: the diameter of the bar', (_, { radius }) =>
 		off(2 * radius, radius, hundredths)
 	),
-	common('radius', 'the point one place too far right', (_, { radius }) =>
-		off(10 * radius, radius, hundredths)
+	common(
+		'radius',
+		'the point one place too far right',
+		(_, { radius }) => off(10 * radius, radius, hundredths),
+		'digits'
 	),
-	rare('radius', 'two digits changed places', (_, { radius }) => swapped(radius, hundredths, 0)),
-	rare('radius', 'to the nearest eighth', (_, { radius }) => coarse(radius, fractionOf(8), 8)),
+	rare(
+		'radius',
+		'two digits changed places',
+		(_, { radius }) => swapped(radius, hundredths, 0),
+		'digits'
+	),
+	rare(
+		'radius',
+		'to the nearest eighth',
+		(_, { radius }) => coarse(radius, fractionOf(8), 8),
+		'rounding'
+	),
 	rare('radius', 'the hundredths read as 64ths', (_, { radius }) =>
 		off((radius * 100) / 64, radius, fraction)
 	),
-	rare('radius', 'millimetres, typed without the unit', (_, { radius }) => bareMillimetres(radius)),
-	common('bar', 'the next bar up in sixteenths', (_, { bar }) => off(up(bar, 16), bar, fraction)),
-	common('bar', 'the bar below in sixteenths: near enough', (_, { bar }) =>
-		off(down(bar, 16), bar, fraction)
+	rare(
+		'radius',
+		'millimetres, typed without the unit',
+		(_, { radius }) => bareMillimetres(radius),
+		'unit'
 	),
-	common('bar', 'one bar sharper', (_, { bar }) => off(bar - 1 / 32, bar, fraction)),
+	common('bar', 'the next bar up in sixteenths', (_, { bar }) => off(up(bar, 16), bar, fraction)),
+	common(
+		'bar',
+		'the bar below in sixteenths: near enough',
+		(_, { bar }) => off(down(bar, 16), bar, fraction),
+		'under'
+	),
+	common('bar', 'one bar sharper', (_, { bar }) => off(bar - 1 / 32, bar, fraction), 'under'),
 	common('bar', 'one bar blunter, to be safe', (_, { bar }) => off(bar + 1 / 32, bar, fraction)),
 	rare('bar', 'the diameter of the bar', (_, { bar }) => off(2 * bar, bar, fraction)),
-	rare('bar', 'half of it: takes the chart for a diameter', (_, { bar }) =>
-		off(bar / 2, bar, fraction)
+	rare(
+		'bar',
+		'half of it: takes the chart for a diameter',
+		(_, { bar }) => off(bar / 2, bar, fraction),
+		'under'
 	),
 	rare('bar', 'the next bar up in eighths', (_, { bar }) => off(up(bar, 8), bar, fraction)),
 	rare('bar', 'the hundredths read as 32nds', (_, { radius, bar }) =>
@@ -145,22 +190,39 @@ export const rules = [
 	),
 	common('bar', 'the sheet added to it', ({ T }, { bar }) => off(up(bar + T, 32), bar, fraction)),
 	rare('bar', 'the sheet itself, as a bar', ({ T }, { bar }) => off(up(T, 32), bar, fraction)),
-	rare('bar', 'one row up in the chart', (given, { bar }) =>
-		off(nearest(cell(given, -1, 0), 32), bar, fraction)
+	rare(
+		'bar',
+		'one row up in the chart',
+		(given, { bar }) => off(nearest(cell(given, -1, 0), 32), bar, fraction),
+		'rowUp'
 	),
-	common('radius', 'one row up, and the bar for that', (given, right) =>
-		worked(cell(given, -1, 0), right)
+	common(
+		'radius',
+		'one row up, and the bar for that',
+		(given, right) => worked(cell(given, -1, 0), right),
+		'rowUp'
 	),
-	common('radius', 'one column to the right, and the bar for that', (given, right) =>
-		worked(cell(given, 0, 1), right)
+	common(
+		'radius',
+		'one column to the right, and the bar for that',
+		(given, right) => worked(cell(given, 0, 1), right),
+		'columnRight'
 	),
-	common('radius', 'one row down, and the bar for that', (given, right) =>
-		worked(cell(given, 1, 0), right)
+	common(
+		'radius',
+		'one row down, and the bar for that',
+		(given, right) => worked(cell(given, 1, 0), right),
+		'rowDown'
 	),
-	common('bar', 'radius right, then one bar sharper', (_, { radius, bar }) => ({
-		radius: decimal(radius),
-		bar: fraction(bar - 1 / 32)
-	})),
+	common(
+		'bar',
+		'radius right, then one bar sharper',
+		(_, { radius, bar }) => ({
+			radius: decimal(radius),
+			bar: fraction(bar - 1 / 32)
+		}),
+		'under'
+	),
 	common(
 		'bar',
 		'radius right, then up to the next sixteenth',

@@ -39,38 +39,67 @@ const area = ({ sheetLength, sheetWidth, pieceLength, pieceWidth }: Given): numb
 	(sheetLength * sheetWidth) / (pieceLength * pieceWidth);
 
 export const rules = [
-	common('lengthwise', 'the areas divided', (given, { lengthwise }) =>
-		off(whole(area(given)), lengthwise, number)
+	common(
+		'lengthwise',
+		'the areas divided',
+		(given, { lengthwise }) => off(whole(area(given)), lengthwise, number),
+		'area'
 	),
-	common('lengthwise', 'the areas divided, with its decimals', (given, { lengthwise }) =>
-		off(area(given), lengthwise, (value) => value.toFixed(1))
+	common(
+		'lengthwise',
+		'the areas divided, with its decimals',
+		(given, { lengthwise }) => off(area(given), lengthwise, (value) => value.toFixed(1)),
+		'area'
 	),
-	rare('lengthwise', 'the areas divided, rounded up', (given, { lengthwise }) =>
-		off(up(area(given), 1), lengthwise, number)
+	rare(
+		'lengthwise',
+		'the areas divided, rounded up',
+		(given, { lengthwise }) => off(up(area(given), 1), lengthwise, number),
+		'area'
 	),
-	common('lengthwise', 'the kerf forgotten', (given, { lengthwise }) =>
-		off(straight({ ...given, kerf: 0 }), lengthwise, number)
+	common(
+		'lengthwise',
+		'the kerf forgotten',
+		(given, { lengthwise }) => off(straight({ ...given, kerf: 0 }), lengthwise, number),
+		'noKerfAlong',
+		'noKerfAcross',
+		'noKerfAcross+noKerfAlong'
 	),
-	common('lengthwise', 'turned a quarter', (given, { lengthwise }) =>
-		off(turned(given), lengthwise, number)
+	common(
+		'lengthwise',
+		'turned a quarter',
+		(given, { lengthwise }) => off(turned(given), lengthwise, number),
+		'turned'
 	),
 	common('lengthwise', 'turned a quarter, and the kerf forgotten', (given, { lengthwise }) =>
 		off(turned({ ...given, kerf: 0 }), lengthwise, number)
 	),
-	common('lengthwise', 'part of a blank counted: rounded up each way', (given, right) =>
-		off(
-			up(given.sheetLength / given.pieceLength, 1) * up(given.sheetWidth / given.pieceWidth, 1),
-			right.lengthwise,
-			number
-		)
+	common(
+		'lengthwise',
+		'part of a blank counted: rounded up each way',
+		(given, right) =>
+			off(
+				up(given.sheetLength / given.pieceLength, 1) * up(given.sheetWidth / given.pieceWidth, 1),
+				right.lengthwise,
+				number
+			),
+		'upAlong',
+		'upAcross',
+		'upAcross+upAlong'
 	),
-	common('lengthwise', 'rounded to the nearest each way', (given, { lengthwise }) =>
-		off(
-			Math.round(given.sheetLength / given.pieceLength) *
-				Math.round(given.sheetWidth / given.pieceWidth),
-			lengthwise,
-			number
-		)
+	common(
+		'lengthwise',
+		'rounded to the nearest each way',
+		(given, { lengthwise }) =>
+			off(
+				Math.round(given.sheetLength / given.pieceLength) *
+					Math.round(given.sheetWidth / given.pieceWidth),
+				lengthwise,
+				number
+			),
+		'upAlong',
+		'upAcross',
+		'upAcross+upAlong'
 	),
 	common('lengthwise', 'both ways multiplied first, then rounded down', (given, { lengthwise }) =>
 		off(
@@ -82,14 +111,23 @@ export const rules = [
 			number
 		)
 	),
-	common('lengthwise', 'one row only: along the sheet', (given, { lengthwise }) =>
-		off(along(given), lengthwise, number)
+	common(
+		'lengthwise',
+		'one row only: along the sheet',
+		(given, { lengthwise }) => off(along(given), lengthwise, number),
+		'other-step:alongLength'
 	),
-	rare('lengthwise', 'one row only: across the sheet', (given, { lengthwise }) =>
-		off(across(given), lengthwise, number)
+	rare(
+		'lengthwise',
+		'one row only: across the sheet',
+		(given, { lengthwise }) => off(across(given), lengthwise, number),
+		'other-step:acrossWidth'
 	),
-	rare('lengthwise', 'rows added, not multiplied', (given, { lengthwise }) =>
-		off(along(given) + across(given), lengthwise, number)
+	rare(
+		'lengthwise',
+		'rows added, not multiplied',
+		(given, { lengthwise }) => off(along(given) + across(given), lengthwise, number),
+		'addedUp'
 	),
 	rare('lengthwise', 'cuts counted, not blanks', (given, { lengthwise }) =>
 		off((along(given) - 1) * (across(given) - 1), lengthwise, number)
@@ -97,11 +135,19 @@ export const rules = [
 	rare('lengthwise', 'the kerf twice: on both sides of the blank', (given, { lengthwise }) =>
 		off(straight({ ...given, kerf: 2 * given.kerf }), lengthwise, number)
 	),
-	common('lengthwise', 'the kerf along the sheet only', (given, { lengthwise }) =>
-		off(along(given) * across({ ...given, kerf: 0 }), lengthwise, number)
+	common(
+		'lengthwise',
+		'the kerf along the sheet only',
+		(given, { lengthwise }) =>
+			off(along(given) * across({ ...given, kerf: 0 }), lengthwise, number),
+		'noKerfAcross'
 	),
-	rare('lengthwise', 'the kerf across the sheet only', (given, { lengthwise }) =>
-		off(along({ ...given, kerf: 0 }) * across(given), lengthwise, number)
+	rare(
+		'lengthwise',
+		'the kerf across the sheet only',
+		(given, { lengthwise }) =>
+			off(along({ ...given, kerf: 0 }) * across(given), lengthwise, number),
+		'noKerfAlong'
 	),
 	rare('lengthwise', 'a kerf behind the last blank as well', (given, { lengthwise }) =>
 		off(
@@ -111,8 +157,11 @@ export const rules = [
 			number
 		)
 	),
-	rare('lengthwise', 'one row more squeezed in', (given, { lengthwise }) =>
-		off(along(given) * (across(given) + 1), lengthwise, number)
+	rare(
+		'lengthwise',
+		'one row more squeezed in',
+		(given, { lengthwise }) => off(along(given) * (across(given) + 1), lengthwise, number),
+		'upAcross'
 	),
 	rare('lengthwise', 'a slip of one in the product', (_, { lengthwise }) => number(lengthwise - 1)),
 	rare('lengthwise', 'a 48 by 120 sheet taken for one of 48 by 96', (given, { lengthwise }) =>
@@ -125,42 +174,81 @@ export const rules = [
 		const rest = { ...given, sheetWidth: strip };
 		return off(straight(given) + turned(rest), lengthwise, number);
 	}),
-	common('count', 'one way only looked at: along the sheet', (given, { count }) =>
-		off(straight(given), count, number)
+	common(
+		'count',
+		'one way only looked at: along the sheet',
+		(given, { count }) => off(straight(given), count, number),
+		'alongOnly',
+		'other-step:lengthwise'
 	),
-	common('count', 'one way only looked at: turned', (given, { count }) =>
-		off(turned(given), count, number)
+	common(
+		'count',
+		'one way only looked at: turned',
+		(given, { count }) => off(turned(given), count, number),
+		'other-step:crosswise'
 	),
-	common('count', 'the areas divided', (given, { count }) =>
-		off(whole(area(given)), count, number)
+	common(
+		'count',
+		'the areas divided',
+		(given, { count }) => off(whole(area(given)), count, number),
+		'area'
 	),
-	common('count', 'the areas divided, with its decimals', (given, { count }) =>
-		off(area(given), count, (value) => value.toFixed(1))
+	common(
+		'count',
+		'the areas divided, with its decimals',
+		(given, { count }) => off(area(given), count, (value) => value.toFixed(1)),
+		'area'
 	),
-	rare('count', 'the areas divided, rounded up', (given, { count }) =>
-		off(up(area(given), 1), count, number)
+	rare(
+		'count',
+		'the areas divided, rounded up',
+		(given, { count }) => off(up(area(given), 1), count, number),
+		'area'
 	),
-	rare('count', 'both ways added', (given, { count }) =>
-		off(straight(given) + turned(given), count, number)
+	rare(
+		'count',
+		'both ways added',
+		(given, { count }) => off(straight(given) + turned(given), count, number),
+		'bothWays'
 	),
-	common('count', 'part of a blank counted: rounded up each way', (given, { count }) =>
-		off(
-			up(given.sheetLength / given.pieceLength, 1) * up(given.sheetWidth / given.pieceWidth, 1),
-			count,
-			number
-		)
+	common(
+		'count',
+		'part of a blank counted: rounded up each way',
+		(given, { count }) =>
+			off(
+				up(given.sheetLength / given.pieceLength, 1) * up(given.sheetWidth / given.pieceWidth, 1),
+				count,
+				number
+			),
+		'upAlong',
+		'upAcross',
+		'upAcross+upAlong'
 	),
-	common('count', 'rounded to the nearest each way', (given, { count }) =>
-		off(
-			Math.round(given.sheetLength / given.pieceLength) *
-				Math.round(given.sheetWidth / given.pieceWidth),
-			count,
-			number
-		)
+	common(
+		'count',
+		'rounded to the nearest each way',
+		(given, { count }) =>
+			off(
+				Math.round(given.sheetLength / given.pieceLength) *
+					Math.round(given.sheetWidth / given.pieceWidth),
+				count,
+				number
+			),
+		'upAlong',
+		'upAcross',
+		'upAcross+upAlong'
 	),
-	common('count', 'one row only', (given, { count }) => off(along(given), count, number)),
-	rare('count', 'rows added, not multiplied', (given, { count }) =>
-		off(along(given) + across(given), count, number)
+	common(
+		'count',
+		'one row only',
+		(given, { count }) => off(along(given), count, number),
+		'other-step:alongLength'
+	),
+	rare(
+		'count',
+		'rows added, not multiplied',
+		(given, { count }) => off(along(given) + across(given), count, number),
+		'addedUp'
 	),
 	common('count', 'strips filled both ways: mixed layout', (given, { count }) => {
 		const strip = given.sheetWidth - across(given) * given.pieceWidth;

@@ -41,9 +41,15 @@ const both = ({ D }: Given, pilot: string, final?: string | null): Typed | null 
 	final === null ? null : { pilot, final: final ?? finals.get(D * 32)?.drill ?? '' };
 
 export const rules = [
-	common('final', 'the rivet in a hole of its own size', ({ D }) => fraction(D)),
-	common('final', 'the row above', (given) => rowBeside(given, -1)?.drill ?? null),
-	common('final', 'the row below', (given) => rowBeside(given, 1)?.drill ?? null),
+	common(
+		'final',
+		'the rivet in a hole of its own size',
+		({ D }) => fraction(D),
+		'nominal',
+		'other-step:pilot'
+	),
+	common('final', 'the row above', (given) => rowBeside(given, -1)?.drill ?? null, 'rowAbove'),
+	common('final', 'the row below', (given) => rowBeside(given, 1)?.drill ?? null, 'rowBelow'),
 	common(
 		'final',
 		'one number too small: it is the next smaller drill in the index',
@@ -54,93 +60,182 @@ export const rules = [
 		'one number too large: a higher number is taken for a larger drill',
 		perRivet({ 3: '#39', 4: '#29', 5: '#20', 6: '#10', 8: 'G' })
 	),
-	rare('final', 'the next 64th up', ({ D }) => fraction(D + 1 / 64)),
-	rare('final', 'the next 32nd up', ({ D }) => fraction(D + 1 / 32)),
+	rare('final', 'the next 64th up', ({ D }) => fraction(D + 1 / 64), 'sixtyFourthOver'),
+	rare('final', 'the next 32nd up', ({ D }) => fraction(D + 1 / 32), 'sizeOver'),
 	rare('final', 'a 64th under, to be reamed', ({ D }) => fraction(D - 1 / 64)),
-	rare('final', 'digits of the number changed places', perRivet({ 5: '#12', 4: '#3' })),
-	rare('final', 'No. 30 for every rivet', ({ D }) => (D === 1 / 8 ? null : '30')),
-	rare('final', 'No. 40 for every rivet', ({ D }) => (D === 3 / 32 ? null : '#40')),
+	rare('final', 'digits of the number changed places', perRivet({ 5: '#12', 4: '#3' }), 'digits'),
+	rare(
+		'final',
+		'No. 30 for every rivet',
+		({ D }) => (D === 1 / 8 ? null : '30'),
+		'rowAbove',
+		'rowBelow'
+	),
+	rare('final', 'No. 40 for every rivet', ({ D }) => (D === 3 / 32 ? null : '#40'), 'rowAbove'),
 	rare('final', 'the dash number of the rivet for the drill', ({ D }) => `#${D * 32}`),
-	rare('final', 'the decimal of the rivet', ({ D }) => decimal(D)),
-	rare('final', 'the rivet in millimetres, typed without the unit', ({ D }) => bareMillimetres(D)),
+	rare('final', 'the decimal of the rivet', ({ D }) => decimal(D), 'nominal', 'other-step:pilot'),
+	rare(
+		'final',
+		'the rivet in millimetres, typed without the unit',
+		({ D }) => bareMillimetres(D),
+		'unit'
+	),
 	rare('final', 'the dash number read as sixteenths', ({ D }) => fraction(2 * D)),
-	common('pilot', 'the final drill at once', (_, { final }) => decimal(final)),
-	common('pilot', 'a 32nd under the rivet', ({ D }) => fraction(D - 1 / 32)),
+	common(
+		'pilot',
+		'the final drill at once',
+		(_, { final }) => decimal(final),
+		'finalForPilot',
+		'other-step:final'
+	),
+	common('pilot', 'a 32nd under the rivet', ({ D }) => fraction(D - 1 / 32), 'removalForPilot'),
 	rare('pilot', 'a 64th under the rivet', ({ D }) => fraction(D - 1 / 64)),
 	rare('pilot', 'a 16th under the rivet', ({ D }) => (D > 1 / 8 ? fraction(D - 1 / 16) : null)),
-	common('pilot', 'No. 40 for every pilot hole', () => '#40'),
+	common('pilot', 'No. 40 for every pilot hole', () => '#40', 'finalForPilot'),
 	common('pilot', 'No. 30 for every larger rivet', ({ D }) => (D > 1 / 8 ? 'No. 30' : null)),
-	rare('pilot', '1/16 in for every pilot hole', ({ D }) => (D > 1 / 16 ? '1/16' : null)),
+	rare(
+		'pilot',
+		'1/16 in for every pilot hole',
+		({ D }) => (D > 1 / 16 ? '1/16' : null),
+		'removalForPilot',
+		'halfForPilot'
+	),
 	common('pilot', 'the row above', (given) => {
 		const row = rowBeside(given, -1);
 		return row && fraction(row.dash / 32);
 	}),
-	common('pilot', 'the row below', (given) => {
-		const row = rowBeside(given, 1);
-		return row && fraction(row.dash / 32);
-	}),
+	common(
+		'pilot',
+		'the row below',
+		(given) => {
+			const row = rowBeside(given, 1);
+			return row && fraction(row.dash / 32);
+		},
+		'nextForPilot'
+	),
 	rare('pilot', 'the dash number read as sixteenths', ({ D }) => fraction(2 * D)),
 	common('clearance', 'none: nominal sizes subtracted', () => '0'),
 	common('clearance', '0.003 in, as a rule says', (_, { clearance }) =>
 		off(0.003, clearance, thousandths)
 	),
-	common('clearance', 'half on each side', (_, { clearance }) => off(clearance / 2, clearance)),
-	common('clearance', 'the point: hundredths', (_, { clearance }) =>
-		off(clearance * 10, clearance)
+	common(
+		'clearance',
+		'half on each side',
+		(_, { clearance }) => off(clearance / 2, clearance),
+		'oneSide'
 	),
-	rare('clearance', 'two decimals are enough', (_, { clearance }) =>
-		off(0.01, clearance, hundredths)
+	common(
+		'clearance',
+		'the point: hundredths',
+		(_, { clearance }) => off(clearance * 10, clearance),
+		'digits'
 	),
-	common('clearance', 'the final drill itself', (_, { final, clearance }) => off(final, clearance)),
+	rare(
+		'clearance',
+		'two decimals are enough',
+		(_, { clearance }) => off(0.01, clearance, hundredths),
+		'rounding'
+	),
+	common(
+		'clearance',
+		'the final drill itself',
+		(_, { final, clearance }) => off(final, clearance),
+		'other-step:final'
+	),
 	rare('clearance', 'both together', ({ D }, { final, clearance }) => off(final + D, clearance)),
 	rare('clearance', 'to the next drill of the table', (given, { final, clearance }) => {
 		const row = rowBeside(given, 1);
 		return row && off(row.size - final, clearance);
 	}),
-	rare('clearance', '1/64 in: the step of the fraction drills', () => '1/64'),
-	rare('clearance', '1/32 in', () => '1/32'),
+	rare('clearance', '1/64 in: the step of the fraction drills', () => '1/64', 'sixtyFourthOver'),
+	rare('clearance', '1/32 in', () => '1/32', 'sizeOver'),
 	rare(
 		'clearance',
 		'in thousandths: 4 for .004',
-		(_, { clearance }) => `${Number((clearance * 1000).toFixed(2))}`
+		(_, { clearance }) => `${Number((clearance * 1000).toFixed(2))}`,
+		'unit'
 	),
-	rare('clearance', 'the rivet cut to two digits first', ({ D }, { final, clearance }) =>
-		off(final - Math.floor(D * 100) / 100, clearance)
+	rare(
+		'clearance',
+		'the rivet cut to two digits first',
+		({ D }, { final, clearance }) => off(final - Math.floor(D * 100) / 100, clearance),
+		'rounding'
 	),
-	common('pilot', 'pilot and final drill each in the field of the other', ({ D }) => ({
-		pilot: finals.get(D * 32)?.drill ?? '',
-		final: fraction(D)
-	})),
-	common('pilot', 'both from the row above', (given) => {
-		const row = rowBeside(given, -1);
-		return row && both(given, fraction(row.dash / 32), row.drill);
-	}),
-	common('pilot', 'both from the row below', (given) => {
-		const row = rowBeside(given, 1);
-		return row && both(given, fraction(row.dash / 32), row.drill);
-	}),
-	common('pilot', 'a pilot 32nd under, the final drill right', (given) =>
-		both(given, fraction(given.D - 1 / 32))
+	common(
+		'pilot',
+		'pilot and final drill each in the field of the other',
+		({ D }) => ({
+			pilot: finals.get(D * 32)?.drill ?? '',
+			final: fraction(D)
+		}),
+		'finalForPilot',
+		'nominal',
+		'other-step'
 	),
-	rare('pilot', 'a pilot 32nd under, and the rivet size to finish', ({ D }) => ({
-		pilot: fraction(D - 1 / 32),
-		final: fraction(D)
-	})),
-	common('final', 'pilot right, then the row below', (given) =>
-		both(given, fraction(given.D), rowBeside(given, 1)?.drill ?? null)
+	common(
+		'pilot',
+		'both from the row above',
+		(given) => {
+			const row = rowBeside(given, -1);
+			return row && both(given, fraction(row.dash / 32), row.drill);
+		},
+		'rowAbove',
+		'removalForPilot'
 	),
-	common('final', 'final from the row below, clearance carried on', (given) => {
-		const row = rowBeside(given, 1);
-		return (
-			row && {
-				pilot: fraction(given.D),
-				final: row.drill,
-				clearance: decimal(row.size - given.D)
-			}
-		);
-	}),
-	common('clearance', 'drills right, the clearance halved', (given, { clearance }) => ({
-		...both(given, fraction(given.D)),
-		clearance: decimal(clearance / 2)
-	}))
+	common(
+		'pilot',
+		'both from the row below',
+		(given) => {
+			const row = rowBeside(given, 1);
+			return row && both(given, fraction(row.dash / 32), row.drill);
+		},
+		'nextForPilot',
+		'rowBelow'
+	),
+	common(
+		'pilot',
+		'a pilot 32nd under, the final drill right',
+		(given) => both(given, fraction(given.D - 1 / 32)),
+		'removalForPilot'
+	),
+	rare(
+		'pilot',
+		'a pilot 32nd under, and the rivet size to finish',
+		({ D }) => ({
+			pilot: fraction(D - 1 / 32),
+			final: fraction(D)
+		}),
+		'removalForPilot',
+		'nominal'
+	),
+	common(
+		'final',
+		'pilot right, then the row below',
+		(given) => both(given, fraction(given.D), rowBeside(given, 1)?.drill ?? null),
+		'rowBelow'
+	),
+	common(
+		'final',
+		'final from the row below, clearance carried on',
+		(given) => {
+			const row = rowBeside(given, 1);
+			return (
+				row && {
+					pilot: fraction(given.D),
+					final: row.drill,
+					clearance: decimal(row.size - given.D)
+				}
+			);
+		},
+		'rowBelow'
+	),
+	common(
+		'clearance',
+		'drills right, the clearance halved',
+		(given, { clearance }) => ({
+			...both(given, fraction(given.D)),
+			clearance: decimal(clearance / 2)
+		}),
+		'oneSide'
+	)
 ];

@@ -93,10 +93,10 @@ const two = (perInch: number, eachSide: number, right: Right): Typed | null =>
 
 /** The misreadings of the table, for rivets an inch and for what follows. */
 const misread = [
-	['common', 'one row up: the thinner sheet', aside(-1, 0)],
-	['common', 'one row down: the thicker sheet', aside(1, 0)],
-	['common', 'one column to the left: the smaller rivet', aside(0, -1)],
-	['common', 'one column to the right: the larger rivet', aside(0, 1)],
+	['common', 'one row up: the thinner sheet', aside(-1, 0), 'rowUp'],
+	['common', 'one row down: the thicker sheet', aside(1, 0), 'rowDown'],
+	['common', 'one column to the left: the smaller rivet', aside(0, -1), 'columnLeft'],
+	['common', 'one column to the right: the larger rivet', aside(0, 1), 'columnRight'],
 	['rare', 'the table for bare sheet', aside(0, 0, bareSheet)],
 	['rare', 'one row down and one column left', aside(1, -1)],
 	['rare', 'one row up and one column right', aside(-1, 1)]
@@ -105,21 +105,40 @@ const misread = [
 const write = { common, rare };
 
 export const rules = [
-	...misread.flatMap(([rate, why, read]) => [
-		write[rate]('perInch', why, (given, { perInch }) => off(read(given), perInch, number)),
-		write[rate]('eachSide', why, (given, { eachSide }) =>
-			off(whole(read(given) * given.width), eachSide, number)
+	...misread.flatMap(([rate, why, read, ...names]) => [
+		write[rate](
+			'perInch',
+			why,
+			(given, { perInch }) => off(read(given), perInch, number),
+			...names
 		),
-		write[rate]('perInch', `${why}, carried on correctly`, (given, right) => {
-			const all = worked(given, read(given), right);
-			return all && { perInch: all['perInch'] ?? '', eachSide: all['eachSide'] ?? '' };
-		})
+		write[rate](
+			'eachSide',
+			why,
+			(given, { eachSide }) => off(whole(read(given) * given.width), eachSide, number),
+			...names
+		),
+		write[rate](
+			'perInch',
+			`${why}, carried on correctly`,
+			(given, right) => {
+				const all = worked(given, read(given), right);
+				return all && { perInch: all['perInch'] ?? '', eachSide: all['eachSide'] ?? '' };
+			},
+			...names
+		)
 	]),
-	common('eachSide', 'rounded down', ({ width }, { perInch, eachSide }) =>
-		off(down(perInch * width, 1), eachSide, number)
+	common(
+		'eachSide',
+		'rounded down',
+		({ width }, { perInch, eachSide }) => off(down(perInch * width, 1), eachSide, number),
+		'down'
 	),
-	common('eachSide', 'rounded to the nearest', ({ width }, { perInch, eachSide }) =>
-		off(Math.round(perInch * width), eachSide, number)
+	common(
+		'eachSide',
+		'rounded to the nearest',
+		({ width }, { perInch, eachSide }) => off(Math.round(perInch * width), eachSide, number),
+		'down'
 	),
 	common('eachSide', 'not rounded', ({ width }, { perInch, eachSide }) =>
 		off(perInch * width, eachSide, number)
@@ -130,11 +149,18 @@ export const rules = [
 	rare('eachSide', 'rivets an inch rounded to the nearest first', ({ width }, right) =>
 		off(whole(nearest(right.perInch, 1) * width), right.eachSide, number)
 	),
-	common('eachSide', 'both sides together', (_, { total, eachSide }) =>
-		off(total, eachSide, number)
+	common(
+		'eachSide',
+		'both sides together',
+		(_, { total, eachSide }) => off(total, eachSide, number),
+		'bothForOne',
+		'other-step:total'
 	),
-	common('eachSide', 'half of it: shared between the two sides', (_, { eachSide }) =>
-		number(whole(eachSide / 2))
+	common(
+		'eachSide',
+		'half of it: shared between the two sides',
+		(_, { eachSide }) => number(whole(eachSide / 2)),
+		'split'
 	),
 	common('eachSide', '75 percent, as the note says for laps', ({ width }, right) =>
 		off(whole(0.75 * right.perInch * width), right.eachSide, number)
@@ -145,8 +171,11 @@ export const rules = [
 	rare('eachSide', '60 percent, as the note says for frames', ({ width }, right) =>
 		off(whole(0.6 * right.perInch * width), right.eachSide, number)
 	),
-	common('eachSide', 'rivets an inch, the width left out', (_, { perInch, eachSide }) =>
-		off(whole(perInch), eachSide, number)
+	common(
+		'eachSide',
+		'rivets an inch, the width left out',
+		(_, { perInch, eachSide }) => off(whole(perInch), eachSide, number),
+		'noWidth'
 	),
 	rare('eachSide', 'width divided by rivets an inch', ({ width }, { perInch, eachSide }) =>
 		off(whole(width / perInch), eachSide, number)
@@ -158,72 +187,143 @@ export const rules = [
 	rare('eachSide', 'the part of an inch made a whole one', ({ width }, { perInch, eachSide }) =>
 		off(whole(perInch * whole(width)), eachSide, number)
 	),
-	rare('eachSide', 'the point in rivets an inch', ({ width }, { perInch, eachSide }) =>
-		off(whole(10 * perInch * width), eachSide, number)
+	rare(
+		'eachSide',
+		'the point in rivets an inch',
+		({ width }, { perInch, eachSide }) => off(whole(10 * perInch * width), eachSide, number),
+		'digits'
 	),
-	rare('eachSide', 'two mistakes: one row up, and rounded down', (given, { eachSide }) =>
-		off(down(aside(-1, 0)(given) * given.width, 1), eachSide, number)
+	rare(
+		'eachSide',
+		'two mistakes: one row up, and rounded down',
+		(given, { eachSide }) => off(down(aside(-1, 0)(given) * given.width, 1), eachSide, number),
+		'down+rowUp'
 	),
-	rare('eachSide', 'two mistakes: one column left, and both sides', (given, { eachSide }) =>
-		off(2 * whole(aside(0, -1)(given) * given.width), eachSide, number)
+	rare(
+		'eachSide',
+		'two mistakes: one column left, and both sides',
+		(given, { eachSide }) => off(2 * whole(aside(0, -1)(given) * given.width), eachSide, number),
+		'bothForOne+columnLeft'
 	),
-	rare('perInch', 'rounded up to whole rivets', (_, { perInch }) =>
-		off(whole(perInch), perInch, number)
+	rare(
+		'perInch',
+		'rounded up to whole rivets',
+		(_, { perInch }) => off(whole(perInch), perInch, number),
+		'rounding'
 	),
-	rare('perInch', 'two digits changed places', (_, { perInch }) => {
-		const text = perInch.toFixed(1);
-		return text.length === 3 ? off(Number([...text].reverse().join('')), perInch, number) : null;
-	}),
-	rare('perInch', 'the point left out', (_, { perInch }) => off(10 * perInch, perInch, number)),
+	rare(
+		'perInch',
+		'two digits changed places',
+		(_, { perInch }) => {
+			const text = perInch.toFixed(1);
+			return text.length === 3 ? off(Number([...text].reverse().join('')), perInch, number) : null;
+		},
+		'digits'
+	),
+	rare(
+		'perInch',
+		'the point left out',
+		(_, { perInch }) => off(10 * perInch, perInch, number),
+		'digits'
+	),
 	common('perInch', '75 percent, as the note says for laps', (_, { perInch }) =>
 		off(0.75 * perInch, perInch, number)
 	),
-	common('perInch', 'the whole width: rivets each side', (_, { eachSide, perInch }) =>
-		off(eachSide, perInch, number)
+	common(
+		'perInch',
+		'the whole width: rivets each side',
+		(_, { eachSide, perInch }) => off(eachSide, perInch, number),
+		'other-step:eachSide'
 	),
-	common('total', 'one side only', (_, { eachSide }) => number(eachSide)),
-	common('total', 'doubled before it is rounded', ({ width }, { perInch, total }) =>
-		off(whole(2 * perInch * width), total, number)
+	common(
+		'total',
+		'one side only',
+		(_, { eachSide }) => number(eachSide),
+		'oneSide',
+		'other-step:eachSide'
 	),
-	rare('total', 'four times: two rows on each side', (_, { eachSide }) => number(4 * eachSide)),
+	common(
+		'total',
+		'doubled before it is rounded',
+		({ width }, { perInch, total }) => off(whole(2 * perInch * width), total, number),
+		'roundedLast'
+	),
+	rare(
+		'total',
+		'four times: two rows on each side',
+		(_, { eachSide }) => number(4 * eachSide),
+		'fourTimes'
+	),
 	rare('total', 'one fewer: the one in the middle counts once', (_, { total }) =>
 		number(total - 1)
 	),
-	rare('total', 'rivets an inch doubled', (_, { perInch }) => number(whole(2 * perInch))),
+	rare(
+		'total',
+		'rivets an inch doubled',
+		(_, { perInch }) => number(whole(2 * perInch)),
+		'noWidth'
+	),
 	rare('total', 'not rounded', ({ width }, { perInch, total }) =>
 		off(2 * perInch * width, total, number)
 	),
-	common('eachSide', 'rivets an inch right, then rounded down', ({ width }, right) =>
-		two(right.perInch, down(right.perInch * width, 1), right)
+	common(
+		'eachSide',
+		'rivets an inch right, then rounded down',
+		({ width }, right) => two(right.perInch, down(right.perInch * width, 1), right),
+		'down'
 	),
-	common('eachSide', 'rivets an inch right, then both sides', (_, right) =>
-		two(right.perInch, right.total, right)
+	common(
+		'eachSide',
+		'rivets an inch right, then both sides',
+		(_, right) => two(right.perInch, right.total, right),
+		'bothForOne',
+		'other-step:total'
 	),
 	common('eachSide', 'rivets an inch right, then 75 percent', ({ width }, right) =>
 		two(right.perInch, whole(0.75 * right.perInch * width), right)
 	),
-	rare('perInch', 'the two each in the field of the other', (_, right) =>
-		two(right.eachSide, right.perInch, right)
+	rare(
+		'perInch',
+		'the two each in the field of the other',
+		(_, right) => two(right.eachSide, right.perInch, right),
+		'other-step'
 	),
-	common('perInch', 'one row up, all carried on correctly', (given, right) =>
-		worked(given, aside(-1, 0)(given), right)
+	common(
+		'perInch',
+		'one row up, all carried on correctly',
+		(given, right) => worked(given, aside(-1, 0)(given), right),
+		'rowUp'
 	),
-	common('perInch', 'one column left, all carried on correctly', (given, right) =>
-		worked(given, aside(0, -1)(given), right)
+	common(
+		'perInch',
+		'one column left, all carried on correctly',
+		(given, right) => worked(given, aside(0, -1)(given), right),
+		'columnLeft'
 	),
-	common('eachSide', 'rivets an inch right, rounded down, doubled correctly', (given, right) => {
-		const side = down(right.perInch * given.width, 1);
-		return (
-			off(side, right.eachSide) && {
-				perInch: number(right.perInch),
-				eachSide: number(side),
-				total: number(2 * side)
-			}
-		);
-	}),
-	common('total', 'the others right, one side only', (_, { perInch, eachSide }) => ({
-		perInch: number(perInch),
-		eachSide: number(eachSide),
-		total: number(eachSide)
-	}))
+	common(
+		'eachSide',
+		'rivets an inch right, rounded down, doubled correctly',
+		(given, right) => {
+			const side = down(right.perInch * given.width, 1);
+			return (
+				off(side, right.eachSide) && {
+					perInch: number(right.perInch),
+					eachSide: number(side),
+					total: number(2 * side)
+				}
+			);
+		},
+		'down'
+	),
+	common(
+		'total',
+		'the others right, one side only',
+		(_, { perInch, eachSide }) => ({
+			perInch: number(perInch),
+			eachSide: number(eachSide),
+			total: number(eachSide)
+		}),
+		'oneSide',
+		'other-step:eachSide'
+	)
 ];

@@ -42,26 +42,45 @@ const four = (right: Right, wrong: Partial<Right>): Typed => {
 };
 
 export const rules = [
-	common('diameter', 'the first dash number over 16', ({ number: text }, { diameter }) =>
-		off(dashes(text).first / 16, diameter, fraction)
+	common(
+		'diameter',
+		'the first dash number over 16',
+		({ number: text }, { diameter }) => off(dashes(text).first / 16, diameter, fraction),
+		'diameterIn16ths'
 	),
 	rare('diameter', 'the first dash number over 8', ({ number: text }, { diameter }) =>
 		off(dashes(text).first / 8, diameter, fraction)
 	),
-	rare('diameter', 'the first dash number over 64', ({ number: text }, { diameter }) =>
-		off(dashes(text).first / 64, diameter, fraction)
+	rare(
+		'diameter',
+		'the first dash number over 64',
+		({ number: text }, { diameter }) => off(dashes(text).first / 64, diameter, fraction),
+		'diameterIn64ths'
 	),
-	rare('diameter', 'the first dash number as tenths', ({ number: text }, { diameter }) =>
-		off(dashes(text).first / 10, diameter, decimal)
+	rare(
+		'diameter',
+		'the first dash number as tenths',
+		({ number: text }, { diameter }) => off(dashes(text).first / 10, diameter, decimal),
+		'diameterInTenths'
 	),
-	common('diameter', 'the second number for the diameter', ({ number: text }, { diameter }) =>
-		off(dashes(text).second / 32, diameter, fraction)
+	common(
+		'diameter',
+		'the second number for the diameter',
+		({ number: text }, { diameter }) => off(dashes(text).second / 32, diameter, fraction),
+		'lastForDiameter'
 	),
-	rare('diameter', 'the second number over 16: the length', (_, { diameter, length }) =>
-		off(length, diameter, fraction)
+	rare(
+		'diameter',
+		'the second number over 16: the length',
+		(_, { diameter, length }) => off(length, diameter, fraction),
+		'other-step:length',
+		'diameterIn16ths+lastForDiameter'
 	),
-	rare('diameter', 'two digits of the decimal changed places', (_, { diameter }) =>
-		swapped(diameter, decimal, 1)
+	rare(
+		'diameter',
+		'two digits of the decimal changed places',
+		(_, { diameter }) => swapped(diameter, decimal, 1),
+		'digits'
 	),
 	rare('diameter', 'one rivet smaller: counts from 2 as the first', (_, { diameter }) =>
 		off(diameter - 1 / 32, diameter, fraction)
@@ -71,23 +90,39 @@ export const rules = [
 		'the dash number in millimetres',
 		({ number: text }) => `${dashes(text).first} mm`
 	),
-	common('length', 'the second dash number over 32', ({ number: text }, { length }) =>
-		off(dashes(text).second / 32, length, fraction)
+	common(
+		'length',
+		'the second dash number over 32',
+		({ number: text }, { length }) => off(dashes(text).second / 32, length, fraction),
+		'lengthIn32nds'
 	),
-	common('length', 'the second dash number over 8', ({ number: text }, { length }) =>
-		off(dashes(text).second / 8, length, fraction)
+	common(
+		'length',
+		'the second dash number over 8',
+		({ number: text }, { length }) => off(dashes(text).second / 8, length, fraction),
+		'lengthIn8ths'
 	),
 	rare('length', 'the second dash number over 64', ({ number: text }, { length }) =>
 		off(dashes(text).second / 64, length, fraction)
 	),
-	common('length', 'the second dash number as tenths', ({ number: text }, { length }) =>
-		off(dashes(text).second / 10, length, number)
+	common(
+		'length',
+		'the second dash number as tenths',
+		({ number: text }, { length }) => off(dashes(text).second / 10, length, number),
+		'lengthInTenths'
 	),
-	common('length', 'the first number for the length', ({ number: text }, { length }) =>
-		off(dashes(text).first / 16, length, fraction)
+	common(
+		'length',
+		'the first number for the length',
+		({ number: text }, { length }) => off(dashes(text).first / 16, length, fraction),
+		'firstForLength'
 	),
-	rare('length', 'the diameter typed for the length', (_, { diameter, length }) =>
-		off(diameter, length, fraction)
+	rare(
+		'length',
+		'the diameter typed for the length',
+		(_, { diameter, length }) => off(diameter, length, fraction),
+		'other-step:diameter',
+		'firstForLength+lengthIn32nds'
 	),
 	rare('length', '1.5 D taken off: the grip it is good for', (_, { diameter, length }) =>
 		off(length - 1.5 * diameter, length, fraction)
@@ -104,46 +139,87 @@ export const rules = [
 		const { first, second } = dashes(text);
 		return off(Number(`${first}${second}`) / 64, length, fraction);
 	}),
-	common('head', 'the numbers of the two heads mixed up', (_, { head }) =>
-		choice(head === 'universal' ? 'countersunk' : 'universal', head)
+	common(
+		'head',
+		'the numbers of the two heads mixed up',
+		(_, { head }) => choice(head === 'universal' ? 'countersunk' : 'universal', head),
+		'universalHead',
+		'countersunkHead'
 	),
-	common('alloy', 'AD taken for 2024, the usual sheet', alloyFor('2117', '2024')),
-	common('alloy', 'AD taken for 2017', alloyFor('2117', '2017')),
-	common('alloy', 'AD taken for 1100: it begins with A', alloyFor('2117', '1100')),
-	common('alloy', 'D taken for 2024', alloyFor('2017', '2024')),
-	common('alloy', 'D taken for 2117', alloyFor('2017', '2117')),
-	rare('alloy', 'DD taken for 2017', alloyFor('2024', '2017')),
-	common('alloy', 'A taken for 2117, the usual rivet', alloyFor('1100', '2117')),
-	common('alloy', 'B taken for 2117', alloyFor('5056', '2117')),
-	rare('alloy', 'B taken for 1100', alloyFor('5056', '1100')),
-	common('diameter', 'both numbers over 16', ({ number: text }, right) => {
-		const { first, second } = dashes(text);
-		return off(first / 16, right.diameter) && both(first / 16, second / 16);
-	}),
-	common('length', 'both numbers over 32', ({ number: text }) => {
-		const { first, second } = dashes(text);
-		return both(first / 32, second / 32);
-	}),
-	common('diameter', 'the denominators changed places', ({ number: text }) => {
-		const { first, second } = dashes(text);
-		return both(first / 16, second / 32);
-	}),
-	common('diameter', 'the two numbers changed places', ({ number: text }) => {
-		const { first, second } = dashes(text);
-		return first * 2 === second ? null : both(second / 32, first / 16);
-	}),
+	common('alloy', 'AD taken for 2024, the usual sheet', alloyFor('2117', '2024'), 'alloy2024'),
+	common('alloy', 'AD taken for 2017', alloyFor('2117', '2017'), 'alloy2017'),
+	common('alloy', 'AD taken for 1100: it begins with A', alloyFor('2117', '1100'), 'alloy1100'),
+	common('alloy', 'D taken for 2024', alloyFor('2017', '2024'), 'alloy2024'),
+	common('alloy', 'D taken for 2117', alloyFor('2017', '2117'), 'alloy2117'),
+	rare('alloy', 'DD taken for 2017', alloyFor('2024', '2017'), 'alloy2017'),
+	common('alloy', 'A taken for 2117, the usual rivet', alloyFor('1100', '2117'), 'alloy2117'),
+	common('alloy', 'B taken for 2117', alloyFor('5056', '2117'), 'alloy2117'),
+	rare('alloy', 'B taken for 1100', alloyFor('5056', '1100'), 'alloy1100'),
+	common(
+		'diameter',
+		'both numbers over 16',
+		({ number: text }, right) => {
+			const { first, second } = dashes(text);
+			return off(first / 16, right.diameter) && both(first / 16, second / 16);
+		},
+		'diameterIn16ths'
+	),
+	common(
+		'length',
+		'both numbers over 32',
+		({ number: text }) => {
+			const { first, second } = dashes(text);
+			return both(first / 32, second / 32);
+		},
+		'lengthIn32nds'
+	),
+	common(
+		'diameter',
+		'the denominators changed places',
+		({ number: text }) => {
+			const { first, second } = dashes(text);
+			return both(first / 16, second / 32);
+		},
+		'diameterIn16ths',
+		'lengthIn32nds'
+	),
+	common(
+		'diameter',
+		'the two numbers changed places',
+		({ number: text }) => {
+			const { first, second } = dashes(text);
+			return first * 2 === second ? null : both(second / 32, first / 16);
+		},
+		'lastForDiameter',
+		'firstForLength'
+	),
 	common(
 		'diameter',
 		'diameter and length each in the field of the other',
-		(_, right) => off(right.length, right.diameter) && both(right.length, right.diameter)
+		(_, right) => off(right.length, right.diameter) && both(right.length, right.diameter),
+		'other-step',
+		'diameterIn16ths+lastForDiameter',
+		'firstForLength+lengthIn32nds'
 	),
-	common('head', 'the other head, the rest right', (_, right) =>
-		four(right, { head: right.head === 'universal' ? 'countersunk' : 'universal' })
+	common(
+		'head',
+		'the other head, the rest right',
+		(_, right) => four(right, { head: right.head === 'universal' ? 'countersunk' : 'universal' }),
+		'universalHead',
+		'countersunkHead'
 	),
-	common('alloy', 'a wrong alloy, the rest right', (_, right) =>
-		right.alloy === '2024' ? null : four(right, { alloy: '2024' })
+	common(
+		'alloy',
+		'a wrong alloy, the rest right',
+		(_, right) => (right.alloy === '2024' ? null : four(right, { alloy: '2024' })),
+		'alloy2024'
 	),
-	rare('alloy', 'two mistakes: alloy, and the length over 32', (_, right) =>
-		right.alloy === '2117' ? null : four(right, { alloy: '2117', length: right.length / 2 })
+	rare(
+		'alloy',
+		'two mistakes: alloy, and the length over 32',
+		(_, right) =>
+			right.alloy === '2117' ? null : four(right, { alloy: '2117', length: right.length / 2 }),
+		'alloy2117',
+		'lengthIn32nds'
 	)
 ];
