@@ -78,7 +78,8 @@ export const rules = [
 		'final',
 		'the rivet in millimetres, typed without the unit',
 		({ D }) => bareMillimetres(D),
-		'unit'
+		'unit',
+		'mm-for-inch+nominal'
 	),
 	rare('final', 'the dash number read as sixteenths', ({ D }) => fraction(2 * D)),
 	common(

@@ -1,5 +1,5 @@
 import { rulesOf, type Typed } from '../rule.ts';
-import { coarse, decimal, fractionOf, hundredths, off, swapped, thousandths } from '../typed.ts';
+import { coarse, decimal, hundredths, off, rounded, swapped, thousandths } from '../typed.ts';
 
 interface Given {
 	readonly D: number;
@@ -82,14 +82,6 @@ export const rules = [
 		'judgement',
 		'by the limits of D and E rivets',
 		(given, right) => but(judged(given, [1.25, 1.5, 0.5, 0.66]), right),
-		'accepted',
-		'drivenMore',
-		'replaced'
-	),
-	rare(
-		'judgement',
-		'up to 1.75 D passes',
-		(given, right) => but(judged(given, [1.25, 1.75, 0.25, 0.75]), right),
 		'accepted',
 		'drivenMore',
 		'replaced'
@@ -183,7 +175,7 @@ export const rules = [
 	rare(
 		'leastWidth',
 		'read off as the nearest sixteenth',
-		(_, { leastWidth }) => coarse(leastWidth, fractionOf(16), 16),
+		(_, { leastWidth }) => rounded(leastWidth, 16),
 		'rounding'
 	),
 	common(
