@@ -11,6 +11,9 @@ export type Told =
 	| { readonly kind: 'offered'; readonly causes: readonly (readonly string[])[] }
 	| { readonly kind: 'cannot tell' };
 
+/** Kinds of cause that are no slip of a method; the last two are to come. */
+export const kinds = ['other-step', 'unit', 'rounding', 'digits', 'order', 'half-list', 'factor'];
+
 /** Reads a verdict: the one place that knows its shape. */
 export function toldBy(verdict: Verdict): Told {
 	if (verdict.kind === 'accept') return { kind: 'right' };
