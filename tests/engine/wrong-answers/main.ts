@@ -42,8 +42,8 @@ function rateOf({ answer }: Judged): string {
 
 function table(title: string, answers: readonly Judged[], groupOf: (one: Judged) => string): void {
 	console.log(`\n## ${title}\n`);
-	console.log(`| | answers | ${fates.join(' | ')} | without a slip |`);
-	console.log('| --- | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: |');
+	console.log(`| | answers | ${fates.join(' | ')} | without a slip | named, others fit too |`);
+	console.log('| --- | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: |');
 	for (const group of new Set(answers.map(groupOf)))
 		console.log(
 			row(
@@ -62,7 +62,8 @@ function row(title: string, answers: readonly Judged[]): string {
 		fate === 'unread' || fate === 'accepted' ? count(fate) : share(count(fate), told)
 	);
 	const slipless = answers.filter(({ names }) => names.size === 0).length;
-	return `| ${[title, answers.length, ...cells, slipless].join(' | ')} |`;
+	const several = answers.filter(({ oneOfSeveral }) => oneOfSeveral).length;
+	return `| ${[title, answers.length, ...cells, slipless, several].join(' | ')} |`;
 }
 
 function share(part: number, whole: number): string {
