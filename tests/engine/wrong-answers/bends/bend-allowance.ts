@@ -330,7 +330,7 @@ export const rules = [
 		}),
 		'other-step'
 	),
-	common('allowance', 'both terms right, subtracted', (_, { forRadius, forThickness }) => ({
+	rare('allowance', 'both terms right, subtracted', (_, { forRadius, forThickness }) => ({
 		...worked(forRadius, forThickness),
 		allowance: decimal(forRadius - forThickness)
 	}))

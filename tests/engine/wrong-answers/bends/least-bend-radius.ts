@@ -182,7 +182,7 @@ export const rules = [
 	rare('bar', 'the hundredths read as 32nds', (_, { radius, bar }) =>
 		off((radius * 100) / 32, bar, fraction)
 	),
-	common('bar', 'the sheet added to it', ({ T }, { bar }) => off(up(bar + T, 32), bar, fraction)),
+	rare('bar', 'the sheet added to it', ({ T }, { bar }) => off(up(bar + T, 32), bar, fraction)),
 	rare('bar', 'the sheet itself, as a bar', ({ T }, { bar }) => off(up(T, 32), bar, fraction)),
 	rare(
 		'bar',

@@ -115,7 +115,7 @@ export const rules = [
 		({ D }, { depth }) => off(D, depth, fraction),
 		'oneDiameter'
 	),
-	common('depth', '1.5 D', ({ D }, { depth }) => off(1.5 * D, depth, fraction)),
+	rare('depth', '1.5 D', ({ D }, { depth }) => off(1.5 * D, depth, fraction)),
 	rare('depth', '2D, the width of the head', ({ D }, { depth }) => off(2 * D, depth, fraction)),
 	common('depth', 'the outer sheet', ({ layers }, { depth }) =>
 		off(outer(layers), depth, thousandths)

@@ -157,7 +157,7 @@ export const rules = [
 	common('leastWidth', 'the dash number of D read as sixteenths', ({ D }, { leastWidth }) =>
 		off(2.5 * D, leastWidth)
 	),
-	common('leastWidth', 'the head as measured', ({ width }, { leastWidth }) =>
+	rare('leastWidth', 'the head as measured', ({ width }, { leastWidth }) =>
 		off(width, leastWidth, thousandths)
 	),
 	rare(
