@@ -154,6 +154,8 @@ function checkInverses(method: Method, names: Names): void {
 		if (!Object.hasOwn(method.steps, from)) throw new Error(`${at}: no step is called ${from}`);
 		if (method.given[key]?.list || names[from]?.list)
 			throw new Error(`${at}: lists have no inverse`);
+		const stray = Object.keys(inverse.slips).find((id) => !Object.hasOwn(method.slips, id));
+		if (stray !== undefined) throw new Error(`${at}: the method has no slip called ${stray}`);
 	}
 }
 
