@@ -1,4 +1,4 @@
-import type { LengthUnit } from '$lib/engine/quantity/kind.ts';
+import type { LengthUnit } from '$lib/engine/quantity/value.ts';
 import { keep, readKept } from './kept.ts';
 
 const key = 'bucktail.settings';

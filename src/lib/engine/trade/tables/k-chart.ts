@@ -1,3 +1,4 @@
+import { number } from '../../quantity/kinds.ts';
 import { source } from '../source.ts';
 import { byAngle } from '../table/axis.ts';
 import { holding, measure, measures, table } from '../table/table.ts';
@@ -36,7 +37,7 @@ export const kChart = table({
 		'Bend angle',
 		printed.map((_, i) => i + 1)
 	),
-	...measures({ k: measure('K', holding('number', fourFigures)) }),
+	...measures({ k: measure('K', holding(number, fourFigures)) }),
 	cells: printed.map((k) => [k]),
 	suspect: [
 		{ row: 159, column: 'k', why: 'the tangent of 79.5° is 5.3955' },
