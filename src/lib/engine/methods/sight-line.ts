@@ -67,7 +67,7 @@ export const sightLine = method({
 		leg: {
 			from: 'tangentLine',
 			between: [0, 200],
-			label: 'Leg under the nose, to the mold line',
+			label: 'Leg, to the mold line',
 			rule: 'bend.flat',
 			tolerance: finerThanRule,
 			slips: {
