@@ -119,8 +119,8 @@ export const faults: readonly Fault[] = [
 	...inFile('methods/edge-distance.ts', [
 		[
 			'edge distance told in radii',
-			"times: shown('entered / D', 'hundredth')",
-			"times: shown('2 * entered / D', 'hundredth')"
+			"times: shown('entered / D', hundredths)",
+			"times: shown('2 * entered / D', hundredths)"
 		],
 		['hole that breaks the edge told as near', "'entered <= D / 2'", "'entered <= D / 8'"],
 		[
