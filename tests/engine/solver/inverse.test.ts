@@ -58,7 +58,9 @@ describe('a given asked for from a step', () => {
 	});
 
 	test('says so when nothing leads there', () => {
-		expect(() => evaluate(leg, { ...bend, tangentLine: 1e6 })).toThrow('No leg leads to that');
+		expect(() => evaluate(leg, { ...bend, tangentLine: 1e6 })).toThrow(
+			'These numbers give no answer for “leg, to the mold line”: check them.'
+		);
 	});
 });
 
