@@ -18,8 +18,9 @@ const inverted = new WeakMap<Method, Map<string, Method>>();
 
 /**
  * The method turned round: `want`, one of its givens, is asked for, and the step it is found from
- * is given. Steps that do not hang on it stay; a slip in one that does leads to the value somebody
- * who makes it would find. The same method and given give the same object.
+ * is given. Steps that do not hang on it stay, with their slips; a slip in one that does leads to
+ * the value somebody who makes it would find, and is told in the words of the inverse. The same
+ * method and given give the same object.
  *
  * @throws Error when the method does not say how that given is found
  */
@@ -54,7 +55,8 @@ function turnedRound(method: Method, want: string, inverse: Rooted): Method {
 		slips: Object.fromEntries(
 			Object.entries(method.slips).flatMap(([id, slip]): [string, Slip][] => {
 				if (stay.includes(slip.step)) return [[id, slip]];
-				return hanging.includes(slip.step) ? [[id, { ...slip, step: want }]] : [];
+				const says = hanging.includes(slip.step) ? inverse.slips[id] : undefined;
+				return says === undefined ? [] : [[id, { ...slip, step: want, says }]];
 			})
 		),
 		limits: [],
