@@ -7,12 +7,9 @@ const counted = { rule: 'cut.sheet', style: 'count', tolerance: wholeNumber } as
 const laidOut = {
 	over: when(
 		'entered > holds',
-		'{entered} blanks laid {way} the sheet: {apart} more than the sheet holds this way.'
+		'{entered} blanks laid {way} the sheet: more than the sheet holds this way.'
 	),
-	room: when(
-		'entered < holds',
-		'{entered} blanks laid {way} the sheet: there is room for {apart} more.'
-	),
+	room: when('entered < holds', '{entered} blanks laid {way} the sheet: there is room for more.'),
 	full: otherwise('{entered} blanks laid {way} the sheet: it holds no more this way.')
 };
 
@@ -140,8 +137,7 @@ export const piecesPerSheet = method({
 			['lengthwise'],
 			{
 				way: shown('"along"'),
-				holds: shown('right.lengthwise', 'count'),
-				apart: shown('abs(entered - holds)', 'hundredth')
+				holds: shown('right.lengthwise', 'count')
 			},
 			laidOut
 		),
@@ -151,13 +147,12 @@ export const piecesPerSheet = method({
 				way: shown(
 					'entered != lengthwise and (entered == crosswise or crosswise > lengthwise) ? "across" : "along"'
 				),
-				holds: shown('way == "across" ? crosswise : lengthwise', 'count'),
-				apart: shown('abs(entered - holds)', 'hundredth')
+				holds: shown('way == "across" ? crosswise : lengthwise', 'count')
 			},
 			{
 				turned: when(
 					'entered == holds and holds < right.count',
-					'{entered} blanks laid {way} the sheet; laid the other way, it holds {right.count}.'
+					'{entered} blanks laid {way} the sheet: laid the other way, more come out.'
 				),
 				...laidOut
 			}

@@ -30,7 +30,7 @@ const asked = {
 const questions: Readonly<Record<Level, string>> = {
 	1: 'How near the edge may the hole centres be?',
 	2: 'Between which edge distances must the rivet line lie?',
-	3: 'Which edge distances are the least, the preferred and the greatest?'
+	3: 'What are the minimum, the preferred and the maximum edge distance?'
 };
 
 export const tasks = family({
@@ -44,7 +44,7 @@ export const tasks = family({
 			asked: asked[level],
 			basis:
 				level === 3
-					? 'FAA-H-8083-31B, Fig. 4-79: preferred is the least plus 1/16 in.'
+					? 'FAA-H-8083-31B, Fig. 4-79: preferred is the minimum plus 1/16 in.'
 					: 'FAA-H-8083-31B, Fig. 4-79: from the hole centre to the edge.',
 			cautions: ['drill']
 		};
@@ -79,27 +79,30 @@ function besideEdge(head: string, D: string): Drawing {
 	};
 }
 
-/** Outcomes where the hole may not stand. */
-const wrong = ['off', 'breaks', 'near', 'far'];
+/** Outcomes where the hole stands as it was asked. */
+const asWanted = ['least', 'preferred', 'greatest'];
 
 /** The hole where the answer puts it, with the least and the greatest beside it, to scale. */
 function drilled(seen: SeenBy<typeof edgeDistance>, say: Say): Drawing {
 	const [top, bottom] = [0, 80];
 	const middle = (top + bottom) / 2;
 	const x = width - Math.max(-1.5, Math.min(seen.at('times'), 7.2)) * unit;
-	const limits = [seen.rightAt('factor'), seen.at('greatestTimes')];
+	const limits = [
+		['min', seen.rightAt('factor')],
+		['max', seen.at('greatestTimes')]
+	] as const;
 	return {
 		title: seen.says,
 		shapes: [
 			...plate({ left: 0, top, right: width, bottom }, 'metal-a', ['left']),
-			...limits.flatMap((times) => {
+			...limits.flatMap(([name, times]) => {
 				const at = width - times * unit;
 				return [
 					segment(at, top - 8, at, bottom + 8, 'thin'),
-					text(at, bottom + 22, `${times} D`, { anchor: 'middle' })
+					text(at, bottom + 22, name, { anchor: 'middle' })
 				];
 			}),
-			...roundFeature(x, middle, unit / 2, 'paper', wrong.includes(seen.case) ? 'slip' : 'edge'),
+			...roundFeature(x, middle, unit / 2, 'paper', asWanted.includes(seen.case) ? 'edge' : 'slip'),
 			...dimensionAcross(
 				x,
 				width,

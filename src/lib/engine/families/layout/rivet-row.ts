@@ -41,7 +41,7 @@ export const tasks = family({
 			question: questions[level],
 			asked: asked[level],
 			told: [['Rivets', `MS20470AD${dash}`]],
-			basis: 'Equal spaces between the end margins, none wider than the greatest pitch.',
+			basis: 'Equal spaces between the end margins, none wider than the maximum pitch.',
 			cautions: ['drill']
 		};
 	},
@@ -63,8 +63,8 @@ function lengthFor(random: Random, level: Level, pitch: number): number {
 /** More holes than this are not drawn: they would run into one another. */
 const mostHoles = 60;
 
-/** Outcomes where the row holds, right or not. */
-const sound = ['right', 'more'];
+/** Outcomes where the row is as it was asked. */
+const sound = ['right'];
 
 /** Where an answer puts the holes. */
 const holesAt: Readonly<Record<string, string>> = {

@@ -1,6 +1,6 @@
 import { length } from '../../solver/given.ts';
 import { piece, slip, step } from '../../solver/write.ts';
-import { finerThanRule } from '../../trade/tolerances.ts';
+import { layoutLine } from '../../trade/tolerances.ts';
 
 /** A flat: the leg to its mold line, less the setbacks at its bent ends. */
 export const flat = piece(
@@ -12,7 +12,7 @@ export const flat = piece(
 	step('leg - taken', 'Flat', {
 		symbol: 'flat',
 		rule: 'bend.flat',
-		tolerance: finerThanRule,
+		tolerance: layoutLine,
 		slips: {
 			moldLines: slip(
 				'leg',

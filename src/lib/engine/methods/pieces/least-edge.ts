@@ -8,20 +8,20 @@ const heads = choice('Head', ['protruding', 'countersunk']);
 export const edgeFactor = piece(
 	'edge-factor',
 	{ head: heads },
-	step('leastEdge(head)', 'Least edge distance in rivet diameters', {
+	step('leastEdge(head)', 'Minimum edge distance in rivet diameters', {
 		symbol: 'factor',
 		rule: 'edge.least',
 		tolerance: chartFactor,
 		slips: {
 			flushFactor: slip(
 				'2.5',
-				'2.5 D is the least for a countersunk head; a protruding head needs 2 D.'
+				'2.5 D is the minimum for a countersunk head; a protruding head needs 2 D.'
 			),
 			protrudingFactor: slip(
 				'2',
-				'2 D is the least for a protruding head; a countersunk one needs 2.5 D.'
+				'2 D is the minimum for a protruding head; a countersunk one needs 2.5 D.'
 			),
-			pitchFactor: slip('3', '3 D is the least pitch, from rivet to rivet, not to the edge.'),
+			pitchFactor: slip('3', '3 D is the minimum pitch, from rivet to rivet, not to the edge.'),
 			shankFactor: slip('1.5', '1.5 D is the shank for the shop head, not an edge distance.')
 		}
 	})
@@ -30,15 +30,30 @@ export const edgeFactor = piece(
 export const leastEdge = piece(
 	'least-edge',
 	{
-		factor: number('Least edge distance in rivet diameters'),
+		factor: number('Minimum edge distance in rivet diameters'),
 		D: length('Rivet diameter', { style: 'rivet-diameter' })
 	},
-	step('factor * D', 'Least edge distance', {
+	step('factor * D', 'Minimum edge distance', {
 		rule: 'edge.least',
 		style: 'fraction',
 		tolerance: thousandths,
 		slips: {
-			halfLeast: slip('factor * D / 2', 'Half of it: the radius was taken for the diameter.')
+			halfLeast: slip(
+				'factor * D / 2',
+				'Half of the least edge distance: D is the diameter of the rivet, not its radius.'
+			),
+			dashIn16ths: slip(
+				'factor * 2 * D',
+				'The dash number of the rivet was read in sixteenths: it counts 32nds.'
+			),
+			toRim: slip(
+				'factor * D - D / 2',
+				'That is from the rim of the hole to the edge: edge distance runs from the centre of the hole.'
+			),
+			fromRim: slip(
+				'factor * D + D / 2',
+				'Measured from the rim of the hole: edge distance runs from the centre of the hole.'
+			)
 		}
 	})
 );

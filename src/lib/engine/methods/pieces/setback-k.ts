@@ -22,7 +22,7 @@ export const setbackFactor = piece(
 			),
 			halved: slip(
 				'setbackK(angle / 2)',
-				'The angle was halved twice: the K chart takes the whole bend angle.'
+				'The angle was halved twice: the K chart is entered with the whole bend angle.'
 			),
 			share: slip(
 				'angle / 90 deg',

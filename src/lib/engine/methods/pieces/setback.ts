@@ -10,7 +10,7 @@ export const setbackOfBend = piece(
 		T: length('Thickness')
 	},
 	step('K * (R + T)', 'Setback', {
-		symbol: 'setback',
+		symbol: 'SB',
 		rule: 'bend.setback',
 		tolerance: thousandths,
 		slips: {
