@@ -11,6 +11,7 @@ import { type PlanInput, planRun } from '$lib/engine/schedule/plan.ts';
 import { mapPractice, type PracticeMap } from '$lib/engine/schedule/practice.ts';
 import { afterMiss, type Run as EngineRun, type RunItem } from '$lib/engine/schedule/run.ts';
 import type { SkillId, Syllabus } from '$lib/engine/schedule/skill.ts';
+import { goneSlipSays } from '$lib/engine/schedule/old-skills.ts';
 import { skillWords } from '$lib/engine/schedule/skill-words.ts';
 import { syllabusOf } from '$lib/engine/schedule/syllabus.ts';
 import { sayReason } from '$lib/ui/reason.ts';
@@ -63,7 +64,8 @@ export async function loadPlanner(): Promise<Planner> {
 	const map = mapPractice(syllabus);
 	const words = skillWords(families.map(({ method }) => method));
 	const label = (skill: SkillId) => words.get(skill)?.label ?? skill.split('/').at(-1) ?? '';
-	const slipSays = (skill: SkillId, slip: string) => words.get(skill)?.slips.get(slip) ?? '';
+	const slipSays = (skill: SkillId, slip: string) =>
+		words.get(skill)?.slips.get(slip) ?? goneSlipSays(skill, slip);
 	return {
 		families,
 		syllabus,

@@ -116,7 +116,11 @@ export const piecesPerSheet = method({
 			slips: {
 				alongOnly: slip(
 					'lengthwise',
-					'Only one way was tried: with the blanks turned a quarter, more come out.'
+					'Only one way was tried: turned a quarter, more blanks come out.'
+				),
+				acrossOnly: slip(
+					'crosswise',
+					'Only the turned way was tried: laid along the sheet, more come out.'
 				),
 				bothWays: slip(
 					'lengthwise + crosswise',

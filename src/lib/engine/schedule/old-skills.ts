@@ -41,6 +41,25 @@ export const oldSlips: Readonly<Record<SkillId, Readonly<Record<string, string>>
 	'sight-line/tangentLine': { noSetback: 'moldLines' }
 };
 
+/**
+ * What slips that are looked for no longer said, by their skill and id of now: they stand in records,
+ * and the progress page tells them as before.
+ */
+const goneSlips: Readonly<Record<SkillId, Readonly<Record<string, string>>>> = {
+	'sheet-weight/density': {
+		specificGravity:
+			'2.7 is the specific gravity of aluminium; the density is in pounds per cubic inch.'
+	},
+	'sheet-weight/weight': {
+		twice: 'Both faces were counted: the thickness reaches from one to the other, once.'
+	}
+};
+
+/** The sentence of a slip that is looked for no longer; empty when there is none. */
+export function goneSlipSays(skill: SkillId, slip: string): string {
+	return own(own(goneSlips, skill) ?? {}, slip) ?? '';
+}
+
 /** The id that a skill of a record goes by now. */
 export function currentSkill(skill: SkillId): SkillId {
 	return own(oldSkills, skill) ?? skill;
