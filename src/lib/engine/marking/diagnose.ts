@@ -1,6 +1,6 @@
 import type { Task } from '../tasks/task.ts';
 import { differs, toleranceAt } from '../solver/tolerance.ts';
-import type { Value } from '../quantity/kind.ts';
+import type { Value } from '../quantity/value.ts';
 import { digitsIn, roundingIn, unitSlipIn } from '../quantity/kinds/find-mistakes.ts';
 import type { Kind, Nearness } from '../quantity/kinds/kind.ts';
 import { roundedTo } from '../quantity/kinds/rounding.ts';

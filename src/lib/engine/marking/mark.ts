@@ -1,7 +1,7 @@
 import type { Task } from '../tasks/task.ts';
 import { carriedIn, toleranceAt } from '../solver/tolerance.ts';
 import type { Exact } from '../quantity/exact.ts';
-import type { Value } from '../quantity/kind.ts';
+import type { Value } from '../quantity/value.ts';
 import { carriedRoom } from '../quantity/kinds/find-mistakes.ts';
 import type { Judgement } from '../quantity/kinds/kind.ts';
 import type { Values } from '../solver/compiled.ts';

@@ -1,5 +1,5 @@
 import { alike } from './sample.ts';
-import { type Term, together } from './term.ts';
+import { type Case, type Term, together } from './term.ts';
 import type { Part } from './trade-function.ts';
 
 /*
@@ -91,12 +91,6 @@ export function branch(test: Term, yes: Term, no: Term): Term {
 		show: shownCases(cases),
 		cases
 	};
-}
-
-/** One arm of a branch, and when it holds; the last one holds otherwise. */
-export interface Case {
-	readonly show: readonly Part[];
-	readonly when: readonly Part[] | null;
 }
 
 function shownCases(cases: readonly Case[]): Part[] {

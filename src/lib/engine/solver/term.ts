@@ -1,4 +1,3 @@
-import type { Case } from './branches.ts';
 import type { Sample } from './sample.ts';
 import type { Part, TradeFunction } from './trade-function.ts';
 
@@ -17,6 +16,12 @@ export interface Term {
 	readonly calls: readonly string[];
 	/** The cases of a branch. */
 	readonly cases?: readonly Case[] | undefined;
+}
+
+/** One arm of a branch, and when it holds; the last one holds otherwise. */
+export interface Case {
+	readonly show: readonly Part[];
+	readonly when: readonly Part[] | null;
 }
 
 export interface Named {

@@ -83,7 +83,7 @@ function startOf(legs: readonly number[]): number {
 /** The flats as the method works them. */
 function flatsOf(given: Given): readonly number[] {
 	const { flats } = evaluate(developedWidth, given);
-	return typeof flats === 'object' ? flats : [];
+	return isList(flats) ? flats.filter((one) => typeof one === 'number') : [];
 }
 
 function bentPart(given: Given, say: Say): Drawing {

@@ -62,7 +62,7 @@ export const tasks = family({
 					? 'What are the setback and the leg, to the mold line, once it is bent?'
 					: 'How long is the leg, to the mold line, once it is bent?',
 			asked: level === 3 ? ['setback', 'leg'] : ['leg'],
-			labels: { leg: 'Leg, to the mold line' },
+			labels: { tangentLine: 'Flat, from the edge to the bend tangent line' },
 			chief: { setback: ['noT'], leg: chief[level] },
 			told: told(level, alloy, angle),
 			cautions: ['bend']

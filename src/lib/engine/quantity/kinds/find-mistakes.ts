@@ -1,5 +1,7 @@
 import { type Exact, ratio } from '../exact.ts';
-import type { AnyKind, AnyReadValue, AnyValue, Entry, Kind } from './kind.ts';
+import type { ReadValue } from '../reading.ts';
+import type { Value } from '../value.ts';
+import type { Entry, Kind } from './kind.ts';
 import type { UnitSlip } from './mistakes.ts';
 import { roundedTo } from './rounding.ts';
 
@@ -13,7 +15,7 @@ function cutTo(value: number, parts: number): number {
 }
 
 /** The unit in which an answer is the right value. */
-export function unitSlipIn<V extends AnyValue, R extends AnyReadValue>(
+export function unitSlipIn<V extends Value, R extends ReadValue>(
 	kind: Kind<V, R>,
 	entry: Entry<R>,
 	right: V
@@ -23,7 +25,7 @@ export function unitSlipIn<V extends AnyValue, R extends AnyReadValue>(
 }
 
 /** Whether an answer is the right value rounded too coarsely, or cut off instead of rounded. */
-export function roundingIn<V extends AnyValue, R extends AnyReadValue>(
+export function roundingIn<V extends Value, R extends ReadValue>(
 	kind: Kind<V, R>,
 	entry: Entry<R>,
 	right: V
@@ -47,7 +49,7 @@ export function roundingIn<V extends AnyValue, R extends AnyReadValue>(
 }
 
 /** Whether the entry is this very value and not merely near it. */
-function isVery<V extends AnyValue, R extends AnyReadValue>(
+function isVery<V extends Value, R extends ReadValue>(
 	kind: Kind<V, R>,
 	entry: Entry<R>,
 	value: V
@@ -60,9 +62,9 @@ function isVery<V extends AnyValue, R extends AnyReadValue>(
 
 /** Whether an answer has the right digits with the point or two neighbours misplaced. */
 export function digitsIn(
-	kind: AnyKind,
-	entry: Entry<AnyReadValue>,
-	right: AnyValue
+	kind: Kind,
+	entry: Entry<ReadValue>,
+	right: Value
 ): 'point' | 'swapped' | null {
 	// A fraction or a whole number has no digits to misplace.
 	if (!kind.mistakes.digits || entry.grain === 0) return null;
@@ -93,7 +95,7 @@ function isSwapped(typed: number, right: number): boolean {
 }
 
 /** What is said of a value rounded off at the end, on the way, or cut off. */
-export function roundingSays({ mistakes }: AnyKind, how: 'end' | 'way' | 'cut'): string {
+export function roundingSays({ mistakes }: Kind, how: 'end' | 'way' | 'cut'): string {
 	return mistakes.stocked ? 'Rounded off: give the stocked size itself.' : roundingWords[how];
 }
 
@@ -104,6 +106,6 @@ const roundingWords: Readonly<Record<'end' | 'way' | 'cut', string>> = {
 };
 
 /** How far a value may be from one that was rounded on every step as the shop carries it. */
-export function carriedRoom({ fine }: AnyKind): Exact {
+export function carriedRoom({ fine }: Kind): Exact {
 	return ratio(1n, BigInt(2 * fine));
 }
