@@ -39,6 +39,7 @@ export async function showTask(
 		...(drawn.basis === undefined ? {} : { basis: drawn.basis }),
 		method: method.id,
 		given: plainGivens(method, drawn.given),
+		...(drawn.told?.length ? { told: Object.fromEntries(drawn.told) } : {}),
 		asked,
 		cautions: drawn.cautions.map((caution) => cautions[caution]),
 		...(steps.length > 0 ? { steps } : {})

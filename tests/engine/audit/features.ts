@@ -49,8 +49,8 @@ export function auditOf(family: Family, level: Level): LevelAudit {
 		code: family.code,
 		level,
 		tasks: new Set(
-			tasks.map(({ drawn: { given, asked, told, question } }) =>
-				JSON.stringify([method.id, given, asked, told ?? [], question])
+			tasks.map(({ drawn: { given, asked, told, question, labels } }) =>
+				JSON.stringify([method.id, given, asked, told ?? [], question, labels ?? {}])
 			)
 		).size,
 		stories: new Set(tasks.map(({ drawn }) => drawn.story)).size,

@@ -4,7 +4,8 @@ import type { Draw, Family } from '../../../src/lib/engine/families/family.ts';
 import { levels } from '../../../src/lib/engine/families/level.ts';
 import { mark } from '../../../src/lib/engine/marking/mark.ts';
 import { exactly } from '../../../src/lib/engine/quantity/exact.ts';
-import type { Value } from '../../../src/lib/engine/quantity/kind.ts';
+import type { ReadValue } from '../../../src/lib/engine/quantity/reading.ts';
+import { isList, type Value } from '../../../src/lib/engine/quantity/value.ts';
 import type { Values } from '../../../src/lib/engine/solver/compiled.ts';
 import { withSlip } from '../../../src/lib/engine/solver/evaluate.ts';
 import { kindAt } from '../../../src/lib/engine/solver/kind-at.ts';
@@ -51,13 +52,13 @@ function slipped(task: Task, id: string): Values | null {
 }
 
 function isAccepted(task: Task, key: string, value: Value): boolean {
-	const typed =
-		typeof value === 'string'
-			? value
-			: typeof value === 'number'
-				? exactly(value)
-				: value.map(exactly);
-	return mark(task, { [key]: { value: typed, grain: 0 } })[key]?.kind === 'accept';
+	return mark(task, { [key]: { value: typed(value), grain: 0 } })[key]?.kind === 'accept';
+}
+
+function typed(value: Value): ReadValue {
+	if (typeof value === 'number') return exactly(value);
+	if (!isList(value)) return value;
+	return value.map((one) => (typeof one === 'number' ? exactly(one) : one));
 }
 
 describe('a draw', () => {

@@ -1,4 +1,4 @@
-import type { Value } from '../../../src/lib/engine/quantity/kind.ts';
+import type { Value } from '../../../src/lib/engine/quantity/value.ts';
 import { rivetNumberParts } from '../../../src/lib/engine/trade/rivet-code.ts';
 import type { Job, Layer } from '../../../src/lib/engine/trade/parts-that-exist/index.ts';
 import { lettersOf } from '../../../src/lib/engine/trade/rivet-code.ts';
@@ -32,8 +32,8 @@ function layersIn(
 	layers: Value | undefined,
 	names: string | readonly string[] | undefined
 ): readonly Layer[] | undefined {
-	if (typeof layers !== 'object') return undefined;
-	return layers.map((T, i) => ({
+	if (!Array.isArray(layers)) return undefined;
+	return layers.map(Number).map((T, i) => ({
 		name: typeof names === 'object' ? (names[i] ?? '') : (names ?? ''),
 		T
 	}));

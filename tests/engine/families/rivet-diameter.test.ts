@@ -10,9 +10,13 @@ const rivetDiameterTasks = await familyOf('rivet-diameter');
 describe.each(levels)('level %i', (level) => {
 	const tasks = manyTasks(rivetDiameterTasks, level);
 
-	test('sheet and rivet are stocked', () => {
+	test('the sheet can be had, by the inch or by the millimetre, and its rivet is stocked', () => {
 		for (const { drawn, right } of tasks) {
-			expect(sheetThicknesses).toContain(drawn.given.thickest);
+			const T = Number(drawn.given.thickest);
+			const byInch = [...sheetThicknesses, 0.036, 0.051, 0.081].some((size) => size === T);
+			const byMm = Math.abs(T * 254 - Math.round(T * 254)) < 1e-9;
+			expect(byInch || (byMm && level > 1), String(T)).toBe(true);
+			expect(drawn.told?.some(([label]) => label === 'Sold as')).toBe(!byInch);
 			expect(rivetDashes).toContain(Number(right.diameter) * 32);
 		}
 	});
@@ -23,11 +27,10 @@ describe.each(levels)('level %i', (level) => {
 	});
 });
 
-test('a sheet whose rivet comes out under 3/32 in is drawn from level 2 on', () => {
-	const least = (level: 1 | 2) =>
-		Math.min(
-			...manyTasks(rivetDiameterTasks, level).map(({ drawn }) => Number(drawn.given.thickest))
-		);
-	expect(least(1)).toBe(0.02);
-	expect(least(2)).toBe(0.016);
+test('a sheet whose rivet comes out under 3/32 in is drawn', () => {
+	const thin = manyTasks(rivetDiameterTasks, 2).filter(
+		({ right }) => Number(right.threeT) < 3 / 32
+	);
+	expect(thin.length).toBeGreaterThan(0);
+	for (const { right } of thin) expect(right.diameter).toBe(3 / 32);
 });

@@ -35,7 +35,7 @@ test('what a length does: too short, thin head, full head, bent over', () => {
 	const [grip, D, needed] = [Number(right.grip), Number(drawn.given.D), Number(right.needed)];
 	expect(says(grip - 0.01)).toContain('does not even come through');
 	expect(says(grip + 0.4 * D)).toContain('too little for any head');
-	expect(says(grip + 1.1 * D)).toContain('where 1.5 D is wanted');
+	expect(says(grip + 1.1 * D)).toContain('where 1.5D is wanted');
 	expect(says(Number(right.length))).toContain('enough for a full shop head');
 	expect(says(needed + 1 / 16)).toContain('bends over');
 });

@@ -21,14 +21,14 @@ export function forty(given: Given): OutcomeRow[] {
 			...at,
 			entered: 3 / 32,
 			case: 'under',
-			says: '3/32 in (−3) is only 2.34 times the thickest sheet: the rivets may shear before it tears.'
+			says: '3/32 in (−3) is only 2.34T: the rivets may shear before the sheet tears.'
 		},
 		{
 			// 3/32 in within a thousandth: 0.09475 is its upper edge.
 			...at,
 			entered: 0.0947,
 			case: 'under',
-			says: '0.0947 in is only 2.36 times the thickest sheet: the rivets may shear before it tears.'
+			says: '0.0947 in is only 2.36T: the rivets may shear before the sheet tears.'
 		},
 		{ ...at, entered: 0.0948, case: 'unstocked', says: '0.0948 in is no rivet size.' },
 		{ ...at, entered: 0.12, case: 'unstocked', says: '0.120 in is no rivet size.' },
@@ -37,26 +37,26 @@ export function forty(given: Given): OutcomeRow[] {
 			...at,
 			entered: 0.124,
 			case: 'right',
-			says: '0.124 in is 3.1 times the thickest sheet, the smallest rivet for this joint.'
+			says: '0.124 in is 3.1T, the smallest rivet for this joint.'
 		},
 		{
 			...at,
 			entered: 1 / 8,
 			case: 'right',
-			says: '1/8 in (−4) is 3.12 times the thickest sheet, the smallest rivet for this joint.'
+			says: '1/8 in (−4) is 3.12T, the smallest rivet for this joint.'
 		},
 		{
 			...at,
 			entered: 0.126,
 			case: 'right',
-			says: '0.126 in is 3.15 times the thickest sheet, the smallest rivet for this joint.'
+			says: '0.126 in is 3.15T, the smallest rivet for this joint.'
 		},
 		{ ...at, entered: 0.1261, case: 'unstocked', says: '0.1261 in is no rivet size.' },
 		{
 			...at,
 			entered: 5 / 32,
 			case: 'over',
-			says: '5/32 in (−5) is 3.9 times the thickest sheet: a larger hole than the joint needs.'
+			says: '5/32 in (−5) is 3.9T: a larger hole than the joint needs.'
 		}
 	];
 }
@@ -75,7 +75,27 @@ export function sixteen(given: Given): OutcomeRow[] {
 			...at,
 			entered: 3 / 32,
 			case: 'right',
-			says: '3/32 in (−3) is 5.85 times the thickest sheet, the smallest rivet for this joint.'
+			says: '3/32 in (−3) is 5.85T, the smallest rivet for this joint.'
+		}
+	];
+}
+
+/** 0.080 in: 3T is 0.240, and the rivet 1/4 in; 7/32 in is 2.73T. */
+export function eighty(given: Given): OutcomeRow[] {
+	const at = { given, key: 'diameter' };
+	return [
+		{
+			// 0.2 is 2.5T.
+			...at,
+			entered: 7 / 32,
+			case: 'range',
+			says: '7/32 in (−7) is 2.73T, within 2.5T to 3T; this asks for the next size above 3T.'
+		},
+		{
+			...at,
+			entered: 3 / 16,
+			case: 'under',
+			says: '3/16 in (−6) is only 2.34T: the rivets may shear before the sheet tears.'
 		}
 	];
 }

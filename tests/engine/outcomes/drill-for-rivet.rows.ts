@@ -2,7 +2,7 @@ import type { OutcomeRow } from './outcome-row.ts';
 
 /*
  * FAA-H-8083-31B, ch. 4, p. 4-39, Fig. 4-90: a 1/8 rivet takes the No. 30 drill, 0.1285 in, so 0.0035 in
- * of clearance. Over 0.06 D, 0.0075 in, counts as loose (common practice).
+ * of clearance. Over 0.06D, 0.0075 in, counts as loose (common practice).
  */
 
 const eighth = { D: 1 / 8 };

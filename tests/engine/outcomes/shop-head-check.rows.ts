@@ -23,53 +23,53 @@ const forNothing =
 	'Drilled out for nothing, and the hole may be hurt: the head is neither too wide nor too flat.';
 
 export const rows: OutcomeRow[] = [
-	// Within the limits: 1.44 D by 0.52 D, which spreads to 1.5 D and 0.52 × 0.96².
+	// Within the limits: 1.44D by 0.52D, which spreads to 1.5D and 0.52 × 0.96².
 	...head(0.18, 0.065, [
-		['accept', 'left', 'Left as it is, 1.44 D across and 0.52 D high: within the limits.'],
+		['accept', 'left', 'Left as it is, 1.44D across and 0.52D high: within the limits.'],
 		[
 			'drive more',
 			'drivenForNothing',
-			'Driven on, it spreads and flattens to about 1.5 D across and 0.48 D high: that mends nothing here.'
+			'Driven on, it spreads and flattens to about 1.5D across and 0.48D high: that mends nothing here.'
 		],
 		['replace', 'drilledForNothing', forNothing]
 	]),
-	// Just under and over 1.45 D: 1.448 D goes to 1.5 D, 1.456 D a tenth wider.
+	// Just under and over 1.45D: 1.448D goes to 1.5D, 1.456D a tenth wider.
 	...head(0.181, 0.07, [
 		[
 			'drive more',
 			'drivenForNothing',
-			'Driven on, it spreads and flattens to about 1.5 D across and 0.52 D high: that mends nothing here.'
+			'Driven on, it spreads and flattens to about 1.5D across and 0.52D high: that mends nothing here.'
 		]
 	]),
 	...head(0.182, 0.07, [
 		[
 			'drive more',
 			'drivenForNothing',
-			'Driven on, it spreads and flattens to about 1.6 D across and 0.46 D high: that mends nothing here.'
+			'Driven on, it spreads and flattens to about 1.6D across and 0.46D high: that mends nothing here.'
 		]
 	]),
-	// Too narrow and too high: 1.12 D by 0.88 D; 0.88 × (1.12 / 1.5)² = 0.4906.
+	// Too narrow and too high: 1.12D by 0.88D; 0.88 × (1.12 / 1.5)² = 0.4906.
 	...head(0.14, 0.11, [
-		['accept', 'bad', 'Left as it is, 1.12 D across and 0.88 D high: outside the limits.'],
+		['accept', 'bad', 'Left as it is, 1.12D across and 0.88D high: outside the limits.'],
 		[
 			'drive more',
 			'driven',
-			'Driven on, it spreads and flattens to about 1.5 D across and 0.49 D high.'
+			'Driven on, it spreads and flattens to about 1.5D across and 0.49D high.'
 		],
 		['replace', 'drilledForNothing', forNothing]
 	]),
-	// Too wide and too flat: 1.84 D by 0.24 D.
+	// Too wide and too flat: 1.84D by 0.24D.
 	...head(0.23, 0.03, [
-		['accept', 'bad', 'Left as it is, 1.84 D across and 0.24 D high: outside the limits.'],
+		['accept', 'bad', 'Left as it is, 1.84D across and 0.24D high: outside the limits.'],
 		[
 			'drive more',
 			'drivenForNothing',
-			'Driven on, it spreads and flattens to about 2.02 D across and 0.2 D high: that mends nothing here.'
+			'Driven on, it spreads and flattens to about 2.02D across and 0.2D high: that mends nothing here.'
 		],
 		[
 			'replace',
 			'fresh',
-			'Drilled out and driven new, it can be 1.5 D across and 0.5 D high, if the hole was not hurt.'
+			'Drilled out and driven new, it can be 1.5D across and 0.5D high, if the hole was not hurt.'
 		]
 	])
 ];

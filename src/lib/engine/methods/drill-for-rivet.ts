@@ -20,11 +20,11 @@ export const drillForRivet = method({
 			slips: {
 				oneSide: slip(
 					'(final - D) / 2',
-					'Half of it: the gap on one side; clearance is hole diameter less shank diameter.'
+					'That is the gap on one side; clearance is the hole less the shank.'
 				),
 				bothSides: slip(
 					'2 * (final - D)',
-					'Twice the clearance: hole diameter less shank diameter already counts both sides.'
+					'Twice the clearance: the hole less the shank counts both sides already.'
 				)
 			}
 		})

@@ -25,37 +25,64 @@ export const drillSize = method({
 				}),
 				asThousandths: slip(
 					'drillNumber(drill) * (0.001 in)',
-					'The number was read as thousandths: it is only a name, and larger numbers are smaller drills.'
+					'The number was read as thousandths; it is only a name.'
 				),
 				as64ths: slip(
 					'drillNumber(drill) * (1/64 in)',
-					'The number was read as 64ths: it is only a name, and larger numbers are smaller drills.'
+					'The number was read as 64ths; it is only a name.'
 				)
 			}
 		}),
-		fraction: step('upTo(size, 1/64 in)', 'Next fraction drill up', {
+		fraction: step('upTo(size, 1/64 in)', 'Next larger fraction drill', {
 			rule: 'drill.fraction',
 			kind: fraction,
 			tolerance: drillSizes,
 			slips: {
 				down: slip(
 					'downTo(size, 1/64 in)',
-					'Rounded down: that drill makes a smaller hole; the next one up is asked.'
+					'That fraction is smaller than the drill; the next larger one is asked.'
 				),
 				thirtySeconds: slip(
 					'upTo(size, 1/32 in)',
 					'Only 32nds were counted; fraction drills step by 1/64 in.'
 				),
+				down32nds: slip(
+					'downTo(size, 1/32 in)',
+					'Rounded down to a 32nd; the next larger 64th is asked.'
+				),
 				oneMore: slip(
 					'upTo(size, 1/64 in) + (1/64 in)',
-					'One size too far: there is a smaller fraction drill that is large enough.'
+					'One size too far: a smaller fraction drill is already larger than this one.'
+				)
+			}
+		}),
+		under: step('downTo(size, 1/64 in)', 'Next smaller fraction drill', {
+			rule: 'drill.pilot-ream',
+			kind: fraction,
+			tolerance: drillSizes,
+			slips: {
+				upForUnder: slip(
+					'upTo(size, 1/64 in)',
+					'That fraction is larger than the drill; the next smaller one is asked.'
+				),
+				under32nds: slip(
+					'downTo(size, 1/32 in)',
+					'Only 32nds were looked at; fraction drills step by 1/64 in.'
+				),
+				up32nds: slip(
+					'upTo(size, 1/32 in)',
+					'Rounded up to a 32nd; the next smaller 64th is asked.'
+				),
+				oneLess: slip(
+					'downTo(size, 1/64 in) - (1/64 in)',
+					'One size too far: a larger fraction drill is still under this one.'
 				)
 			}
 		})
 	},
 	outcomes: [
 		outcome(
-			['size', 'fraction'],
+			['size', 'fraction', 'under'],
 			{ called: shown('drillOfSize(entered)') },
 			{
 				drill: when('called != ""', '{entered}: that is the {called} drill.'),

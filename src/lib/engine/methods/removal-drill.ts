@@ -12,7 +12,7 @@ import {
 	when
 } from '../solver/write.ts';
 import { grip } from './pieces/grip.ts';
-import { drillSizes, thousandths } from '../trade/tolerances.ts';
+import { aboutThirds, drilledDepth, drillSizes } from '../trade/tolerances.ts';
 
 /** The joint as it is drawn: its stack, the head to be drilled off and the shop head. */
 const joint = {
@@ -38,15 +38,27 @@ export const removalDrill = method({
 			slips: {
 				sameSize: slip(
 					'D',
-					'The size of the shank: the least wander cuts the hole; by the figure it is 1/32 in under.'
+					'Right by AC 43.13-1B, which drills the size of the rivet; this asks for Fig. 4-98, 1/32 in under.'
 				),
 				finalAgain: slip(
 					'finalDrill(D)',
-					'That is the final drill for the hole: it would take the hole with the rivet.'
+					'That is the final drill: it would take the hole with the rivet.'
+				),
+				oneNumberUnder: slip(
+					'chartSizeBelow(drillOfSize(finalDrill(D)))',
+					'One number under the final drill, as No. 31 in a No. 30 hole; this asks for Fig. 4-98, 1/32 in under the shank.'
+				),
+				smallerFinal: slip(
+					'finalDrillAbove(D)',
+					'The final drill of the next smaller rivet is near; this asks for Fig. 4-98, 1/32 in under the shank.'
+				),
+				nextRivet: slip(
+					'pilotDrillAbove(D)',
+					'That is the next smaller rivet; 1/32 in under the shank is asked, also where no rivet has that size.'
 				),
 				twoUnder: slip(
 					'D - (1/16 in)',
-					'1/16 in under: too little of the head is drilled away to snap it off; 1/32 in is right.'
+					'1/16 in under leaves too thick a ring to snap the head off; 1/32 in is asked.'
 				),
 				countersunk: slip(
 					'D - (0.003 in)',
@@ -56,34 +68,34 @@ export const removalDrill = method({
 		}),
 		depth: step('0.425 * D', 'Depth: the height of the head', {
 			rule: 'head.universal',
-			tolerance: thousandths,
+			tolerance: drilledDepth,
 			slips: {
 				shopHeadHigh: slip(
 					'0.5 * D',
-					'0.5 D is the height of a shop head; the universal head is 0.425 D high.'
+					'0.5D is the height of a shop head; the universal head is 0.425D high.'
 				),
 				oneDiameter: slip(
 					'D',
-					'One diameter deep goes through the head and into the sheet; the head is 0.425 D high.'
+					'1D goes through the head and into the sheet; the head is 0.425D high.'
 				),
 				byDrill: slip(
 					'0.425 * drill',
-					'0.425 of the drill: the height of the head goes by the rivet diameter.'
+					'0.425 of the drill: the height of the head goes by the rivet, 0.425D.'
 				),
-				halfDepth: slip('0.425 * D / 2', 'Half of 0.425 D: the radius was taken for the diameter.')
+				halfDepth: slip('0.425 * D / 2', 'Half of 0.425D: the radius was taken for the diameter.')
 			}
 		}),
 		grip: use(grip, {}, { label: 'Grip' }),
 		tightDepth: step('2 / 3 * grip', 'Depth into the stack if the shank is tight', {
 			rule: 'drill.removal-tight',
-			tolerance: thousandths,
+			tolerance: aboutThirds,
 			slips: {
 				wholeGrip: slip(
 					'grip',
 					'Right through the stack: stop at two thirds and drive the rest out.'
 				),
-				halfGrip: slip('grip / 2', 'Half the stack: it is about two thirds.'),
-				oneThird: slip('grip / 3', 'One third of the stack: it is about two thirds.')
+				halfGrip: slip('grip / 2', 'Half the stack: about two thirds is asked.'),
+				oneThird: slip('grip / 3', 'One third of the stack: about two thirds is asked.')
 			}
 		})
 	},
@@ -127,11 +139,11 @@ export const removalDrill = method({
 			{ ...joint, past: shown('depth - right.depth') },
 			{
 				past: when(
-					`past > (${thousandths.amount} in)`,
+					`past > (${drilledDepth.amount} in)`,
 					'{entered} deep goes past the head, into the hole of the sheet.'
 				),
 				short: when(
-					`past < -(${thousandths.amount} in)`,
+					`past < -(${drilledDepth.amount} in)`,
 					'{entered} deep stops inside the head, which stays on.'
 				),
 				face: otherwise('{entered} deep takes the head to the face of the sheet and no farther.')

@@ -19,12 +19,17 @@ export const rivetDiameterFromStack = method({
 			slips: {
 				thinnest: slip(
 					'smallest(layers)',
-					'The thinnest sheet was taken; the thickest one decides.'
+					'The thinnest layer was taken; the thickest one decides.'
 				),
-				wholeStack: slip(
-					'sum(layers)',
-					'The whole stack was taken; only the thickest sheet decides the diameter.'
+				outer: slip(
+					'member(layers, 1)',
+					'The layer under the manufactured head was taken; the thickest one decides.'
 				),
+				last: slip(
+					'member(layers, howMany(layers))',
+					'The layer at the shop head was taken; the thickest one decides.'
+				),
+				wholeStack: slip('sum(layers)', 'The whole stack was taken; the thickest layer decides.'),
 				average: slip(
 					'sum(layers) / howMany(layers)',
 					'The average of the layers was taken; the thickest one decides.'

@@ -37,7 +37,7 @@ export const rivetLength = method({
 				out: shown('(length - grip) / D', hundredths),
 				// The metal that stands out first fills the hole, whose size is the final drill's.
 				fill: shown('grip / D * ((finalDrill(D) / D)^2 - 1)'),
-				// The rest is the head, driven to 1.5 D across.
+				// The rest is the head, driven to 1.5D across.
 				high: shown('max(0.05, (out - fill) / 1.5^2)', hundredths),
 				headAcross: shown('1.5 * D'),
 				headHigh: shown('high * D')
@@ -46,28 +46,28 @@ export const rivetLength = method({
 				inside: when('out <= 0', '{entered} does not even come through the stack.'),
 				full: when(
 					nearRight('length', stockedSize),
-					'{entered} stands out {out} D, enough for a full shop head.'
+					'{entered} stands out {out}D, enough for a full shop head.'
 				),
 				bends: when(
 					'length >= needed + (1/16 in)',
-					'{entered} stands out {out} D, a size or more too much: driven, the shank bends over.'
+					'{entered} stands out {out}D, a size or more too much: driven, the shank bends over.'
 				),
-				// The least head allowed is 1.25 D across and 0.33 D high.
+				// The least head allowed is 1.25D across and 0.33D high.
 				stub: when(
 					'length < needed and out - fill < 1.25^2 * 0.33',
-					'{entered} stands out {out} D: too little for any head.'
+					'{entered} stands out {out}D: too little for any head.'
 				),
-				// A little under 0.5 D, so that it is not told as 0.5 D.
+				// A little under 0.5D, so that it is not told as 0.5D.
 				short: when(
 					'length < needed and high < 0.495',
-					'{entered} stands out {out} D where 1.5 D is wanted: at full width the head is only {high} D high.'
+					'{entered} stands out {out}D where 1.5D is wanted: at full width the head is only {high}D high.'
 				),
 				scant: when(
 					'length < needed',
-					'{entered} leaves metal for a head, but stands out less than the 1.5 D wanted.'
+					'{entered} leaves metal for a head, but stands out less than the 1.5D wanted.'
 				),
 				unstocked: otherwise(
-					'{entered} stands out {out} D, enough for a head, but lengths are stocked by 1/16 in.'
+					'{entered} stands out {out}D, enough for a head, but lengths are stocked by 1/16 in.'
 				)
 			}
 		)

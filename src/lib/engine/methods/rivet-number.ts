@@ -49,6 +49,10 @@ export const rivetNumber = method({
 				diameterIn64ths: slip(
 					'D / (1/64 in)',
 					'The diameter was counted in 64ths; it goes by 32nds.'
+				),
+				lengthForDiameter: slip(
+					'length / (1/16 in)',
+					'That is the dash number of the length; the diameter comes first.'
 				)
 			}
 		}),
@@ -61,7 +65,14 @@ export const rivetNumber = method({
 					'length / (1/32 in)',
 					'The length was counted in 32nds; it goes by 16ths, only the diameter by 32nds.'
 				),
-				lengthIn8ths: slip('length / (1/8 in)', 'The length was counted in 8ths; it goes by 16ths.')
+				lengthIn8ths: slip(
+					'length / (1/8 in)',
+					'The length was counted in 8ths; it goes by 16ths.'
+				),
+				diameterForLength: slip(
+					'D / (1/32 in)',
+					'That is the dash number of the diameter; the length stands behind the dash.'
+				)
 			}
 		}),
 		number: step('rivetNumber(headNumber, letters, diameterDash, lengthDash)', 'Rivet number', {
@@ -75,7 +86,7 @@ export const rivetNumber = method({
 				),
 				olderStandard: slip(
 					'olderRivetNumber(headNumber, letters, diameterDash, lengthDash)',
-					'AN is the older standard: the same rivet now goes by MS20 and the number of its head.'
+					'That is the older number of the same rivet; this asks for the one that begins with MS20.'
 				)
 			}
 		})
@@ -103,8 +114,12 @@ export const rivetNumber = method({
 				long: shown('dashAtEnd(entered) * (1/16 in)', fraction)
 			},
 			{
+				older: when(
+					'entered != right.number and headCalled == head and alloyCalled == alloy and thick == D and long == length',
+					'{entered} is the older number of the rivet wanted; write the number that begins with MS20.'
+				),
 				handedOut: when(
-					'headCalled == head and alloyCalled == alloy and thick == D and long == length',
+					'entered == right.number',
 					'{entered} is a {headCalled} head rivet of {alloyCalled}, {thick} by {long}: the rivet wanted.'
 				),
 				other: otherwise(

@@ -16,45 +16,47 @@ export const shopHeadCheck = method({
 		height: given(length, 'Measured height')
 	},
 	steps: {
-		leastWidth: step('1.25 * D', 'Least width', {
+		leastWidth: step('1.25 * D', 'Minimum width', {
 			...limits,
 			slips: {
-				shankForLeast: slip('D', 'As wide as the shank: the least is 1.25 D.'),
-				wantedForLeast: slip('1.5 * D', '1.5 D is the width wanted; down to 1.25 D is allowed.'),
+				shankForLeast: slip('D', 'As wide as the shank: the minimum is 1.25D.'),
+				wantedForLeast: slip('1.5 * D', '1.5D is the width wanted; the minimum is 1.25D.'),
+				mostForLeast: slip('1.66 * D', '1.66D is the maximum width; the minimum is 1.25D.'),
 				halfLeastWidth: slip(
 					'1.25 * D / 2',
-					'Half of 1.25 D: the radius was taken for the diameter.'
+					'Half of 1.25D: the radius was taken for the diameter.'
 				)
 			}
 		}),
-		mostWidth: step('1.66 * D', 'Most width', {
+		mostWidth: step('1.66 * D', 'Maximum width', {
 			...limits,
 			slips: {
-				wantedForMost: slip('1.5 * D', '1.5 D is the width wanted; up to 1.66 D is allowed.'),
+				wantedForMost: slip('1.5 * D', '1.5D is the width wanted; the maximum is 1.66D.'),
+				otherMostWidth: slip(
+					'1.4 * D',
+					'1.4D is wanted of D, E and M rivets; the maximum is 1.66D.'
+				),
 				universalForMost: slip(
 					'2 * D',
-					'2 D is the width of the manufactured head; a shop head may have 1.66 D.'
+					'2D is the width of the manufactured head; a shop head may have 1.66D.'
 				),
-				halfMostWidth: slip(
-					'1.66 * D / 2',
-					'Half of 1.66 D: the radius was taken for the diameter.'
-				)
+				halfMostWidth: slip('1.66 * D / 2', 'Half of 1.66D: the radius was taken for the diameter.')
 			}
 		}),
-		leastHeight: step('0.33 * D', 'Least height', {
+		leastHeight: step('0.33 * D', 'Minimum height', {
 			...limits,
 			slips: {
-				wantedForLow: slip('0.5 * D', '0.5 D is the height wanted; down to 0.33 D is allowed.'),
-				mostForLow: slip('0.66 * D', '0.66 D is the most height; the least is 0.33 D.'),
-				halfLow: slip('0.33 * D / 2', 'Half of 0.33 D: the radius was taken for the diameter.')
+				wantedForLow: slip('0.5 * D', '0.5D is the height wanted; the minimum is 0.33D.'),
+				mostForLow: slip('0.66 * D', '0.66D is the maximum height; the minimum is 0.33D.'),
+				halfLow: slip('0.33 * D / 2', 'Half of 0.33D: the radius was taken for the diameter.')
 			}
 		}),
-		mostHeight: step('0.66 * D', 'Most height', {
+		mostHeight: step('0.66 * D', 'Maximum height', {
 			...limits,
 			slips: {
-				wantedForHigh: slip('0.5 * D', '0.5 D is the height wanted; up to 0.66 D is allowed.'),
-				leastForHigh: slip('0.33 * D', '0.33 D is the least height; the most is 0.66 D.'),
-				shankForHigh: slip('D', 'As high as the shank is thick: the most is 0.66 D.')
+				wantedForHigh: slip('0.5 * D', '0.5D is the height wanted; the maximum is 0.66D.'),
+				leastForHigh: slip('0.33 * D', '0.33D is the minimum height; the maximum is 0.66D.'),
+				shankForHigh: slip('D', 'As high as the shank is thick: the maximum is 0.66D.')
 			}
 		}),
 		judgement: step(
@@ -67,11 +69,11 @@ export const shopHeadCheck = method({
 				slips: {
 					widthAlone: slip(
 						'width > mostWidth ? "replace" : width < leastWidth ? "drive more" : "accept"',
-						'The width alone was judged; the height must be within its limits too.'
+						'Only the width was judged; the height has limits too.'
 					),
 					heightAlone: slip(
 						'height < leastHeight ? "replace" : height > mostHeight ? "drive more" : "accept"',
-						'The height alone was judged; the width must be within its limits too.'
+						'Only the height was judged; the width has limits too.'
 					),
 					accepted: slip(
 						'"accept"',
@@ -79,11 +81,11 @@ export const shopHeadCheck = method({
 					),
 					drivenMore: slip(
 						'"drive more"',
-						'Driving on makes a head wider and flatter; that helps only one that is too narrow or too high.'
+						'More driving makes a head wider and flatter; that helps only one that is too narrow or too high.'
 					),
 					replaced: slip(
 						'"replace"',
-						'A rivet is drilled out only when its head is too wide or too flat; more driving cannot mend that.'
+						'A rivet is replaced when its head is too wide or too flat: more driving cannot mend that.'
 					)
 				}
 			}
@@ -93,7 +95,7 @@ export const shopHeadCheck = method({
 		outcome(
 			['judgement'],
 			{
-				// More blows: to 1.5 D across, or a tenth wider if it is that wide already.
+				// More blows: to 1.5D across, or a tenth wider if it is that wide already.
 				across: shown(
 					'entered == "replace" ? 1.5 * D : entered == "accept" ? width : width < 1.45 * D ? 1.5 * D : 1.1 * width'
 				),
@@ -105,7 +107,7 @@ export const shopHeadCheck = method({
 			{
 				fresh: when(
 					'entered == "replace" and right.judgement == "replace"',
-					'Drilled out and driven new, it can be {wide} D across and {tall} D high, if the hole was not hurt.'
+					'Drilled out and driven new, it can be {wide}D across and {tall}D high, if the hole was not hurt.'
 				),
 				drilledForNothing: when(
 					'entered == "replace"',
@@ -113,17 +115,17 @@ export const shopHeadCheck = method({
 				),
 				driven: when(
 					'entered == "drive more" and right.judgement == "drive more"',
-					'Driven on, it spreads and flattens to about {wide} D across and {tall} D high.'
+					'Driven on, it spreads and flattens to about {wide}D across and {tall}D high.'
 				),
 				drivenForNothing: when(
 					'entered == "drive more"',
-					'Driven on, it spreads and flattens to about {wide} D across and {tall} D high: that mends nothing here.'
+					'Driven on, it spreads and flattens to about {wide}D across and {tall}D high: that mends nothing here.'
 				),
 				left: when(
 					'right.judgement == "accept"',
-					'Left as it is, {wide} D across and {tall} D high: within the limits.'
+					'Left as it is, {wide}D across and {tall}D high: within the limits.'
 				),
-				bad: otherwise('Left as it is, {wide} D across and {tall} D high: outside the limits.')
+				bad: otherwise('Left as it is, {wide}D across and {tall}D high: outside the limits.')
 			}
 		)
 	]

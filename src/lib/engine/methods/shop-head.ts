@@ -16,30 +16,32 @@ export const shopHead = method({
 			rule: 'head.wanted',
 			tolerance: thousandths,
 			slips: {
-				notSpread: slip('D', 'As wide as the shank: a shop head spreads to 1.5 D.'),
-				leastWidth: slip('1.25 * D', '1.25 D is the least width allowed; 1.5 D is wanted.'),
-				mostWidth: slip('1.66 * D', '1.66 D is the most width allowed; 1.5 D is wanted.'),
+				notSpread: slip('D', 'As wide as the shank: a shop head spreads to 1.5D.'),
+				otherWidth: slip('1.4 * D', '1.4D is for D, E and M rivets; this one takes 1.5D.'),
+				leastWidth: slip('1.25 * D', '1.25D is the minimum width; 1.5D is wanted.'),
+				mostWidth: slip('1.66 * D', '1.66D is the maximum width; 1.5D is wanted.'),
 				universalWidth: slip(
 					'2 * D',
-					'2 D is the width of the manufactured head; the shop head is 1.5 D.'
+					'2D is the width of the manufactured head; the shop head is 1.5D.'
 				),
-				halfWidth: slip('1.5 * D / 2', 'Half of 1.5 D: the radius was taken for the diameter.')
+				halfWidth: slip('1.5 * D / 2', 'Half of 1.5D: the radius was taken for the diameter.')
 			}
 		}),
 		height: step('0.5 * D', 'Height of the shop head', {
 			rule: 'head.wanted',
 			tolerance: thousandths,
 			slips: {
-				leastHeight: slip('0.33 * D', '0.33 D is the least height allowed; 0.5 D is wanted.'),
-				mostHeight: slip('0.66 * D', '0.66 D is the most height allowed; 0.5 D is wanted.'),
+				otherHeight: slip('0.6 * D', '0.6D is for D, E and M rivets; this one takes 0.5D.'),
+				leastHeight: slip('0.33 * D', '0.33D is the minimum height; 0.5D is wanted.'),
+				mostHeight: slip('0.66 * D', '0.66D is the maximum height; 0.5D is wanted.'),
 				universalHeight: slip(
 					'0.425 * D',
-					'0.425 D is the height of the manufactured head; the shop head is 0.5 D high.'
+					'0.425D is the height of the manufactured head; the shop head is 0.5D high.'
 				),
-				halfHeight: slip('0.5 * D / 2', 'Half of 0.5 D: the radius was taken for the diameter.'),
+				halfHeight: slip('0.5 * D / 2', 'Half of 0.5D: the radius was taken for the diameter.'),
 				shankHeight: slip(
 					'1.5 * D',
-					'1.5 D is the shank before driving; driven, the head is 0.5 D high.'
+					'1.5D is the shank before driving; driven, the head is 0.5D high.'
 				)
 			}
 		})

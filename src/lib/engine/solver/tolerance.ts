@@ -66,7 +66,7 @@ const halfDivision = 1 / 128;
  */
 export function isTakenFor(method: Method, key: string, right: Values, other: Values): boolean {
 	const { kind, exact, room } = allowedAt(method, key);
-	const ruled = kind.dimension.formula === 'length' && exact.compare(2 * halfDivision) >= 0;
+	const ruled = kind.dimension.name === 'length' && exact.compare(2 * halfDivision) >= 0;
 	const [one, two] = [right[key], other[key]];
 	if (one === undefined || two === undefined) return false;
 	return !kind.differs(one, two, room + (ruled ? halfDivision : 0));

@@ -25,6 +25,17 @@ export const layoutLine: Tolerance = {
 	why: 'Within 1/64 in, the finest line on a steel rule.'
 };
 
+/** Half a division either way. */
+export const drilledDepth: Tolerance = {
+	amount: '1/128',
+	why: 'To the nearest 1/64 in, as a depth is set with a scale.'
+};
+
+export const aboutThirds: Tolerance = {
+	amount: '1/64',
+	why: 'About two thirds, so to the nearest 1/32 in.'
+};
+
 export const thousandths: Tolerance = {
 	amount: '0.001',
 	why: 'Within 0.001 in, one line of a micrometer.'

@@ -4,9 +4,10 @@ import { drillBit } from '../../figures/parts/drill-bit.ts';
 import { drilledSheet } from '../../figures/parts/hole.ts';
 import { looseRivet, manufacturedHead } from '../../figures/parts/rivet.ts';
 import { drillForRivet } from '../../methods/drill-for-rivet.ts';
-import { rivetDashes } from '../../trade/stock.ts';
-import { family, type SeenBy } from '../family.ts';
+import type { Method } from '../../solver/method.ts';
+import { type Draw, family, type SeenBy } from '../family.ts';
 import type { Level } from '../level.ts';
+import { diameterIn, fromNumber, someNumber } from '../rivets/parts/numbered.ts';
 
 const stories: readonly string[] = [
 	'The hole pattern for a flap skin is marked, and the drill motor is still empty.',
@@ -17,29 +18,46 @@ const stories: readonly string[] = [
 	'A practice coupon gets one row of rivets from edge to edge.'
 ];
 
-const asked = {
-	1: ['final'],
-	2: ['pilot', 'final'],
-	3: ['pilot', 'final', 'clearance']
-} as const satisfies Record<Level, readonly string[]>;
-
 const questions: Readonly<Record<Level, string>> = {
-	1: 'Which drill makes the final hole?',
+	1: '',
 	2: 'Which drill makes the pilot hole, and which the final one?',
 	3: 'Which drills do you take, and how much clearance do they leave?'
 };
 
+const one = {
+	pilot: 'Which drill makes the pilot hole?',
+	final: 'Which drill makes the final hole?'
+} as const;
+
+const method: Method = drillForRivet;
+const numbered = fromNumber(drillForRivet);
+
 export const tasks = family({
-	method: drillForRivet,
-	draw: (random, level) => ({
-		given: { D: random.pick(rivetDashes) / 32 },
-		story: random.pick(stories),
-		question: questions[level],
-		asked: asked[level],
-		basis: 'Drills by Fig. 4-90 of the airframe handbook.',
-		cautions: ['drill']
-	}),
-	figure: ({ D }, say) => threeSteps(say('D', D)),
+	method,
+	draw(random, level) {
+		const key = random.pick(['pilot', 'final', 'final'] as const);
+		const number = someNumber(random, { older: level === 3 });
+		const start: Pick<Draw, 'method' | 'given'> =
+			level === 1
+				? { given: { D: diameterIn({ number }) } }
+				: { method: numbered, given: { number } };
+		return {
+			...start,
+			story: random.pick(stories),
+			question: level === 1 ? one[key] : questions[level],
+			asked: { 1: [key], 2: ['pilot', 'final'], 3: ['pilot', 'final', 'clearance'] }[level],
+			chief: {
+				pilot: ['finalForPilot', 'removalForPilot'],
+				final: ['nominal', 'rowAbove', 'rowBelow', 'sixtyFourthOver'],
+				clearance: ['oneSide', 'bothSides']
+			},
+			told: level === 1 ? [['Rivet', number]] : [],
+			basis: 'Drills by heart, as Fig. 4-90 of the airframe handbook lists them.',
+			cautions: ['drill']
+		};
+	},
+	figure: (given, say) =>
+		threeSteps(typeof given.number === 'string' ? 'D' : say('D', Number(given.D))),
 	metal: rivetInHole
 });
 
@@ -68,8 +86,8 @@ function threeSteps(D: string): Drawing {
 }
 
 /** The shank over or in the hole, to scale; the gap is a few thousandths. */
-function rivetInHole(seen: SeenBy<typeof drillForRivet>): Drawing {
-	const { D } = seen.given;
+function rivetInHole(seen: SeenBy): Drawing {
+	const D = diameterIn(seen.given);
 	const scale = 110 / D;
 	const [width, x, thickness] = [250, 125, 46];
 	const hole = Math.min(Math.max(seen.at('final'), 0), 2.2 * D) * scale;

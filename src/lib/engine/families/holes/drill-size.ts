@@ -1,67 +1,78 @@
 import type { Drawing } from '../../figures/drawing.ts';
+import { chartExcerpt } from '../../figures/parts/chart-excerpt.ts';
 import { dimensionAcross } from '../../figures/parts/dimension.ts';
-import { drillBit } from '../../figures/parts/drill-bit.ts';
 import { drilledSheet } from '../../figures/parts/hole.ts';
 import { drillSize } from '../../methods/drill-size.ts';
+import { drillChart } from '../../trade/tables/drill-chart.ts';
 import { family, type Say, type SeenBy } from '../family.ts';
 import type { Level } from '../level.ts';
 
-const stories: readonly string[] = [
-	'The drill index has lost a label, and the caliper is on the bench.',
-	'A drawing of an instrument panel calls the hole out by its drill.',
-	'You check a drilled hole with a pin gauge marked in decimals.',
-	'The stand for number drills is mixed up; each drill has to go back to its hole.',
-	'A work card names the drill, and the drill press table lists decimals only.'
-];
-
-const fractionStories: readonly string[] = [
-	'The drill called out is broken, and only fraction drills are left in the box.',
-	'The repair cart carries fraction drills only; the hole may be a little over.',
-	'A bolt hole in a bracket is called out by a drill that the shop does not have.',
-	'The last drill of that name went to the grinder; a fraction drill must do.'
-];
-
-const numberDrills = Array.from({ length: 52 }, (_, i) => `No. ${i + 1}`);
-// Letter E is the 1/4 drill: everybody reads that off without the chart.
-const letterDrills = [...'ABCDFGHIJKLMNOPQRSTUVWXYZ'];
-
-const drills: Readonly<Record<Level, readonly string[]>> = {
-	1: numberDrills.filter((_, i) => i >= 9 && i < 45),
-	2: [...numberDrills, ...letterDrills],
-	3: [...numberDrills, ...letterDrills]
+const stories: Readonly<Record<Level, readonly string[]>> = {
+	1: [
+		'The drill index has lost a label, and the caliper is on the bench.',
+		'A drawing of an instrument panel calls the hole out by its drill.',
+		'You check a drilled hole with a pin gauge marked in decimals.',
+		'The stand for number drills is mixed up; each drill goes back to its hole.',
+		'A work card names the drill, and the drill press table lists decimals only.',
+		'A new drill came without a label, and you look for its size.'
+	],
+	2: [
+		'The hole is drilled under size first and then reamed to the drill called out.',
+		'A bushing takes a reamed hole; you choose the pilot from the fraction drills.',
+		'A worn hinge hole is cleaned up: a fraction drill first, then the drill called out.',
+		'The drill called out wanders in thick plate, so a smaller one goes first.',
+		'A jig has fraction bushings only; the hole is finished without it.',
+		'You start a hole with a fraction drill and finish it with the drill called out.'
+	],
+	3: [
+		'Number, letter and fraction drills go back into one stand, in order of size.',
+		'One long drill block holds every drill by size; you put this one back.',
+		'A drill lies beside its block, and you look for its place among the fractions.',
+		'The index for all three series is filled again, smallest drill first.',
+		'You sort a tin of drills by size before the index is closed.',
+		'A student asks between which two fractions this drill belongs.'
+	]
 };
+
+const questions: Readonly<Record<Level, string>> = {
+	1: 'What size is this drill, in decimals?',
+	2: 'What size is the drill, and which fraction drill comes next below it?',
+	3: 'What size is the drill, and between which two fraction drills does it stand?'
+};
+
+const asked = {
+	1: ['size'],
+	2: ['size', 'under'],
+	3: ['size', 'fraction', 'under']
+} as const satisfies Record<Level, readonly string[]>;
+
+// Letter E is the 1/4 drill: everybody reads that off without the chart.
+const drills: readonly string[] = [
+	...Array.from({ length: 60 }, (_, i) => `No. ${i + 1}`),
+	...'ABCDFGHIJKLMNOPQRSTUVWXYZ'
+];
 
 export const tasks = family({
 	method: drillSize,
 	draw: (random, level) => ({
-		given: { drill: random.pick(drills[level]) },
-		story: random.pick(level === 3 ? fractionStories : stories),
-		question:
-			level === 3
-				? 'What size is the drill, and which fraction drill comes next above it?'
-				: 'What size is this drill, in decimals?',
-		asked: level === 3 ? ['size', 'fraction'] : ['size'],
-		basis: 'Sizes by the drill chart, Fig. 4-47 of the airframe handbook.',
+		given: { drill: random.pick(drills) },
+		story: random.pick(stories[level]),
+		question: questions[level],
+		asked: asked[level],
+		chief: {
+			size: ['rowLarger', 'rowSmaller', 'asThousandths'],
+			fraction: ['down', 'oneMore'],
+			under: ['upForUnder', 'oneLess']
+		},
+		basis:
+			'Sizes by the drill chart, Fig. 4-47 of the airframe handbook; fractions step by 1/64 in.',
 		cautions: ['drill']
 	}),
-	figure: ({ drill }) => drillOver(drill),
+	figure: ({ drill }) => chartExcerpt(drillChart, { row: drill }),
 	metal: holeBy
 });
 
 const [width, x] = [250, 125];
-
-/** The drill over its hole; every drill is drawn alike, so that nothing can be measured off. */
-function drillOver(drill: string): Drawing {
-	const name = drill.startsWith('No.') ? drill : `letter ${drill}`;
-	return {
-		title: `The ${name} drill over the hole it has made.`,
-		shapes: [
-			...drilledSheet(x, 40, { width, y: 0, thickness: 26 }),
-			...drillBit(x, -8, 40, 104),
-			...dimensionAcross(x - 20, x + 20, 52, 26, `${name} drill`)
-		]
-	};
-}
 
 /** The hole that a drill of this size makes, to the scale of the right one. */
 function holeBy(seen: SeenBy<typeof drillSize>, say: Say): Drawing {

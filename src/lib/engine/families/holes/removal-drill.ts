@@ -6,7 +6,7 @@ import { removalDrill } from '../../methods/removal-drill.ts';
 import { wantedHead } from '../../trade/shop-head.ts';
 import { rivetDashes, sheetThicknesses } from '../../trade/stock.ts';
 import { family, type Say, type SeenBy } from '../family.ts';
-import type { Joint } from '../rivets/parts/joints.ts';
+import { type Joint, layersFor } from '../rivets/parts/joints.ts';
 import type { Level } from '../level.ts';
 
 const jobs: readonly Joint[] = [
@@ -29,6 +29,14 @@ const jobs: readonly Joint[] = [
 	{
 		layers: ['Patch', 'Skin', 'Stringer'],
 		story: 'An old patch is taken off so that a larger one can go on.'
+	},
+	{
+		layers: ['Gusset', 'Spar web'],
+		story: 'A gusset with a crack is taken off its spar web.'
+	},
+	{
+		layers: ['Skin', 'Shim', 'Spar cap'],
+		story: 'One rivet over a shim is loose and comes out.'
 	}
 ];
 
@@ -46,19 +54,28 @@ const questions: Readonly<Record<Level, string>> = {
 
 const sheets = sheetThicknesses.filter((size) => size >= 0.025 && size <= 0.08);
 
+/** Rivets that go with a stack, inches: the next stocked size above 3T, or one size above that. */
+function rivetsFor(layers: readonly number[]): readonly number[] {
+	const fitting = rivetDashes.filter((dash) => dash >= 96 * Math.max(...layers) - 1e-9);
+	return fitting.slice(0, 2).map((dash) => dash / 32);
+}
+
 export const tasks = family({
 	method: removalDrill,
 	draw(random, level) {
 		const job = random.pick(jobs);
+		const layers = layersFor(random, job, sheets);
 		return {
-			given: {
-				layers: job.layers.map(() => random.pick(sheets)),
-				D: random.pick(rivetDashes.filter((dash) => dash < 8 || level > 1)) / 32
-			},
+			given: { layers, D: random.pick(rivetsFor(layers)) },
 			story: job.story,
 			question: questions[level],
 			asked: asked[level],
 			labels: { layers: job.layers },
+			chief: {
+				drill: ['sameSize', 'finalAgain', 'twoUnder'],
+				depth: ['oneDiameter', 'byDrill', 'halfDepth'],
+				tightDepth: ['wholeGrip', 'oneThird', 'oneLayer']
+			},
 			told: [['Head', 'universal']],
 			basis: 'Universal heads by Fig. 4-98 and p. 4-45 of the airframe handbook.',
 			cautions: ['drill']

@@ -12,31 +12,46 @@ import { evaluate } from '../../solver/evaluate.ts';
 import type { GivenValues } from '../../solver/method.ts';
 import { rivetDashes, sheetThicknesses } from '../../trade/stock.ts';
 import { family, type Say, type SeenBy } from '../family.ts';
-import { threeLayerJoints, twoLayerJoints } from './parts/joints.ts';
+import { type Joint, layersFor, threeLayerJoints, twoLayerJoints } from './parts/joints.ts';
+import { sheetAlloy } from './parts/sheets-for-rivets.ts';
 
 const thin = sheetThicknesses.filter((size) => size >= 0.02 && size <= 0.063);
 
-/** Rivets that go with a sheet, in 32nds: three times the thickness, or one size above. */
-function dashesFor(thickest: number): readonly number[] {
-	return rivetDashes.filter((dash) => dash >= 96 * thickest - 1e-9).slice(0, 2);
+/** Rivets that go with a stack, inches: the next stocked size above 3T, or one size above that. */
+function rivetsFor(layers: readonly number[], { layers: names }: Joint): readonly number[] {
+	const fitting = rivetDashes.filter((dash) => dash >= 96 * Math.max(...layers) - 1e-9);
+	const sizes = fitting.slice(0, 2).map((dash) => dash / 32);
+	return names.includes('Hinge leaf') ? sizes.filter((D) => D <= 1 / 8) : sizes;
 }
 
 export const tasks = family({
 	method: rivetLength,
 	draw(random, level) {
 		const joint = random.pick(level === 1 ? twoLayerJoints : threeLayerJoints);
-		const layers = joint.layers.map(() => random.pick(thin));
+		const layers = layersFor(random, joint, thin);
 		return {
-			given: { layers, D: random.pick(dashesFor(Math.max(...layers))) / 32 },
+			given: { layers, D: random.pick(rivetsFor(layers, joint)) },
 			story: joint.story,
 			question:
 				level === 3
 					? 'What is the grip, what length is needed, and which rivet do you take?'
 					: 'Which rivet length do you take from the bin?',
 			asked: level === 3 ? ['grip', 'needed', 'length'] : ['length'],
+			chief: {
+				grip: ['oneLayer', 'thinLeftOut', 'headToo'],
+				length:
+					level === 1
+						? ['oneLayer', 'noShank', 'down', 'nearest']
+						: ['oneLayer', 'middleLeftOut', 'noShank', 'oneD', 'down', 'nearest']
+			},
 			labels: { layers: joint.layers },
-			told: [['Head', 'universal']],
-			basis: 'Shop head by Fig. 4-76 of the airframe handbook; lengths go up to the next 1/16 in.',
+			told: [
+				['Head', 'universal'],
+				...(level === 1 ? [] : [sheetAlloy(random)]),
+				...(level === 3 ? [['Hole', 'final drill, not countersunk'] as const] : [])
+			],
+			basis:
+				'1.5D for the shop head (Fig. 4-76 of the airframe handbook); lengths go up to the next 1/16 in.',
 			cautions: ['drive']
 		};
 	},

@@ -1,7 +1,7 @@
 import { circle, type Drawing, rectangle, segment, type Shape } from '../../figures/drawing.ts';
 import { leader } from '../../figures/parts/dimension.ts';
 import { rivetNumberReading } from '../../methods/rivet-number-reading.ts';
-import { headNumber, lettersOf, rivetNumber } from '../../trade/rivet-code.ts';
+import { headNumber, lettersOf, olderRivetNumber, rivetNumber } from '../../trade/rivet-code.ts';
 import { family } from '../family.ts';
 import { looseRivetDrawing } from './parts/loose-rivet.ts';
 import { solidRivet } from './parts/solid-rivets.ts';
@@ -11,7 +11,9 @@ const stories: readonly string[] = [
 	'A box of rivets comes back from stores, and you check it against its label.',
 	'The parts list of a door repair names the rivet by its number only.',
 	'Somebody tipped two drawers together; the label of one is still readable.',
-	'The repair sheet for a wing walk panel gives the rivet as a number.'
+	'The repair sheet for a fairing gives the rivet as a number.',
+	'An old parts list lies beside the bench, with one rivet number on it.',
+	'A bag of rivets has only its number on it.'
 ];
 
 const questions = {
@@ -24,10 +26,9 @@ export const tasks = family({
 	draw(random, level) {
 		const { head, alloy, diameterDash, lengthDash } = solidRivet(random, level);
 		const one = random.pick(['diameter', 'length'] as const);
+		const write = level > 1 && random.int(0, 3) === 0 ? olderRivetNumber : rivetNumber;
 		return {
-			given: {
-				number: rivetNumber(headNumber(head), lettersOf(alloy), diameterDash, lengthDash)
-			},
+			given: { number: write(headNumber(head), lettersOf(alloy), diameterDash, lengthDash) },
 			story: random.pick(stories),
 			question:
 				level === 1
@@ -41,6 +42,12 @@ export const tasks = family({
 					: level === 2
 						? ['diameter', 'length']
 						: ['head', 'alloy', 'diameter', 'length'],
+			chief: {
+				diameter: ['diameterIn16ths', 'lastForDiameter'],
+				length: ['lengthIn32nds', 'firstForLength']
+			},
+			basis:
+				'Head, alloy letters, diameter in 32nds, then length in 16ths; numbers that begin with AN are older.',
 			cautions: []
 		};
 	},

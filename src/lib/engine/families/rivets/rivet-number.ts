@@ -1,27 +1,52 @@
 import { rivetNumber } from '../../methods/rivet-number.ts';
 import { lettersOf } from '../../trade/rivet-code.ts';
 import { family } from '../family.ts';
+import type { Level } from '../level.ts';
 import { looseRivetDrawing } from './parts/loose-rivet.ts';
 import { solidRivet } from './parts/solid-rivets.ts';
 
 const stories: readonly string[] = [
-	'You fill in the parts list of a skin repair before the stores close.',
+	'You fill in the parts list of a repair before the stores close.',
 	'A drawer of the rivet cabinet has lost its label, and you write a new one.',
 	'The work card names head, alloy and size; stores wants the rivet number.',
 	'You measured a rivet from the kit and order a box more of the same.',
-	'A repair sketch needs the rivet number beside the seam.'
+	'A sketch needs the rivet number beside the seam.',
+	'Rivets swept off the bench are sorted back by their sizes.',
+	'A kit list is typed again, rivet by rivet.'
 ];
+
+const asked = {
+	1: ['diameterDash', 'lengthDash'],
+	2: ['number'],
+	3: ['headNumber', 'letters', 'number']
+} as const satisfies Record<Level, readonly string[]>;
+
+const questions: Readonly<Record<Level, string>> = {
+	1: 'Which dash numbers has this rivet?',
+	2: 'What is the number of this rivet?',
+	3: 'Which head number and alloy letters, and what is the whole rivet number?'
+};
 
 export const tasks = family({
 	method: rivetNumber,
 	draw(random, level) {
 		const { head, alloy, diameterDash, lengthDash } = solidRivet(random, level);
+		// Half sizes are made, and marked so in the number.
+		const half = level === 3 && random.int(0, 2) === 0 ? 0.5 : 0;
 		return {
-			given: { head, alloy, D: diameterDash / 32, length: lengthDash / 16 },
+			given: { head, alloy, D: diameterDash / 32, length: (lengthDash + half) / 16 },
 			story: random.pick(stories),
-			question: 'What is the number of this rivet?',
-			asked: ['number'],
-			basis: 'Numbers begin with MS20, then head, alloy letters and the two dash numbers.',
+			question: questions[level],
+			asked: asked[level],
+			chief: {
+				diameterDash: ['diameterIn16ths', 'lengthForDiameter'],
+				lengthDash: ['lengthIn32nds', 'diameterForLength'],
+				number: ['diameterIn16ths', 'lengthIn32nds', 'swapped']
+			},
+			basis:
+				level === 1
+					? 'The diameter counts 32nds of an inch, the length 16ths.'
+					: 'Numbers begin with MS20, then head, alloy letters and the two dash numbers.',
 			cautions: []
 		};
 	},

@@ -3,28 +3,51 @@ import { shopHeadCheck } from '../../methods/shop-head-check.ts';
 import { family } from '../family.ts';
 import type { Random } from '../random.ts';
 import type { Level } from '../level.ts';
+import { lengthDashes } from './parts/solid-rivets.ts';
 
-const stories: readonly string[] = [
-	'You go down a row of rivets on a rib with the caliper before the inspector comes.',
-	'A classmate drove this rivet in a lap seam and hands you the panel.',
-	'One head in a stringer splice looks unlike the others, so you measure it.',
+/** Rivets that were just driven: a head that is not far enough may be driven more. */
+const fresh: readonly string[] = [
+	'You go down a fresh row of rivets on a rib with the caliper.',
+	'Your partner has just driven this rivet, and you measure it before calling it done.',
+	'One head in a new stringer splice looks unlike the others, so you measure it.',
 	'The first rivet from a new bucking bar is measured before the row goes on.',
-	'A returned wing tip shows a shop head that somebody circled with a felt pen.'
+	'A squeezer was set up this morning; you measure its first head.',
+	'A practice seam is checked rivet by rivet while it is still in the clamps.'
+];
+
+/** Rivets of a returned part: a bad one is replaced, and never driven again. */
+const returned: readonly string[] = [
+	'A returned wing tip shows a shop head that somebody circled with a felt pen.',
+	'A repaired door comes back with a note about one rivet.'
 ];
 
 /** A kind of head: lowest and highest width and height, in hundredths of D. */
 interface Kind {
 	readonly width: readonly [number, number];
 	readonly height: readonly [number, number];
+	/** Slips that lead to another judgement of such a head. */
+	readonly chief: readonly string[];
+	/** Driven more, it may come within the limits: never told of a returned part. */
+	readonly mends?: boolean;
 }
 
 // All stay 0.05 D away from the limits of 1.25, 1.66, 0.33 and 0.66 D.
-const good: Kind = { width: [132, 160], height: [40, 60] };
-const underDriven: Kind = { width: [104, 119], height: [73, 100] };
-const overDriven: Kind = { width: [173, 195], height: [18, 27] };
-const tooHigh: Kind = { width: [131, 138], height: [72, 76] };
-const tooFlat: Kind = { width: [132, 158], height: [18, 27] };
-const tooWide: Kind = { width: [172, 195], height: [40, 60] };
+const good: Kind = { width: [132, 160], height: [40, 60], chief: ['drivenMore', 'replaced'] };
+const underDriven: Kind = {
+	width: [104, 119],
+	height: [73, 100],
+	chief: ['accepted', 'replaced'],
+	mends: true
+};
+const overDriven: Kind = { width: [173, 195], height: [18, 27], chief: ['accepted', 'drivenMore'] };
+const tooHigh: Kind = {
+	width: [131, 138],
+	height: [72, 76],
+	chief: ['accepted', 'widthAlone'],
+	mends: true
+};
+const tooFlat: Kind = { width: [132, 158], height: [18, 27], chief: ['accepted', 'widthAlone'] };
+const tooWide: Kind = { width: [172, 195], height: [40, 60], chief: ['accepted', 'heightAlone'] };
 
 const kinds: Readonly<Record<Level, readonly Kind[]>> = {
 	1: [good, underDriven, overDriven],
@@ -34,8 +57,8 @@ const kinds: Readonly<Record<Level, readonly Kind[]>> = {
 
 const questions: Readonly<Record<Level, string>> = {
 	1: 'Do you accept this shop head?',
-	2: 'How narrow and how wide may it be, and do you accept it?',
-	3: 'What are the limits of this head, and do you accept it?'
+	2: 'What are the minimum and maximum width, and do you accept the head?',
+	3: 'What are its minimum and maximum width and height, and do you accept it?'
 };
 
 const limits = ['leastWidth', 'mostWidth', 'leastHeight', 'mostHeight'] as const;
@@ -51,11 +74,21 @@ export const tasks = family({
 				width: measured(random, D, kind.width),
 				height: measured(random, D, kind.height)
 			},
-			story: random.pick(stories),
+			story: random.pick(kind.mends ? fresh : [...fresh, ...returned]),
 			question: questions[level],
 			asked: [...limits.slice(0, level === 1 ? 0 : level === 2 ? 2 : 4), 'judgement'],
-			told: [['Alloy letters', 'AD']],
-			basis: 'Limits by Fig. 4-76 of the airframe handbook.',
+			chief: {
+				leastWidth: ['wantedForLeast', 'shankForLeast'],
+				mostWidth: ['wantedForMost', 'otherMostWidth'],
+				leastHeight: ['wantedForLow', 'mostForLow'],
+				mostHeight: ['wantedForHigh', 'leastForHigh'],
+				judgement: kind.chief
+			},
+			told: [['Rivet', `MS20470AD${32 * D}-${random.int(...lengthDashes(32 * D))}`]],
+			basis:
+				level === 1
+					? 'Fig. 4-76 of the airframe handbook: 1.25D to 1.66D across and 0.33D to 0.66D high. Only a rivet just driven may be driven more (p. 4-40).'
+					: 'Limits for A, AD, B and DD rivets, by heart (Fig. 4-76 of the airframe handbook). Only a rivet just driven may be driven more (p. 4-40).',
 			cautions: ['drill']
 		};
 	},

@@ -1,49 +1,73 @@
 import { drivenSection } from '../../figures/parts/shop-head.ts';
-import { wantedHead } from '../../trade/shop-head.ts';
 import { shopHead } from '../../methods/shop-head.ts';
-import { family } from '../family.ts';
+import type { Method } from '../../solver/method.ts';
+import { wantedHead } from '../../trade/shop-head.ts';
+import { type Draw, family } from '../family.ts';
+import { diameterIn, fromNumber, someNumber } from './parts/numbered.ts';
 
 const stories: readonly string[] = [
-	'You set up the gauge before the first rivet of a flap skin is driven.',
+	'You set the gauge before the first rivet of a flap skin is driven.',
 	'Your bucking partner asks how far the tail should go before you call the rivet done.',
 	'A test strip is driven and measured before work starts on the spar splice.',
-	'The inspector wants the wanted head size on the work card of a stringer repair.',
-	'A new squeezer set is trimmed until it forms the head that is wanted.'
+	'The inspector wants the head size on the work card of a stringer repair.',
+	'A squeezer is trimmed until it forms the head that is wanted.',
+	'A row of rivets along a rib is squeezed, and the first head is measured.',
+	'You cut a gauge from scrap for the heads of a door seam.'
 ];
 
-/** Letters of the rivets whose shop heads go by 1.5 D and 0.5 D. */
-const letters = ['A', 'AD', 'B', 'DD'] as const;
-
-const questions = {
-	width: 'How wide should the shop head be?',
-	height: 'How high should the shop head be?'
-} as const;
+const method: Method = shopHead;
+const numbered = fromNumber(shopHead);
 
 export const tasks = family({
-	method: shopHead,
+	method,
 	draw(random, level) {
 		const one = random.pick(['width', 'height'] as const);
-		const dashes = level === 3 ? [3, 5, 6, 8, 10, 12] : [3, 4, 5, 6, 8];
+		const number = someNumber(random, { older: level === 3 });
+		const start: Pick<Draw, 'method' | 'given'> =
+			level === 1
+				? { given: { D: diameterIn({ number }) } }
+				: { method: numbered, given: { number } };
 		return {
-			given: { D: random.pick(dashes) / 32 },
+			...start,
 			story: random.pick(stories),
-			question: level === 1 ? questions[one] : 'How wide and how high should the shop head be?',
-			asked: level === 1 ? [one] : ['width', 'height'],
-			told: [['Alloy letters', random.pick(letters)]],
-			basis: 'The size wanted by Fig. 4-76 of the airframe handbook.',
+			question: {
+				1: one === 'width' ? 'How wide should the shop head be?' : 'How high should it be?',
+				2: 'How wide and how high should the shop head be?',
+				3: 'Which diameter is this rivet, and how wide and high should its shop head be?'
+			}[level],
+			asked: {
+				1: [one],
+				2: ['width', 'height'],
+				3: ['diameter', 'width', 'height']
+			}[level],
+			chief: {
+				...(level === 3 ? { diameter: ['diameterIn16ths', 'lastForDiameter'] } : {}),
+				width: ['notSpread', 'otherWidth', 'universalWidth'],
+				height: ['otherHeight', 'shankHeight', 'universalHeight']
+			},
+			told: level === 1 ? [['Rivet', number]] : level === 3 ? [['Squeezer', '3 in yoke']] : [],
+			basis:
+				'The size wanted of A, AD, B and DD rivets, by heart (Fig. 4-76 of the airframe handbook).',
 			cautions: ['drive']
 		};
 	},
-	figure: ({ D }, say) => ({
-		title: 'Section through two sheets and a driven rivet; its shop head is below.',
-		shapes: drivenSection(D, wantedHead(D), {
-			D: `D ${say('D', D)}`,
-			across: 'width',
-			high: 'height'
-		})
-	}),
+	figure: (given, say) => {
+		const D = diameterIn(given);
+		const notes = { across: 'width', high: 'height' };
+		return {
+			title: 'Section through two sheets and a driven rivet; its shop head is below.',
+			shapes: drivenSection(
+				D,
+				wantedHead(D),
+				typeof given.number === 'string' ? notes : { ...notes, D: `D ${say('D', D)}` }
+			)
+		};
+	},
 	metal: (seen) => ({
 		title: seen.says,
-		shapes: drivenSection(seen.given.D, { across: seen.at('width'), high: seen.at('height') })
+		shapes: drivenSection(diameterIn(seen.given), {
+			across: seen.at('width'),
+			high: seen.at('height')
+		})
 	})
 });

@@ -15,19 +15,21 @@ export const diameterInJoint = outcome(
 	{
 		right: when(
 			nearRight('diameter', stockedSize),
-			'{entered} is {times} times the thickest sheet, the smallest rivet for this joint.'
+			'{entered} is {times}T, the smallest rivet for this joint.'
 		),
 		unstocked: when(
 			`size <= 0 in or abs(diameter - size) > (${stockedSize.amount} in)`,
 			'{entered} is no rivet size.'
 		),
 		small: when('size < (3/32 in)', '{entered} is too small for a part that carries stress.'),
+		range: when(
+			'size < right.diameter and diameter >= 2.5 * thickest',
+			'{entered} is {times}T, within 2.5T to 3T; this asks for the next size above 3T.'
+		),
 		under: when(
 			'size < right.diameter',
-			'{entered} is only {times} times the thickest sheet: the rivets may shear before it tears.'
+			'{entered} is only {times}T: the rivets may shear before the sheet tears.'
 		),
-		over: otherwise(
-			'{entered} is {times} times the thickest sheet: a larger hole than the joint needs.'
-		)
+		over: otherwise('{entered} is {times}T: a larger hole than the joint needs.')
 	}
 );

@@ -16,7 +16,7 @@ interface HeadSize {
 /** How a size of the shop head compares with its limits. */
 export function headSize({ key, least, wanted, most, lies }: HeadSize) {
 	const near = (limit: number) => `abs(${key} - ${limit} * D) <= ${thousandths.amount} in`;
-	const at = `{${key}} is {times} D ${lies}`;
+	const at = `{${key}} is {times}D ${lies}`;
 	return outcome(
 		[key],
 		{
@@ -29,18 +29,15 @@ export function headSize({ key, least, wanted, most, lies }: HeadSize) {
 		{
 			aim: when(
 				nearRight(key, thousandths),
-				`{${key}} is ${wanted} D ${lies}, the size to aim for.`
+				`{${key}} is ${wanted}D ${lies}, the size to aim for.`
 			),
 			least: when(
 				near(least),
-				`{${key}} is ${least} D ${lies}, the least allowed, not the size to aim for.`
+				`{${key}} is ${least}D ${lies}, the minimum, not the size to aim for.`
 			),
-			most: when(
-				near(most),
-				`{${key}} is ${most} D ${lies}, the most allowed, not the size to aim for.`
-			),
-			under: when(`${key} < ${least} * D`, `${at}, under the least of ${least} D.`),
-			over: when(`${key} > ${most} * D`, `${at}, over the most of ${most} D.`),
+			most: when(near(most), `{${key}} is ${most}D ${lies}, the maximum, not the size to aim for.`),
+			under: when(`${key} < ${least} * D`, `${at}, under the minimum of ${least}D.`),
+			over: when(`${key} > ${most} * D`, `${at}, over the maximum of ${most}D.`),
 			allowed: otherwise(`${at}: allowed, but not the size to aim for.`)
 		}
 	);

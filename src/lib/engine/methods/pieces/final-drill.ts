@@ -13,11 +13,16 @@ export const final = piece(
 		kind: drill,
 		tolerance: drillSizes,
 		slips: {
-			nominal: slip(
-				'D',
-				'The nominal rivet size: the shank binds; the final drill is a little over it.'
-			),
+			nominal: slip('D', 'That is the nominal rivet size: the shank binds in such a hole.'),
 			...misread(finalDrill, 'D', { rowAbove: 'above', rowBelow: 'below' }),
+			drillUnder: slip(
+				'chartSizeBelow(drillOfSize(finalDrill(D)))',
+				'One drill too small: other tables may list it, but Fig. 4-90 has the next larger one.'
+			),
+			drillOver: slip(
+				'chartSizeAbove(drillOfSize(finalDrill(D)))',
+				'One drill too large: Fig. 4-90 has the next smaller one.'
+			),
 			sixtyFourthOver: slip(
 				'D + (1/64 in)',
 				'1/64 in over the rivet is far too loose; about 0.003 in is wanted.'

@@ -6,12 +6,16 @@ import { thousandths } from '../../trade/tolerances.ts';
 export const grip = piece(
 	'grip',
 	{ layers: given(listOf(length), 'Layers') },
-	step('sum(layers)', 'Grip: every layer the rivet passes through', {
+	step('sum(layers)', 'Grip: everything the rivet passes through', {
 		symbol: 'grip',
 		rule: 'length.grip',
 		tolerance: thousandths,
 		slips: {
 			oneLayer: slip('largest(layers)', 'One layer only: the rivet passes through all of them.'),
+			middleLeftOut: slip(
+				'howMany(layers) > 2 ? sum(layers) - member(layers, 2) : sum(layers)',
+				'The layer in the middle is left out: a shim or doubler is part of the grip.'
+			),
 			thinLeftOut: slip(
 				'sum(layers) - smallest(layers)',
 				'The thinnest layer is left out of the grip.'

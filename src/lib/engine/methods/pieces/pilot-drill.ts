@@ -15,13 +15,16 @@ export const pilot = piece(
 		slips: {
 			finalForPilot: slip(
 				'finalDrill(D)',
-				'That is the final drill; the pilot goes through first and is the nominal rivet size.'
+				'That is the final drill; the pilot goes first, in the nominal rivet size.'
 			),
 			removalForPilot: slip(
 				'D - (1/32 in)',
-				'1/32 in under the rivet is for drilling a head off; the pilot is the nominal rivet size.'
+				'1/32 in under the rivet is for drilling a head off; the figure’s pilot is the nominal rivet size.'
 			),
-			halfForPilot: slip('D / 2', 'Half the rivet: the pilot is the nominal rivet size.'),
+			smallerFinal: slip(
+				'finalDrillAbove(D)',
+				'That is the final drill of the next smaller rivet: it does for a pilot, but Fig. 4-90 prints the nominal size.'
+			),
 			...misread(pilotDrill, 'D', { nextForPilot: 'below' })
 		}
 	})

@@ -11,9 +11,9 @@ export const shank = piece(
 		rule: 'length.shank',
 		tolerance: thousandths,
 		slips: {
-			halfD: slip('1.5 * D / 2', 'Half of 1.5 D: the radius was taken for the diameter.'),
-			oneD: slip('D', '1 D for the shop head: it takes 1.5 D.'),
-			twoD: slip('2 * D', '2 D for the shop head: it takes 1.5 D.')
+			halfD: slip('1.5 * D / 2', 'Half of 1.5D: the radius was taken for the diameter.'),
+			oneD: slip('D', '1D for the shop head: it takes 1.5D.'),
+			twoD: slip('2 * D', '2D for the shop head: it takes 1.5D.')
 		}
 	})
 );

@@ -6,24 +6,32 @@ import { stockedSize } from '../../trade/tolerances.ts';
 /** The next diameter up, for a part that carries stress. */
 export const stockedDiameter = piece(
 	'stocked-diameter',
-	{ threeT: given(length, 'Three times the thickest sheet') },
+	{ threeT: given(length, '3T') },
 	step('max(upTo(threeT, 1/32 in), 3/32 in)', 'Rivet diameter', {
 		rule: 'diameter.three-t',
 		kind: rivetDiameter,
 		tolerance: stockedSize,
 		slips: {
-			notStocked: slip('threeT', 'No rivet has this size: take the next 32nd up.'),
+			notStocked: slip('threeT', 'That is 3T itself; take the next 1/32 in up.'),
 			down: slip(
 				'downTo(threeT, 1/32 in)',
-				'Rounded down: take the next size up, even when the smaller one is nearer.'
+				'Under 3T: this asks for the next 1/32 in up, even when the one below is nearer.'
+			),
+			nearest: slip(
+				'nearest(threeT, 1/32 in)',
+				'Rounded to the nearest 1/32 in: take the next one up from 3T.'
 			),
 			sixteenths: slip(
 				'max(upTo(threeT, 1/16 in), 3/32 in)',
-				'Rounded up to a 16th: rivet diameters step by 1/32 in, lengths by 1/16 in.'
+				'Rounded up to 1/16 in: diameters step by 1/32 in, lengths by 1/16 in.'
 			),
 			tooSmall: slip(
 				'upTo(threeT, 1/32 in)',
-				'Under 3/32 in: that is too small for a part that carries stress.'
+				'Under 3/32 in, the minimum for a part that carries stress.'
+			),
+			oneMore: slip(
+				'max(upTo(threeT, 1/32 in), 3/32 in) + (1/32 in)',
+				'One size too large: the next size above 3T is enough.'
 			)
 		}
 	})

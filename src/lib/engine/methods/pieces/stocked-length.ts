@@ -11,15 +11,22 @@ export const stockedLength = piece(
 		kind: rivetLength,
 		tolerance: stockedSize,
 		slips: {
-			notStocked: slip('needed', 'No rivet has this length: take the next 16th up.'),
-			down: slip('downTo(needed, 1/16 in)', 'Rounded down: the shank comes up short.'),
+			notStocked: slip('needed', 'That is the length needed; take the next full 1/16 in up.'),
+			down: slip(
+				'downTo(needed, 1/16 in)',
+				'Shorter than the length needed: take the next 1/16 in up, even when the one below is nearer.'
+			),
+			nearest: slip(
+				'nearest(needed, 1/16 in)',
+				'Rounded to the nearest 1/16 in: it must not be shorter than the length needed.'
+			),
 			halfSize: slip(
 				'upTo(needed, 1/32 in)',
-				'Rounded up to a 32nd: lengths step by 1/16 in, diameters by 1/32 in.'
+				'Half sizes are made, but this asks for the next full 1/16 in.'
 			),
 			oneMore: slip(
 				'upTo(needed, 1/16 in) + (1/16 in)',
-				'One size longer than the next one up: too much shank bends over.'
+				'One size too long: the extra shank bends over.'
 			)
 		}
 	})

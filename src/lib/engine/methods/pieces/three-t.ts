@@ -5,14 +5,16 @@ import { thousandths } from '../../trade/tolerances.ts';
 
 export const threeT = piece(
 	'three-t',
-	{ thickest: given(length, 'Thickest sheet') },
-	step('3 * thickest', 'Three times the thickest sheet', {
+	{ thickest: given(length, 'Thickest sheet', { symbol: 'T' }) },
+	step('3 * thickest', '3T: three times the thickest sheet', {
+		symbol: '3T',
 		rule: 'diameter.three-t',
 		tolerance: thousandths,
 		slips: {
-			oneT: slip('thickest', 'One thickness only: the rivet is three times the thickest sheet.'),
-			twoT: slip('2 * thickest', 'Twice the thickness: the rule is three times.'),
-			fourT: slip('4 * thickest', 'Four times the thickness: the rule is three times.')
+			oneT: slip('thickest', 'That is T itself: multiply by 3.'),
+			twoT: slip('2 * thickest', '2T: the rule is 3T.'),
+			twoAndHalfT: slip('2.5 * thickest', '2.5T is the low end of the handbook; this asks for 3T.'),
+			fourT: slip('4 * thickest', '4T: the rule is 3T.')
 		}
 	})
 );

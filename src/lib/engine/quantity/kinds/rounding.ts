@@ -1,3 +1,5 @@
+import { exactly } from '../exact.ts';
+import { isIn64ths } from '../sixty-fourths.ts';
 import type { Value } from '../value.ts';
 import type { Kind } from './kind.ts';
 
@@ -6,7 +8,13 @@ export function roundedTo(value: number, parts: number): number {
 	return Math.floor(value * parts + 0.5 + 1e-9) / parts;
 }
 
-/** A result as a shop carries it to the next step: lengths to the thousandth. */
+/**
+ * A result as a shop carries it to the next step: lengths to the thousandth, but a size that is
+ * written as a fraction as that fraction.
+ */
 export function carried<V extends Value>(kind: Pick<Kind<V>, 'map' | 'fine'>, value: V): V {
-	return kind.map(value, (one) => roundedTo(one, kind.fine));
+	const asFraction = 'fractions' in kind && kind.fractions === true;
+	return kind.map(value, (one) =>
+		asFraction && isIn64ths(exactly(one)) ? one : roundedTo(one, kind.fine)
+	);
 }

@@ -11,15 +11,19 @@ export const holes = {
 		sources: [airframe('p. 4-18, Fig. 4-47')]
 	},
 	'drill.fraction': {
-		says: 'Fraction drills step by 1/64 in; the next one up is the first that is not smaller.',
+		says: 'Fraction drills step by 1/64 in; number and letter drills stand between them.',
 		sources: [airframe('p. 4-18, Fig. 4-47'), source('none', 'plain arithmetic', 'worked')]
+	},
+	'drill.pilot-ream': {
+		says: 'A hole that is finished to size is first drilled smaller, with the next fraction drill under it.',
+		sources: [source('none', 'pilot before the finished size', 'practice')]
 	},
 	'drill.clearance': {
 		says: 'The hole is the smallest that lets the rivet in easily, about 0.003 in over the shank.',
 		sources: [airframe('p. 4-39')]
 	},
 	'drill.removal': {
-		says: 'A universal head is drilled off with a drill 1/32 in under the shank, to the depth of the head only.',
+		says: 'A universal head is drilled off with a drill 1/32 in under the shank, to the depth of the head only. AC 43.13-1B (ch. 4, p. 4-12) drills the size of the rivet.',
 		sources: [airframe('pp. 4-44 to 4-46, Fig. 4-98')]
 	},
 	'drill.removal-tight': {

@@ -15,7 +15,7 @@ export const rivets = {
 		sources: [airframe('p. 4-32, Fig. 4-76')]
 	},
 	'length.shank': {
-		says: 'The shank stands 1.5 D past the grip to form the shop head.',
+		says: 'The shank stands 1.5D past the grip to form the shop head.',
 		sources: [airframe('p. 4-32, Fig. 4-76')]
 	},
 	'length.up': {
@@ -26,11 +26,11 @@ export const rivets = {
 		]
 	},
 	'head.wanted': {
-		says: 'A shop head of an A, AD, B or DD rivet is 1.5 D across and 0.5 D high.',
+		says: 'A shop head of an A, AD, B or DD rivet is 1.5D across and 0.5D high.',
 		sources: [airframe('p. 4-32, Fig. 4-76')]
 	},
 	'head.limits': {
-		says: 'For A, AD, B and DD rivets the shop head is between 1.25 D and 1.66 D across, and between 0.33 D and 0.66 D high.',
+		says: 'For A, AD, B and DD rivets the shop head is between 1.25D and 1.66D across, and between 0.33D and 0.66D high.',
 		sources: [airframe('p. 4-32, Fig. 4-76')]
 	},
 	'head.judged': {
@@ -38,7 +38,7 @@ export const rivets = {
 		sources: [airframe('p. 4-44, Fig. 4-97'), source('none', 'driving on', 'practice')]
 	},
 	'head.universal': {
-		says: 'A universal head is 2 D across and 0.425 D high.',
+		says: 'A universal head is 2D across and 0.425D high.',
 		sources: [airframe('p. 4-31, Fig. 4-74')]
 	},
 	'number.code': {

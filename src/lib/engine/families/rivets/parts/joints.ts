@@ -1,59 +1,81 @@
+import { goTogether } from '../../../trade/parts-that-exist/joints.ts';
+import type { Random } from '../../random.ts';
+
 /** What is riveted together, and why: layer names from the manufactured head down. */
 export interface Joint {
 	readonly layers: readonly string[];
 	readonly story: string;
+	/** No layer is thicker than this, inches. */
+	readonly most?: number;
+}
+
+function joint(story: string, ...layers: readonly string[]): Joint {
+	return { layers, story };
 }
 
 export const twoLayerJoints: readonly Joint[] = [
+	joint('The skin of a practice flap goes onto its rib flanges.', 'Skin', 'Rib flange'),
+	joint('A stiffener is riveted across a panel that used to drum.', 'Skin', 'Stiffener'),
+	joint('A new access plate is riveted to its frame.', 'Access plate', 'Frame'),
+	joint('A pulley bracket goes onto the web of a bulkhead.', 'Bracket', 'Bulkhead web'),
+	joint('Two fuselage skins lap aft of the cabin door.', 'Upper skin', 'Lower skin'),
 	{
-		layers: ['Skin', 'Rib flange'],
-		story: 'The skin of a practice flap goes onto its rib flanges.'
+		// Its rivets are 1/8 in and smaller, so that 3T must be, too.
+		...joint(
+			'The hinge of an elevator trim tab goes along the rear spar.',
+			'Hinge leaf',
+			'Spar web'
+		),
+		most: 0.04
 	},
-	{
-		layers: ['Skin', 'Stiffener'],
-		story: 'A stiffener is riveted across a panel that used to drum in flight.'
-	},
-	{
-		layers: ['Access plate', 'Frame'],
-		story: 'The old access plate is off, and a new one is riveted to the frame.'
-	},
-	{
-		layers: ['Bracket', 'Bulkhead web'],
-		story: 'A bracket for a cable pulley goes onto the web of a bulkhead.'
-	},
-	{
-		layers: ['Upper skin', 'Lower skin'],
-		story: 'Two fuselage skins meet in a lap joint aft of the cabin door.'
-	},
-	{
-		layers: ['Hinge leaf', 'Spar web'],
-		story: 'The hinge of an elevator trim tab is riveted along the rear spar.'
-	}
+	joint('A patch covers a small hole in a side skin.', 'Patch', 'Skin'),
+	joint('A gusset ties a rib to the spar.', 'Gusset', 'Spar web')
 ];
 
 export const threeLayerJoints: readonly Joint[] = [
-	{
-		layers: ['Skin', 'Doubler', 'Frame'],
-		story: 'A doubler goes between the skin and a frame at the edge of the baggage door.'
-	},
-	{
-		layers: ['Outer skin', 'Inner skin', 'Stringer'],
-		story: 'Two skins lap on a stringer, and one rivet holds all three.'
-	},
-	{
-		layers: ['Patch', 'Skin', 'Rib flange'],
-		story: 'A patch covers a hole in the skin where it crosses a rib.'
-	},
-	{
-		layers: ['Skin', 'Shim', 'Spar cap'],
-		story: 'The skin stood off the spar cap, so a shim was fitted between them.'
-	},
-	{
-		layers: ['Web', 'Splice plate', 'Angle'],
-		story: 'A cracked spar web gets a splice plate, held to the angle behind it.'
-	},
-	{
-		layers: ['Skin', 'Antenna doubler', 'Backing strip'],
-		story: 'An antenna base on the cabin roof needs a doubler and a backing strip.'
-	}
+	joint('A doubler goes under the skin at a baggage door.', 'Skin', 'Doubler', 'Frame'),
+	joint(
+		'Two skins lap on a stringer; one rivet holds all three.',
+		'Outer skin',
+		'Inner skin',
+		'Stringer'
+	),
+	joint('A patch covers a hole where the skin crosses a rib.', 'Patch', 'Skin', 'Rib flange'),
+	joint('The skin stood off the spar cap, so a shim goes between.', 'Skin', 'Shim', 'Spar cap'),
+	joint('A cracked spar web gets a splice plate.', 'Web', 'Splice plate', 'Angle'),
+	joint(
+		'An antenna on the cabin roof needs a doubler.',
+		'Skin',
+		'Antenna doubler',
+		'Backing strip'
+	),
+	joint('A gusset and a shim go onto a bulkhead web.', 'Gusset', 'Shim', 'Bulkhead web')
 ];
+
+const known = new Map<string, readonly (readonly number[])[]>();
+
+/** Thicknesses for the layers of a joint, of those that go together. */
+export function layersFor(
+	random: Random,
+	{ layers, most = Infinity }: Joint,
+	sheets: readonly number[]
+): readonly number[] {
+	const key = `${layers.join()} ${sheets.join()}`;
+	const all =
+		known.get(key) ??
+		stacks(
+			layers,
+			sheets.filter((T) => T <= most)
+		);
+	known.set(key, all);
+	return random.pick(all);
+}
+
+/** Every stack of these layers that goes together. */
+function stacks(names: readonly string[], sheets: readonly number[]): number[][] {
+	const all = names.reduce<number[][]>(
+		(before, _) => before.flatMap((stack) => sheets.map((T) => [...stack, T])),
+		[[]]
+	);
+	return all.filter((stack) => goTogether(stack.map((T, i) => ({ name: names[i] ?? '', T }))));
+}

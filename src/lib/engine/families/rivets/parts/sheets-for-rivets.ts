@@ -1,10 +1,39 @@
 import { rivetDashes, sheetThicknesses } from '../../../trade/stock.ts';
+import type { Random } from '../../random.ts';
 
-/**
- * Stocked sheets whose rivet by three times the thickness is stocked too: 0.063 and 0.071 in
- * come out at 7/32 in and 0.090 in at 9/32 in, which the bins do not hold.
- */
-export const thicknessesForRivets = sheetThicknesses.filter((thickness) => {
+/** Whether the rivet by 3T is stocked: 0.063 in comes out at 7/32 in, which the bins do not hold. */
+function hasRivet(thickness: number): boolean {
 	const dash = Math.max(3, Math.ceil(96 * thickness - 1e-9));
 	return rivetDashes.some((stocked) => stocked === dash);
-});
+}
+
+/** Stocked sheets whose rivet by 3T is stocked too. */
+export const thicknessesForRivets = sheetThicknesses.filter(hasRivet);
+
+/** Sheet of the older gauge series that is still found in the rack, inches. */
+const older = [0.036, 0.051, 0.081] as const;
+
+/** Sheet sold by the millimetre. */
+const metric = [0.5, 0.6, 0.8, 1, 1.2, 1.5, 2] as const;
+
+/** One sheet as it is written on its label. */
+export interface LabelledSheet {
+	/** Inches. */
+	readonly T: number;
+	readonly label: string | null;
+}
+
+export const inchSheets: readonly LabelledSheet[] = [...thicknessesForRivets, ...older].map(
+	(T) => ({ T, label: null })
+);
+
+export const metricSheets: readonly LabelledSheet[] = metric
+	.map((size) => ({ T: size / 25.4, label: `${size.toFixed(1)} mm` }))
+	.filter(({ T }) => hasRivet(T));
+
+const alloys = ['2024-T3', 'clad 2024-T3', '5052-H32', '6061-T6', '7075-T6'] as const;
+
+/** Told beside a joint and of no use for its rivet: the alloy of the sheet. */
+export function sheetAlloy(random: Random): readonly [string, string] {
+	return ['Sheet', random.pick(alloys)];
+}

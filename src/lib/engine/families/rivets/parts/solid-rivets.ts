@@ -10,7 +10,7 @@ export interface SolidRivet {
 }
 
 /** Shortest and longest rivet a bin holds by diameter dash: common practice. */
-const lengthDashes: Readonly<Record<number, readonly [number, number]>> = {
+const bin: Readonly<Record<number, readonly [number, number]>> = {
 	3: [3, 8],
 	4: [4, 12],
 	5: [5, 14],
@@ -18,9 +18,14 @@ const lengthDashes: Readonly<Record<number, readonly [number, number]>> = {
 	8: [8, 20]
 };
 
+/** Shortest and longest rivet of a diameter, as length dashes. */
+export function lengthDashes(diameterDash: number): readonly [shortest: number, longest: number] {
+	return bin[diameterDash] ?? [4, 8];
+}
+
 /**
  * Alloys with the diameters they are bought in: 1100 and 5056 stay small, 2017 and 2024 are
- * usually 3/16 in and larger (NAVEDTRA 14315, ch. 3).
+ * usually 3/16 in and larger (NAVEDTRA 14315, ch. 3). Stories that name structure take no 1100.
  */
 const bins: Readonly<
 	Record<Level, readonly (readonly [alloy: string, dashes: readonly number[]])[]>
@@ -45,9 +50,9 @@ const bins: Readonly<
 export function solidRivet(random: Random, level: Level): SolidRivet {
 	const [alloy, dashes] = random.pick(bins[level]);
 	const diameterDash = random.pick(dashes);
-	const [shortest, longest] = lengthDashes[diameterDash] ?? [4, 8];
+	const [shortest, longest] = lengthDashes(diameterDash);
 	return {
-		head: level === 1 ? 'universal' : random.pick(['universal', 'countersunk']),
+		head: random.pick(['universal', 'countersunk']),
 		alloy,
 		diameterDash,
 		lengthDash: random.int(level === 3 ? Math.round((shortest + longest) / 2) : shortest, longest)

@@ -1,0 +1,56 @@
+import { rivetNumberReading } from '../../../methods/rivet-number-reading.ts';
+import type { Values } from '../../../solver/compiled.ts';
+import { join, part } from '../../../solver/join.ts';
+import type { Method } from '../../../solver/method.ts';
+import {
+	headNumber,
+	lettersOf,
+	olderRivetNumber,
+	rivetNumber,
+	rivetNumberParts
+} from '../../../trade/rivet-code.ts';
+import type { Random } from '../../random.ts';
+import { lengthDashes } from './solid-rivets.ts';
+
+/** The steps that read a diameter out of a rivet number. */
+const size: Method = {
+	...rivetNumberReading,
+	steps: {
+		diameterDash: rivetNumberReading.steps.diameterDash,
+		diameter: rivetNumberReading.steps.diameter
+	},
+	slips: Object.fromEntries(
+		Object.entries(rivetNumberReading.slips).filter(([, { step }]) =>
+			['diameterDash', 'diameter'].includes(step)
+		)
+	),
+	outcomes: []
+};
+
+/** A method that starts from D, started from the number of the rivet instead. */
+export function fromNumber(method: Method): Method {
+	const { id, title } = method;
+	const parts = [part(size), part(method, { D: 'diameter' })];
+	return join({ id: `${id}-from-number`, title, parts });
+}
+
+/** Rivet diameter of a draw that gives it, or gives the number of the rivet. */
+export function diameterIn({ D, number }: Values): number {
+	return typeof number === 'string' ? rivetNumberParts(number).diameterDash / 32 : Number(D);
+}
+
+/** AD and DD rivets with the diameters they are bought in, in 32nds. */
+const bins = [
+	{ alloy: '2117', dashes: [3, 4, 5, 6, 8] },
+	{ alloy: '2024', dashes: [5, 6, 8] }
+] as const;
+
+/** The number of a rivet whose shop head goes by 1.5D and 0.5D; at times the older number. */
+export function someNumber(random: Random, { older = false } = {}): string {
+	const { alloy, dashes } = random.pick(bins);
+	const dash = random.pick<number>(dashes);
+	const [shortest, longest] = lengthDashes(dash);
+	const write = older && random.int(0, 1) === 1 ? olderRivetNumber : rivetNumber;
+	const head = random.pick(['universal', 'countersunk'] as const);
+	return write(headNumber(head), lettersOf(alloy), dash, random.int(shortest, longest));
+}
