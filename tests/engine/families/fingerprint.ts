@@ -11,7 +11,7 @@ const tasksEach = 50;
 export async function fingerprint(family: Family, level: Level): Promise<string> {
 	const tasks = Array.from({ length: tasksEach }, (_, seed) => {
 		const { number, drawn, right } = drawTask(family, level, seed);
-		return { number, drawn, right };
+		return { number, drawn: { ...drawn, method: drawn.method?.id }, right };
 	});
 	const text = JSON.stringify(tasks, (_, value: unknown) =>
 		typeof value === 'number' ? Number(value.toPrecision(10)) : value

@@ -4,6 +4,7 @@ import { angleFromFlat, legDimension, moldLines, note } from '../../figures/part
 import { boundsOf } from '../../figures/to-svg.ts';
 import { developedWidth } from '../../methods/developed-width.ts';
 import { evaluate } from '../../solver/evaluate.ts';
+import { isList } from '../../quantity/value.ts';
 import type { GivenValues } from '../../solver/method.ts';
 import { bendSheets } from '../../trade/nose-bars.ts';
 import { bentMetal } from './parts/bent-metal.ts';
