@@ -70,14 +70,14 @@ export const rows: readonly OutcomeRow[] = [
 		key: 'least',
 		entered: 0.25,
 		case: 'least',
-		says: '1/4 in is 2 D from the edge: the minimum.'
+		says: '1/4 in is 2D from the edge: the minimum.'
 	},
 	{
 		given: countersunk,
 		key: 'least',
 		entered: 0.3125,
 		case: 'least',
-		says: '5/16 in is 2.5 D from the edge: the minimum.'
+		says: '5/16 in is 2.5D from the edge: the minimum.'
 	},
 	// Within 0.001 in of the least on both sides. 0.249 / 0.125 = 1.992, 0.251 / 0.125 = 2.008.
 	{
@@ -85,14 +85,14 @@ export const rows: readonly OutcomeRow[] = [
 		key: 'least',
 		entered: 0.249,
 		case: 'least',
-		says: '0.249 in is 1.99 D from the edge: the minimum.'
+		says: '0.249 in is 1.99D from the edge: the minimum.'
 	},
 	{
 		given: protruding,
 		key: 'least',
 		entered: 0.251,
 		case: 'least',
-		says: '0.251 in is 2.01 D from the edge: the minimum.'
+		says: '0.251 in is 2.01D from the edge: the minimum.'
 	},
 	{
 		given: protruding,
@@ -169,13 +169,13 @@ export const rows: readonly OutcomeRow[] = [
 		key: 'greatest',
 		entered: 0.499,
 		case: 'greatest',
-		says: '0.499 in is 3.99 D from the edge, the maximum: farther in, the edge can lift.'
+		says: '0.499 in is 3.99D from the edge, the maximum: farther in, the edge can lift.'
 	},
 	{
 		given: countersunk,
 		key: 'greatest',
 		entered: 0.5,
 		case: 'greatest',
-		says: '1/2 in is 4 D from the edge, the maximum: farther in, the edge can lift.'
+		says: '1/2 in is 4D from the edge, the maximum: farther in, the edge can lift.'
 	}
 ];

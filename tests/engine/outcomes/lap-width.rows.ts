@@ -59,7 +59,7 @@ export const rows: readonly OutcomeRow[] = [
 	),
 
 	apart(0, 'together', 'Rows 0.000 in apart are not two rows.'),
-	apart(0.25, 'underClosest', 'Rows 0.250 in apart stand closer than 2.5 D.'),
+	apart(0.25, 'underClosest', 'Rows 0.250 in apart stand closer than 2.5D.'),
 	apart(0.3125, 'underByPitch', 'Rows 0.3125 in apart stand closer than 75 percent of the pitch.'),
 	apart(0.546, 'underByPitch', 'Rows 0.546 in apart stand closer than 75 percent of the pitch.'),
 	apart(0.547, 'right', 'With rows 0.547 in apart the lap comes out 1.047 in wide.'),
@@ -71,7 +71,7 @@ export const rows: readonly OutcomeRow[] = [
 		'With rows 0.750 in apart the lap comes out 1.250 in wide, more than it needs.'
 	),
 	// 75 percent of the pitch, 1/32 under what is asked: two tolerances off.
-	apart(0.28125, 'underClosest', 'Rows 0.2813 in apart stand closer than 2.5 D.', byClosest),
+	apart(0.28125, 'underClosest', 'Rows 0.2813 in apart stand closer than 2.5D.', byClosest),
 	apart(0.3, 'right', 'With rows 0.300 in apart the lap comes out 1.100 in wide.', byClosest),
 	apart(
 		0.375,

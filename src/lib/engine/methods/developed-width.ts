@@ -68,7 +68,7 @@ export const developedWidth = method({
 				),
 				lessTwoT: slip(
 					'sum(legs) - 2 * T * howMany(angles)',
-					'2 T taken off at each bend: that makes inside sizes of the legs, not a developed width. Take off the setbacks and add the bend allowances.'
+					'2T taken off at each bend: that makes inside sizes of the legs, not a developed width. Take off the setbacks and add the bend allowances.'
 				),
 				setbacksAdded: slip(
 					'sum(flats) + sum(setbacks)',

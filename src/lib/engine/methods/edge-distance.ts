@@ -59,19 +59,19 @@ export const edgeDistance = method({
 			slips: {
 				halfGreatest: slip(
 					'4 * D / 2',
-					'Half of 4 D: D is the diameter of the rivet, not its radius.'
+					'Half of 4D: D is the diameter of the rivet, not its radius.'
 				),
 				pitchForGreatest: slip(
 					'3 * D',
-					'3 D is the minimum pitch; the maximum edge distance is 4 D.'
+					'3D is the minimum pitch; the maximum edge distance is 4D.'
 				),
 				greatestPitch: slip(
 					'10 * D',
-					'10 D is the maximum pitch, from rivet to rivet; to the edge it is 4 D.'
+					'10D is the maximum pitch, from rivet to rivet; to the edge it is 4D.'
 				),
 				twiceLeast: slip(
 					'2 * least',
-					'Twice the minimum: the maximum edge distance is 4 D for every head.'
+					'Twice the minimum: the maximum edge distance is 4D for every head.'
 				)
 			}
 		})
@@ -81,7 +81,7 @@ export const edgeDistance = method({
 			...tooNear,
 			least: when(
 				`entered <= right.least + ${within}`,
-				'{entered} is {times} D from the edge: the minimum.'
+				'{entered} is {times}D from the edge: the minimum.'
 			),
 			between: when(
 				notTooFar,
@@ -124,7 +124,7 @@ export const edgeDistance = method({
 			),
 			greatest: when(
 				notTooFar,
-				'{entered} is {times} D from the edge, the maximum: farther in, the edge can lift.'
+				'{entered} is {times}D from the edge, the maximum: farther in, the edge can lift.'
 			),
 			far
 		})

@@ -43,14 +43,14 @@ export const lapWidth = method({
 				),
 				closestAlone: slip(
 					'closest',
-					'2.5 D is the minimum; 75 percent of the pitch is more, so that counts.'
+					'2.5D is the minimum; 75 percent of the pitch is more, so that counts.'
 				),
 				pitchAlone: slip(
 					'byPitch',
-					'75 percent of the pitch is under 2.5 D here: rows never stand closer than 2.5 D.'
+					'75 percent of the pitch is under 2.5D here: rows never stand closer than 2.5D.'
 				),
-				edgeForRows: slip('2 * D', '2 D is an edge distance: rows stand at least 2.5 D apart.'),
-				pitchFloor: slip('3 * D', '3 D is the minimum pitch along a row, not across the rows.')
+				edgeForRows: slip('2 * D', '2D is an edge distance: rows stand at least 2.5D apart.'),
+				pitchFloor: slip('3 * D', '3D is the minimum pitch along a row, not across the rows.')
 			}
 		}),
 		width: step('2 * edge + (rows - 1) * rowsApart', 'Width of the lap', {
@@ -105,7 +105,7 @@ export const lapWidth = method({
 					`abs(entered - right.rowsApart) <= ${line}`,
 					'With rows {entered} apart the lap comes out {width} wide.'
 				),
-				underClosest: when('entered < closest', 'Rows {entered} apart stand closer than 2.5 D.'),
+				underClosest: when('entered < closest', 'Rows {entered} apart stand closer than 2.5D.'),
 				underByPitch: when(
 					'entered < byPitch',
 					'Rows {entered} apart stand closer than 75 percent of the pitch.'

@@ -58,7 +58,7 @@ export const sightLine = method({
 				),
 				plusT: slip(
 					'tangentLine + R + T',
-					'T added: the nose reaches 1 R past the bend tangent line, and no more.'
+					'T added: the nose reaches 1R past the bend tangent line, and no more.'
 				),
 				otherLeg: slip(
 					'tangentLine + bendAllowance(R, T, angle) - R',

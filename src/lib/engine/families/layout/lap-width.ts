@@ -46,7 +46,7 @@ export const tasks = family({
 			asked: asked[level],
 			chief,
 			basis:
-				'FAA-H-8083-31B, Figs. 4-79 and 4-81: rows 75 percent of the pitch apart, never under 2.5 D.',
+				'FAA-H-8083-31B, Figs. 4-79 and 4-81: rows 75 percent of the pitch apart, never under 2.5D.',
 			cautions: ['drill']
 		};
 	},

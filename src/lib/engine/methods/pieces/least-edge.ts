@@ -16,14 +16,14 @@ export const edgeFactor = piece(
 		slips: {
 			flushFactor: slip(
 				'2.5',
-				'2.5 D is the minimum for a countersunk head; a protruding head needs 2 D.'
+				'2.5D is the minimum for a countersunk head; a protruding head needs 2D.'
 			),
 			protrudingFactor: slip(
 				'2',
-				'2 D is the minimum for a protruding head; a countersunk one needs 2.5 D.'
+				'2D is the minimum for a protruding head; a countersunk one needs 2.5D.'
 			),
-			pitchFactor: slip('3', '3 D is the minimum pitch, from rivet to rivet, not to the edge.'),
-			shankFactor: slip('1.5', '1.5 D is the shank for the shop head, not an edge distance.')
+			pitchFactor: slip('3', '3D is the minimum pitch, from rivet to rivet, not to the edge.'),
+			shankFactor: slip('1.5', '1.5D is the shank for the shop head, not an edge distance.')
 		}
 	})
 );
@@ -41,7 +41,7 @@ export const leastEdge = piece(
 		slips: {
 			halfLeast: slip(
 				'factor * D / 2',
-				'Half of the least edge distance: D is the diameter of the rivet, not its radius.'
+				'Half of the minimum edge distance: D is the diameter of the rivet, not its radius.'
 			),
 			dashIn16ths: slip(
 				'factor * 2 * D',

@@ -3,11 +3,11 @@ import { airframe, type Rules } from './rule.ts';
 
 export const layout = {
 	'edge.least': {
-		says: 'Minimum edge distance: 2 D for a protruding head, 2.5 D for a countersunk one.',
+		says: 'Minimum edge distance: 2D for a protruding head, 2.5D for a countersunk one.',
 		sources: [airframe('pp. 4-33, 4-34, Fig. 4-79'), source('al0992', 'ch. 2, p. 59')]
 	},
 	'edge.greatest': {
-		says: 'Maximum edge distance: 4 D. Farther in, the edge can lift.',
+		says: 'Maximum edge distance: 4D. Farther in, the edge can lift.',
 		sources: [airframe('pp. 4-33, 4-34'), source('al0992', 'ch. 2, p. 59')]
 	},
 	'edge.preferred': {
@@ -23,15 +23,15 @@ export const layout = {
 		sources: [source('none', 'plain geometry', 'worked')]
 	},
 	'row.pitch-least': {
-		says: 'Minimum pitch: 3 D from rivet to rivet.',
+		says: 'Minimum pitch: 3D from rivet to rivet.',
 		sources: [airframe('p. 4-34'), source('ac43', 'ch. 4, par. 4-57, p. 4-17', 'quoted')]
 	},
 	'row.pitch-by-rows': {
-		says: 'Minimum pitch by rows: protruding heads 3 D for one or three rows and 4 D for two; countersunk heads 3.5 D and 4.5 D.',
+		says: 'Minimum pitch by rows: protruding heads 3D for one or three rows and 4D for two; countersunk heads 3.5D and 4.5D.',
 		sources: [airframe('p. 4-34, Fig. 4-80')]
 	},
 	'rows.apart': {
-		says: 'Rows stand 75 percent of the pitch apart, and never closer than 2.5 D.',
+		says: 'Rows stand 75 percent of the pitch apart, and never closer than 2.5D.',
 		sources: [airframe('p. 4-34, Fig. 4-81'), source('tm10', 'par. 5-6(3)(b)')]
 	},
 	'rows.width': {
