@@ -40,7 +40,7 @@ test.each([
 	{ entered: finished - 1, says: 'smaller than the finished part' },
 	{ entered: finished, says: 'Nothing is left to trim' },
 	{ entered: (finished + right) / 2, says: 'a side stays rough' },
-	{ entered: right, says: 'as the trim takes' },
+	{ entered: right, says: 'as wanted' },
 	{ entered: right + 2, says: 'the rest is waste' },
 	{ entered: 1e6, says: 'the rest is waste' }
 ])('a blank $entered in long: $says', ({ entered, says }) => {
@@ -51,6 +51,6 @@ test.each([
 
 test('the width is drawn too, the trim alone is not', () => {
 	const width = Number(task.right.blankWidth);
-	expect(outcomeOf(task, 'blankWidth', width)?.says).toContain('as the trim takes');
+	expect(outcomeOf(task, 'blankWidth', width)?.says).toContain('as wanted');
 	expect(outcomeOf(task, 'addedLength', 1)).toBeNull();
 });

@@ -24,7 +24,12 @@ export const rows: readonly OutcomeRow[] = [
 		'right',
 		'5 rivets stand 0.875 in apart: the fewest that keep within the maximum pitch.'
 	),
-	row('count', 6, 'more', '6 rivets stand 0.700 in apart: the maximum pitch lets fewer do.'),
+	row(
+		'count',
+		6,
+		'more',
+		'6 rivets stand 0.700 in apart: fewer still keep within the maximum pitch.'
+	),
 	// Spaces are one less than rivets.
 	row('spaces', 3, 'wide', '4 rivets stand 1.1667 in apart, wider than the maximum pitch, 1 in.'),
 	row(
@@ -33,7 +38,12 @@ export const rows: readonly OutcomeRow[] = [
 		'right',
 		'5 rivets stand 0.875 in apart: the fewest that keep within the maximum pitch.'
 	),
-	row('spaces', 5, 'more', '6 rivets stand 0.700 in apart: the maximum pitch lets fewer do.'),
+	row(
+		'spaces',
+		5,
+		'more',
+		'6 rivets stand 0.700 in apart: fewer still keep within the maximum pitch.'
+	),
 
 	row('pitch', 0, 'noStep', 'A pitch of 0.000 in does not lead along the row.'),
 	// The last hole falls on 0.25 + 4 pitches.
@@ -75,7 +85,7 @@ export const rows: readonly OutcomeRow[] = [
 		'positions',
 		[0.25, 0.95, 1.65, 2.35, 3.05, 3.75],
 		'more',
-		'6 holes are too many: the maximum pitch lets fewer do.'
+		'6 holes are too many: fewer still keep within the maximum pitch.'
 	),
 	row(
 		'positions',

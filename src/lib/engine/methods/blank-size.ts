@@ -18,13 +18,13 @@ const leftToTrim = {
 	none: when('extra <= 0 in', 'Nothing is left to trim: the rough edge is the finished edge.'),
 	rough: when(
 		`extra < wanted - ${rule}`,
-		'The blank has {extra} over, too little to trim every side: a side stays rough.'
+		'The blank has {extra} to trim off, too little for every side: a side stays rough.'
 	),
 	waste: when(
 		`extra > wanted + ${rule}`,
-		'The blank has {extra} over, more than the trim takes: the rest is waste.'
+		'The blank has {extra} to trim off, more than is needed: the rest is waste.'
 	),
-	wanted: otherwise('The blank has {extra} over, as the trim takes.')
+	wanted: otherwise('The blank has {extra} to trim off, as wanted.')
 };
 
 export const blankSize = method({

@@ -29,7 +29,7 @@ export const lapWidth = method({
 				)
 			}
 		}),
-		closest: step('2.5 * D', 'Minimum distance of the rows', {
+		closest: step('2.5 * D', 'Minimum distance between rows', {
 			rule: 'rows.apart',
 			tolerance: thousandths
 		}),

@@ -122,7 +122,7 @@ export const rivetRow = method({
 				),
 				more: when(
 					'count > right.count',
-					'{count} rivets stand {even} apart: the maximum pitch lets fewer do.'
+					'{count} rivets stand {even} apart: fewer still keep within the maximum pitch.'
 				),
 				right: otherwise(
 					'{count} rivets stand {even} apart: the fewest that keep within the maximum pitch.'
@@ -159,7 +159,7 @@ export const rivetRow = method({
 			{
 				more: when(
 					'holes > right.count',
-					'{holes} holes are too many: the maximum pitch lets fewer do.'
+					'{holes} holes are too many: fewer still keep within the maximum pitch.'
 				),
 				fewer: when('holes < right.count', '{holes} holes are too few for this row.'),
 				right: when(

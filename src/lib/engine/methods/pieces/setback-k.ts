@@ -27,7 +27,7 @@ export const setbackFactor = piece(
 			),
 			share: slip(
 				'angle / 90 deg',
-				'K taken as a share of 90°: it is a tangent and does not grow in step with the angle.'
+				'K taken as the angle divided by 90°: K is the tangent of half the angle.'
 			)
 		}
 	})
