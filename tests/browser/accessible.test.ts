@@ -11,7 +11,7 @@ describe.each(looks)('$colorScheme, $viewport.width px', (look) => {
 			await page.locator('h1').waitFor();
 			expect(await violations(page), path).toEqual([]);
 		}
-		await page.goto('/practice/?task=SC3-0004-1M');
+		await page.goto('/practice/?task=SC3-0004-2J');
 		const task = await openTask(page);
 		expect(await violations(page), 'a task').toEqual([]);
 		await answerByKeyboard(page, wrongAnswers(task));

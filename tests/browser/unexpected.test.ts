@@ -20,7 +20,7 @@ const test = siteTest.extend<{ faults: string[] }>({
 
 const mark = 'src/lib/engine/marking/mark.ts';
 const rivetLength = 'src/lib/engine/families/rivets/rivet-length.ts';
-const task = 'RL1-0004-1B';
+const task = 'RL1-0004-29';
 
 /** A visitor who gets every file from the site, and none that was kept on the device before. */
 const unkept = { serviceWorkers: 'block' } as const;
@@ -86,14 +86,14 @@ test.for(['src/lib/ui/sheet/Verdict.svelte', 'src/lib/ui/sheet/Working.svelte'])
 test('a sheet that cannot be shown says so, and the run goes on', async ({ openPage, faults }) => {
 	const page = await openPage(unkept);
 	await plantInFigure(page, rivetLength);
-	await page.goto('/practice/?task=SC3-0004-1M');
+	await page.goto('/practice/?task=SC3-0004-2J');
 	await openTask(page);
 	await page.getByLabel('Task number').fill(task);
 	await page.getByLabel('Task number').press('Enter');
 	await page.getByRole('heading', { name: 'This task cannot be opened' }).waitFor();
 	await told(page).getByText(`Something went wrong in task ${task}: `).waitFor();
 	await page.getByRole('button', { name: 'Task 1: ' }).click();
-	await page.waitForURL('**/?task=SC3-0004-1M');
+	await page.waitForURL('**/?task=SC3-0004-2J');
 	await page.locator('[data-answer], [data-answer-choice]').first().waitFor();
 	expect(await told(page).textContent()).toBe('');
 	await page.close();
@@ -106,13 +106,13 @@ test('a task that cannot be drawn is told with its number, and the run goes on',
 }) => {
 	const page = await openPage(unkept);
 	await plantThrow(page, rivetLength);
-	await page.goto('/practice/?task=SC3-0004-1M');
+	await page.goto('/practice/?task=SC3-0004-2J');
 	await openTask(page);
 	// As a run that holds one: what a typed number finds out at once.
 	await page.getByLabel('Task number').fill(task);
 	await page.getByLabel('Task number').press('Enter');
 	await page.getByText(`Something went wrong in task ${task}: `).waitFor();
-	expect((await openTask(page)).number).toBe('SC3-0004-1M');
+	expect((await openTask(page)).number).toBe('SC3-0004-2J');
 	await page.goto('/rules/');
 	await page.evaluate((number) => {
 		const [key = '', text = ''] =

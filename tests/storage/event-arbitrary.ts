@@ -17,7 +17,7 @@ const verdict = fc.oneof(
 
 const attemptFacts = fc.record({
 	type: fc.constant('attempt' as const),
-	task: fc.constantFrom('RL2-7Q4K-13', 'EM1-0000-1A'),
+	task: fc.constantFrom('RL2-7Q4K-21', 'EM1-0000-1A'),
 	runId: short,
 	source: fc.constantFrom(
 		'practice' as const,
@@ -70,7 +70,7 @@ export function attempt(facts: Partial<Attempt> = {}): Attempt {
 		learner: sam,
 		at: count,
 		day: '2026-03-09',
-		task: 'RL2-7Q4K-13',
+		task: 'RL2-7Q4K-21',
 		level: 2,
 		runId: 'run-1',
 		source: 'practice',

@@ -14,7 +14,7 @@ export async function showTask(
 ): Promise<Answer> {
 	const [number, more] = args;
 	if (number === undefined || more !== undefined) {
-		throw new UsageError('Give one task number, such as RL2-7Q4K-13.');
+		throw new UsageError('Give one task number, such as RL2-7Q4K-21.');
 	}
 	const task = await taskFromNumber(number);
 	const { family, method, drawn, id } = task;

@@ -19,7 +19,7 @@ const typed = fc.dictionary(key, fc.string({ maxLength: longestTyped, unit: 'bin
 const count = fc.integer({ min: 0, max: 99 });
 const units = fc.constantFrom('in' as const, 'mm' as const);
 const questions: fc.Arbitrary<Question> = fc.record({
-	task: fc.constantFrom('RL2-7Q4K-13', 'EM1-0000-1A'),
+	task: fc.constantFrom('RL2-7Q4K-21', 'EM1-0000-1A'),
 	units,
 	opened: count,
 	byStep: fc.boolean(),
@@ -63,7 +63,7 @@ describe('a question as a link', () => {
 
 	test('of an everyday length fits a text message of 500 characters', async () => {
 		const question: Question = {
-			task: 'RL2-7Q4K-13',
+			task: 'RL2-7Q4K-21',
 			units: 'in',
 			opened: 1,
 			byStep: false,

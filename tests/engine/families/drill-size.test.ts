@@ -17,9 +17,18 @@ describe.each(levels)('level %i', (level) => {
 		}
 	});
 
-	test('letters come up from level 2 on', () => {
-		const letters = tasks.filter(({ drawn }) => /^[A-Z]$/.test(String(drawn.given.drill)));
-		expect(letters.length > 0).toBe(level > 1);
+	test('numbers and letters come up, and not the letter E, which is a fraction too', () => {
+		const drills = new Set(tasks.map(({ drawn }) => String(drawn.given.drill)));
+		expect([...drills].some((drill) => /^[A-Z]$/.test(drill))).toBe(true);
+		expect([...drills].some((drill) => /^No/.test(drill))).toBe(true);
+		expect(drills).not.toContain('E');
+	});
+
+	test('the drill stands between its two fractions', () => {
+		for (const { right } of tasks) {
+			expect(Number(right.under)).toBeLessThan(Number(right.size));
+			expect(Number(right.fraction)).toBeGreaterThan(Number(right.size));
+		}
 	});
 
 	test('figures and effects can be drawn', () => {

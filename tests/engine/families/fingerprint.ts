@@ -11,10 +11,11 @@ const tasksEach = 50;
 export async function fingerprint(family: Family, level: Level): Promise<string> {
 	const tasks = Array.from({ length: tasksEach }, (_, seed) => {
 		const { number, drawn, right } = drawTask(family, level, seed);
-		return { number, drawn: { ...drawn, method: drawn.method?.id }, right };
+		return { number, drawn, right };
 	});
-	const text = JSON.stringify(tasks, (_, value: unknown) =>
-		typeof value === 'number' ? Number(value.toPrecision(10)) : value
+	const text = JSON.stringify(tasks, (key, value: unknown) =>
+		// A draw may hold the method it is worked by: its steps show in what is asked and right.
+		key === 'method' ? undefined : typeof value === 'number' ? Number(value.toPrecision(10)) : value
 	);
 	const hash = await crypto.subtle.digest('SHA-256', new TextEncoder().encode(text));
 	return [...new Uint8Array(hash).slice(0, 8)]

@@ -1,37 +1,50 @@
 import { describe, expect, test } from 'vitest';
-import { levels } from '../../../src/lib/engine/families/level.ts';
+import { type Level, levels } from '../../../src/lib/engine/families/level.ts';
+import { rivetNumberParts } from '../../../src/lib/engine/trade/rivet-code.ts';
 import { drawingFaults } from './drawing-faults.ts';
 import { manyTasks, outcomeOf } from './many-tasks.ts';
 import { familyOf } from './family-of.ts';
 
 const shopHeadTasks = await familyOf('shop-head');
 
-/** Diameters of solid rivets up to 3/8 in, in 32nds; 7/32 in is not stocked. */
-const made = [3, 4, 5, 6, 8, 10, 12];
+/** Diameters that AD and DD rivets are bought in, in 32nds (NAVEDTRA 14315, ch. 3). */
+const made = { '2117': [3, 4, 5, 6, 8], '2024': [5, 6, 8] } as const;
 
 describe.each(levels)('level %i', (level) => {
 	const tasks = manyTasks(shopHeadTasks, level);
 
 	test('rivets are made, and of an alloy that the rule is for', () => {
-		for (const { drawn } of tasks) {
-			expect(made).toContain(Number(drawn.given.D) * 32);
-			expect(['A', 'AD', 'B', 'DD']).toContain(drawn.told?.[0]?.[1]);
+		for (const { drawn, right } of tasks) {
+			const number = String(drawn.given.number ?? drawn.told?.[0]?.[1]);
+			const { alloy, diameterDash } = rivetNumberParts(number);
+			expect(made[alloy as keyof typeof made]).toContain(diameterDash);
+			expect(right.width).toBeCloseTo((1.5 * diameterDash) / 32, 12);
 		}
+	});
+
+	test('the diameter is given at level 1 alone', () => {
+		for (const { drawn } of tasks) expect('D' in drawn.given).toBe(level === 1);
 	});
 
 	test('figures and effects can be drawn', () => {
 		expect(drawingFaults(tasks)).toEqual([]);
 		for (const task of tasks) {
-			expect(task.drawn.asked.every((key) => outcomeOf(task, key, task.right[key] ?? 0))).toBe(
-				true
-			);
+			const sizes = task.drawn.asked.filter((key) => key !== 'diameter');
+			expect(sizes.every((key) => outcomeOf(task, key, task.right[key] ?? 0))).toBe(true);
 		}
 	});
 });
 
 test('level 1 asks for the width or the height, the others for both', () => {
-	const asked = (level: 1 | 2) =>
+	const asked = (level: Level) =>
 		new Set(manyTasks(shopHeadTasks, level).map(({ drawn }) => drawn.asked.join()));
 	expect(asked(1)).toEqual(new Set(['width', 'height']));
 	expect(asked(2)).toEqual(new Set(['width,height']));
+	expect(asked(3)).toEqual(new Set(['diameter,width,height']));
+});
+
+test('older numbers come up at level 3', () => {
+	const older = (level: Level) =>
+		manyTasks(shopHeadTasks, level).some(({ drawn }) => /^AN/.test(String(drawn.given.number)));
+	expect(levels.map(older)).toEqual([false, false, true]);
 });

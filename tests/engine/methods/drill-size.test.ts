@@ -41,6 +41,16 @@ test('the next fraction drill up is the first 64th that is not smaller', () => {
 	}
 });
 
+test('the next fraction drill down is the last 64th that is not larger', () => {
+	for (const drill of chart) {
+		const { size, under } = evaluate(drillSize, { drill });
+		const tenThousandths = Math.round(Number(size) * 10_000);
+		let sixtyFourths = 64;
+		while (sixtyFourths * 10_000 > tenThousandths * 64) sixtyFourths--;
+		expect(under, drill).toBe(sixtyFourths / 64);
+	}
+});
+
 test('a name without a drill is refused in one sentence', () => {
 	for (const drill of ['No. 61', 'No. 0', 'AA', '']) {
 		expect(() => evaluate(drillSize, { drill })).toThrow(

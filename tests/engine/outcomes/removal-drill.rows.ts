@@ -53,30 +53,30 @@ export const rows: readonly OutcomeRow[] = [
 	{
 		given: joint,
 		key: 'depth',
-		entered: 0.06,
+		entered: 0.062,
 		case: 'past',
-		says: '0.060 in deep goes past the head, into the hole of the sheet.'
+		says: '0.062 in deep goes past the head, into the hole of the sheet.'
 	},
 	{
 		given: joint,
 		key: 'depth',
-		entered: 0.05,
+		entered: 0.045,
 		case: 'short',
-		says: '0.050 in deep stops inside the head, which stays on.'
+		says: '0.045 in deep stops inside the head, which stays on.'
 	},
-	// Within 0.001 in of 0.053125.
+	// Within 1/128 in of 0.053125: 0.0453 to 0.0609.
 	{
 		given: joint,
 		key: 'depth',
-		entered: 0.054,
+		entered: 0.0609,
 		case: 'face',
-		says: '0.054 in deep takes the head to the face of the sheet and no farther.'
+		says: '0.0609 in deep takes the head to the face of the sheet and no farther.'
 	},
 	{
 		given: joint,
 		key: 'depth',
-		entered: 0.0523,
+		entered: 0.0454,
 		case: 'face',
-		says: '0.0523 in deep takes the head to the face of the sheet and no farther.'
+		says: '0.0454 in deep takes the head to the face of the sheet and no farther.'
 	}
 ];

@@ -18,6 +18,16 @@ export const rows: OutcomeRow[] = [
 		'MS20470AD4-5 is a universal head rivet of 2117, 1/8 in by 5/16 in: the rivet wanted.'
 	),
 	called(
+		'AN470AD4-5',
+		'older',
+		'AN470AD4-5 is the older number of the rivet wanted; write the number that begins with MS20.'
+	),
+	called(
+		'AN470AD4-6',
+		'other',
+		'AN470AD4-6 is a universal head rivet of 2117, 1/8 in by 3/8 in: not the rivet wanted.'
+	),
+	called(
 		'MS20470AD5-4',
 		'other',
 		'MS20470AD5-4 is a universal head rivet of 2117, 5/32 in by 1/4 in: not the rivet wanted.'

@@ -47,7 +47,7 @@ test.each(outcomes)('a task that was %s', async (_, attempts, standing) => {
 
 test('a run on two days is two sittings; two runs on a day are two', async () => {
 	const list = await sittings([
-		attempt({ runId: 'one', day: '2026-03-09', task: 'RL2-7Q4K-13', seconds: 60, ...accepted }),
+		attempt({ runId: 'one', day: '2026-03-09', task: 'RL2-7Q4K-21', seconds: 60, ...accepted }),
 		attempt({ runId: 'two', day: '2026-03-10', task: 'EM1-0000-1A', source: 'plan', ...rework }),
 		attempt({ runId: 'one', day: '2026-03-10', task: 'RL1-0000-1A', seconds: 10, ...accepted }),
 		attempt({ runId: 'one', day: '2026-03-10', task: 'BW1-0000-1A', seconds: 5, ...rework })
@@ -64,7 +64,7 @@ test('every task and every second is in one sitting, newest first', async () => 
 		fc.record({
 			runId: fc.constantFrom('one', 'two', 'three'),
 			day: fc.constantFrom('2026-03-09', '2026-03-10', '2026-03-11'),
-			task: fc.constantFrom('RL2-7Q4K-13', 'EM1-0000-1A'),
+			task: fc.constantFrom('RL2-7Q4K-21', 'EM1-0000-1A'),
 			seconds: fc.nat(100)
 		}),
 		{ maxLength: 30 }

@@ -105,7 +105,7 @@ describe('the evidence', () => {
 	});
 
 	test('half the shank taken, worked by hand', async () => {
-		const task = await taskFromNumber('RL1-0004-1B');
+		const task = await taskFromNumber('RL1-0004-29');
 		const made = (seed: string) => questionOn(task, randomFrom(seed)) as Question;
 		const isHalf = ({ cause }: Option) => cause?.kind === 'slip' && cause.slips[0] === 'halfD';
 		const question = ['1', '2', '3', '4', '5', '6', '7', '8']

@@ -46,6 +46,10 @@ export const drillSize = method({
 					'upTo(size, 1/32 in)',
 					'Only 32nds were counted; fraction drills step by 1/64 in.'
 				),
+				sixteenths: slip(
+					'upTo(size, 1/16 in)',
+					'Only 16ths were counted; fraction drills step by 1/64 in.'
+				),
 				down32nds: slip(
 					'downTo(size, 1/32 in)',
 					'Rounded down to a 32nd; the next larger 64th is asked.'
@@ -68,6 +72,10 @@ export const drillSize = method({
 				under32nds: slip(
 					'downTo(size, 1/32 in)',
 					'Only 32nds were looked at; fraction drills step by 1/64 in.'
+				),
+				under16ths: slip(
+					'downTo(size, 1/16 in)',
+					'Only 16ths were looked at; fraction drills step by 1/64 in.'
 				),
 				up32nds: slip(
 					'upTo(size, 1/32 in)',

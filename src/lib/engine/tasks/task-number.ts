@@ -21,7 +21,7 @@ const revCount = 32;
 export class TaskNumberError extends Error {}
 
 /**
- * The number as it stands in a title block: `RL2-7Q4K-13`.
+ * The number as it stands in a title block: `RL2-7Q4K-21`.
  *
  * @throws Error where the seed or the revision has more digits than the number has room for
  */
@@ -44,7 +44,7 @@ export function readTaskNumber(typed: string): TaskId {
 		.toUpperCase();
 	const parts = /^([A-Z]{2})([1-3])([0-9A-Z]{4})([0-9A-Z])([0-9A-Z])$/.exec(plain);
 	if (!parts) {
-		throw new TaskNumberError('That is not a task number; one looks like RL2-7Q4K-13.');
+		throw new TaskNumberError('That is not a task number; one looks like RL2-7Q4K-21.');
 	}
 	const [, code = '', level = '', seedText = '', revText = '', checkText = ''] = parts;
 	const seed = fromBase32(seedText);
