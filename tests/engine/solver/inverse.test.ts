@@ -33,7 +33,9 @@ describe('a given asked for from a step', () => {
 	});
 
 	test('a slip is told this way round, and one without a sentence is not made', () => {
+		expect(leg.slips.moldLines?.says).toMatch(/^No setback added/);
 		expect(leg.slips.added?.says).toMatch(/^Setback taken off/);
+		expect(leg.slips.inside?.says).toMatch(/^T added to the flat/);
 		expect(leg.slips.noT?.says).toBe(sightLine.slips.noT?.says);
 		const { leg: written } = sightLine.inverses;
 		if (!written || 'by' in written) throw new Error('no root');
@@ -56,7 +58,9 @@ describe('a given asked for from a step', () => {
 	});
 
 	test('says so when nothing leads there', () => {
-		expect(() => evaluate(leg, { ...bend, tangentLine: 1e6 })).toThrow('No leg leads to that');
+		expect(() => evaluate(leg, { ...bend, tangentLine: 1e6 })).toThrow(
+			'These numbers give no answer for “leg, to the mold line”: check them.'
+		);
 	});
 });
 

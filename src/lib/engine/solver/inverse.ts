@@ -12,7 +12,6 @@ import { type Given, given } from './given.ts';
 import type { Value } from '../quantity/value.ts';
 import { kindAt } from './kind-at.ts';
 import type { Inverse, Method, Slip, Step } from './method.ts';
-import { TradeError } from './trade-function.ts';
 
 const inverted = new WeakMap<Method, Map<string, Method>>();
 
@@ -157,9 +156,8 @@ function rootBy(
 		};
 		const [least, most] = between;
 		const ends = [off(least), off(most)].map(Math.sign);
-		if (!ends.every(Number.isFinite) || ends[0] === ends[1]) {
-			throw new TradeError(`No ${want} leads to that ${from}: check the numbers.`);
-		}
+		// No value between the bounds leads there; what is no number is refused where it is worked.
+		if (!ends.every(Number.isFinite) || ends[0] === ends[1]) return NaN;
 		return bisect(off, least, most, { tolerance: precision, maxIterations: 100 });
 	};
 }
