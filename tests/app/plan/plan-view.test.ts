@@ -116,9 +116,9 @@ test('what is given up is told by topic, a shared label once', () => {
 			name: 'Rivets',
 			steps: 3,
 			labels: [
-				'Grip: every layer the rivet passes through',
+				'Grip: everything the rivet passes through',
 				'Width of the shop head',
-				'Least width'
+				'Minimum width'
 			]
 		},
 		{ topic: 'bends', name: 'Bends', steps: 1, labels: ['K for the bend angle'] }

@@ -46,6 +46,9 @@ export const oldSlips: Readonly<Record<SkillId, Readonly<Record<string, string>>
  * and the progress page tells them as before.
  */
 const goneSlips: Readonly<Record<SkillId, Readonly<Record<string, string>>>> = {
+	'piece/pilot-drill': {
+		halfForPilot: 'Half the rivet: the pilot is the nominal rivet size.'
+	},
 	'sheet-weight/density': {
 		specificGravity:
 			'2.7 is the specific gravity of aluminium; the density is in pounds per cubic inch.'

@@ -19,15 +19,10 @@ const stories: readonly string[] = [
 ];
 
 const questions: Readonly<Record<Level, string>> = {
-	1: '',
+	1: 'Which drill makes the final hole?',
 	2: 'Which drill makes the pilot hole, and which the final one?',
 	3: 'Which drills do you take, and how much clearance do they leave?'
 };
-
-const one = {
-	pilot: 'Which drill makes the pilot hole?',
-	final: 'Which drill makes the final hole?'
-} as const;
 
 const method: Method = drillForRivet;
 const numbered = fromNumber(drillForRivet);
@@ -35,7 +30,6 @@ const numbered = fromNumber(drillForRivet);
 export const tasks = family({
 	method,
 	draw(random, level) {
-		const key = random.pick(['pilot', 'final', 'final'] as const);
 		const number = someNumber(random, { older: level === 3 });
 		const start: Pick<Draw, 'method' | 'given'> =
 			level === 1
@@ -44,8 +38,8 @@ export const tasks = family({
 		return {
 			...start,
 			story: random.pick(stories),
-			question: level === 1 ? one[key] : questions[level],
-			asked: { 1: [key], 2: ['pilot', 'final'], 3: ['pilot', 'final', 'clearance'] }[level],
+			question: questions[level],
+			asked: { 1: ['final'], 2: ['pilot', 'final'], 3: ['pilot', 'final', 'clearance'] }[level],
 			chief: {
 				pilot: ['finalForPilot', 'removalForPilot'],
 				final: ['nominal', 'rowAbove', 'rowBelow', 'sixtyFourthOver'],

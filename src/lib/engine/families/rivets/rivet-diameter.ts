@@ -17,17 +17,14 @@ export const tasks = family({
 	method: rivetDiameter,
 	draw(random, level) {
 		const { T, label } = random.pick(level === 1 ? inchSheets : [...inchSheets, ...metricSheets]);
-		const one = random.pick(['threeT', 'diameter'] as const);
 		return {
 			given: { thickest: T },
 			story: random.pick(stories),
 			question:
 				level === 3
 					? 'What is 3T, and which is the smallest rivet by it?'
-					: level === 1 && one === 'threeT'
-						? 'What is 3T for these sheets?'
-						: 'Which is the smallest rivet diameter by 3T?',
-			asked: level === 3 ? ['threeT', 'diameter'] : level === 1 ? [one] : ['diameter'],
+					: 'Which is the smallest rivet diameter by 3T?',
+			asked: level === 3 ? ['threeT', 'diameter'] : ['diameter'],
 			chief: {
 				threeT: ['oneT', 'twoT', 'twoAndHalfT'],
 				diameter: 3 * T <= 3 / 32 ? ['tooSmall'] : ['oneT', 'down']

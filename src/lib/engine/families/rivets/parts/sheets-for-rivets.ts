@@ -31,7 +31,15 @@ export const metricSheets: readonly LabelledSheet[] = metric
 	.map((size) => ({ T: size / 25.4, label: `${size.toFixed(1)} mm` }))
 	.filter(({ T }) => hasRivet(T));
 
-const alloys = ['2024-T3', 'clad 2024-T3', '5052-H32', '6061-T6', '7075-T6'] as const;
+const alloys = [
+	'2024-T3',
+	'2024-T4',
+	'clad 2024-T3',
+	'5052-H32',
+	'6061-T6',
+	'7075-T6',
+	'clad 7075-T6'
+] as const;
 
 /** Told beside a joint and of no use for its rivet: the alloy of the sheet. */
 export function sheetAlloy(random: Random): readonly [string, string] {
