@@ -80,7 +80,7 @@ describe('a task that cannot be drawn', () => {
 	test('leaves the open one alone when its number was typed', async () => {
 		const practice = await freeRun();
 		const { work } = practice;
-		plant.drawing = 'BW1-0004-1T';
+		plant.drawing = 'BW1-0004-2R';
 		expect(await practice.openNumber(plant.drawing)).toBe(false);
 		expect(practice.problem).toContain(`in task ${plant.drawing}: `);
 		expect(practice.work).toBe(work);

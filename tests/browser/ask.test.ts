@@ -254,9 +254,9 @@ describe.each(looks)('$colorScheme, $viewport.width px', (look) => {
 		await page.reload();
 		await page.getByText('The full working').click();
 		await check('asked');
-		const typed = wrongAnswers(await taskFromNumber('BW3-0004-1Y'));
-		await page.goto(`/ask/#${await writeQuestion(question('BW3-0004-1Y', typed))}`);
-		await page.getByText('BW3-0004-1Y').waitFor();
+		const typed = wrongAnswers(await taskFromNumber('BW3-0004-2W'));
+		await page.goto(`/ask/#${await writeQuestion(question('BW3-0004-2W', typed))}`);
+		await page.getByText('BW3-0004-2W').waitFor();
 		await check('much');
 		await page.goto('/ask/#1.1.1');
 		await page.getByText('damaged or cut short').waitFor();

@@ -51,7 +51,7 @@ test('a backup restored on another device goes on where the first was', async ({
 	await add(page, 'Sam');
 	await answer(page, 'RL1-0004-29', true);
 	await answer(page, 'RL2-0004-2B', false);
-	await answer(page, 'BS1-0004-1A', false);
+	await answer(page, 'BS1-0004-28', false);
 	const here = await today(page);
 	const before = await dump(page);
 	const text = await saved(page, 'Save a backup');

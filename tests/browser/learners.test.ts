@@ -105,7 +105,7 @@ describe('removing a learner', () => {
 		await page.getByRole('button', { name: 'Start today’s tasks' }).click();
 		await openTask(page);
 		const other = await page.context().newPage();
-		await missTask(other, 'ED1-0004-17');
+		await missTask(other, 'ED1-0004-25');
 		await other.locator('[data-answer]').first().fill('.4321');
 
 		await page.goto('/learners/');

@@ -40,7 +40,7 @@ describe.each(widths)('at $width px', (viewport) => {
 
 	test('nothing is wider than the page', async ({ openPage }) => {
 		const page = await openPage({ viewport });
-		for (const path of ['/', '/practice/?task=BW3-0005-1A', '/rules/']) {
+		for (const path of ['/', '/practice/?task=BW3-0005-2R', '/rules/']) {
 			await page.goto(path);
 			await page.locator('h1').waitFor();
 			const over = await overTheEdge(page);
@@ -165,7 +165,7 @@ test('no press is lost while the script of the first page is on its way', async 
 
 test('arithmetic in an answer is worked out with its value shown', async ({ openPage }) => {
 	const page = await openPage();
-	await page.goto('/practice/?task=BW1-0004-1T');
+	await page.goto('/practice/?task=BW1-0004-2R');
 	await openTask(page);
 	await page.locator('[data-answer]').first().fill('.032+.040+1.5*1/8');
 	await page.getByText('0.2595 in').waitFor();

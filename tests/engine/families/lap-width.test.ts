@@ -29,7 +29,11 @@ test('with three rows the closest distance sometimes governs', () => {
 	);
 	expect(governed.length).toBeGreaterThan(10);
 	expect(governed.length).toBeLessThan(150);
-	for (const task of governed) {
+	const told = governed.filter(
+		({ right }) => Number(right.closest) - Number(right.byPitch) > 1 / 64 + 0.001
+	);
+	expect(told.length).toBeGreaterThan(10);
+	for (const task of told) {
 		expect(slipsNamed(task, 'rowsApart', Number(task.right.byPitch))).toEqual(['pitchAlone']);
 	}
 });

@@ -60,7 +60,7 @@ test('a row that does not hold is drawn as a slip, where it was put', () => {
 	expect(holesIn(outcomeOf(task, 'positions', fewer))).toEqual(wanted);
 	expect(holesIn(outcomeOf(task, 'count', 3))).toEqual(wanted);
 	const more = holesIn(outcomeOf(task, 'count', Number(count) + 1));
-	expect(more).toMatchObject({ at: { length: Number(count) + 1 }, lines: ['edge'] });
+	expect(more).toMatchObject({ at: { length: Number(count) + 1 }, lines: ['slip'] });
 });
 
 test('a pitch far too long keeps on its sheet', () => {

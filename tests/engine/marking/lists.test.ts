@@ -98,15 +98,19 @@ test.each(tasks.map((task) => [task.number, task] as const))(
 	}
 );
 
+/** Setback 0.175 in, flats of 0.825 and 1.825 in. */
+const angleClip = { R: 1 / 8, T: 0.05, legs: [1, 2], angles: [90] };
+
 test('a list too short for the legs, with a width that is wrong', async () => {
-	const task = await taskFromNumber('BW1-S307-1S');
+	const task = await taskOf('BW', developedWidth, angleClip);
 	const marked = verdictsOn(task, { taken: '0.2', width: '2' });
 	expect([marked.taken?.kind, marked.width?.kind]).toEqual(['rework', 'rework']);
 });
 
 test('a width that was added up with a flat too many does not follow from it', async () => {
-	const task = await taskFromNumber('BW1-25PC-1X');
-	const marked = verdictsOn(task, { flats: '0.69375, 1.75625, 1.2345', width: '3.932797' });
+	const task = await taskOf('BW', developedWidth, angleClip);
+	// 0.825 + 1.825 + 1.2345 and an allowance of 0.2312.
+	const marked = verdictsOn(task, { flats: '0.825, 1.825, 1.2345', width: '4.1157' });
 	expect(marked.flats).toMatchObject({ cause: { kind: 'order', wanted: 2, got: 3 } });
 	expect(marked.width).toMatchObject({ kind: 'rework' });
 });

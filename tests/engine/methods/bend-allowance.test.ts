@@ -146,6 +146,23 @@ test('an arc about 0.447 T from the inside face, in exact radians, agrees within
 	);
 });
 
+test('a fold of 180° takes twice what a square bend does', () => {
+	const bend = { R: 0.125, T: 0.04 };
+	expect(allowance({ ...bend, angle: 180 })).toBeCloseTo(2 * allowance({ ...bend, angle: 90 }), 9);
+});
+
+test('the radian form is told as right by its formula: NAVEDTRA 14119 p. 13-43, example 1', () => {
+	// R + T/2 = 3.25 in, 90° = 1.57 rad, printed 5.1 in.
+	expect(allowance({ R: 3, T: 0.5, angle: 90 }, 'middle')).toBeCloseTo(5.105, 3);
+	expect(bendAllowance.slips.middle?.says).toMatch(/^Right by the mid-thickness formula/);
+});
+
+test('the Navy’s constant is told as right by its formula', () => {
+	// (0.0173 x 0.25 + 0.0078 x 0.050) x 90
+	expect(allowance({ R: 0.25, T: 0.05, angle: 90 }, 'navy')).toBeCloseTo(0.42435, 6);
+	expect(bendAllowance.slips.navy?.says).toMatch(/^Right by the Navy’s formula/);
+});
+
 test('a bend of 1° takes a ninetieth of a square one', () => {
 	const bend = { R: 0.125, T: 0.04 };
 	expect(allowance({ ...bend, angle: 1 }) * 90).toBeCloseTo(allowance({ ...bend, angle: 90 }), 9);

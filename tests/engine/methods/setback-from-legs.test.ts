@@ -42,8 +42,10 @@ test('the angle between the legs taken for the bend angle makes an open bend clo
 	expect(slipped.setback).toBeCloseTo(2.414214 * 0.2375, 5);
 });
 
-test.each([0, 180, 190])('legs %d° apart are no bend', (betweenLegs) => {
-	expect(() => evaluate(setbackFromLegs, { R: 0.1, T: 0.04, betweenLegs })).toThrow(
-		'lies between 0° and 180°'
-	);
+test.each([
+	[0, 'A bend of 180° has no setback'],
+	[180, 'lies between 0° and 180°'],
+	[190, 'lies between 0° and 180°']
+])('legs %d° apart have no setback', (betweenLegs, says) => {
+	expect(() => evaluate(setbackFromLegs, { R: 0.1, T: 0.04, betweenLegs })).toThrow(says);
 });

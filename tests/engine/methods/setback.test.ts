@@ -97,7 +97,13 @@ test('from the mold point to under the centre of the radius, by coordinates', ()
 	);
 });
 
-test.each([0, -30, 180, 200, NaN])(
+test('a fold of 180° has no setback, and the sentence says how it is laid out', () => {
+	expect(() => evaluate(setback, { R: 0.125, T: 0.04, angle: 180 })).toThrow(
+		'A bend of 180° has no setback, because its mold lines never meet: lay it out by its flats and its bend allowance.'
+	);
+});
+
+test.each([0, -30, 200, NaN])(
 	'a bend of %d° has no setback, and the sentence says why',
 	(angle) => {
 		expect(() => evaluate(setback, { R: 0.125, T: 0.04, angle })).toThrow(

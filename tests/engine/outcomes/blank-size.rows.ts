@@ -33,21 +33,21 @@ export const rows: readonly OutcomeRow[] = [
 		key: 'blankLength',
 		entered: 10.5,
 		case: 'rough',
-		says: 'A trim of 1/2 in is there and 1 in is wanted: a side stays rough.'
+		says: 'The blank has 1/2 in to trim off, too little for every side: a side stays rough.'
 	},
 	{
 		given: part,
 		key: 'blankLength',
 		entered: 11.5,
 		case: 'waste',
-		says: 'A trim of 1 1/2 in is there where 1 in will do: the rest is waste.'
+		says: 'The blank has 1 1/2 in to trim off, more than is needed: the rest is waste.'
 	},
 	{
 		given: part,
 		key: 'blankLength',
 		entered: 11,
 		case: 'wanted',
-		says: 'A trim of 1 in is there, as wanted.'
+		says: 'The blank has 1 in to trim off, as wanted.'
 	},
 	{
 		given: part,
@@ -68,14 +68,14 @@ export const rows: readonly OutcomeRow[] = [
 		key: 'blankWidth',
 		entered: 4.125,
 		case: 'rough',
-		says: 'A trim of 1/8 in is there and 1/4 in is wanted: a side stays rough.'
+		says: 'The blank has 1/8 in to trim off, too little for every side: a side stays rough.'
 	},
 	{
 		given: part,
 		key: 'blankWidth',
 		entered: 4.5,
 		case: 'waste',
-		says: 'A trim of 1/2 in is there where 1/4 in will do: the rest is waste.'
+		says: 'The blank has 1/2 in to trim off, more than is needed: the rest is waste.'
 	},
 	// 1/64 in more is within what a rule shows.
 	{
@@ -83,6 +83,6 @@ export const rows: readonly OutcomeRow[] = [
 		key: 'blankWidth',
 		entered: 4.265625,
 		case: 'wanted',
-		says: 'A trim of 17/64 in is there, as wanted.'
+		says: 'The blank has 17/64 in to trim off, as wanted.'
 	}
 ];

@@ -12,14 +12,14 @@ export const rows: readonly OutcomeRow[] = [
 		key: 'lengthwise',
 		entered: 60,
 		case: 'over',
-		says: '60 blanks laid along the sheet: 6 more than the sheet holds this way.'
+		says: '60 blanks laid along the sheet: more than the sheet holds this way.'
 	},
 	{
 		given: sheet,
 		key: 'lengthwise',
 		entered: 50,
 		case: 'room',
-		says: '50 blanks laid along the sheet: there is room for 4 more.'
+		says: '50 blanks laid along the sheet: there is room for more.'
 	},
 	{
 		given: sheet,
@@ -40,20 +40,20 @@ export const rows: readonly OutcomeRow[] = [
 		key: 'count',
 		entered: 52,
 		case: 'turned',
-		says: '52 blanks laid across the sheet; laid the other way, it holds 54.'
+		says: '52 blanks laid across the sheet: laid the other way, more come out.'
 	},
 	{
 		given: sheet,
 		key: 'count',
 		entered: 60,
 		case: 'over',
-		says: '60 blanks laid along the sheet: 6 more than the sheet holds this way.'
+		says: '60 blanks laid along the sheet: more than the sheet holds this way.'
 	},
 	{
 		given: sheet,
 		key: 'count',
 		entered: 50,
 		case: 'room',
-		says: '50 blanks laid along the sheet: there is room for 4 more.'
+		says: '50 blanks laid along the sheet: there is room for more.'
 	}
 ];

@@ -16,24 +16,34 @@ export const rows: readonly OutcomeRow[] = [
 	row('count', 1, 'noRow', 'A row takes two rivets or more, in whole numbers.'),
 	row('count', 4.5, 'noRow', 'A row takes two rivets or more, in whole numbers.'),
 	// 3.5 / 3 = 1.1667; 3.5 / 1 = 3.5.
-	row('count', 4, 'wide', '4 rivets stand 1.1667 in apart, wider than the greatest pitch, 1 in.'),
-	row('count', 2, 'wide', '2 rivets stand 3.500 in apart, wider than the greatest pitch, 1 in.'),
+	row('count', 4, 'wide', '4 rivets stand 1.1667 in apart, wider than the maximum pitch, 1 in.'),
+	row('count', 2, 'wide', '2 rivets stand 3.500 in apart, wider than the maximum pitch, 1 in.'),
 	row(
 		'count',
 		5,
 		'right',
-		'5 rivets stand 0.875 in apart: the fewest that keep within the greatest pitch.'
+		'5 rivets stand 0.875 in apart: the fewest that keep within the maximum pitch.'
 	),
-	row('count', 6, 'more', '6 rivets stand 0.700 in apart; 5 are enough.'),
+	row(
+		'count',
+		6,
+		'more',
+		'6 rivets stand 0.700 in apart: fewer still keep within the maximum pitch.'
+	),
 	// Spaces are one less than rivets.
-	row('spaces', 3, 'wide', '4 rivets stand 1.1667 in apart, wider than the greatest pitch, 1 in.'),
+	row('spaces', 3, 'wide', '4 rivets stand 1.1667 in apart, wider than the maximum pitch, 1 in.'),
 	row(
 		'spaces',
 		4,
 		'right',
-		'5 rivets stand 0.875 in apart: the fewest that keep within the greatest pitch.'
+		'5 rivets stand 0.875 in apart: the fewest that keep within the maximum pitch.'
 	),
-	row('spaces', 5, 'more', '6 rivets stand 0.700 in apart; 5 are enough.'),
+	row(
+		'spaces',
+		5,
+		'more',
+		'6 rivets stand 0.700 in apart: fewer still keep within the maximum pitch.'
+	),
 
 	row('pitch', 0, 'noStep', 'A pitch of 0.000 in does not lead along the row.'),
 	// The last hole falls on 0.25 + 4 pitches.
@@ -70,12 +80,12 @@ export const rows: readonly OutcomeRow[] = [
 	row('pitch', 0.9375, 'off', 'Stepped off at 0.9375 in, the last hole is off the piece.'),
 	row('pitch', 1, 'off', 'Stepped off at 1.000 in, the last hole is off the piece.'),
 
-	row('positions', [0.25, 2, 3.75], 'fewer', '3 holes are too few: the row takes 5.'),
+	row('positions', [0.25, 2, 3.75], 'fewer', '3 holes are too few for this row.'),
 	row(
 		'positions',
 		[0.25, 0.95, 1.65, 2.35, 3.05, 3.75],
 		'more',
-		'6 holes are too many: 5 are enough.'
+		'6 holes are too many: fewer still keep within the maximum pitch.'
 	),
 	row(
 		'positions',
@@ -107,7 +117,7 @@ export const rows: readonly OutcomeRow[] = [
 		'positions',
 		[0.25, 1, 2, 3.05, 3.75],
 		'wide',
-		'A space of 1.050 in is wider than the greatest pitch, 1 in.'
+		'A space of 1.050 in is wider than the maximum pitch, 1 in.'
 	),
 	row(
 		'positions',
@@ -121,18 +131,18 @@ export const rows: readonly OutcomeRow[] = [
 		'margins',
 		'The first hole stands 0.300 in from the reference edge, the last one 0.250 in from the far end; 1/4 in is wanted at both.'
 	),
-	// 1.1875 − 0.25 and 2.0625 − 1.125; a space 1/64 over the greatest pitch is still within the rule.
+	// 1.1875 − 0.25 and 2.0625 − 1.125; a space 1/64 over the maximum pitch is still within the rule.
 	row(
 		'positions',
 		[0.25, 1.1875, 2, 2.875, 3.75],
 		'uneven',
-		'The spaces are uneven: the widest is 0.9375 in, and 0.875 in is wanted.'
+		'The spaces are not equal: the widest is 0.9375 in.'
 	),
 	row(
 		'positions',
 		[0.25, 1.26, 2, 2.875, 3.75],
 		'uneven',
-		'The spaces are uneven: the widest is 1.010 in, and 0.875 in is wanted.'
+		'The spaces are not equal: the widest is 1.010 in.'
 	),
 	{
 		// A run of 3.5 at most 0.9 apart is 4 spaces of 0.875 too; 0.92 leaves 4 − 0.25 − 3.68 = 0.07.
@@ -140,6 +150,6 @@ export const rows: readonly OutcomeRow[] = [
 		key: 'pitch',
 		entered: 0.92,
 		case: 'wide',
-		says: '0.920 in is wider than the greatest pitch, and the last hole stands 0.070 in from the far end, not 1/4 in.'
+		says: '0.920 in is wider than the maximum pitch, and the last hole stands 0.070 in from the far end, not 1/4 in.'
 	}
 ];

@@ -163,5 +163,5 @@ test('rules that state numbers of a table state the ones in it', () => {
 	}
 	for (const [, number] of again.headNumbers)
 		expect(says('number.head')).toContain(`MS20${number}`);
-	for (const [, factor] of again.leastEdge) expect(says('edge.least')).toContain(`${factor} D`);
+	for (const [, factor] of again.leastEdge) expect(says('edge.least')).toContain(`${factor}D`);
 });

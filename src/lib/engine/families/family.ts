@@ -32,6 +32,9 @@ export interface Draw<M extends Method = Method> {
 	readonly cautions: readonly CautionId[];
 }
 
+/** A draw worked by another method than the family's own, with the givens of that one. */
+export type OtherDraw = Draw & { readonly method: Method };
+
 /** Ids of slips of the method, by the key of a step that is asked. */
 export type Chief<M extends Method = Method> = Readonly<
 	Partial<Record<keyof M['steps'] & string, readonly string[]>>
@@ -71,7 +74,7 @@ export interface SeenBy<M extends Method = Method> extends Seen {
 /** Turns one method into practice: what to draw, how to tell it, what to show. */
 export interface FamilyBody<M extends Method = Method> {
 	readonly method: M;
-	readonly draw: (random: Random, level: Level) => Draw<M>;
+	readonly draw: (random: Random, level: Level) => Draw<M> | OtherDraw;
 	/** The drawing on the task, from the givens alone; it must not show what is asked. */
 	readonly figure: (given: GivenValues<M>, say: Say) => Drawing;
 	/**

@@ -1,6 +1,7 @@
 import { count, fraction } from '../quantity/kinds.ts';
 import { given } from '../solver/given.ts';
 import { atLeast, method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
+import { nearRight } from './outcomes/near-right.ts';
 import { layoutLine, wholeNumber } from '../trade/tolerances.ts';
 
 export const barPieces = method({
@@ -23,11 +24,11 @@ export const barPieces = method({
 				),
 				lastCut: slip(
 					'downTo(bar / (piece + kerf), 1)',
-					'A kerf was kept behind the last piece too: where it ends at the end of the bar, it needs no cut.'
+					'A kerf was counted behind the last piece too: where the piece ends at the end of the bar, it needs no cut.'
 				),
 				kerfBothSides: slip(
 					'downTo(bar / (piece + 2 * kerf), 1)',
-					'Two kerfs for every piece: one cut parts two neighbours.'
+					'Two kerfs for every piece: one cut parts two pieces.'
 				),
 				up: slip(
 					'upTo((bar + kerf) / (piece + kerf), 1)',
@@ -60,7 +61,7 @@ export const barPieces = method({
 			slips: {
 				partOfPiece: slip(
 					'((bar + kerf) / (piece + kerf) - count) * piece',
-					'The decimals of the quotient times the piece: they count a piece with its kerf.'
+					'The part behind the decimal point times the piece: it stands for a piece with its kerf.'
 				)
 			}
 		})
@@ -88,14 +89,14 @@ export const barPieces = method({
 		),
 		outcome(
 			['remnant'],
-			{ apart: shown('abs(remnant - right.remnant)') },
+			{},
 			{
 				left: when(
-					`apart <= (${layoutLine.amount} in)`,
+					nearRight('remnant', layoutLine),
 					'{entered} is left behind {count} pieces and their cuts.'
 				),
-				more: when('remnant > right.remnant', '{entered} is {apart} more than the saw leaves.'),
-				less: otherwise('{entered} is {apart} less than the saw leaves.')
+				more: when('remnant > right.remnant', '{entered} is more than the saw leaves.'),
+				less: otherwise('{entered} is less than the saw leaves.')
 			}
 		)
 	]

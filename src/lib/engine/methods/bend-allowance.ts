@@ -30,7 +30,7 @@ export const bendAllowance = method({
 				diameter: slip('0.01743 * (2 * R) * degrees(angle)', 'Diameter taken for the radius.'),
 				outside: slip(
 					'0.01743 * (R + T) * degrees(angle)',
-					'Outside radius taken: R is the inside radius.'
+					'Outside radius taken for R: R is the inside radius.'
 				),
 				swappedR: slip(
 					'0.0078 * R * degrees(angle)',
@@ -43,15 +43,22 @@ export const bendAllowance = method({
 			rule: 'bend.allowance',
 			tolerance: thousandths,
 			slips: {
-				noT: slip('0.0078 * T', 'The thickness term was left out or not multiplied by N.'),
+				noT: slip(
+					'0.0078 * T',
+					'The thickness term was left out or not multiplied by N: what is left is the arc of the inside face.'
+				),
 				swappedT: slip(
 					'0.01743 * T * degrees(angle)',
-					'0.01743 goes with the radius; the thickness takes 0.0078.'
+					'0.01743 was taken for the thickness too, which gives the arc of the outside face; the thickness takes 0.0078.'
 				),
-				halfT: slip('0.0078 * (T / 2) * degrees(angle)', 'Half of T: the formula takes all of it.')
+				halfT: slip(
+					'0.0078 * (T / 2) * degrees(angle)',
+					'Half of T in the thickness term: the formula takes all of it.'
+				)
 			}
 		}),
 		allowance: step('forRadius + forThickness', 'Bend allowance', {
+			symbol: 'BA',
 			rule: 'bend.allowance',
 			tolerance: finerThanRule,
 			slips: {
@@ -65,11 +72,15 @@ export const bendAllowance = method({
 				),
 				early: slip(
 					'nearest(0.01743 * R + 0.0078 * T, 0.001 in) * degrees(angle)',
-					'The allowance for one degree was rounded to thousandths first: round after multiplying by N.'
+					'The allowance for 1° was rounded to thousandths first: multiply by N, then round.'
 				),
 				middle: slip(
 					'3.1416 * (R + T / 2) * degrees(angle) / 180',
-					'Right by the mid-thickness formula, 2π (R + T/2) ÷ 4 for 90°; this task asks for (0.01743 R + 0.0078 T) N.'
+					'Right by the mid-thickness formula, R + T/2 times the angle in radians; this task asks for (0.01743 R + 0.0078 T) N.'
+				),
+				navy: slip(
+					'(0.0173 * R + 0.0078 * T) * degrees(angle)',
+					'Right by the Navy’s formula with 0.0173; this task asks for 0.01743.'
 				),
 				setback: slip(
 					'setbackK(angle) * (R + T)',

@@ -7,7 +7,7 @@ import { layoutLine } from '../trade/tolerances.ts';
 const trimmed = (blank: string, finished: string, added: string) => ({
 	extra: shown(`${blank} - ${finished}`, fraction),
 	short: shown(`${finished} - ${blank}`, fraction),
-	wanted: shown(`right.${added}`, fraction),
+	wanted: shown(`right.${added}`),
 	part: shown('wanted > 0 in ? extra / wanted : 0')
 });
 
@@ -18,13 +18,13 @@ const leftToTrim = {
 	none: when('extra <= 0 in', 'Nothing is left to trim: the rough edge is the finished edge.'),
 	rough: when(
 		`extra < wanted - ${rule}`,
-		'A trim of {extra} is there and {wanted} is wanted: a side stays rough.'
+		'The blank has {extra} to trim off, too little for every side: a side stays rough.'
 	),
 	waste: when(
 		`extra > wanted + ${rule}`,
-		'A trim of {extra} is there where {wanted} will do: the rest is waste.'
+		'The blank has {extra} to trim off, more than is needed: the rest is waste.'
 	),
-	wanted: otherwise('A trim of {extra} is there, as wanted.')
+	wanted: otherwise('The blank has {extra} to trim off, as wanted.')
 };
 
 export const blankSize = method({

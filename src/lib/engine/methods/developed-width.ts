@@ -7,6 +7,7 @@ import { allowanceOfBend } from './pieces/allowance.ts';
 import { flat } from './pieces/flat.ts';
 import { setbackOfBend } from './pieces/setback.ts';
 import { setbackFactor } from './pieces/setback-k.ts';
+import type { Tolerance } from '../solver/method.ts';
 import { finerThanRule, layoutLine } from '../trade/tolerances.ts';
 
 /** What the blank has too much or too little when all flats are laid out is in the last leg. */
@@ -17,7 +18,7 @@ const worstOf = (key: 'flats' | 'allowances') =>
 	shown(`max(largest(abs(${key} - right.${key})), largest(abs(right.${key} - ${key})))`);
 
 const fits = 'Bent up, every leg comes out to its mold lines.';
-const worstFits = `worst <= ${finerThanRule.amount} in`;
+const worstFits = ({ amount }: Tolerance) => `worst <= (${amount} in)`;
 
 export const developedWidth = method({
 	id: 'developed-width',
@@ -25,38 +26,58 @@ export const developedWidth = method({
 	given: {
 		R: given(fraction, 'Inside bend radius'),
 		T: given(length, 'Thickness'),
-		legs: given(listOf(fraction), 'Mold line dimensions'),
+		legs: given(listOf(fraction), 'Mold line dimensions', { symbol: 'MLD' }),
 		angles: given(listOf(angle), 'Bend angles, from flat', { symbol: 'N' })
 	},
 	steps: {
 		K: use(setbackFactor, { angle: 'angles' }, { label: 'K for each bend angle' }),
-		setbacks: use(setbackOfBend, { angle: 'angles' }, { label: 'Setback at each bend' }),
+		setbacks: use(
+			setbackOfBend,
+			{ angle: 'angles' },
+			{ label: 'Setback at each bend', tolerance: layoutLine }
+		),
 		taken: step('atEachLeg(setbacks, legs)', 'Setbacks taken from each leg', {
-			symbol: 'setbacks taken',
+			symbol: 'SB taken',
 			rule: 'bend.flat',
-			tolerance: finerThanRule,
+			tolerance: layoutLine,
 			slips: {
 				once: slip(
 					'forEach(largest(setbacks), legs)',
-					'One setback taken from every leg: a leg between two bends loses one at each end.'
+					'One setback taken from every leg. Outer leg: 1 setback; leg between bends: 2.'
 				)
 			}
 		}),
 		flats: use(flat, { leg: 'legs' }, { label: 'Flats' }),
 		allowances: use(allowanceOfBend, { angle: 'angles' }, { label: 'Bend allowance at each bend' }),
 		width: step('sum(flats) + sum(allowances)', 'Developed width', {
+			symbol: 'TDW',
 			rule: 'bend.developed-width',
 			tolerance: layoutLine,
 			slips: {
 				oneAllowance: slip(
 					'sum(flats) + largest(allowances)',
-					'Only one bend allowance added: every bend has its own.'
+					'Only one bend allowance added: each bend has its own.'
 				),
 				noAllowance: slip(
 					'sum(flats)',
 					'Flats alone: the bends take metal too, so their allowances are added.'
 				),
-				sum: slip('sum(legs)', 'Mold line dimensions added up: the blank comes out too wide.'),
+				allowanceOff: slip(
+					'sum(flats) - sum(allowances)',
+					'Bend allowances taken off: the bends take metal, so their allowances are added to the flats.'
+				),
+				lessTwoT: slip(
+					'sum(legs) - 2 * T * howMany(angles)',
+					'2T taken off at each bend: that makes inside sizes of the legs, not a developed width. Take off the setbacks and add the bend allowances.'
+				),
+				setbacksAdded: slip(
+					'sum(flats) + sum(setbacks)',
+					'Setbacks added to the flats: what the bends take is the bend allowance.'
+				),
+				sum: slip(
+					'sum(legs)',
+					'That is the sum of the mold line dimensions: the blank comes out too wide.'
+				),
 				halfSetback: slip(
 					'sum(legs) - sum(setbacks) + sum(allowances)',
 					'One setback taken for each bend: a bend takes one from the leg on either side.'
@@ -73,7 +94,7 @@ export const developedWidth = method({
 		atMost(
 			'width',
 			'sum(legs)',
-			'A developed width is less than the mold line dimensions added up: check the steps.'
+			'A developed width is less than the sum of the mold line dimensions: check the steps.'
 		)
 	],
 	outcomes: [
@@ -85,7 +106,7 @@ export const developedWidth = method({
 				more: shown('member(apart, leg)'),
 				made: shown('flats')
 			},
-			right: worstFits,
+			right: worstFits(layoutLine),
 			fits,
 			off: (by) => `Bent up, leg {leg} is off the most: ${by}.`
 		}),
@@ -95,7 +116,7 @@ export const developedWidth = method({
 				more: shown('sum(allowances) - sum(right.allowances)'),
 				made: lastLeg
 			},
-			right: worstFits,
+			right: worstFits(finerThanRule),
 			fits,
 			off: (by) => `Bent up, the last leg comes out ${by}.`
 		}),

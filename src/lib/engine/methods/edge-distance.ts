@@ -16,12 +16,12 @@ const tooNear = {
 	breaks: when('entered <= D / 2', 'At {entered} the hole breaks through the edge of the sheet.'),
 	near: when(
 		`entered < right.least - ${within}`,
-		'{entered} is under the least, {right.least}: the metal outside can crack, or the rivet pull out.'
+		'{entered} is under the minimum: the metal outside can crack, or the rivet pull out.'
 	)
 };
 
 const notTooFar = `entered <= right.greatest + ${within}`;
-const far = otherwise('{entered} is over the greatest, {right.greatest}: the edge can lift.');
+const far = otherwise('{entered} is over the maximum: the edge can lift.');
 
 export const edgeDistance = method({
 	id: 'edge-distance',
@@ -40,33 +40,39 @@ export const edgeDistance = method({
 			slips: {
 				nothingAdded: slip(
 					'least',
-					'The bare least: nothing is left for a larger rivet in the same hole later.'
+					'That is the bare minimum: nothing is left for a larger rivet in the same hole later.'
 				),
 				oneThirtySecond: slip(
 					'least + (1/32 in)',
-					'Only 1/32 in was added: preferred is 1/16 in over the least.'
+					'Only 1/32 in was added: preferred is 1/16 in over the minimum.'
 				),
 				nextRivet: slip(
 					'factor * (D + (1/32 in))',
-					'The least for the next larger rivet; asked is the least plus 1/16 in.'
+					'That is the minimum for the next larger rivet: preferred is the minimum plus 1/16 in.'
 				)
 			}
 		}),
-		greatest: step('4 * D', 'Greatest edge distance', {
+		greatest: step('4 * D', 'Maximum edge distance', {
 			rule: 'edge.greatest',
 			kind: fraction,
 			tolerance: thousandths,
 			slips: {
-				halfGreatest: slip('4 * D / 2', 'Half of 4 D: the radius was taken for the diameter.'),
+				halfGreatest: slip(
+					'4 * D / 2',
+					'Half of 4D: D is the diameter of the rivet, not its radius.'
+				),
 				pitchForGreatest: slip(
 					'3 * D',
-					'3 D is the least pitch; the greatest edge distance is 4 D.'
+					'3D is the minimum pitch; the maximum edge distance is 4D.'
 				),
 				greatestPitch: slip(
 					'10 * D',
-					'10 D is the greatest pitch, from rivet to rivet; to the edge it is 4 D.'
+					'10D is the maximum pitch, from rivet to rivet; to the edge it is 4D.'
 				),
-				twiceLeast: slip('2 * least', 'Twice the least: the greatest is 4 D for every head.')
+				twiceLeast: slip(
+					'2 * least',
+					'Twice the minimum: the maximum edge distance is 4D for every head.'
+				)
 			}
 		})
 	},
@@ -75,33 +81,38 @@ export const edgeDistance = method({
 			...tooNear,
 			least: when(
 				`entered <= right.least + ${within}`,
-				'{entered} is {times} D from the edge: the least that holds.'
+				'{entered} is {times}D from the edge: the minimum.'
 			),
-			between: when(notTooFar, '{entered} holds, but the least is {right.least}.'),
+			between: when(
+				notTooFar,
+				'{entered} is inside the limits, but it is not the minimum: the hole may stand nearer.'
+			),
 			far
 		}),
 		outcome(
 			['preferred'],
 			{
 				...shows,
-				over: shown('preferred - right.least', fraction),
 				wanted: shown('right.preferred - right.least', fraction)
 			},
 			{
 				...tooNear,
 				bare: when(
 					`entered <= right.least + ${within}`,
-					'{entered} is the bare least: nothing is left for a larger rivet in the same hole later.'
+					'{entered} is the bare minimum: nothing is left for a larger rivet in the same hole later.'
 				),
 				little: when(
 					`entered < right.preferred - ${within}`,
-					'{entered} holds, but it is only {over} over the least; preferred is {wanted}.'
+					'{entered} is over the minimum, but by less than is preferred.'
 				),
 				preferred: when(
 					`entered <= right.preferred + ${within}`,
-					'{entered} is the least plus {wanted}: the hole can later go oversize.'
+					'{entered} is the minimum plus {wanted}: the hole can later go oversize.'
 				),
-				between: when(notTooFar, '{entered} holds, but {right.preferred} is preferred.'),
+				between: when(
+					notTooFar,
+					'{entered} is inside the limits, but it is more than is preferred.'
+				),
 				far
 			}
 		),
@@ -109,11 +120,11 @@ export const edgeDistance = method({
 			...tooNear,
 			between: when(
 				`entered < right.greatest - ${within}`,
-				'{entered} holds, but the greatest is {right.greatest}.'
+				'{entered} is inside the limits, but it is not the maximum: the hole may stand farther in.'
 			),
 			greatest: when(
 				notTooFar,
-				'{entered} is {times} D from the edge: farther in, the edge can lift.'
+				'{entered} is {times}D from the edge, the maximum: farther in, the edge can lift.'
 			),
 			far
 		})

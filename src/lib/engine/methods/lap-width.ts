@@ -21,7 +21,7 @@ export const lapWidth = method({
 		byPitch: step('0.75 * pitch', '75 percent of the pitch', {
 			symbol: 'from pitch',
 			rule: 'rows.apart',
-			tolerance: thousandths,
+			tolerance: layoutLine,
 			slips: {
 				fullPitch: slip(
 					'pitch',
@@ -29,7 +29,7 @@ export const lapWidth = method({
 				)
 			}
 		}),
-		closest: step('2.5 * D', 'Closest that rows may stand', {
+		closest: step('2.5 * D', 'Minimum distance between rows', {
 			rule: 'rows.apart',
 			tolerance: thousandths
 		}),
@@ -43,13 +43,14 @@ export const lapWidth = method({
 				),
 				closestAlone: slip(
 					'closest',
-					'2.5 D is the closest allowed; 75 percent of the pitch is more, and that is what is asked for.'
+					'2.5D is the minimum; 75 percent of the pitch is more, so that counts.'
 				),
 				pitchAlone: slip(
 					'byPitch',
-					'75 percent of the pitch is under 2.5 D here: rows never stand closer than that.'
+					'75 percent of the pitch is under 2.5D here: rows never stand closer than 2.5D.'
 				),
-				pitchFloor: slip('3 * D', '3 D is the least pitch along a row, not across the rows.')
+				edgeForRows: slip('2 * D', '2D is an edge distance: rows stand at least 2.5D apart.'),
+				pitchFloor: slip('3 * D', '3D is the minimum pitch along a row, not across the rows.')
 			}
 		}),
 		width: step('2 * edge + (rows - 1) * rowsApart', 'Width of the lap', {
@@ -58,11 +59,11 @@ export const lapWidth = method({
 			slips: {
 				oneEdge: slip(
 					'edge + (rows - 1) * rowsApart',
-					'One edge distance only: the lap has an edge on both sides.'
+					'Only one edge distance: the lap has an edge on both sides.'
 				),
 				spacePerRow: slip(
 					'2 * edge + rows * rowsApart',
-					'A space for every row: between the rows there is one space less than rows.'
+					'A space counted for every row: there is one space less than rows.'
 				),
 				edgesOnly: slip(
 					'2 * edge',
@@ -84,36 +85,33 @@ export const lapWidth = method({
 				off: when('left <= 0 in', 'A lap {width} wide has no metal outside its last row.'),
 				narrow: when(
 					`left < edge - ${line}`,
-					'In a lap {width} wide the last row stands {left} from the far edge, nearer than {edge}.'
+					'In a lap {width} wide the last row stands {left} from the far edge, nearer than the minimum edge distance.'
 				),
 				right: when(
 					`left <= edge + ${line}`,
 					'In a lap {width} wide the last row has its edge distance, as the first does.'
 				),
 				wide: otherwise(
-					'In a lap {width} wide the last row stands {left} from the far edge; {edge} is enough.'
+					'In a lap {width} wide the last row stands {left} from the far edge, more than the minimum edge distance.'
 				)
 			}
 		),
 		outcome(
 			['rowsApart'],
-			{ more: shown('width - right.width') },
+			{},
 			{
 				together: when('entered <= 0 in', 'Rows {entered} apart are not two rows.'),
 				right: when(
 					`abs(entered - right.rowsApart) <= ${line}`,
 					'With rows {entered} apart the lap comes out {width} wide.'
 				),
-				underClosest: when(
-					'entered < closest',
-					'Rows {entered} apart stand closer than 2.5 D, which is {closest}.'
-				),
+				underClosest: when('entered < closest', 'Rows {entered} apart stand closer than 2.5D.'),
 				underByPitch: when(
 					'entered < byPitch',
-					'Rows {entered} apart stand closer than 75 percent of the pitch, which is {byPitch}.'
+					'Rows {entered} apart stand closer than 75 percent of the pitch.'
 				),
 				wide: otherwise(
-					'With rows {entered} apart the lap comes out {width} wide, {more} more than it needs.'
+					'With rows {entered} apart the lap comes out {width} wide, more than it needs.'
 				)
 			}
 		)

@@ -8,13 +8,13 @@ import { chartRadius, thousandths } from '../trade/tolerances.ts';
 
 export const leastBendRadius = method({
 	id: 'least-bend-radius',
-	title: 'Least bend radius from the chart',
+	title: 'Minimum bend radius from the chart',
 	given: {
 		alloy: given(word, 'Alloy and temper'),
 		T: given(length, 'Thickness')
 	},
 	steps: {
-		radius: step('minimumRadius(alloy, T)', 'Least inside radius in the chart', {
+		radius: step('minimumRadius(alloy, T)', 'Minimum inside radius in the chart', {
 			rule: 'bend.least-radius',
 			tolerance: chartRadius,
 			slips: {
@@ -35,7 +35,13 @@ export const leastBendRadius = method({
 			symbol: 'in 32nds',
 			rule: 'bend.chart-32nds',
 			kind: fraction,
-			tolerance: thousandths
+			tolerance: thousandths,
+			slips: {
+				in16ths: slip(
+					'nearest(radius, 1/16 in)',
+					'Taken to the nearest 1/16 in: the two decimals stand for a 32nd.'
+				)
+			}
 		}),
 		bar: step('nextBar(in32nds)', 'Sharpest nose bar allowed', {
 			rule: 'bend.nose-bar',
@@ -48,7 +54,7 @@ export const leastBendRadius = method({
 				),
 				under: slip(
 					'barUnder(in32nds)',
-					'A bar sharper than the least radius: the metal may crack.'
+					'A bar sharper than the minimum radius: the metal may crack.'
 				),
 				largest: slip('1/4 in', 'The largest bar in the rack: a sharper one is allowed too.')
 			}

@@ -1,4 +1,4 @@
-import { count, fraction, hundredths } from '../quantity/kinds.ts';
+import { count, fraction } from '../quantity/kinds.ts';
 import { given } from '../solver/given.ts';
 import { atLeast, method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
 import { wholeNumber } from '../trade/tolerances.ts';
@@ -8,12 +8,9 @@ const counted = { rule: 'cut.sheet', kind: count, tolerance: wholeNumber } as co
 const laidOut = {
 	over: when(
 		'entered > holds',
-		'{entered} blanks laid {way} the sheet: {apart} more than the sheet holds this way.'
+		'{entered} blanks laid {way} the sheet: more than the sheet holds this way.'
 	),
-	room: when(
-		'entered < holds',
-		'{entered} blanks laid {way} the sheet: there is room for {apart} more.'
-	),
+	room: when('entered < holds', '{entered} blanks laid {way} the sheet: there is room for more.'),
 	full: otherwise('{entered} blanks laid {way} the sheet: it holds no more this way.')
 };
 
@@ -120,7 +117,11 @@ export const piecesPerSheet = method({
 			slips: {
 				alongOnly: slip(
 					'lengthwise',
-					'Only one way was tried: with the blanks turned a quarter, more come out.'
+					'Only one way was tried: turned a quarter, more blanks come out.'
+				),
+				acrossOnly: slip(
+					'crosswise',
+					'Only the turned way was tried: laid along the sheet, more come out.'
 				),
 				bothWays: slip(
 					'lengthwise + crosswise',
@@ -141,8 +142,7 @@ export const piecesPerSheet = method({
 			['lengthwise'],
 			{
 				way: shown('"along"'),
-				holds: shown('right.lengthwise', count),
-				apart: shown('abs(entered - holds)', hundredths)
+				holds: shown('right.lengthwise', count)
 			},
 			laidOut
 		),
@@ -152,13 +152,12 @@ export const piecesPerSheet = method({
 				way: shown(
 					'entered != lengthwise and (entered == crosswise or crosswise > lengthwise) ? "across" : "along"'
 				),
-				holds: shown('way == "across" ? crosswise : lengthwise', count),
-				apart: shown('abs(entered - holds)', hundredths)
+				holds: shown('way == "across" ? crosswise : lengthwise', count)
 			},
 			{
 				turned: when(
 					'entered == holds and holds < right.count',
-					'{entered} blanks laid {way} the sheet; laid the other way, it holds {right.count}.'
+					'{entered} blanks laid {way} the sheet: laid the other way, more come out.'
 				),
 				...laidOut
 			}

@@ -11,14 +11,17 @@ export const rivetRow = method({
 	given: {
 		length: given(fraction, 'Length of the piece'),
 		endMargin: given(fraction, 'End margin, each end'),
-		greatestPitch: given(fraction, 'Greatest pitch')
+		greatestPitch: given(fraction, 'Maximum pitch')
 	},
 	steps: {
 		run: step('length - 2 * endMargin', 'Run from the first hole to the last', {
 			rule: 'row.ends',
 			tolerance: layoutLine,
 			slips: {
-				oneMargin: slip('length - endMargin', 'One end margin only: the row has one at each end.'),
+				oneMargin: slip(
+					'length - endMargin',
+					'Only one end margin taken off: the row has one at each end.'
+				),
 				noMargin: slip(
 					'length',
 					'The end margins were not taken off: the end holes would lie on the edges.'
@@ -32,7 +35,7 @@ export const rivetRow = method({
 			slips: {
 				spacesDown: slip(
 					'downTo(run / greatestPitch, 1)',
-					'Rounded down: the pitch comes out over the greatest allowed.'
+					'Rounded down: the pitch comes out over the maximum.'
 				),
 				oneSpaceMore: slip(
 					'upTo(run / greatestPitch, 1) + 1',
@@ -47,11 +50,11 @@ export const rivetRow = method({
 			slips: {
 				spacesForRivets: slip(
 					'spaces',
-					'Spaces counted as rivets: a row has one rivet more than spaces.'
+					'Spaces counted as rivets: a row has one rivet more than it has spaces.'
 				),
 				oneRivetLess: slip(
 					'spaces - 1',
-					'One less than the spaces: a row has one rivet more than spaces.'
+					'One less than the spaces: a row has one rivet more than it has spaces.'
 				)
 			}
 		}),
@@ -61,7 +64,7 @@ export const rivetRow = method({
 			slips: {
 				pitchNotDivided: slip(
 					'greatestPitch',
-					'The greatest pitch itself: divide the run by the spaces, or the last hole misses its margin.'
+					'That is the maximum pitch: divide the run by the spaces, or the last hole misses its margin.'
 				),
 				byRivets: slip(
 					'run / (spaces + 1)',
@@ -115,14 +118,14 @@ export const rivetRow = method({
 				),
 				wide: when(
 					'even > greatestPitch',
-					'{count} rivets stand {even} apart, wider than the greatest pitch, {greatestPitch}.'
+					'{count} rivets stand {even} apart, wider than the maximum pitch, {greatestPitch}.'
 				),
 				more: when(
 					'count > right.count',
-					'{count} rivets stand {even} apart; {right.count} are enough.'
+					'{count} rivets stand {even} apart: fewer still keep within the maximum pitch.'
 				),
 				right: otherwise(
-					'{count} rivets stand {even} apart: the fewest that keep within the greatest pitch.'
+					'{count} rivets stand {even} apart: the fewest that keep within the maximum pitch.'
 				)
 			}
 		),
@@ -138,7 +141,7 @@ export const rivetRow = method({
 				off: when('left <= 0 in', 'Stepped off at {pitch}, the last hole is off the piece.'),
 				wide: when(
 					'pitch > greatestPitch',
-					'{pitch} is wider than the greatest pitch, and the last hole stands {left} from the far end, not {endMargin}.'
+					'{pitch} is wider than the maximum pitch, and the last hole stands {left} from the far end, not {endMargin}.'
 				),
 				missed: otherwise(
 					'Stepped off at {pitch}, the last hole stands {left} from the far end, not {endMargin}.'
@@ -154,11 +157,11 @@ export const rivetRow = method({
 				widest: shown('largest(spacesBetween(positions))')
 			},
 			{
-				more: when('holes > right.count', '{holes} holes are too many: {right.count} are enough.'),
-				fewer: when(
-					'holes < right.count',
-					'{holes} holes are too few: the row takes {right.count}.'
+				more: when(
+					'holes > right.count',
+					'{holes} holes are too many: fewer still keep within the maximum pitch.'
 				),
+				fewer: when('holes < right.count', '{holes} holes are too few for this row.'),
 				right: when(
 					`largest(abs(positions - right.positions)) <= ${line}`,
 					'The first hole stands {first} from the reference edge, the last one {left} from the far end.'
@@ -169,15 +172,13 @@ export const rivetRow = method({
 				),
 				wide: when(
 					`widest > greatestPitch + ${line}`,
-					'A space of {widest} is wider than the greatest pitch, {greatestPitch}.'
+					'A space of {widest} is wider than the maximum pitch, {greatestPitch}.'
 				),
 				margins: when(
 					`abs(first - endMargin) > ${line} or abs(left - endMargin) > ${line}`,
 					'The first hole stands {first} from the reference edge, the last one {left} from the far end; {endMargin} is wanted at both.'
 				),
-				uneven: otherwise(
-					'The spaces are uneven: the widest is {widest}, and {right.pitch} is wanted.'
-				)
+				uneven: otherwise('The spaces are not equal: the widest is {widest}.')
 			}
 		)
 	]

@@ -29,9 +29,9 @@ export const sheetWeight = method({
 					'0.101 lb / (1 in)^3',
 					'0.101 is the density of 2014; this alloy has its own.'
 				),
-				specificGravity: slip(
-					'2.7 lb / (1 in)^3',
-					'2.7 is the specific gravity of aluminium; the density is in pounds per cubic inch.'
+				densityOf1100: slip(
+					'0.098 lb / (1 in)^3',
+					'0.098 is the density of 1100; this alloy has its own.'
 				)
 			}
 		}),
@@ -51,9 +51,9 @@ export const sheetWeight = method({
 					'length * width * T * density / 144',
 					'Both sides were put in as feet: every length goes in as inches.'
 				),
-				twice: slip(
-					'2 * length * width * T * density',
-					'Both faces were counted: the thickness reaches from one to the other, once.'
+				noDensity: slip(
+					'length * width * T * (1 lb / (1 in)^3)',
+					'That is the volume in cubic inches: multiply it by the density.'
 				)
 			}
 		})

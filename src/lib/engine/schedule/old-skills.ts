@@ -48,6 +48,13 @@ export const oldSlips: Readonly<Record<SkillId, Readonly<Record<string, string>>
 const goneSlips: Readonly<Record<SkillId, Readonly<Record<string, string>>>> = {
 	'piece/pilot-drill': {
 		halfForPilot: 'Half the rivet: the pilot is the nominal rivet size.'
+	},
+	'sheet-weight/density': {
+		specificGravity:
+			'2.7 is the specific gravity of aluminium; the density is in pounds per cubic inch.'
+	},
+	'sheet-weight/weight': {
+		twice: 'Both faces were counted: the thickness reaches from one to the other, once.'
 	}
 };
 

@@ -71,9 +71,9 @@ function checked(key: string, given: Given, kind: Kind, value: Value | null): Va
 			`${key} must be ${given.zero ? 'zero or more' : 'more than zero'}; give the ${given.label.toLowerCase()} again.`
 		);
 	}
-	const { below } = kind;
-	if (below && numbers.some((one) => one >= below.limit)) {
-		throw new GivenError(`${key} ${below.says}`);
+	const { most } = kind;
+	if (most && numbers.some((one) => one > most.limit)) {
+		throw new GivenError(`${key} ${most.says}`);
 	}
 	return value;
 }

@@ -2,9 +2,15 @@ import { TradeError } from '../solver/trade-function.ts';
 
 /**
  * K for setback: the tangent of half the bend angle, in degrees from flat, to nine places so that
- * K of 90 is 1. Throws a `TradeError` at and beyond 0 and 180 degrees: there is no mold point.
+ * K of 90 is 1. Throws a `TradeError` at and beyond 0 and 180 degrees, where the mold lines do not
+ * meet; the K chart (airframe handbook, ch. 4, p. 4-60, Fig. 4-122) has no value there either.
  */
 export function setbackK(angle: number): number {
+	if (angle === 180) {
+		throw new TradeError(
+			'A bend of 180° has no setback, because its mold lines never meet: lay it out by its flats and its bend allowance.'
+		);
+	}
 	if (!(angle > 0 && angle < 180)) {
 		throw new TradeError('A bend angle counts from flat and lies between 0° and 180°.');
 	}

@@ -26,7 +26,7 @@ export const exactWords: Tolerance = { amount: '0', why: 'The name must be exact
 
 export const layoutLine: Tolerance = {
 	amount: '1/64',
-	why: 'Within 1/64 in, the finest line on a steel rule.'
+	why: 'Within 1/64 in: a steel rule reads no finer.'
 };
 
 /** Half a division either way. */

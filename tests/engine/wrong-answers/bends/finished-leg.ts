@@ -30,7 +30,9 @@ const { common, rare } = rulesOf<Given, Right>('finished-leg');
 
 /** Both in one check, the leg carried on from a setback. */
 const carried = ({ tangentLine }: Given, setback: number, right: Right): Typed | null =>
-	off(setback, right.setback) && { setback: decimal(setback), leg: decimal(tangentLine + setback) };
+	off(setback, right.setback)
+		? { setback: decimal(setback), leg: decimal(tangentLine + setback) }
+		: null;
 
 export const rules = [
 	common(

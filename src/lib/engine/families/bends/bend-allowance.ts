@@ -4,34 +4,46 @@ import { allowanceArc, angleFromFlat, tangentLines } from '../../figures/parts/b
 import { bendAllowance } from '../../methods/bend-allowance.ts';
 import { bendSheets } from '../../trade/nose-bars.ts';
 import { bentMetal } from './parts/bent-metal.ts';
+import { betweenLegs, material } from './parts/told-rows.ts';
 import { family, type Say, type SeenBy } from '../family.ts';
+import type { Level } from '../level.ts';
+import type { Random } from '../random.ts';
 
 const stories = [
 	'The blank for a pulley bracket is laid out on the flat before it is bent.',
 	'A replacement angle for a door frame goes into the brake today.',
 	'You make a flat pattern for the lip of an instrument cover.',
 	'A stiffener for an elevator skin is cut to width before it is bent.',
-	'The side of an oil cooler duct is bent from one piece of sheet.'
+	'The side of an oil cooler duct is bent from one piece of sheet.',
+	'The flat pattern of a hinge bracket is drawn before the sheet is cut.'
 ];
+
+const chief = {
+	1: { allowance: ['noT', 'setback'] },
+	2: { allowance: ['legs', 'square', 'noT'] },
+	3: { forRadius: ['diameter'], forThickness: ['halfT'], allowance: ['legs', 'noT'] }
+} as const;
+
+function angleFor(random: Random, level: Level): number {
+	if (level === 1) return 90;
+	return level === 2 ? random.pick([30, 45, 60, 75, 105, 120, 135]) : random.int(20, 160);
+}
 
 export const tasks = family({
 	method: bendAllowance,
 	draw(random, level) {
 		const { alloy, T, bars } = random.pick(bendSheets);
-		const open = [30, 45, 60, 75, 105, 120, 135];
+		const angle = angleFor(random, level);
 		return {
-			given: {
-				R: random.pick(bars),
-				T,
-				angle: level === 1 ? 90 : level === 2 ? random.pick(open) : random.int(20, 160)
-			},
+			given: { R: random.pick(bars), T, angle },
 			story: random.pick(stories),
 			question:
 				level === 3
 					? 'What is each term of the bend allowance, and what is their sum?'
 					: 'How much metal does this bend take?',
 			asked: level === 3 ? ['forRadius', 'forThickness', 'allowance'] : ['allowance'],
-			told: [['Material', alloy]],
+			chief: chief[level],
+			told: level === 1 ? [material(alloy)] : [material(alloy), betweenLegs(angle)],
 			basis:
 				'The airframe handbook’s formula with 0.01743 and 0.0078 (FAA-H-8083-31B, ch. 4, p. 4-64).',
 			cautions: []

@@ -3,11 +3,16 @@ import { type BentSheet, metal, scaleToFit, section } from '../../figures/parts/
 import { angleFromFlat, legDimension, moldLines, note } from '../../figures/parts/bent-notes.ts';
 import { boundsOf } from '../../figures/to-svg.ts';
 import { developedWidth } from '../../methods/developed-width.ts';
+import { evaluate } from '../../solver/evaluate.ts';
+import { isList } from '../../quantity/value.ts';
 import type { GivenValues } from '../../solver/method.ts';
 import { bendSheets } from '../../trade/nose-bars.ts';
 import { bentMetal } from './parts/bent-metal.ts';
 import { drawBentPart } from './parts/bent-parts.ts';
+import { kRows, material } from './parts/told-rows.ts';
 import { family, type Say, type SeenBy } from '../family.ts';
+
+type Given = GivenValues<typeof developedWidth>;
 
 export const tasks = family({
 	method: developedWidth,
@@ -29,7 +34,8 @@ export const tasks = family({
 						? ['Bend angle, from flat']
 						: angles.map((_, i) => `Bend ${i + 1}, from flat`)
 			},
-			told: [['Material', alloy]],
+			chief: chiefOf(angles),
+			told: [material(alloy), ...kRowsOf(angles)],
 			basis:
 				'Bend allowance by the airframe handbook’s formula with 0.01743 and 0.0078 (FAA-H-8083-31B, ch. 4, p. 4-64).',
 			cautions: ['shear', 'bend']
@@ -38,6 +44,27 @@ export const tasks = family({
 	figure: (given, say) => bentPart(given, say),
 	metal: (seen) => bentUp(seen)
 });
+
+/** A channel loses two setbacks at its web; a bend that is not square has a K of its own. */
+function chiefOf(angles: readonly number[]) {
+	const square = angles.every((angle) => angle === 90);
+	return {
+		flats: ['moldLines', ...(square ? [] : ['square'])],
+		allowances: ['allowSetback'],
+		width: [
+			'noAllowance',
+			'halfSetback',
+			...(angles.length > 1 ? ['once', 'oneAllowance'] : []),
+			...(square ? ['sum'] : ['legs'])
+		]
+	};
+}
+
+/** K of a square bend is known by heart. */
+function kRowsOf(angles: readonly number[]) {
+	const open = angles.find((angle) => angle !== 90);
+	return open === undefined ? [] : [kRows(open)];
+}
 
 /**
  * Which way each bend goes. A part with three legs is drawn as a channel when its flanges are
@@ -54,12 +81,17 @@ function startOf(legs: readonly number[]): number {
 	return legs.length === 3 && legs[0] === legs[2] ? -90 : 0;
 }
 
-function bentPart({ R, T, legs, angles }: GivenValues<typeof developedWidth>, say: Say): Drawing {
+/** The flats as the method works them. */
+function flatsOf(given: Given): readonly number[] {
+	const { flats } = evaluate(developedWidth, given);
+	return isList(flats) ? flats.filter((one) => typeof one === 'number') : [];
+}
+
+function bentPart(given: Given, say: Say): Drawing {
+	const { R, T, legs, angles } = given;
 	const bends = turns(legs, angles);
 	const start = startOf(legs);
-	const setback = (i: number) => Math.tan(((angles[i] ?? 0) * Math.PI) / 360) * (R + T);
-	const flats = legs.map((leg, i) => leg - setback(i - 1) - setback(i));
-	const sheet: BentSheet = { R, T, flats, bends };
+	const sheet: BentSheet = { R, T, flats: flatsOf(given), bends };
 	const part = section(sheet, scaleToFit(sheet, 270, 190, start), start);
 	const square = angles.every((angle) => angle === 90);
 	const shapes = [

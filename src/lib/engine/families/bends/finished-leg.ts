@@ -12,11 +12,12 @@ import { boundsOf } from '../../figures/to-svg.ts';
 import { sightLine } from '../../methods/sight-line.ts';
 import { inverseOf } from '../../solver/inverse.ts';
 import { bendSheets } from '../../trade/nose-bars.ts';
+import { betweenLegs, kRows, material } from './parts/told-rows.ts';
 import { family, type Say } from '../family.ts';
 import type { Level } from '../level.ts';
 
 const stories = [
-	'A strip left over from a rib already has its bend tangent line scribed.',
+	'A strip left over from a rib already has its bend tangent line drawn on.',
 	'The shift before laid out the blank of a clip; the drawing is not at hand.',
 	'A blank for a door stiffener lies in the rack, marked with one tangent line.',
 	'The new flange of a gusset must reach over a row of holes; its flat is all the metal there is.',
@@ -30,6 +31,16 @@ const angles: Readonly<Record<Level, readonly number[]>> = {
 	3: [30, 45, 60, 75, 105, 120, 135]
 };
 
+const chief: Readonly<Record<Level, readonly string[]>> = {
+	1: ['moldLines', 'inside'],
+	2: ['moldLines', 'legs', 'square'],
+	3: ['moldLines', 'legs', 'square']
+};
+
+function told(level: Level, alloy: string, angle: number) {
+	return level === 1 ? [material(alloy)] : [material(alloy), betweenLegs(angle), kRows(angle)];
+}
+
 /** Flats are longer than any setback here, so that taking it off leaves a length too. */
 const hundredths = [90, 240] as const;
 
@@ -37,11 +48,12 @@ export const tasks = family({
 	method: inverseOf(sightLine, 'leg'),
 	draw(random, level) {
 		const { alloy, T, bars } = random.pick(bendSheets);
+		const angle = random.pick(angles[level]);
 		return {
 			given: {
 				R: random.pick(bars),
 				T,
-				angle: random.pick(angles[level]),
+				angle,
 				tangentLine: random.int(...hundredths) / 100
 			},
 			story: random.pick(stories),
@@ -51,7 +63,8 @@ export const tasks = family({
 					: 'How long is the leg, to the mold line, once it is bent?',
 			asked: level === 3 ? ['setback', 'leg'] : ['leg'],
 			labels: { tangentLine: 'Flat, from the edge to the bend tangent line' },
-			told: [['Material', alloy]],
+			chief: { setback: ['noT'], leg: chief[level] },
+			told: told(level, alloy, angle),
 			cautions: ['bend']
 		};
 	},

@@ -12,45 +12,58 @@ const stories: Readonly<Record<Level, readonly string[]>> = {
 		'A drawing gives the alloy of a bracket but no bend radius.',
 		'A bracket will be bent from a sheet out of the rack.',
 		'The print for a clip has its radius smudged out.',
-		'You write the bend card for a batch of shelf angles.'
+		'You write the bend card for a batch of shelf angles.',
+		'The order for a stiffener says only what sheet to take.',
+		'A test strip is bent before the first part of a batch.'
 	],
 	2: [
 		'The rack holds another temper than usual, so the old bend card does not do.',
 		'A stiffener cracked in the brake last week; you check its radius in the chart.',
 		'A bracket is to be made again in another alloy.',
-		'Two sheets of one thickness lie on the bench, and only one of them is the right temper.'
+		'Two sheets of one thickness lie on the bench, and only one of them is the right temper.',
+		'The drawing says “smallest radius allowed”, and no figure.'
 	],
 	3: [
 		'The shop has bars for the nose of its brake and you put one on.',
 		'Before you set the brake you choose the nose bar for this sheet.',
 		'Someone left the sharpest bar on the brake; you change it for your sheet.',
-		'The brake is set up for a new batch, nose bar first.'
+		'The brake is set up for a new batch, nose bar first.',
+		'The drawing asks for the sharpest bend that this sheet stands.',
+		'The bar rack is full, and the sheet on the bench is of an alloy seldom bent here.'
 	]
 };
 
-const alloys: Readonly<Record<Level, readonly string[]>> = {
-	1: ['2024-T3', '6061-T6', '5052-H34', '7075-T6'],
-	2: ['2024-T3', '2024-T4', '6061-T4', '6061-T6', '7075-T6', '7075-O', '2024-O', '5052-H34'],
-	3: ['2024-T3', '6061-T6', '5052-H34', '6061-T4']
-};
+/** Alloys and tempers from every column of the chart. */
+const alloys = leastRadii.columns.keys.flat();
 
 /** Sizes of the older gauge series beside the stocked ones; the chart has one row for both. */
-const olderSizes: readonly number[] = [0.051, 0.064, 0.072, 0.081, 0.091];
+const olderSizes: readonly number[] = [0.051, 0.064, 0.072, 0.081, 0.091, 0.102, 0.128];
+
+/** Thicker sheet of the chart, of which less is stocked. */
+const thickerSizes = [0.1, 0.125] as const;
 const olderStory =
 	'The sheet is of the older gauge series, which has no row of its own in the chart.';
+
+const questions: Readonly<Record<Level, string>> = {
+	1: 'What is the minimum inside radius for this sheet?',
+	2: 'What is the minimum inside radius, and which 32nd does it stand for?',
+	3: 'What is the minimum radius, and which is the sharpest bar allowed?'
+};
+
+const asked = { 1: ['radius'], 2: ['radius', 'in32nds'], 3: ['radius', 'bar'] } as const;
 
 export const tasks = family({
 	method: leastBendRadius,
 	draw(random, level) {
-		const T = random.pick(level === 2 ? [...sheetThicknesses, ...olderSizes] : sheetThicknesses);
+		const T = random.pick(
+			level === 1 ? sheetThicknesses : [...sheetThicknesses, ...thickerSizes, ...olderSizes]
+		);
 		return {
-			given: { alloy: random.pick(alloys[level]), T },
+			given: { alloy: random.pick(alloys), T },
 			story: olderSizes.includes(T) ? olderStory : random.pick(stories[level]),
-			question:
-				level === 3
-					? 'What is the least radius, and which is the sharpest bar allowed?'
-					: 'What is the least inside radius for this sheet?',
-			asked: level === 3 ? ['radius', 'bar'] : ['radius'],
+			question: questions[level],
+			asked: asked[level],
+			chief: { radius: ['thickness'], bar: ['under'] },
 			basis: 'The chart of the airframe handbook (FAA-H-8083-31B, ch. 4, p. 4-61, Fig. 4-124).',
 			cautions: level === 3 ? ['bend'] : []
 		};

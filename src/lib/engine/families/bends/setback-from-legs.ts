@@ -4,14 +4,26 @@ import { angleBetween, note, setbackDimension } from '../../figures/parts/bent-n
 import { setbackFromLegs } from '../../methods/setback-from-legs.ts';
 import { bendSheets } from '../../trade/nose-bars.ts';
 import { bentMetal, bothLegsMetal } from './parts/bent-metal.ts';
+import { kRows, material } from './parts/told-rows.ts';
 import { family, type Say, type SeenBy } from '../family.ts';
 
 const stories = [
 	'The drawing of a door hinge bracket shows the angle between its legs.',
 	'You copy a cracked baffle bracket and take the angle between its legs with a protractor.',
-	'A rib flange closes in on the skin; the angle between the two is on the drawing.',
 	'A corner gusset comes with the angle measured inside, from leg to leg.',
 	'An old seat bracket lies on the bench; the bevel reads the angle between its legs.'
+];
+
+/** A closed bend has less than 90° between its legs, an open one more (airframe handbook, p. 4-59). */
+const closedStories = [
+	...stories,
+	'A rib flange closes in on the skin; the angle between the two is on the drawing.',
+	'The lip of a duct is turned back over a seal; the drawing gives the angle inside.'
+];
+const openStories = [
+	...stories,
+	'A gusset flange opens out to lie on a sloping floor; the drawing gives the angle inside.',
+	'A fairing bracket opens wider than square; the angle is taken from leg to leg.'
 ];
 
 const questions = {
@@ -22,6 +34,12 @@ const questions = {
 
 const asked = { 1: ['angle'], 2: ['setback'], 3: ['angle', 'K', 'setback'] } as const;
 
+const chief = {
+	1: { angle: ['legs', 'fromSquare'] },
+	2: { setback: ['legs', 'fromSquare', 'noT'] },
+	3: { angle: ['legs', 'fromSquare'], K: ['legs'], setback: ['legs', 'noT'] }
+} as const;
+
 export const tasks = family({
 	method: setbackFromLegs,
 	draw(random, level) {
@@ -29,10 +47,11 @@ export const tasks = family({
 		const between = level === 3 ? random.int(30, 155) : random.int(6, 31) * 5;
 		return {
 			given: { R: random.pick(bars), T, betweenLegs: between },
-			story: random.pick(stories),
+			story: random.pick(between < 90 ? closedStories : openStories),
 			question: questions[level],
 			asked: asked[level],
-			told: [['Material', alloy]],
+			chief: chief[level],
+			told: level === 1 ? [] : [material(alloy), kRows(between)],
 			cautions: []
 		};
 	},

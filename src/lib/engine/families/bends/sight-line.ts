@@ -4,9 +4,12 @@ import { angleFromFlat, legDimension, moldLines, note } from '../../figures/part
 import { noseBar } from '../../figures/parts/nose-bar.ts';
 import { boundsOf } from '../../figures/to-svg.ts';
 import { sightLine } from '../../methods/sight-line.ts';
+import { evaluate } from '../../solver/evaluate.ts';
 import type { GivenValues } from '../../solver/method.ts';
 import { bendSheets } from '../../trade/nose-bars.ts';
+import { noseRadii } from '../../trade/stock.ts';
 import { bentMetal } from './parts/bent-metal.ts';
+import { betweenLegs, kRows, material } from './parts/told-rows.ts';
 import { family, type Say, type SeenBy } from '../family.ts';
 
 const stories = [
@@ -14,19 +17,27 @@ const stories = [
 	'You set a shelf angle into the leaf brake for its only bend.',
 	'A flange of a battery box goes under the nose of the brake.',
 	'The last bend of a duct bracket is left to make.',
-	'A stiffener blank is marked with its flats and goes to the brake.'
+	'A stiffener blank is marked with its flats and goes to the brake.',
+	'An instrument bracket gets its one bend, and the brake is free.'
 ];
+
+const chief = {
+	1: { sightLine: ['middle', 'atTangent', 'moldLines'] },
+	2: { sightLine: ['middle', 'legs', 'square'] },
+	3: { tangentLine: ['legs', 'moldLines'], sightLine: ['middle', 'atTangent', 'legs'] }
+} as const;
 
 export const tasks = family({
 	method: sightLine,
 	draw(random, level) {
 		const { alloy, T, bars } = random.pick(bendSheets);
+		const angle = level === 1 ? 90 : random.pick([30, 45, 60, 75, 105, 120, 135]);
 		return {
 			given: {
 				leg: random.int(10, 28) / 16,
-				R: random.pick(bars),
+				R: random.pick(noseRadii.filter((bar) => bar >= Math.min(...bars))),
 				T,
-				angle: level === 1 ? 90 : random.pick([30, 45, 60, 75, 105, 120, 135])
+				angle
 			},
 			story: random.pick(stories),
 			question:
@@ -34,7 +45,8 @@ export const tasks = family({
 					? 'Where do the bend tangent line and the sight line go, from the edge under the nose?'
 					: 'Where does the sight line go, from the edge under the nose?',
 			asked: level === 3 ? ['tangentLine', 'sightLine'] : ['sightLine'],
-			told: [['Material', alloy]],
+			chief: chief[level],
+			told: level === 1 ? [material(alloy)] : [material(alloy), betweenLegs(angle), kRows(angle)],
 			cautions: ['bend']
 		};
 	},
@@ -43,10 +55,11 @@ export const tasks = family({
 });
 
 /** The part as it leaves the brake, the nose bar still on the leg that was clamped. */
-function inTheBrake({ leg, R, T, angle }: GivenValues<typeof sightLine>, say: Say): Drawing {
-	const setback = Math.tan((angle * Math.PI) / 360) * (R + T);
+function inTheBrake(given: GivenValues<typeof sightLine>, say: Say): Drawing {
+	const { leg, R, T, angle } = given;
+	const flat = Number(evaluate(sightLine, given).tangentLine);
 	const scale = Math.min(210 / leg, 64 / (R + T));
-	const part = section({ R, T, flats: [leg - setback, 84 / scale], bends: [angle] }, scale);
+	const part = section({ R, T, flats: [flat, 84 / scale], bends: [angle] }, scale);
 	const shapes = [
 		metal(part),
 		...moldLines(part),

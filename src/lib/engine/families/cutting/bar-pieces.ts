@@ -12,7 +12,8 @@ const stories: readonly string[] = [
 	'Spacers for an engine baffle come off a length of bar.',
 	'Short hat sections are sawn from one long extrusion for the practice wing.',
 	'Hinge blanks are cut from a length of extruded hinge.',
-	'Stop blocks for the brake are sawn from flat bar.'
+	'Stop blocks for the brake are sawn from flat bar.',
+	'Stand-offs for an instrument tray are sawn from square tube.'
 ];
 
 const asked = { 1: ['count'], 2: ['count', 'remnant'], 3: ['count', 'used', 'remnant'] } as const;
@@ -26,16 +27,17 @@ const questions: Readonly<Record<Level, string>> = {
 export const tasks = family({
 	method: barPieces,
 	draw(random, level) {
-		const bar = random.pick([36, 48, 72, 96, 120, 144]);
+		const bar = random.pick([36, 48, 60, 72, 84, 96, 108, 120, 132, 144]);
 		return {
 			given: {
 				bar,
 				piece: pieceFor(random, level, bar),
-				kerf: random.pick([1 / 32, 1 / 16, 3 / 32, 1 / 8])
+				kerf: random.pick([1 / 32, 3 / 64, 1 / 16, 5 / 64, 3 / 32, 1 / 8])
 			},
 			story: random.pick(stories),
 			question: questions[level],
 			asked: asked[level],
+			chief: { count: ['noKerf', 'up'], used: ['chipsKept', 'oneKerf'], remnant: ['chipsKept'] },
 			told: [['Cut with', 'saw, square ends on the bar']],
 			basis: 'A cut behind every piece, unless the piece ends at the end of the bar.',
 			cautions: ['saw']
@@ -49,7 +51,9 @@ export const tasks = family({
 /** Pieces of a few inches; at level 3 the bar is a whole number of them, but for the kerf. */
 function pieceFor(random: Random, level: Level, bar: number): number {
 	if (level !== 3) return random.int(12, 48) / 8;
-	return bar / random.pick([8, 12, 16, 24, 32, 48].filter((parts) => bar / parts >= 1.5));
+	const whole = (size: number) => Number.isInteger(size * 64);
+	const parts = Array.from({ length: 42 }, (_, i) => i + 7).map((count) => bar / count);
+	return random.pick(parts.filter((size) => whole(size) && size >= 1.5));
 }
 
 type Sawn = SeenBy<typeof barPieces>;

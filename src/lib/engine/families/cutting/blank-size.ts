@@ -1,46 +1,76 @@
 import type { Drawing } from '../../figures/drawing.ts';
 import { partOnBlank, partWithTrim } from '../../figures/parts/blank.ts';
 import { blankSize } from '../../methods/blank-size.ts';
+import type { CautionId } from '../../trade/cautions.ts';
 import { family, type Say, type SeenBy } from '../family.ts';
 import type { Random } from '../random.ts';
 import type { Level } from '../level.ts';
 
 interface Job {
-	readonly story: string;
+	readonly stories: readonly string[];
 	/** Trims the job is done with, inches. */
 	readonly trims: readonly number[];
 	readonly basis: string;
+	/** Whether the part is formed, so that its sizes are taken along the developed metal. */
+	readonly formed: boolean;
+	/** Sheets it is made of, inches; snips cut up to 0.051 in. */
+	readonly sheets: readonly number[];
+	readonly cutWith: string;
+	readonly cautions: readonly CautionId[];
 }
 
 const handbook = 'FAA-H-8083-31B, ch. 4';
 
+const sheared = {
+	sheets: [0.025, 0.032, 0.04, 0.05],
+	cutWith: 'squaring shear',
+	cautions: ['shear', 'edges']
+} as const;
+
 const jobs: readonly Job[] = [
 	{
-		story:
+		stories: [
 			'A flanged inspection door is bumped over a form block; the flange is trimmed to the line afterwards.',
-		trims: [1 / 2, 5 / 8, 3 / 4, 1],
-		basis: `Form block work takes 1/2 to 1 in of trim (${handbook}, p. 4-79).`
-	},
-	{
-		story: 'A shallow fairing is bumped out on a sandbag, and its border is cut away at the end.',
-		trims: [1 / 2, 3 / 4, 1],
-		basis: `Sandbag work takes at least 1/2 in of trim (${handbook}, p. 4-80).`
-	},
-	{
-		story: 'A curved rib flange is formed by hand and trimmed when it has its shape.',
-		trims: [1 / 4],
-		basis: `A curved flange takes about 1/4 in of trim (${handbook}, p. 4-77).`
-	},
-	{
-		story: 'Brackets are cut out with aviation snips outside the line and filed down to it.',
-		trims: [1 / 32],
-		basis: 'Snips cut about 1/32 in outside the line (FAA-H-8083-30B, ch. 11, p. 11-8).'
-	},
-	{
-		story:
 			'A replacement wheel fairing panel is hammered over a wooden block and trimmed to the old outline.',
+			'A landing light ring is bumped over a form block, and its rim is trimmed last.'
+		],
+		trims: [1 / 2, 5 / 8, 3 / 4, 1],
+		basis: `Form block work takes 1/2 to 1 in of trim (${handbook}, p. 4-79).`,
+		formed: true,
+		...sheared
+	},
+	{
+		stories: [
+			'A shallow fairing is bumped out on a sandbag, and its border is cut away at the end.',
+			'A blister for a control horn is bumped out on a sandbag; its border comes off last.',
+			'A spinner patch is dished on a sandbag and trimmed round when it fits.'
+		],
 		trims: [1 / 2, 3 / 4, 1],
-		basis: `Form block work takes 1/2 to 1 in of trim (${handbook}, p. 4-79).`
+		basis: `Sandbag work takes at least 1/2 in of trim (${handbook}, p. 4-80).`,
+		formed: true,
+		...sheared
+	},
+	{
+		stories: [
+			'A curved rib flange is formed by hand and trimmed when it has its shape.',
+			'A nose rib gets its curved flange by hand, and the flange is trimmed last.'
+		],
+		trims: [1 / 4],
+		basis: `A curved flange takes about 1/4 in of trim (${handbook}, p. 4-77).`,
+		formed: true,
+		...sheared
+	},
+	{
+		stories: [
+			'Brackets are cut out with aviation snips outside the line and filed down to it.',
+			'Gusset plates are cut out with aviation snips and filed to the line.'
+		],
+		trims: [1 / 32],
+		basis: 'Snips cut about 1/32 in outside the line (FAA-H-8083-30B, ch. 11, p. 11-8).',
+		formed: false,
+		sheets: [0.025, 0.032, 0.04],
+		cutWith: 'aviation snips',
+		cautions: ['snips', 'edges']
 	}
 ];
 
@@ -56,26 +86,39 @@ const questions: Readonly<Record<Level, string>> = {
 	3: 'What size is the blank cut to, with unlike trims?'
 };
 
+const formedLabels = {
+	finishedLength: 'Finished length, developed along the metal',
+	finishedWidth: 'Finished width, developed along the metal'
+};
+
 export const tasks = family({
 	method: blankSize,
 	draw(random, level) {
 		const job = random.pick(level === 3 ? jobs.filter(({ trims }) => trims.length > 1) : jobs);
 		const [endTrim = 0, edgeTrim = endTrim] =
 			level === 3 ? unlike(random, job.trims) : [random.pick(job.trims)];
+		const ends = level === 1 ? 2 : random.pick([1, 2]);
+		const edges = level === 1 ? 2 : random.pick([1, 2]);
 		return {
 			given: {
 				finishedLength: random.int(48, 240) / 8,
 				finishedWidth: random.int(16, 47) / 8,
-				trimmedEnds: level === 1 ? 2 : random.pick([1, 2]),
+				trimmedEnds: ends,
 				endTrim,
-				trimmedEdges: level === 1 ? 2 : random.pick([1, 2]),
+				trimmedEdges: edges,
 				edgeTrim
 			},
-			story: job.story,
+			story: random.pick(job.stories),
 			question: questions[level],
 			asked: asked[level],
+			chief: {
+				blankLength: ['noEndTrim', ends === 2 ? 'oneEnd' : 'bothEnds'],
+				blankWidth: ['noEdgeTrim', edges === 2 ? 'oneEdge' : 'bothEdges']
+			},
+			...(job.formed && { labels: formedLabels }),
+			told: toldAt(random, level, job),
 			basis: job.basis,
-			cautions: ['shear', 'edges']
+			cautions: job.cautions
 		};
 	},
 	figure: (given, say) =>
@@ -90,6 +133,16 @@ export const tasks = family({
 		),
 	metal: cutTo
 });
+
+/** What stands on the drawing beside the sizes. */
+function toldAt(random: Random, level: Level, { sheets, cutWith }: Job) {
+	const told: [string, string][] = [
+		['Sheet', `2024-O, ${random.pick(sheets).toFixed(3)} in`],
+		['Cut with', cutWith]
+	];
+	if (level === 3) told.push(['Grain', 'along the length']);
+	return level === 1 ? [] : told;
+}
 
 /** Two different trims, in either order. */
 function unlike(random: Random, trims: readonly number[]): number[] {

@@ -10,7 +10,19 @@ const flatParts: readonly string[] = [
 	'Inspection plates for the wing are sheared from a full sheet.',
 	'A batch of flat gussets is wanted for the next ten tail cones.',
 	'Blanks for practice lap joints are sheared for the whole class.',
-	'Doublers for the cabin floor are cut from new stock.'
+	'Doublers for the cabin floor are cut from new stock.',
+	'Cover plates for the tail cone are cut for stock.',
+	'Test coupons are cut for the next lesson in riveting.'
+];
+
+/** Flat parts out of sheet that a foot shear does not cut. */
+const sawnParts: readonly string[] = [
+	'Flat backing plates are sawn from a full sheet for the stores.',
+	'Jig plates for the drill press are sawn from one sheet.',
+	'Wear plates for a cargo door are sawn flat and stay flat.',
+	'Filler plates for a spar splice are sawn from new stock.',
+	'Blank plates for the engraver are sawn from a sheet.',
+	'Flat stiffening plates go under the floor beams; they are sawn from new stock.'
 ];
 
 /** Parts bent square across their length, so that their length lies along the grain. */
@@ -18,27 +30,60 @@ const bentParts: readonly string[] = [
 	'Straps for a battery tray are sawn as flat blanks and bent up at both ends afterwards.',
 	'Z-clips for the floor beams are sawn as blanks; both of their bends run square across.',
 	'Covers for a control run are sawn from a full sheet and get a flange at each short end.',
-	'Step brackets are cut as flat blanks before they go to the brake for two bends across.'
+	'Step brackets are cut as flat blanks before they go to the brake for two bends across.',
+	'Shelf brackets are sawn as blanks; each is turned up square at both ends.',
+	'Seat track covers are sawn flat and get a lip at each short end.'
 ];
 
 const questions: Readonly<Record<Level, string>> = {
 	1: 'How many blanks come out, laid along the sheet?',
-	2: 'How many blanks come out, all laid the better way?',
-	3: 'How many blanks come out when they may not be turned?'
+	2: 'How many blanks come out when they may not be turned?',
+	3: 'How many blanks come out with the kerf, all laid the better way?'
 };
 
 const oneWay = 'All blanks lie one way, in straight rows.';
 const bases: Readonly<Record<Level, string>> = {
 	1: `${oneWay} Their length lies along the sheet; a shear has no kerf.`,
-	2: `${oneWay} They may be turned a quarter; a shear has no kerf.`,
-	3: 'Bend lines run across the grain (FAA-H-8083-31B, ch. 4, p. 4-58), so every blank lies along the sheet.'
+	2: 'Bend lines run across the grain (FAA-H-8083-31B, ch. 4, p. 4-58), so every blank lies along the sheet.',
+	3: `${oneWay} They stay flat, so they may be turned a quarter.`
 };
+
+const stories: Readonly<Record<Level, readonly string[]>> = {
+	1: flatParts,
+	2: bentParts,
+	3: sawnParts
+};
+
+/** A foot shear cuts up to 0.063 in (airframe handbook, p. 4-9). */
+const told: Readonly<Record<Level, readonly (readonly [string, string])[]>> = {
+	1: [
+		['Sheet', '2024-T3, 0.040 in'],
+		['Cut with', 'squaring shear']
+	],
+	2: [
+		['Cut with', 'circular saw'],
+		['Grain', 'along the sheet'],
+		['Bend lines', 'across the blank']
+	],
+	3: [
+		['Sheet', '2024-T3, 0.080 in'],
+		['Cut with', 'circular saw'],
+		['Grain', 'along the sheet']
+	]
+};
+
+/** Either way of laying the blanks is the better one as often. */
+function chiefOf(random: Random, level: Level) {
+	if (level === 1) return { lengthwise: ['area', 'turned', 'addedUp'] };
+	if (level === 2) return { lengthwise: ['noKerfAcross', 'turned'] };
+	return { count: ['bothWays', random.pick(['alongOnly', 'acrossOnly'])] };
+}
 
 export const tasks = family({
 	method: piecesPerSheet,
 	draw(random, level) {
 		const sheet = random.pick(stockSheets);
-		const kerf = level === 3 ? random.pick([1 / 16, 3 / 32, 1 / 8]) : 0;
+		const kerf = level === 1 ? 0 : random.pick([1 / 16, 3 / 32, 1 / 8]);
 		return {
 			given: {
 				sheetLength: sheet.length,
@@ -46,19 +91,13 @@ export const tasks = family({
 				...blankFor(random, level, sheet),
 				kerf
 			},
-			story: random.pick(level === 3 ? bentParts : flatParts),
+			story: random.pick(stories[level]),
 			question: questions[level],
-			asked: [level === 2 ? 'count' : 'lengthwise'],
-			told:
-				level === 3
-					? [
-							['Cut with', 'circular saw'],
-							['Grain', 'along the sheet'],
-							['Bend lines', 'across the blank']
-						]
-					: [['Cut with', 'squaring shear']],
+			asked: [level === 3 ? 'count' : 'lengthwise'],
+			chief: chiefOf(random, level),
+			told: told[level],
 			basis: bases[level],
-			cautions: level === 3 ? ['saw', 'edges'] : ['shear', 'edges']
+			cautions: level === 1 ? ['shear', 'edges'] : ['saw', 'edges']
 		};
 	},
 	figure: ({ sheetLength, sheetWidth, pieceLength, pieceWidth, kerf }, say) =>
@@ -80,7 +119,7 @@ export const tasks = family({
 
 /** A blank that is longer than it is wide. */
 function blankFor(random: Random, level: Level, sheet: Sheet) {
-	if (level === 3) return sawnBlank(random, sheet);
+	if (level !== 1) return sawnBlank(random, sheet);
 	const pieceWidth = random.int(12, 44) / 4;
 	const least = Math.ceil(pieceWidth * 4) + 2;
 	return { pieceLength: random.int(least, least + 36) / 4, pieceWidth };

@@ -2,42 +2,77 @@ import { type Drawing, path, polyline, text } from '../../figures/drawing.ts';
 import { dimensionAcross, dimensionDown, leader } from '../../figures/parts/dimension.ts';
 import { sheetWeight } from '../../methods/sheet-weight.ts';
 import { sheetThicknesses, stockSheets } from '../../trade/stock.ts';
-import { density } from '../../trade/tables/densities.ts';
+import { densities, density } from '../../trade/tables/densities.ts';
 import type { GivenValues } from '../../solver/method.ts';
 import { family, type Say } from '../family.ts';
 import type { Level } from '../level.ts';
 
-const stories: Readonly<Record<Level, readonly string[]>> = {
-	1: [
-		'A full sheet is on its way from the store, and you want to know how many people carry it.',
-		'A new sheet is booked in at the store by its weight.',
-		'One sheet hangs from a hoist on its way to the shear.',
-		'The rack for new sheet has a load limit, and the next sheet goes on top.'
-	],
-	2: [
-		'A floor panel is replaced, and the weight change goes into the records.',
-		'A new bulkhead web is weighed on paper before it is cut.',
-		'A baggage floor is laid out, and its weight is estimated first.',
-		'A large skin is cut for a training fuselage; two people are to lift it.'
-	],
-	3: [
-		'Two alloys are compared for a large fairing, and you work out this one.',
-		'A cargo floor is estimated before the metal is ordered.',
-		'The weight of a long wing skin is wanted for the hoist.',
-		'A one-piece cabin roof skin is weighed on paper.'
-	]
+type Sheet = (typeof stockSheets)[number];
+
+/** Structure, which is made of the strong alloys, and parts that carry little. */
+const jobs: Readonly<Record<Level, Readonly<Record<'structure' | 'light', readonly string[]>>>> = {
+	1: {
+		structure: [
+			'A full sheet for wing skins is booked in at the store by its weight.',
+			'A sheet for bulkhead webs goes onto a rack with a load limit.',
+			'One sheet for spar webs hangs from a hoist on its way to the shear.'
+		],
+		light: [
+			'A full sheet for cowlings is booked in at the store by its weight.',
+			'A sheet for baffles goes onto a rack with a load limit.',
+			'One sheet for cabin trim hangs from a hoist on its way to the shear.'
+		]
+	},
+	2: {
+		structure: [
+			'A wing skin is replaced, and the weight change goes into the records.',
+			'A new bulkhead web is weighed on paper before it is cut.',
+			'A fuselage skin is cut for a training aircraft and weighed on paper first.'
+		],
+		light: [
+			'A cabin lining is replaced, and the weight change goes into the records.',
+			'A baggage floor cover is laid out, and its weight is estimated first.',
+			'A gap cover is weighed on paper before it is cut.'
+		]
+	},
+	3: {
+		structure: [
+			'Two alloys are compared for a wing skin, and you work out this one.',
+			'A fuselage skin is weighed on paper for the weight record.',
+			'A bulkhead web is estimated before the metal is ordered.'
+		],
+		light: [
+			'Two alloys are compared for a large fairing, and you work out this one.',
+			'A cowl panel is estimated before the metal is ordered.',
+			'A tank cover is weighed on paper for the weight record.'
+		]
+	}
 };
 
+/** Alloys that stressed skins and structure are made of, and those of other parts. */
+const structural = ['2014-T6', '2024-T3', '6061-T6', '7075-T6'] as const;
+const light = ['1100-H14', '3003-H14', '5052-H32', '6061-T6'] as const;
+
 /** Alloys whose density was read in a table; the others stand on the task with theirs. */
-const listed = ['1100-O', '2014-T6', '2024-T3', '3003-H14', '5052-H32'] as const;
-const remembered = ['6061-T6', '7075-T6'] as const;
+function isListed(alloy: string): boolean {
+	return !densities.rowSources.has(alloy.split('-')[0] ?? '');
+}
+
+/** The densities that were read in a table, as a row of the task. */
+const densityRows = densities.rows.keys
+	.flat()
+	.filter(isListed)
+	.map((alloy) => `${alloy} ${density.run(alloy).toFixed(3)}`)
+	.join(', ');
 
 export const tasks = family({
 	method: sheetWeight,
 	draw(random, level) {
 		const sheet = random.pick(stockSheets.filter(({ length }) => length >= 96));
 		const cut = level === 1 ? sheet : { length: random.int(40, 92), width: random.int(24, 47) };
-		const alloy = random.pick(level === 3 ? listed : [...listed, ...remembered]);
+		const use = random.pick(['structure', 'light'] as const);
+		const alloys: readonly string[] = use === 'structure' ? structural : light;
+		const alloy = random.pick(level === 3 ? alloys.filter(isListed) : alloys);
 		return {
 			given: {
 				length: cut.length,
@@ -45,19 +80,31 @@ export const tasks = family({
 				T: random.pick(sheetThicknesses.filter((T) => T >= 0.025)),
 				alloy
 			},
-			story: random.pick(stories[level]),
+			story: random.pick(jobs[level][use]),
 			question:
 				level === 3
 					? 'What is the density, and what does the sheet weigh?'
 					: 'What does the sheet weigh?',
 			asked: level === 3 ? ['density', 'weight'] : ['weight'],
-			told: level === 3 ? [] : [['Density', `${density.run(alloy).toFixed(3)} lb/in³`]],
+			chief: { density: [], weight: ['noDensity', 'noThickness', 'oneSideInFeet'] },
+			told: toldAt(level, alloy, sheet),
 			basis: 'Nominal density of the alloy, whatever its temper.',
 			cautions: ['edges']
 		};
 	},
 	figure: (given, say) => sheetInView(given, say)
 });
+
+/** The density, or the table that it is read off; a piece comes out of a stock sheet. */
+function toldAt(level: Level, alloy: string, { width, length }: Sheet) {
+	const told: [string, string][] =
+		level === 3
+			? [['Density table, lb/in³', densityRows]]
+			: [['Density', `${density.run(alloy).toFixed(3)} lb/in³`]];
+	if (level > 1) told.push(['Cut from stock', `${width} × ${length} in sheet`]);
+	if (level === 3) told.push(['Finish', 'bare']);
+	return told;
+}
 
 /** The sheet lying flat, seen a little from above; its thickness is not to scale. */
 function sheetInView(

@@ -3,10 +3,18 @@ import { dimensionAcross } from '../../figures/parts/dimension.ts';
 import { setRivet, stackSection } from '../../figures/parts/joint.ts';
 import { plate, roundFeature } from '../../figures/parts/plate.ts';
 import { edgeDistance } from '../../methods/edge-distance.ts';
-import { family, type Say, type SeenBy } from '../family.ts';
+import { rivetNumberReading } from '../../methods/rivet-number-reading.ts';
+import type { Values } from '../../solver/compiled.ts';
+import { join, part } from '../../solver/join.ts';
+import { only } from '../../solver/only.ts';
+import { headNumber, rivetNumber } from '../../trade/rivet-code.ts';
+import { rivetDashes } from '../../trade/stock.ts';
+import { type Draw, family, type OtherDraw, type Say, type SeenBy } from '../family.ts';
 import type { Level } from '../level.ts';
 
-const stories: Readonly<Record<'protruding' | 'countersunk', readonly string[]>> = {
+type Head = 'protruding' | 'countersunk';
+
+const stories: Readonly<Record<Head, readonly string[]>> = {
 	protruding: [
 		'A stiffener goes along the edge of a firewall panel. You draw its rivet line first.',
 		'The new floor panel of a training aircraft gets one row of rivets along its front edge.',
@@ -30,35 +38,83 @@ const asked = {
 const questions: Readonly<Record<Level, string>> = {
 	1: 'How near the edge may the hole centres be?',
 	2: 'Between which edge distances must the rivet line lie?',
-	3: 'Which edge distances are the least, the preferred and the greatest?'
+	3: 'What are the minimum, the preferred and the maximum edge distance?'
+};
+
+/** The rivet is called out by its number, and its diameter is read off that. */
+const byNumber = join({
+	id: 'edge-distance-by-number',
+	title: 'Edge distance of a rivet called out by its number',
+	parts: [
+		part(only(rivetNumberReading, ['diameterDash', 'diameter'])),
+		part(edgeDistance, { D: 'diameter' })
+	]
+});
+
+const basis: Readonly<Record<Level, string>> = {
+	1: 'FAA-H-8083-31B, Fig. 4-79: from the hole centre to the edge.',
+	2: 'FAA-H-8083-31B, Fig. 4-79: from the hole centre to the edge.',
+	3: 'FAA-H-8083-31B, Fig. 4-79: preferred is the minimum plus 1/16 in.'
 };
 
 export const tasks = family({
 	method: edgeDistance,
 	draw(random, level) {
 		const head = random.pick(['protruding', 'countersunk'] as const);
-		return {
-			given: { D: random.pick([3, 4, 5, 6, 8]) / 32, head },
+		const dash = random.pick(rivetDashes);
+		const number = rivetNumber(
+			headNumber(head === 'countersunk' ? 'countersunk' : 'universal'),
+			'AD',
+			dash,
+			dash + random.int(1, 8)
+		);
+		const task = {
 			story: random.pick(stories[head]),
 			question: questions[level],
 			asked: asked[level],
-			basis:
-				level === 3
-					? 'FAA-H-8083-31B, Fig. 4-79: preferred is the least plus 1/16 in.'
-					: 'FAA-H-8083-31B, Fig. 4-79: from the hole centre to the edge.',
+			basis: basis[level],
 			cautions: ['drill']
-		};
+		} as const;
+		return level === 1
+			? byDiameter(task, { D: dash / 32, head }, number)
+			: calledOut(task, { number, head });
 	},
-	figure: ({ D, head }, say) => besideEdge(head, say('D', D)),
+	figure: (given, say) => besideEdge(given, say),
 	metal: drilled
 });
+
+type Told = Pick<Draw<typeof edgeDistance>, 'story' | 'question' | 'asked' | 'basis' | 'cautions'>;
+
+/** The diameter is given; the number of the rivet only stands there too. */
+function byDiameter(task: Told, given: { D: number; head: Head }, number: string) {
+	return { ...task, chief: chiefOf(given.head), given, told: [['Rivet', number] as const] };
+}
+
+function calledOut(task: Told, given: { number: string; head: Head }): OtherDraw {
+	const chief = chiefOf(given.head);
+	return {
+		...task,
+		method: byNumber,
+		chief: { ...chief, least: [...chief.least, 'diameterIn16ths', 'lastForDiameter'] },
+		given
+	};
+}
+
+/** Twice the minimum is the maximum of a protruding head, so that slip is none of these. */
+function chiefOf(head: Head) {
+	return {
+		least: [head === 'countersunk' ? 'protrudingFactor' : 'flushFactor', 'halfLeast'],
+		preferred: ['nothingAdded'],
+		greatest: ['pitchForGreatest']
+	};
+}
 
 const width = 290;
 /** Drawing units in a rivet diameter; every rivet is drawn the same size. */
 const unit = 28;
 
 /** Section and plan of the edge, the rivets 3 D from it whatever is asked: not to scale. */
-function besideEdge(head: string, D: string): Drawing {
+function besideEdge({ head, ...given }: Values, say: Say): Drawing {
 	const flush = head === 'countersunk';
 	const [x, planTop, planBottom] = [width - 3 * unit, 96, 206];
 	const headRadius = (flush ? 0.9 : 1) * unit;
@@ -73,33 +129,41 @@ function besideEdge(head: string, D: string): Drawing {
 			segment(x, planTop - 6, x, planBottom + 6, 'centre'),
 			...dimensionAcross(x, width, planBottom + 26, planBottom, ''),
 			text(x - 8, planBottom + 30, 'edge distance', { anchor: 'end' }),
-			text(x - unit, 54, `D ${D}`, { anchor: 'end' }),
+			text(x - unit, 54, rivetText(given, say), { anchor: 'end' }),
 			text(0, planTop - 8, 'not to scale', { tone: 'soft' })
 		]
 	};
 }
 
-/** Outcomes where the hole may not stand. */
-const wrong = ['off', 'breaks', 'near', 'far'];
+/** The rivet as it is given: by its diameter or its number. */
+function rivetText({ D, number }: Values, say: Say): string {
+	return D === undefined ? String(number) : `D ${say('D', D)}`;
+}
+
+/** Outcomes where the hole stands as it was asked. */
+const asWanted = ['least', 'preferred', 'greatest'];
 
 /** The hole where the answer puts it, with the least and the greatest beside it, to scale. */
 function drilled(seen: SeenBy<typeof edgeDistance>, say: Say): Drawing {
 	const [top, bottom] = [0, 80];
 	const middle = (top + bottom) / 2;
 	const x = width - Math.max(-1.5, Math.min(seen.at('times'), 7.2)) * unit;
-	const limits = [seen.rightAt('factor'), seen.at('greatestTimes')];
+	const limits = [
+		['min', seen.rightAt('factor')],
+		['max', seen.at('greatestTimes')]
+	] as const;
 	return {
 		title: seen.says,
 		shapes: [
 			...plate({ left: 0, top, right: width, bottom }, 'metal-a', ['left']),
-			...limits.flatMap((times) => {
+			...limits.flatMap(([name, times]) => {
 				const at = width - times * unit;
 				return [
 					segment(at, top - 8, at, bottom + 8, 'thin'),
-					text(at, bottom + 22, `${times} D`, { anchor: 'middle' })
+					text(at, bottom + 22, name, { anchor: 'middle' })
 				];
 			}),
-			...roundFeature(x, middle, unit / 2, 'paper', wrong.includes(seen.case) ? 'slip' : 'edge'),
+			...roundFeature(x, middle, unit / 2, 'paper', asWanted.includes(seen.case) ? 'edge' : 'slip'),
 			...dimensionAcross(
 				x,
 				width,

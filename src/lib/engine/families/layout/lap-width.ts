@@ -1,6 +1,7 @@
 import type { Drawing } from '../../figures/drawing.ts';
 import { lapFromAbove, lapToScale } from '../../figures/parts/lap.ts';
 import { lapWidth } from '../../methods/lap-width.ts';
+import { rivetDashes } from '../../trade/stock.ts';
 import { family, type Say, type SeenBy } from '../family.ts';
 import type { Random } from '../random.ts';
 import type { Level } from '../level.ts';
@@ -10,30 +11,42 @@ const stories: readonly string[] = [
 	'A rectangular patch covers a hole in a floor panel, riveted the same way on every side.',
 	'The rear half of a tail cone skin laps over the front half.',
 	'A doubler on a spar web ends in a lap to the next web.',
-	'A wing walk panel is spliced with a lap across its middle.'
+	'A wing walk panel is spliced with a lap across its middle.',
+	'Two lengths of floor panel lap over a beam.'
 ];
 
-const asked = { 1: ['rowsApart'], 2: ['width'], 3: ['edge', 'rowsApart', 'width'] } as const;
+const asked = {
+	1: ['rowsApart'],
+	2: ['edge', 'width'],
+	3: ['edge', 'rowsApart', 'width']
+} as const;
 
 const questions: Readonly<Record<Level, string>> = {
 	1: 'How far apart do the two rows stand?',
-	2: 'How wide is the lap?',
+	2: 'What is the edge distance, and how wide is the lap?',
 	3: 'How wide is the lap, and how are its three rows laid out?'
+};
+
+const chief = {
+	edge: ['halfLeast'],
+	rowsApart: ['stagger', 'fullPitch'],
+	width: ['oneEdge', 'spacePerRow', 'edgesOnly', 'noEdges']
 };
 
 export const tasks = family({
 	method: lapWidth,
 	draw(random, level) {
-		const D = random.pick([3, 4, 5, 6]) / 32;
+		const D = random.pick(rivetDashes) / 32;
 		const head = random.pick(['protruding', 'countersunk']);
 		const rows = level === 3 ? 3 : 2;
 		return {
-			given: { D, head, rows, pitch: pitchFor(random, head, rows) * D },
+			given: { D, head, rows, pitch: pitchFor(random, head, rows, D) },
 			story: random.pick(stories),
 			question: questions[level],
 			asked: asked[level],
+			chief,
 			basis:
-				'FAA-H-8083-31B, Figs. 4-79 and 4-81: rows 75 percent of the pitch apart, never under 2.5 D.',
+				'FAA-H-8083-31B, Figs. 4-79 and 4-81: rows 75 percent of the pitch apart, never under 2.5D.',
 			cautions: ['drill']
 		};
 	},
@@ -42,10 +55,12 @@ export const tasks = family({
 	metal: laidOut
 });
 
-/** Pitch in rivet diameters, from the least of Fig. 4-80 for the head and the rows. */
-function pitchFor(random: Random, head: string, rows: number): number {
+/** Pitch in whole 32nds, from the minimum of Fig. 4-80 for the head and the rows to 3 D more. */
+function pitchFor(random: Random, head: string, rows: number, D: number): number {
 	const least = (head === 'countersunk' ? 3.5 : 3) + (rows === 2 ? 1 : 0);
-	return least + random.pick([0, 0.5, 1, 1.5, 2, 3]);
+	// The least often enough that the rows stand by 2.5 D and not by the pitch.
+	if (random.int(1, 4) === 1) return least * D;
+	return random.int(Math.ceil(least * D * 32), Math.floor((least + 3) * D * 32)) / 32;
 }
 
 /** Which rows are wrong, by outcome. */

@@ -10,7 +10,8 @@ const stories: readonly string[] = [
 	'A new nose rib is riveted to the leading edge skin along its whole flange.',
 	'A stiffener goes across a panel between two stringers.',
 	'The hinge half of a cowl door is riveted along its whole length.',
-	'A hat section closes the gap between two frames, riveted along both flanges alike.'
+	'A hat section closes the gap between two frames, riveted along both flanges alike.',
+	'A retainer strip holds the seal of a baggage door.'
 ];
 
 const asked = {
@@ -23,6 +24,12 @@ const questions: Readonly<Record<Level, string>> = {
 	1: 'How many rivets does the row take?',
 	2: 'How many rivets, and at what pitch?',
 	3: 'Where do the holes go?'
+};
+
+const chief = {
+	count: ['noMargin', 'spacesForRivets', 'spacesDown'],
+	pitch: ['pitchNotDivided', 'byRivets', 'wholeLength'],
+	positions: ['firstOnEdge', 'firstAtPitch']
 };
 
 /** Pitches in rivet diameters: from 4 D, the low end of the average, to 8 D. */
@@ -40,8 +47,9 @@ export const tasks = family({
 			story: random.pick(stories),
 			question: questions[level],
 			asked: asked[level],
+			chief,
 			told: [['Rivets', `MS20470AD${dash}`]],
-			basis: 'Equal spaces between the end margins, none wider than the greatest pitch.',
+			basis: 'Equal spaces between the end margins, none wider than the maximum pitch.',
 			cautions: ['drill']
 		};
 	},
@@ -63,8 +71,8 @@ function lengthFor(random: Random, level: Level, pitch: number): number {
 /** More holes than this are not drawn: they would run into one another. */
 const mostHoles = 60;
 
-/** Outcomes where the row holds, right or not. */
-const sound = ['right', 'more'];
+/** Outcomes where the row is as it was asked. */
+const sound = ['right'];
 
 /** Where an answer puts the holes. */
 const holesAt: Readonly<Record<string, string>> = {

@@ -15,10 +15,14 @@ interface Bend {
 /** Leg lengths on paper: the first has room for lettering above it. */
 const legs = [128, 76] as const;
 
+/** How far the mold lines reach past the bend, in inches, as the section has it. */
+function reach({ R, T, angle }: Omit<Bend, 'labels'>): number {
+	return section({ R, T, flats: [1, 1], bends: [angle] }, 1).corners[0]?.setback ?? R + T;
+}
+
 /** A single bend drawn large, its legs cut short, with radius, thickness and mold lines. */
 export function bendDetail({ R, T, angle, labels }: Bend): { part: Section; shapes: Shape[] } {
-	const setback = Math.tan((angle * Math.PI) / 360) * (R + T);
-	const scale = Math.min(72 / (R + T), 130 / setback);
+	const scale = Math.min(72 / (R + T), 130 / reach({ R, T, angle }));
 	const flats = legs.map((leg) => leg / scale);
 	const part = section({ R, T, flats, bends: [angle] }, scale);
 	const corner = part.corners[0];

@@ -11,13 +11,13 @@ export const allowanceOfBend = piece(
 		angle: given(angle, 'Bend angle, from flat', { symbol: 'N' })
 	},
 	step('(0.01743 * R + 0.0078 * T) * degrees(angle)', 'Bend allowance', {
-		symbol: 'allowance',
+		symbol: 'BA',
 		rule: 'bend.allowance',
 		tolerance: finerThanRule,
 		slips: {
 			allowNoT: slip(
 				'0.01743 * R * degrees(angle)',
-				'The thickness term of the bend allowance was left out.'
+				'The thickness term of the bend allowance was left out: that is only the arc of the inside face.'
 			),
 			brackets: slip(
 				'0.01743 * R + 0.0078 * T * degrees(angle)',
@@ -27,7 +27,19 @@ export const allowanceOfBend = piece(
 				'bendAllowance(R, T, 180 deg - angle)',
 				'Bend allowance for the angle between the legs: N is the bend angle from flat.'
 			),
-			allowSetback: slip('setbackK(angle) * (R + T)', 'Setback taken for the bend allowance.')
+			allowSetback: slip('setbackK(angle) * (R + T)', 'Setback taken for the bend allowance.'),
+			allowOutside: slip(
+				'0.01743 * (R + T) * degrees(angle)',
+				'That is the arc of the outside face: R is the inside radius, and T takes 0.0078.'
+			),
+			allowMiddle: slip(
+				'3.1416 * (R + T / 2) * degrees(angle) / 180',
+				'Right by the mid-thickness formula, R + T/2 times the angle in radians; this task asks for (0.01743 R + 0.0078 T) N.'
+			),
+			allowDiameter: slip(
+				'(0.01743 * (2 * R) + 0.0078 * T) * degrees(angle)',
+				'Diameter taken for the radius in the bend allowance.'
+			)
 		}
 	})
 );

@@ -1,7 +1,7 @@
 import { fraction, length } from '../../quantity/kinds.ts';
 import { given } from '../../solver/given.ts';
 import { piece, slip, step } from '../../solver/write.ts';
-import { finerThanRule } from '../../trade/tolerances.ts';
+import { layoutLine } from '../../trade/tolerances.ts';
 
 /** A flat: the leg to its mold line, less the setbacks at its bent ends. */
 export const flat = piece(
@@ -13,7 +13,7 @@ export const flat = piece(
 	step('leg - taken', 'Flat', {
 		symbol: 'flat',
 		rule: 'bend.flat',
-		tolerance: finerThanRule,
+		tolerance: layoutLine,
 		slips: {
 			moldLines: slip(
 				'leg',

@@ -23,11 +23,11 @@ export const setbackFactor = piece(
 			),
 			halved: slip(
 				'setbackK(angle / 2)',
-				'The angle was halved twice: the K chart takes the whole bend angle.'
+				'The angle was halved twice: the K chart is entered with the whole bend angle.'
 			),
 			share: slip(
 				'angle / 90 deg',
-				'K taken as a share of 90°: it is a tangent and does not grow in step with the angle.'
+				'K taken as the angle divided by 90°: K is the tangent of half the angle.'
 			)
 		}
 	})

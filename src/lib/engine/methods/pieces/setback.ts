@@ -11,7 +11,7 @@ export const setbackOfBend = piece(
 		T: given(length, 'Thickness')
 	},
 	step('K * (R + T)', 'Setback', {
-		symbol: 'setback',
+		symbol: 'SB',
 		rule: 'bend.setback',
 		tolerance: thousandths,
 		slips: {

@@ -25,7 +25,7 @@ export const angle = measured({
 	hint: 'Degrees, from flat unless it says otherwise.',
 	example: '45 or 22.5',
 	places: [0, 2],
-	below: { limit: 180, says: 'must be less than 180°; bend angles count from flat.' },
+	most: { limit: 180, says: 'must be 180° or less; bend angles count from flat.' },
 	mistakes: {
 		units: [
 			{

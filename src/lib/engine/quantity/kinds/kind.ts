@@ -65,8 +65,8 @@ export interface Kind<V extends Value = Value, R extends ReadValue = ReadValue> 
 	/** The kind of one member of a list; of anything else, the kind itself. */
 	readonly member: Kind;
 	readonly isList: boolean;
-	/** What its numbers must stay below, and what is said when they do not. */
-	readonly below: { readonly limit: number; readonly says: string } | null;
+	/** The most its numbers may be, and what is said when they are more. */
+	readonly most: { readonly limit: number; readonly says: string } | null;
 	/** Parts of the base unit that a shop carries results to from step to step: 1000. */
 	readonly fine: number;
 	readonly mistakes: Mistakes;

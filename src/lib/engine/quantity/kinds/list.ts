@@ -55,7 +55,7 @@ export function listOf<T extends number | string, R extends Exact | string>(
 		member,
 		isList: true,
 		fine: member.fine,
-		below: member.below,
+		most: member.most,
 		mistakes: { ...member.mistakes, digits: false },
 		options: noOptions,
 		fitted,

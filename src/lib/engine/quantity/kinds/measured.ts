@@ -29,7 +29,7 @@ interface Parts extends Pick<Measure, 'dimension' | 'noun'> {
 	readonly places: readonly [least: number, most: number];
 	/** Parts of the base unit that results are carried to; thousandths unless said. */
 	readonly fine?: number;
-	readonly below?: NumberKind['below'];
+	readonly most?: NumberKind['most'];
 	readonly thousands?: boolean;
 	readonly whole?: boolean;
 	readonly fractions?: boolean;
@@ -58,7 +58,7 @@ export function measured(parts: Parts): NumberKind {
 	const unitIn = (units: LengthUnit) => unitText(ownUnit(dimension, units));
 	const kind: NumberKind = {
 		fine: 1000,
-		below: null,
+		most: null,
 		thousands: false,
 		whole: false,
 		fractions: false,

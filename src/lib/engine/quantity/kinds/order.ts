@@ -39,7 +39,7 @@ export function order({ id, noun, things, before }: Parts): Kind<Order, Order> {
 		choices: [],
 		isList: false,
 		fine: 1,
-		below: null,
+		most: null,
 		mistakes: noMistakes,
 		options: {
 			fits: (value) => value.length === things.length,

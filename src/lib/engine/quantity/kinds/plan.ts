@@ -55,7 +55,7 @@ export function plan(parts: Parts): Kind<Plan, Plan> {
 		choices: [],
 		isList: false,
 		fine: size.fine,
-		below: size.below,
+		most: size.most,
 		mistakes: noMistakes,
 		options: noOptions,
 		get member() {

@@ -32,7 +32,7 @@ export function worded({ example, meant, ...parts }: Parts): Listable<string, st
 		choices: [],
 		isList: false,
 		fine: 1,
-		below: null,
+		most: null,
 		mistakes: noMistakes,
 		options: wordOptions,
 		...parts,

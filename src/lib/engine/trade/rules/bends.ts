@@ -14,15 +14,15 @@ export const bends = {
 		]
 	},
 	'bend.setback': {
-		says: 'Setback is K times radius plus thickness.',
+		says: 'Setback: SB = K (R + T).',
 		sources: [airframe('pp. 4-59, 4-63'), source('ac43', 'ch. 4, par. 4-56b, p. 4-14')]
 	},
 	'bend.allowance': {
-		says: 'Bend allowance is (0.01743 R + 0.0078 T) for every degree of bend.',
+		says: 'Bend allowance: BA = (0.01743 R + 0.0078 T) N, with N in degrees from flat.',
 		sources: [airframe('p. 4-64')]
 	},
 	'bend.flat': {
-		says: 'A flat is its mold line dimension less a setback at each bent end.',
+		says: 'A flat is its mold line dimension less the setbacks. Outer leg: 1 setback; leg between bends: 2.',
 		sources: [airframe('pp. 4-59, 4-63')]
 	},
 	'bend.developed-width': {
@@ -34,7 +34,7 @@ export const bends = {
 		sources: [airframe('pp. 4-59, 4-66, 4-73, Fig. 4-131')]
 	},
 	'bend.least-radius': {
-		says: 'The least inside radius depends on alloy, temper and thickness; the drawing and the maker’s chart come first.',
+		says: 'The minimum inside radius depends on alloy, temper and thickness; the drawing and the maker’s chart come first.',
 		sources: [airframe('pp. 4-60, 4-61, Fig. 4-124')]
 	},
 	'bend.chart-32nds': {

@@ -8,12 +8,12 @@ import { asPrinted } from '../table/writing.ts';
 /** Least edge distance in rivet diameters; what is preferred is 1/16 in more. */
 export const edgeDistances = table({
 	id: 'edge-distances',
-	title: 'Least edge distance, in rivet diameters',
+	title: 'Minimum edge distance, in rivet diameters',
 	topic: 'layout',
 	called: 'the edge distance figure',
 	source: source('airframe', 'ch. 4, pp. 4-33, 4-34, Fig. 4-79'),
 	rows: byName<string>('Head', [['protruding'], ['countersunk']]),
-	...measures({ least: measure('Least, × D', holding<number>(number, asPrinted)) }),
+	...measures({ least: measure('Minimum, × D', holding<number>(number, asPrinted)) }),
 	cells: [[2], [2.5]]
 });
 
@@ -22,5 +22,5 @@ export const leastEdge = lookUp(edgeDistances, {
 	name: 'leastEdge',
 	column: 'least',
 	shown: 'factor',
-	words: { above: 'the least for the other head', below: 'the least for the other head' }
+	words: { above: 'the minimum for the other head', below: 'the minimum for the other head' }
 });

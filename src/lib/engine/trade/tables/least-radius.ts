@@ -31,7 +31,7 @@ const printed: readonly (readonly [number, ...number[]])[] = [
 /** Least inside bend radius in inches by thickness, alloy and temper. */
 export const leastRadii = table({
 	id: 'least-radius',
-	title: 'Least inside bend radius, inches',
+	title: 'Minimum inside bend radius, inches',
 	topic: 'bends',
 	source: source('airframe', 'ch. 4, p. 4-61, Fig. 4-124'),
 	rows: byLength(

@@ -21,14 +21,17 @@ const angles: readonly Shape[] = [
 	'An angle clip ties a rib to the spar web.',
 	'An angle stiffener goes along the edge of a lightened web.',
 	'The sill of a baggage door gets a new angle.',
-	'A plain angle carries the end of an instrument shelf.'
+	'A plain angle carries the end of an instrument shelf.',
+	'An angle closes the corner of a battery box.',
+	'An angle holds the lower edge of a firewall blanket.'
 ].map((story) => ({ story, legs: ['Flange', 'Leg'], sixteenths: [flange, [20, 36]], even: false }));
 
 const channels: readonly Shape[] = [
 	...[
 		'A channel stiffens the floor between two frames.',
 		'The cross member of a seat base is bent up as a channel.',
-		'A channel carries the pulleys behind the firewall.'
+		'A channel carries the pulleys behind the firewall.',
+		'A channel frames the opening of an access panel.'
 	].map((story) => ({
 		story,
 		legs: ['Flange', 'Web', 'Flange'],
@@ -70,7 +73,8 @@ const harder: readonly Shape[] = [
 		[
 			['An angle follows the slope of the firewall, so it is not square.', [60, 75, 105, 120]],
 			['The lip of a duct is turned in past square to hold a seal.', [105, 120, 135]],
-			['A gusset flange opens out to lie on the sloping floor.', [30, 45, 60]]
+			['A gusset flange opens out to lie on the sloping floor.', [30, 45, 60]],
+			['A stiffener opens to follow a tapered web.', [45, 60, 75]]
 		] as const
 	).map(([story, bends]) => ({
 		story,
