@@ -63,6 +63,8 @@ function shownBy(task: Task, key: string, verdict: Verdict, notes: CheckNotes): 
 	if (verdict.kind === 'holds') {
 		return leading.map((step) => (step === key ? [step, 'helped'] : right(step)));
 	}
+	// Only a part of an answer shows nothing.
+	if (verdict.kind === 'unread') return [];
 	if (!explains(verdict.cause)) return [[key, 'wrong']];
 	const slips = slipsAt(task, verdict.cause, notes.verdicts);
 	// Step by step, the slip may sit in a step that was left empty.
@@ -75,7 +77,7 @@ function shownBy(task: Task, key: string, verdict: Verdict, notes: CheckNotes): 
 
 /** Whether the cause accounts for the number, so that the other steps must have been right. */
 function explains(cause: Cause): boolean {
-	return ['slip', 'unit', 'rounding', 'digits'].includes(cause.kind);
+	return ['slip', 'factor', 'unit', 'rounding', 'digits'].includes(cause.kind);
 }
 
 /** The slips by the step they sit in. A step answered right by itself made none. */

@@ -8,42 +8,73 @@ import { roundedTo } from './rounding.ts';
  * its digits. Loaded with the diagnosis, not with the kinds.
  */
 
-function cutTo(value: number, parts: number): number {
-	return Math.floor(value * parts + 1e-9) / parts;
+/** The right value, rounded too coarsely: `parts` of the base unit are left of it. */
+export interface Rounding {
+	readonly how: 'end' | 'cut' | 'metric';
+	readonly parts?: number;
 }
 
-/** The unit in which an answer is the right value. */
+/** A value rounded away by more than this share of itself is another value. */
+const mostLost = 0.3;
+
+/** The unit in which an answer is the right value. A zero is one in every unit. */
 export function unitSlipIn<V extends AnyValue, R extends AnyReadValue>(
 	kind: Kind<V, R>,
 	entry: Entry<R>,
 	right: V
 ): UnitSlip | null {
+	if (kind.numbers(right).every((one) => one === 0)) return null;
 	const { units } = kind.mistakes;
 	return units.find(({ factor }) => kind.isWritten(kind.scaled(entry, factor), right)) ?? null;
 }
 
-/** Whether an answer is the right value rounded too coarsely, or cut off instead of rounded. */
+/** How an answer may be the right value, rounded too coarsely. */
 export function roundingIn<V extends AnyValue, R extends AnyReadValue>(
 	kind: Kind<V, R>,
 	entry: Entry<R>,
 	right: V
-): 'end' | 'cut' | null {
+): Rounding | null {
+	const made = (change: (one: number) => number) => isVery(kind, entry, kind.map(right, change));
+	const keepsMost = (parts: number) =>
+		kind
+			.numbers(right)
+			.every((one) => Math.abs(roundedTo(one, parts) - one) <= mostLost * Math.abs(one));
 	const { coarse } = kind.mistakes;
-	const isCut = (parts: number) =>
-		isVery(
-			kind,
-			entry,
-			kind.map(right, (one) => cutTo(one, parts))
-		);
-	const isNear = (parts: number) =>
-		isVery(
-			kind,
-			entry,
-			kind.map(right, (one) => roundedTo(one, parts))
-		);
-	if (coarse.some(isNear)) return 'end';
-	const tenths = [kind.fine, kind.fine / 10, kind.fine / 100];
-	return coarse.length > 0 && tenths.some(isCut) ? 'cut' : null;
+	const near = coarse.find((parts) => keepsMost(parts) && made((one) => roundedTo(one, parts)));
+	if (near !== undefined) return { how: 'end', ...(onRule(near) && { parts: near }) };
+	const isCut = coarse.length > 0 && places(kind).some((parts) => made((one) => cutTo(one, parts)));
+	if (isCut) return { how: 'cut' };
+	return kind.dimension.formula === 'in' && isMetric(kind, entry, right) ? { how: 'metric' } : null;
+}
+
+/** Whether a rule is divided into so many parts of an inch. */
+function onRule(parts: number): boolean {
+	return parts > 1 && 64 % parts === 0;
+}
+
+/** Parts of the base unit that a value may be cut off to: thousandths, hundredths, tenths. */
+function places({ fine }: AnyKind): number[] {
+	return [fine, fine / 10, fine / 100];
+}
+
+/** Cut off behind so many parts; no number where fewer than two digits would be left to match. */
+function cutTo(value: number, parts: number): number {
+	const left = Math.floor(value * parts + 1e-9);
+	return left < 10 ? NaN : left / parts;
+}
+
+/** Whether every value is the right one to whole millimetres, or to tenths of one. */
+function isMetric<V extends AnyValue, R extends AnyReadValue>(
+	kind: Kind<V, R>,
+	entry: Entry<R>,
+	right: V
+): boolean {
+	return [1, 2, 10].some((perMm) => {
+		const rounded = kind.map(right, (one) => roundedTo(one, 25.4 * perMm));
+		// What comes to hundredths of an inch as well was hardly measured in millimetres.
+		const inches = kind.numbers(rounded).some((one) => Math.abs(roundedTo(one, 1000) - one) < 1e-7);
+		return !inches && isVery(kind, entry, rounded);
+	});
 }
 
 /** Whether the entry is this very value and not merely near it. */
@@ -52,10 +83,7 @@ function isVery<V extends AnyValue, R extends AnyReadValue>(
 	entry: Entry<R>,
 	value: V
 ): boolean {
-	return (
-		kind.isWritten({ ...entry, grain: 0 }, value) &&
-		kind.isWritten({ ...entry, grain: 1e-6 }, value)
-	);
+	return kind.isSound(value) && kind.isWritten(entry, value, 'very');
 }
 
 /** Whether an answer has the right digits with the point or two neighbours misplaced. */
@@ -72,7 +100,7 @@ export function digitsIn(
 			kind.map(right, (one) => one * factor)
 		)
 	);
-	if (moved) return 'point';
+	if (moved && kind.numbers(right).some((one) => one !== 0)) return 'point';
 	const typed = kind.toValue(entry, right);
 	return typeof right === 'number' && typeof typed === 'number' && isSwapped(typed, right)
 		? 'swapped'
@@ -93,14 +121,22 @@ function isSwapped(typed: number, right: number): boolean {
 }
 
 /** What is said of a value rounded off at the end, on the way, or cut off. */
-export function roundingSays({ mistakes }: AnyKind, how: 'end' | 'way' | 'cut'): string {
-	return mistakes.stocked ? 'Rounded off: give the stocked size itself.' : roundingWords[how];
+export function roundingSays(
+	{ mistakes }: AnyKind,
+	{ how, parts }: { readonly how: Rounding['how'] | 'way'; readonly parts?: number }
+): string {
+	if (how === 'metric') return roundingWords.metric;
+	if (mistakes.stocked) return 'Rounded off: give the stocked size itself.';
+	return parts === undefined
+		? roundingWords[how]
+		: `Right to the nearest 1/${parts} in, which is too coarse here: keep thousandths.`;
 }
 
-const roundingWords: Readonly<Record<'end' | 'way' | 'cut', string>> = {
+const roundingWords: Readonly<Record<Rounding['how'] | 'way', string>> = {
 	end: 'Rounded too coarsely: keep thousandths.',
 	way: 'Rounded on the way: carry thousandths from step to step and round once, at the end.',
-	cut: 'Cut off instead of rounded: a 5 or more raises the digit before it.'
+	cut: 'Cut off instead of rounded: a 5 or more raises the digit before it.',
+	metric: 'Rounded in millimetres: the rule here goes by inches; keep hundredths of a millimetre.'
 };
 
 /** How far a value may be from one that was rounded on every step as the shop carries it. */
