@@ -37,11 +37,13 @@ export function look(task: Task, entries: Entries): Looked {
 			continue;
 		}
 		const { state, verdict } = lookAt(task, key, entry, put);
-		const given = state === 'right' ? notWorkedOut(task, typed) : null;
-		if (given ?? verdict) verdicts[key] = given ?? (verdict as Verdict);
+		const factor = typed.times === undefined ? null : notWorkedOut(task, typed, entry);
+		const told = factor ?? verdict;
+		if (told) verdicts[key] = told;
 		if (state === null) continue;
 		sheet.push({ key, entry, state, earlier: false });
-		if (state === 'wrong' || state === 'odd') wrong.push({ key, entry, put });
+		const isOpen = state === 'wrong' || state === 'odd';
+		if (isOpen && !factor) wrong.push({ key, entry, put });
 		// What is not shaped like the right value cannot be worked on with.
 		const value = kindAt(task.method, key).toValue(entry, task.right[key]);
 		if (value !== null && state !== 'right') put = { ...put, [key]: value };
@@ -49,10 +51,17 @@ export function look(task: Task, entries: Entries): Looked {
 	return { verdicts, sheet, wrong };
 }
 
-/** The right factor of the right size, left at that. */
-function notWorkedOut(task: Task, { value, times }: Entry): Verdict | null {
-	const of = times === undefined ? null : sizeNamed(task, times);
-	return of === null ? null : { kind: 'rework', cause: factorOf(of, Number(value)) };
+/** The factor of a rule with its size, left at that: it comes to the right value of a step. */
+function notWorkedOut(task: Task, { value, times = '' }: Entry, product: Entry): Verdict | null {
+	const of = sizeNamed(task, times);
+	const { method, right } = task;
+	const isStep = Object.keys(method.steps).some((key) => {
+		const kind = kindAt(method, key);
+		const wanted = right[key];
+		if (wanted === undefined || kind.isList || kind.dimension.formula !== 'in') return false;
+		return kind.isWritten(product, wanted, 'exact');
+	});
+	return of !== null && isStep ? { kind: 'rework', cause: factorOf(of, Number(value)) } : null;
 }
 
 /** How an entry stands; no state where it is only a part, and no verdict where it is to explain. */

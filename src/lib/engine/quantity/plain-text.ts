@@ -17,6 +17,7 @@ const writings: readonly [RegExp, string][] = [
 	[/[⁄∕⧸÷]/g, '/'],
 	[/[×✕✖⋅∙•∗]/g, '*'],
 	[/[º˚]/g, '°'],
+	[/π/g, 'pi'],
 	// A raised dot between plain digits may be a decimal point: it stays for the reader to ask.
 	[/ ·|· |·(?=\()/g, '*'],
 	[/(\.\d+)·/g, '$1*'],
