@@ -9,7 +9,7 @@ describe('the layer table', () => {
 		const imports = files.flatMap(importsOf);
 		expect(files.length).toBeGreaterThan(10);
 		expect(imports).toContain('mathjs');
-		expect(imports).toContain('../quantity/kind.ts');
+		expect(imports).toContain('../quantity/value.ts');
 	});
 
 	test('holds in every source file', () => {

@@ -1,3 +1,5 @@
+import { count } from '../../src/lib/engine/quantity/kinds.ts';
+import { kindAt } from '../../src/lib/engine/solver/kind-at.ts';
 import type { Page } from 'playwright-core';
 import type { Task } from '../../src/lib/engine/tasks/task.ts';
 import { taskFromNumber } from '../../src/lib/engine/tasks/task.ts';
@@ -24,11 +26,11 @@ export function rightAnswers({ family, drawn, right }: Task): Record<string, str
 export function wrongAnswers({ family, drawn, right }: Task): Record<string, string> {
 	return Object.fromEntries(
 		drawn.asked.map((key) => {
-			const choices = family.method.steps[key]?.oneOf ?? [];
+			const choices = kindAt(family.method, key).choices;
 			const other = choices.find((choice) => choice !== right[key]);
 			if (other !== undefined) return [key, other];
 			if (typeof right[key] === 'string') return [key, 'MS20470A9-99'];
-			return [key, family.method.steps[key]?.style === 'count' ? '977' : '97.7'];
+			return [key, kindAt(family.method, key) === count ? '977' : '97.7'];
 		})
 	);
 }

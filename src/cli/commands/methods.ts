@@ -11,9 +11,9 @@ export async function listMethods(): Promise<Answer> {
 			given: Object.entries(method.given).map(([key, given]) => ({
 				key,
 				label: given.label,
-				unit: kindAt(method, key).dimension.unit,
-				list: given.list,
-				...(given.oneOf.length > 0 ? { oneOf: given.oneOf } : {})
+				unit: given.kind.dimension.unit,
+				list: given.kind.isList,
+				...(given.kind.choices.length > 0 ? { oneOf: given.kind.choices } : {})
 			})),
 			steps: Object.entries(method.steps).map(([key, step]) => ({
 				key,

@@ -1,3 +1,4 @@
+import { kindAt } from '../../lib/engine/solver/kind-at.ts';
 import { topics } from '../../lib/engine/families/topics.ts';
 import { givenRows } from '../../lib/engine/tasks/given-rows.ts';
 import { taskFromNumber } from '../../lib/engine/tasks/task.ts';
@@ -18,11 +19,14 @@ export async function showTask(
 	const task = await taskFromNumber(number);
 	const { family, method, drawn, id } = task;
 	const rows = givenRows(task, 'in');
-	const asked = drawn.asked.map((key) => ({
-		key,
-		label: method.steps[key]?.label ?? key,
-		...(method.steps[key]?.oneOf.length ? { oneOf: method.steps[key].oneOf } : {})
-	}));
+	const asked = drawn.asked.map((key) => {
+		const { choices } = kindAt(method, key);
+		return {
+			key,
+			label: method.steps[key]?.label ?? key,
+			...(choices.length > 0 ? { oneOf: choices } : {})
+		};
+	});
 	const steps = flags.has('--answers') ? stepAnswers(method, task.right) : [];
 	const data = {
 		task: task.number,

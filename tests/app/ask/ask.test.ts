@@ -10,7 +10,7 @@ import {
 import { cards } from '../../../src/lib/engine/families/topics.ts';
 import { taskFromNumber } from '../../../src/lib/engine/tasks/task.ts';
 import { writeTaskNumber } from '../../../src/lib/engine/tasks/task-number.ts';
-import type { LengthUnit } from '../../../src/lib/engine/quantity/kind.ts';
+import type { LengthUnit } from '../../../src/lib/engine/quantity/value.ts';
 import { type Asked, stoppedAt } from '../../../src/lib/ui/ask/asked.ts';
 import { TaskWork } from '../../../src/lib/ui/sheet/task-work.svelte.ts';
 

@@ -1,7 +1,7 @@
 import { all, create, type FactoryFunctionMap, type MathJsInstance, type Unit } from 'mathjs';
 import type { Draw, Family } from '../../../src/lib/engine/families/family.ts';
 import { drawTask } from '../../../src/lib/engine/tasks/task.ts';
-import type { Value } from '../../../src/lib/engine/quantity/kind.ts';
+import { isList, type Value } from '../../../src/lib/engine/quantity/value.ts';
 import { functions } from '../../../src/lib/engine/trade/functions.ts';
 
 const math = create(all as FactoryFunctionMap) as MathJsInstance;
@@ -59,7 +59,7 @@ function workAsText({ method }: Family, drawn: Draw): void {
 	const given = Object.fromEntries(
 		Object.entries(drawn.given).map(([key, value]) => [
 			key,
-			withUnit(value, method.given[key]?.kind ?? 'number')
+			withUnit(value, method.given[key]?.kind.dimension.name ?? 'number')
 		])
 	);
 	for (const slip of [undefined, undefined, ...Object.values(method.slips)]) {
@@ -80,7 +80,7 @@ function withUnit(value: Value, kind: string): unknown {
 	if (typeof value === 'string') return value;
 	const unit = unitOf[kind];
 	if (typeof value === 'number') return unit === undefined ? value : math.unit(value, unit);
-	return math.matrix(value.map((one) => withUnit(one, kind)) as number[]);
+	return isList(value) ? math.matrix(value.map((one) => withUnit(one, kind)) as number[]) : value;
 }
 
 /**

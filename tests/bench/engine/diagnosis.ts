@@ -6,7 +6,7 @@ import { differs } from '../../../src/lib/engine/solver/tolerance.ts';
 import { entryOf, readAnswer } from '../../../src/lib/engine/marking/answer.ts';
 import { mark } from '../../../src/lib/engine/marking/mark.ts';
 import type { Cause } from '../../../src/lib/engine/marking/verdict.ts';
-import type { Value } from '../../../src/lib/engine/quantity/kind.ts';
+import type { Value } from '../../../src/lib/engine/quantity/value.ts';
 import { evaluate } from '../../../src/lib/engine/solver/evaluate.ts';
 import { textAt } from '../../../src/lib/engine/solver/show.ts';
 import { TradeError } from '../../../src/lib/engine/solver/trade-function.ts';

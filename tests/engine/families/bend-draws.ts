@@ -5,7 +5,7 @@ import { drawTask, type Task } from '../../../src/lib/engine/tasks/task.ts';
 import { levels } from '../../../src/lib/engine/families/level.ts';
 import { boundsOf } from '../../../src/lib/engine/figures/to-svg.ts';
 import type { Drawing } from '../../../src/lib/engine/figures/drawing.ts';
-import type { LengthUnit, Value } from '../../../src/lib/engine/quantity/kind.ts';
+import type { LengthUnit, Value } from '../../../src/lib/engine/quantity/value.ts';
 import { textAt } from '../../../src/lib/engine/solver/show.ts';
 import { noseRadii, sheetThicknesses } from '../../../src/lib/engine/trade/stock.ts';
 import { minimumRadius } from '../../../src/lib/engine/trade/tables/least-radius.ts';

@@ -1,12 +1,13 @@
 import type { Task } from '../../../src/lib/engine/tasks/task.ts';
 import type { Drawing } from '../../../src/lib/engine/figures/drawing.ts';
 import { toSvg } from '../../../src/lib/engine/figures/to-svg.ts';
-import type { LengthUnit, Value } from '../../../src/lib/engine/quantity/kind.ts';
+import type { LengthUnit, Value } from '../../../src/lib/engine/quantity/value.ts';
+import { kindAt } from '../../../src/lib/engine/solver/kind-at.ts';
 import { textAt } from '../../../src/lib/engine/solver/show.ts';
 import { outcomeOf } from './many-tasks.ts';
 
 /** Numbers that nobody should answer, and somebody will. */
-const absurd: readonly Value[] = [0, -1, 1e-9, 0.3, 7, 1e6, 'nonsense'];
+const absurd = [0, -1, 1e-9, 0.3, 7, 1e6];
 
 /** Tasks that absurd answers are tried on; what they draw hardly hangs on the givens. */
 const triedAbsurdly = 40;
@@ -19,7 +20,9 @@ export function drawingFaults(tasks: readonly Task[]): string[] {
 	return tasks.flatMap((task, i) => [
 		...figureFaults(task, 'in'),
 		...figureFaults(task, 'mm'),
-		...task.drawn.asked.flatMap((key) => effectFaults(task, key, i < triedAbsurdly ? absurd : []))
+		...task.drawn.asked.flatMap((key) =>
+			effectFaults(task, key, i < triedAbsurdly ? absurdAt(task, key) : [])
+		)
 	]);
 }
 
@@ -30,6 +33,14 @@ function figureFaults(task: Task, units: LengthUnit): string[] {
 	return isSound(drawing) ? [] : [`${task.number}: figure in ${units}`];
 }
 
+/** Absurd answers of the kind that is asked for. */
+function absurdAt(task: Task, key: string): readonly Value[] {
+	const right = task.right[key] ?? 0;
+	const kind = kindAt(task.method, key);
+	if (kind.numbers(right).length === 0) return ['nonsense'];
+	return absurd.map((one) => kind.map(right, () => one));
+}
+
 function effectFaults(task: Task, key: string, others: readonly Value[]): string[] {
 	const slipped = [...task.slips.values()].map((values) => values[key] ?? 0);
 	const entries = new Set([task.right[key] ?? 0, ...slipped, ...others]);
@@ -37,7 +48,7 @@ function effectFaults(task: Task, key: string, others: readonly Value[]): string
 		const outcome = outcomeOf(task, key, entered);
 		if (!outcome) return [];
 		const sound = isSound(outcome.drawing) && /^[A-Z0-9−].*[.]$/.test(outcome.says);
-		return sound ? [] : [`${task.number}: ${key} ${entered}: ${outcome.says}`];
+		return sound ? [] : [`${task.number}: ${key} ${String(entered)}: ${outcome.says}`];
 	});
 }
 

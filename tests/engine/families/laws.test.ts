@@ -1,3 +1,5 @@
+import { rivetDiameter, rivetLength } from '../../../src/lib/engine/quantity/kinds.ts';
+import { kindAt } from '../../../src/lib/engine/solver/kind-at.ts';
 import { readdirSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { loadFamilies, loadMethods } from '../../../src/lib/engine/families/catalogue.ts';
@@ -11,7 +13,7 @@ import { entryOf, readAnswer } from '../../../src/lib/engine/marking/answer.ts';
 import { mark } from '../../../src/lib/engine/marking/mark.ts';
 import { sayCause } from '../../../src/lib/engine/marking/say.ts';
 import { exactly } from '../../../src/lib/engine/quantity/exact.ts';
-import type { LengthUnit, Value } from '../../../src/lib/engine/quantity/kind.ts';
+import { isList, type LengthUnit, type Value } from '../../../src/lib/engine/quantity/value.ts';
 import { showStep, textAt } from '../../../src/lib/engine/solver/show.ts';
 import { rules } from '../../../src/lib/engine/trade/rules.ts';
 import { loadReader } from '../../../src/lib/engine/quantity/reader.ts';
@@ -199,9 +201,9 @@ function writings(task: Task, key: string): string[] {
 }
 
 function dashOf(task: Task, key: string, value: number): string[] {
-	const style = task.method.steps[key]?.style;
-	if (style === 'rivet-length') return [`-${value * 16}`];
-	if (style === 'rivet-diameter') return [`-${value * 32}`];
+	const kind = kindAt(task.method, key);
+	if (kind === rivetLength) return [`-${value * 16}`];
+	if (kind === rivetDiameter) return [`-${value * 32}`];
 	return [];
 }
 
@@ -217,5 +219,5 @@ function entered(task: Task, key: string, text: string) {
 function computed(value: Value) {
 	if (typeof value === 'string') return { value, grain: 0 };
 	if (typeof value === 'number') return { value: exactly(value), grain: 5e-7 };
-	return { value: value.map(exactly), grain: 5e-7 };
+	return { value: isList(value) ? value.map(Number).map(exactly) : [], grain: 5e-7 };
 }

@@ -5,7 +5,7 @@ import { type Level, levels } from '../../../src/lib/engine/families/level.ts';
 import { boundsOf } from '../../../src/lib/engine/figures/to-svg.ts';
 import { mark } from '../../../src/lib/engine/marking/mark.ts';
 import { exactly } from '../../../src/lib/engine/quantity/exact.ts';
-import type { Value } from '../../../src/lib/engine/quantity/kind.ts';
+import type { Value } from '../../../src/lib/engine/quantity/value.ts';
 
 /** Three hundred tasks of a family at a level. */
 export function manyTasks(family: Family, level: Level): Task[] {

@@ -1,3 +1,4 @@
+import { fraction } from '../../../src/lib/engine/quantity/kinds.ts';
 import { describe, expect, test } from 'vitest';
 import { levels } from '../../../src/lib/engine/families/level.ts';
 import { normalPartNumber } from '../../../src/lib/engine/quantity/part-number.ts';
@@ -30,5 +31,5 @@ describe.each(levels)('level %i', (level) => {
 
 test('a size is not read from a dash number', () => {
 	const { steps } = rivetNumberReadingTasks.method;
-	expect([steps.diameter?.style, steps.length?.style]).toEqual(['fraction', 'fraction']);
+	expect([steps.diameter?.kind, steps.length?.kind]).toEqual([fraction, fraction]);
 });

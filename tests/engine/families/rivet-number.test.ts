@@ -1,3 +1,4 @@
+import { fraction } from '../../../src/lib/engine/quantity/kinds.ts';
 import { describe, expect, test } from 'vitest';
 import { levels } from '../../../src/lib/engine/families/level.ts';
 import { normalPartNumber } from '../../../src/lib/engine/quantity/part-number.ts';
@@ -29,8 +30,8 @@ describe.each(levels)('level %i', (level) => {
 	});
 
 	test('the given sizes do not tell the dash numbers', () => {
-		expect(rivetNumberTasks.method.given.D?.style).toBe('fraction');
-		expect(rivetNumberTasks.method.given.length?.style).toBe('fraction');
+		expect(rivetNumberTasks.method.given.D?.kind).toBe(fraction);
+		expect(rivetNumberTasks.method.given.length?.kind).toBe(fraction);
 	});
 
 	test('figures and effects can be drawn', () => {

@@ -1,13 +1,13 @@
 import { expect, test } from 'vitest';
 import { sayVerdict } from '../../../src/lib/engine/marking/say.ts';
-import type { Plan } from '../../../src/lib/engine/quantity/kinds/kind.ts';
-import { length as lengthKind } from '../../../src/lib/engine/quantity/kinds/length.ts';
+import type { Plan } from '../../../src/lib/engine/quantity/value.ts';
 import { order } from '../../../src/lib/engine/quantity/kinds/order.ts';
 import { plan } from '../../../src/lib/engine/quantity/kinds/plan.ts';
 import { knownEvent } from '../../../src/lib/engine/schedule/event.ts';
 import { evidenceOf } from '../../../src/lib/engine/schedule/evidence.ts';
 import { noteVerdicts } from '../../../src/lib/engine/schedule/note-verdicts.ts';
-import { length } from '../../../src/lib/engine/solver/given.ts';
+import { length } from '../../../src/lib/engine/quantity/kinds.ts';
+import { given } from '../../../src/lib/engine/solver/given.ts';
 import type { TradeFunction } from '../../../src/lib/engine/solver/trade-function.ts';
 import { method, slip, step } from '../../../src/lib/engine/solver/write.ts';
 import { compiledHere } from '../solver/compile-here.ts';
@@ -26,7 +26,7 @@ const work = compiledHere(
 	method({
 		id: 'made-up-order',
 		title: 'The order of the work',
-		given: { size: length('Size') },
+		given: { size: given(length, 'Size') },
 		steps: {
 			work: step('inOrder()', 'Order of the work', {
 				kind: order({ id: 'work', noun: 'the order of the work', things }),
@@ -58,14 +58,14 @@ const cuts = compiledHere(
 	method({
 		id: 'made-up-plan',
 		title: 'Two pieces of a size out of bars of 24 in',
-		given: { size: length('Size') },
+		given: { size: given(length, 'Size') },
 		steps: {
 			cuts: step('cutList(size)', 'Cut list', {
 				kind: plan({
 					id: 'cuts',
 					noun: 'a cut list',
 					part: 'bar',
-					size: lengthKind,
+					size: length,
 					example: '2x 10',
 					rules: [
 						({ parts }) => (parts.some((bar) => used(bar) > 24) ? 'A bar is 24 in long.' : null),

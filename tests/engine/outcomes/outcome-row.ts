@@ -1,4 +1,4 @@
-import type { Value } from '../../../src/lib/engine/quantity/kind.ts';
+import type { Value } from '../../../src/lib/engine/quantity/value.ts';
 
 /** What an answer does to the metal, worked by hand from the source, in inches. */
 export interface OutcomeRow {

@@ -1,4 +1,4 @@
-import type { Value } from '../../../src/lib/engine/quantity/kind.ts';
+import type { Value } from '../../../src/lib/engine/quantity/value.ts';
 import type { OutcomeRow } from './outcome-row.ts';
 
 /*

@@ -1,3 +1,4 @@
+import Fraction from 'fraction.js';
 import { describe, expect, test } from 'vitest';
 import { type Exact, ratio } from '../../../src/lib/engine/quantity/exact.ts';
 import type { Reading } from '../../../src/lib/engine/quantity/read.ts';
@@ -25,7 +26,11 @@ function readingText(reading: Reading): string {
 	switch (reading.state) {
 		case 'read':
 			if (typeof reading.value === 'string') return reading.value;
-			return [reading.value].flat().map(fractionText).join('; ');
+			return [reading.value]
+				.flat()
+				.filter((one) => one instanceof Fraction)
+				.map(fractionText)
+				.join('; ');
 		case 'which':
 			return reading.options.map(({ value }) => fractionText(value)).join(' | ');
 		default:

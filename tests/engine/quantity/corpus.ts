@@ -12,7 +12,7 @@ import { rivetDiameter } from '../../../src/lib/engine/quantity/kinds/rivet-diam
 import { rivetLength } from '../../../src/lib/engine/quantity/kinds/rivet-length.ts';
 import { weight } from '../../../src/lib/engine/quantity/kinds/weight.ts';
 import { word } from '../../../src/lib/engine/quantity/kinds/word.ts';
-import type { LengthUnit } from '../../../src/lib/engine/quantity/kind.ts';
+import type { LengthUnit } from '../../../src/lib/engine/quantity/value.ts';
 import { loadReader } from '../../../src/lib/engine/quantity/reader.ts';
 import type { Reading } from '../../../src/lib/engine/quantity/reading.ts';
 

@@ -9,7 +9,8 @@ import {
 	skillOf,
 	syllabusOf
 } from '../../../src/lib/engine/schedule/syllabus.ts';
-import { length } from '../../../src/lib/engine/solver/given.ts';
+import { length } from '../../../src/lib/engine/quantity/kinds.ts';
+import { given } from '../../../src/lib/engine/solver/given.ts';
 import { method, step } from '../../../src/lib/engine/solver/write.ts';
 import { compiledHere } from '../solver/compile-here.ts';
 
@@ -91,7 +92,7 @@ describe('what a step rests on', () => {
 		method({
 			id: 'bend',
 			title: 'Bend',
-			given: { R: length('Radius'), T: length('Thickness') },
+			given: { R: given(length, 'Radius'), T: given(length, 'Thickness') },
 			steps: {
 				sum: step('R + T', 'Sum'),
 				setback: step('sum', 'Setback'),

@@ -1,3 +1,4 @@
+import { kindAt } from '../../../src/lib/engine/solver/kind-at.ts';
 import { describe, expect, test } from 'vitest';
 import { topicIds } from '../../../src/lib/engine/families/topics.ts';
 import { loadFamilies } from '../../../src/lib/engine/families/catalogue.ts';
@@ -41,7 +42,7 @@ describe.each(families.map(({ code, id }) => [id, code] as const))('%s', (_, cod
 
 	test('four options, or all the words there are', () => {
 		for (const { task, key, options } of questions) {
-			const words = task.method.steps[key]?.oneOf.length ?? 0;
+			const words = kindAt(task.method, key).choices.length;
 			expect(options.length).toBe(words > 0 ? Math.min(4, words) : 4);
 		}
 	});

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { compileMethod } from '../../../src/lib/engine/solver/compile.ts';
-import { angle, length, lengths, words } from '../../../src/lib/engine/solver/given.ts';
+import { angle, length, listOf, word } from '../../../src/lib/engine/quantity/kinds.ts';
+import { given } from '../../../src/lib/engine/solver/given.ts';
 import {
 	atLeast,
 	type LimitText,
@@ -17,10 +18,10 @@ function oneStep(formula: string, slips: Record<string, SlipText> = {}, limits: 
 		id: 'trial',
 		title: 'Trial',
 		given: {
-			D: length('Diameter'),
-			N: angle('Angle'),
-			layers: lengths('Layers'),
-			alloy: words('Alloy')
+			D: given(length, 'Diameter'),
+			N: given(angle, 'Angle'),
+			layers: given(listOf(length), 'Layers'),
+			alloy: given(word, 'Alloy')
 		},
 		steps: { result: step(formula, 'Result', { slips }) },
 		limits
@@ -115,10 +116,10 @@ describe('what a formula becomes', () => {
 	});
 
 	test('lists and kinds are told', () => {
-		expect(compiled('D > 1 in ? alloy : "x"')).toContain("kind: 'text', list: false");
-		expect(compiled('layers')).toContain("kind: 'length', list: true");
-		expect(compiled('D / (1 in)')).toContain("kind: 'number', list: false");
-		expect(compiled('N')).toContain("kind: 'angle'");
-		expect(compiled('alloy')).toContain("kind: 'text'");
+		expect(compiled('D > 1 in ? alloy : "x"')).toContain("dimension: 'text', list: false");
+		expect(compiled('layers')).toContain("dimension: 'length', list: true");
+		expect(compiled('D / (1 in)')).toContain("dimension: 'number', list: false");
+		expect(compiled('N')).toContain("dimension: 'angle'");
+		expect(compiled('alloy')).toContain("dimension: 'text'");
 	});
 });

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { sightLine } from '../../../src/lib/engine/methods/sight-line.ts';
 import { evaluate, withSlip } from '../../../src/lib/engine/solver/evaluate.ts';
-import { count, length } from '../../../src/lib/engine/solver/given.ts';
+import { count, length } from '../../../src/lib/engine/quantity/kinds.ts';
+import { given } from '../../../src/lib/engine/solver/given.ts';
 import { inverseOf } from '../../../src/lib/engine/solver/inverse.ts';
 import { showStep } from '../../../src/lib/engine/solver/show.ts';
 import { method, slip, step } from '../../../src/lib/engine/solver/write.ts';
@@ -9,20 +10,20 @@ import { finerThanRule, thousandths } from '../../../src/lib/engine/trade/tolera
 import { compiledHere } from './compile-here.ts';
 
 const leg = inverseOf(sightLine, 'leg');
-const given = { R: 0.16, T: 0.04, angle: 90, tangentLine: 0.8 };
+const bend = { R: 0.16, T: 0.04, angle: 90, tangentLine: 0.8 };
 
 describe('a given asked for from a step', () => {
 	test('is what leads to the step', () => {
 		expect(Object.keys(leg.given)).toEqual(['R', 'T', 'angle', 'tangentLine']);
 		expect(Object.keys(leg.steps)).toEqual(['K', 'setback', 'leg']);
-		const values = evaluate(leg, given);
+		const values = evaluate(leg, bend);
 		expect(values.leg).toBeCloseTo(1, 9);
 		const back = evaluate(sightLine, { R: 0.16, T: 0.04, angle: 90, leg: Number(values.leg) });
 		expect(back.tangentLine).toBeCloseTo(0.8, 9);
 	});
 
 	test('a slip leads to what somebody who makes it would find', () => {
-		const right = evaluate(leg, given);
+		const right = evaluate(leg, bend);
 		// Setback not added back: the flat taken for the leg; added the wrong way; T left out.
 		expect(withSlip(leg, right, 'moldLines').leg).toBeCloseTo(0.8, 9);
 		expect(withSlip(leg, right, 'added').leg).toBeCloseTo(0.6, 9);
@@ -32,7 +33,7 @@ describe('a given asked for from a step', () => {
 	});
 
 	test('is shown as the step that it leads to', () => {
-		const text = showStep(leg, 'leg', evaluate(leg, given))
+		const text = showStep(leg, 'leg', evaluate(leg, bend))
 			.numbers.join()
 			.replace(/<[^>]*>/g, '');
 		expect(text).toBe('1−0.200=0.800');
@@ -44,7 +45,7 @@ describe('a given asked for from a step', () => {
 	});
 
 	test('says so when nothing leads there', () => {
-		expect(() => evaluate(leg, { ...given, tangentLine: 1e6 })).toThrow('No leg leads to that');
+		expect(() => evaluate(leg, { ...bend, tangentLine: 1e6 })).toThrow('No leg leads to that');
 	});
 });
 
@@ -53,7 +54,7 @@ test('a closed form is another method', () => {
 		method({
 			id: 'pitch-from-count',
 			title: 'Pitch from a count',
-			given: { run: length('Run'), count: count('Rivets') },
+			given: { run: given(length, 'Run'), count: given(count, 'Rivets') },
 			steps: {
 				pitch: step('run / (count - 1)', 'Pitch', {
 					tolerance: thousandths,
@@ -66,7 +67,7 @@ test('a closed form is another method', () => {
 		method({
 			id: 'row',
 			title: 'Row',
-			given: { run: length('Run'), pitch: length('Pitch') },
+			given: { run: given(length, 'Run'), pitch: given(length, 'Pitch') },
 			steps: { count: step('upTo(run / pitch, 1) + 1', 'Rivets') },
 			inverses: { pitch: { by: pitchFromCount } }
 		})
@@ -80,7 +81,7 @@ test('a root between bounds, where no closed form is written', () => {
 		method({
 			id: 'cube',
 			title: 'Cube',
-			given: { side: length('Side') },
+			given: { side: given(length, 'Side') },
 			steps: { volume: step('side^3 / (1 in)^2', 'Volume for an inch of height') },
 			inverses: {
 				side: {

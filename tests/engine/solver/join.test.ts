@@ -6,7 +6,7 @@ import { rivetLength } from '../../../src/lib/engine/methods/rivet-length.ts';
 import { rivetNumber } from '../../../src/lib/engine/methods/rivet-number.ts';
 import { rivetRow } from '../../../src/lib/engine/methods/rivet-row.ts';
 import { setback } from '../../../src/lib/engine/methods/setback.ts';
-import type { Value } from '../../../src/lib/engine/quantity/kind.ts';
+import type { Value } from '../../../src/lib/engine/quantity/value.ts';
 import type { Values } from '../../../src/lib/engine/solver/compiled.ts';
 import { evaluate, withSlip } from '../../../src/lib/engine/solver/evaluate.ts';
 import { join, type JoinedPart, part } from '../../../src/lib/engine/solver/join.ts';

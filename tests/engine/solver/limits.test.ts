@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { developedWidth } from '../../../src/lib/engine/methods/developed-width.ts';
 import { evaluate } from '../../../src/lib/engine/solver/evaluate.ts';
-import { length, lengths } from '../../../src/lib/engine/solver/given.ts';
+import { length, listOf } from '../../../src/lib/engine/quantity/kinds.ts';
+import { given } from '../../../src/lib/engine/solver/given.ts';
 import { brokenLimit, limitsOf, measuredLimits } from '../../../src/lib/engine/solver/limits.ts';
 import { atLeast, atMost, method, step } from '../../../src/lib/engine/solver/write.ts';
 import { compiledHere } from './compile-here.ts';
@@ -11,7 +12,7 @@ const drilled = compiledHere(
 	method({
 		id: 'drilled',
 		title: 'Drilled',
-		given: { D: length('Diameter'), edges: lengths('Edge distances') },
+		given: { D: given(length, 'Diameter'), edges: given(listOf(length), 'Edge distances') },
 		steps: { least: step('2 * D', 'Least'), most: step('4 * D', 'Most') },
 		limits: [
 			atLeast('edges', 'least', 'Too near the edge.', { what: 'Edge distance' }),

@@ -53,7 +53,8 @@ function placesOf({ table, takes, column }: LookUp) {
 	return table.rows.keys.flatMap(([rowKey], row) =>
 		columns.map((at) => {
 			const columnKey = table.columns.keys[at]?.[0];
-			const both = takes[0] === table.rows.kind ? [rowKey, columnKey] : [columnKey, rowKey];
+			const both =
+				takes[0] === table.rows.kind.dimension.name ? [rowKey, columnKey] : [columnKey, rowKey];
 			return { row, column: at, keys: column === null ? both : [rowKey] };
 		})
 	);

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { chartExcerpt } from '../../../src/lib/engine/figures/parts/chart-excerpt.ts';
 import { compileMethod } from '../../../src/lib/engine/solver/compile.ts';
-import { length, words } from '../../../src/lib/engine/solver/given.ts';
+import { length, number, word } from '../../../src/lib/engine/quantity/kinds.ts';
+import { given } from '../../../src/lib/engine/solver/given.ts';
 import { TradeError } from '../../../src/lib/engine/solver/trade-function.ts';
 import { method, step } from '../../../src/lib/engine/solver/write.ts';
 import { source } from '../../../src/lib/engine/trade/source.ts';
@@ -38,7 +39,7 @@ const shims = {
 		means: (gap) => (gap === 0.41 ? 0.4 : gap)
 	}),
 	columns: byName('Steel', [['soft', 'plain'], ['hard'], ['spring']]),
-	holds: holding('length', places(2)),
+	holds: holding(length, places(2)),
 	cells: [
 		[1, 2, 3],
 		[4, 5, 6],
@@ -63,9 +64,9 @@ const tools = table({
 	...shims,
 	id: 'made-up-tools',
 	...measures({
-		hammer: measure('Hammer', holding('number', String)),
-		file: measure('File', holding('number', String)),
-		length: measure('Length', holding('length', places(1)))
+		hammer: measure('Hammer', holding(number, String)),
+		file: measure('File', holding(number, String)),
+		length: measure('Length', holding(length, places(1)))
 	})
 });
 const file = lookUp(tools, {
@@ -237,7 +238,7 @@ describe('the eye that slips', () => {
 		const trial = method({
 			id: 'trial',
 			title: 'Trial',
-			given: { gap: length('Gap'), steel: words('Steel') },
+			given: { gap: given(length, 'Gap'), steel: given(word, 'Steel') },
 			steps: { shim: step('shim(gap, steel)', 'Shim', { slips }) }
 		});
 		const functions = {

@@ -1,4 +1,4 @@
-import type { LengthUnit } from '$lib/engine/quantity/kind.ts';
+import type { LengthUnit } from '$lib/engine/quantity/value.ts';
 import type { Asked } from '$lib/ui/ask/asked.ts';
 import type { TaskWork } from '$lib/ui/sheet/task-work.svelte.ts';
 import { unexpected } from '../unexpected.svelte.ts';

@@ -2,7 +2,7 @@ import { type Task, taskFromNumber } from '$lib/engine/tasks/task.ts';
 import { TaskNumberError } from '$lib/engine/tasks/task-number.ts';
 import { isSameEntry, readAnswer, workArithmetic } from '$lib/engine/marking/answer.ts';
 import type { Entry } from '$lib/engine/marking/verdict.ts';
-import type { LengthUnit } from '$lib/engine/quantity/kind.ts';
+import type { LengthUnit } from '$lib/engine/quantity/value.ts';
 import type { Option, Reading } from '$lib/engine/quantity/read.ts';
 import type { Method } from '$lib/engine/solver/method.ts';
 import { type Asked, linesOf } from '$lib/ui/ask/asked.ts';

@@ -1,4 +1,4 @@
-import type { LengthUnit } from '$lib/engine/quantity/kind.ts';
+import type { LengthUnit } from '$lib/engine/quantity/value.ts';
 
 const key = 'bucktail.settings';
 

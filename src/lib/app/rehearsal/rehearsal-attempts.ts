@@ -1,4 +1,4 @@
-import type { LengthUnit } from '$lib/engine/quantity/kind.ts';
+import type { LengthUnit } from '$lib/engine/quantity/value.ts';
 import { givensOf } from '$lib/engine/tasks/givens.ts';
 import { noteVerdicts } from '$lib/engine/schedule/note-verdicts.ts';
 import { type Choice, evidenceIn, verdictOn } from '$lib/engine/sets/rehearsal-marks.ts';

@@ -1,5 +1,5 @@
 import type { Drawing } from '../figures/drawing.ts';
-import type { Value } from '../quantity/kind.ts';
+import type { Value } from '../quantity/value.ts';
 import type { GivenValues, Method } from '../solver/method.ts';
 import type { Seen } from '../solver/outcome.ts';
 import type { CautionId } from '../trade/cautions.ts';

@@ -1,4 +1,4 @@
-import type { LengthUnit } from '../quantity/kind.ts';
+import type { LengthUnit } from '../quantity/value.ts';
 import type { Entry } from '../quantity/kinds/kind.ts';
 import type { Reading } from '../quantity/read.ts';
 import { kindAt } from '../solver/kind-at.ts';

@@ -1,4 +1,4 @@
-import type { Value } from '../quantity/kind.ts';
+import type { Value } from '../quantity/value.ts';
 import type { Entry, Kind } from '../quantity/kinds/kind.ts';
 
 /**

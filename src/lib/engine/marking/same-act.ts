@@ -1,4 +1,4 @@
-import type { Value } from '../quantity/kind.ts';
+import type { Value } from '../quantity/value.ts';
 import { evaluate } from '../solver/evaluate.ts';
 import { kindAt } from '../solver/kind-at.ts';
 import { TradeError } from '../solver/trade-function.ts';

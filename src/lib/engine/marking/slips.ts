@@ -1,4 +1,4 @@
-import type { Value } from '../quantity/kind.ts';
+import type { Value } from '../quantity/value.ts';
 import type { Entry } from '../quantity/kinds/kind.ts';
 import type { Values } from '../solver/compiled.ts';
 import { toleranceAt } from '../solver/tolerance.ts';

@@ -1,4 +1,4 @@
-import type { Value } from '../quantity/kind.ts';
+import type { Value } from '../quantity/value.ts';
 import { roundedTo } from '../quantity/kinds/rounding.ts';
 import type { Values } from '../solver/compiled.ts';
 import { type Changes, evaluate, withSlip } from '../solver/evaluate.ts';

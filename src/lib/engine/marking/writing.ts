@@ -1,5 +1,5 @@
 import { digitsIn, roundingIn, unitSlipIn } from '../quantity/kinds/find-mistakes.ts';
-import type { Value } from '../quantity/kind.ts';
+import type { Value } from '../quantity/value.ts';
 import { kindAt } from '../solver/kind-at.ts';
 import { factorCause } from './factor.ts';
 import { type Candidate, isContradicted, isOff, kindOf, type Question } from './question.ts';

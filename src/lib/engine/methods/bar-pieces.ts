@@ -1,4 +1,5 @@
-import { length } from '../solver/given.ts';
+import { count, fraction } from '../quantity/kinds.ts';
+import { given } from '../solver/given.ts';
 import { atLeast, method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
 import { layoutLine, wholeNumber } from '../trade/tolerances.ts';
 
@@ -6,14 +7,14 @@ export const barPieces = method({
 	id: 'bar-pieces',
 	title: 'Pieces from a bar with a kerf at every cut',
 	given: {
-		bar: length('Bar', { style: 'fraction' }),
-		piece: length('Piece', { style: 'fraction' }),
-		kerf: length('Kerf', { style: 'fraction', zero: true })
+		bar: given(fraction, 'Bar'),
+		piece: given(fraction, 'Piece'),
+		kerf: given(fraction, 'Kerf', { zero: true })
 	},
 	steps: {
 		count: step('downTo((bar + kerf) / (piece + kerf), 1)', 'Pieces from the bar', {
 			rule: 'cut.bar',
-			style: 'count',
+			kind: count,
 			tolerance: wholeNumber,
 			slips: {
 				noKerf: slip(

@@ -1,4 +1,5 @@
-import { angle, length } from '../solver/given.ts';
+import { angle, fraction, length } from '../quantity/kinds.ts';
+import { given } from '../solver/given.ts';
 import { method, shown, slip, step } from '../solver/write.ts';
 import { legOff } from './outcomes/leg-off.ts';
 import { nearRight } from './outcomes/near-right.ts';
@@ -12,9 +13,9 @@ export const bendAllowance = method({
 	id: 'bend-allowance',
 	title: 'Bend allowance by the handbook formula',
 	given: {
-		R: length('Inside bend radius', { style: 'fraction' }),
-		T: length('Thickness'),
-		angle: angle('Bend angle, from flat', { symbol: 'N' })
+		R: given(fraction, 'Inside bend radius'),
+		T: given(length, 'Thickness'),
+		angle: given(angle, 'Bend angle, from flat', { symbol: 'N' })
 	},
 	steps: {
 		forRadius: step('0.01743 * R * degrees(angle)', 'Radius term', {

@@ -1,12 +1,13 @@
-import { count, length } from '../solver/given.ts';
+import { count, fraction } from '../quantity/kinds.ts';
+import { given } from '../solver/given.ts';
 import { atMost, method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
 import { layoutLine } from '../trade/tolerances.ts';
 
 /** What a blank has over the finished part, and what is wanted. */
 const trimmed = (blank: string, finished: string, added: string) => ({
-	extra: shown(`${blank} - ${finished}`, 'fraction'),
-	short: shown(`${finished} - ${blank}`, 'fraction'),
-	wanted: shown(`right.${added}`, 'fraction'),
+	extra: shown(`${blank} - ${finished}`, fraction),
+	short: shown(`${finished} - ${blank}`, fraction),
+	wanted: shown(`right.${added}`, fraction),
 	part: shown('wanted > 0 in ? extra / wanted : 0')
 });
 
@@ -30,17 +31,17 @@ export const blankSize = method({
 	id: 'blank-size',
 	title: 'Blank with trim on the sides that are finished to the line',
 	given: {
-		finishedLength: length('Finished length', { style: 'fraction' }),
-		finishedWidth: length('Finished width', { style: 'fraction' }),
-		trimmedEnds: count('Ends trimmed', { zero: true }),
-		endTrim: length('Trim at an end', { style: 'fraction', zero: true }),
-		trimmedEdges: count('Long edges trimmed', { zero: true }),
-		edgeTrim: length('Trim at a long edge', { style: 'fraction', zero: true })
+		finishedLength: given(fraction, 'Finished length'),
+		finishedWidth: given(fraction, 'Finished width'),
+		trimmedEnds: given(count, 'Ends trimmed', { zero: true }),
+		endTrim: given(fraction, 'Trim at an end', { zero: true }),
+		trimmedEdges: given(count, 'Long edges trimmed', { zero: true }),
+		edgeTrim: given(fraction, 'Trim at a long edge', { zero: true })
 	},
 	steps: {
 		addedLength: step('trimmedEnds * endTrim', 'Trim along the length', {
 			rule: 'cut.trim',
-			style: 'fraction',
+			kind: fraction,
 			tolerance: layoutLine,
 			slips: {
 				oneEnd: slip('endTrim', 'Trim for one end only: both ends are trimmed.'),
@@ -53,7 +54,7 @@ export const blankSize = method({
 		}),
 		blankLength: step('finishedLength + addedLength', 'Length of the blank', {
 			rule: 'cut.trim',
-			style: 'fraction',
+			kind: fraction,
 			tolerance: layoutLine,
 			slips: {
 				noEndTrim: slip(
@@ -68,7 +69,7 @@ export const blankSize = method({
 		}),
 		addedWidth: step('trimmedEdges * edgeTrim', 'Trim across the width', {
 			rule: 'cut.trim',
-			style: 'fraction',
+			kind: fraction,
 			tolerance: layoutLine,
 			slips: {
 				oneEdge: slip('edgeTrim', 'Trim for one long edge only: both are trimmed.'),
@@ -81,7 +82,7 @@ export const blankSize = method({
 		}),
 		blankWidth: step('finishedWidth + addedWidth', 'Width of the blank', {
 			rule: 'cut.trim',
-			style: 'fraction',
+			kind: fraction,
 			tolerance: layoutLine,
 			slips: {
 				noEdgeTrim: slip(

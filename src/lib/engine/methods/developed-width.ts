@@ -1,4 +1,5 @@
-import { angles, length, lengths } from '../solver/given.ts';
+import { angle, count, fraction, length, listOf } from '../quantity/kinds.ts';
+import { given } from '../solver/given.ts';
 import { atLeast, atMost, method, shown, slip, step, use } from '../solver/write.ts';
 import { legOff } from './outcomes/leg-off.ts';
 import { nearRight } from './outcomes/near-right.ts';
@@ -22,10 +23,10 @@ export const developedWidth = method({
 	id: 'developed-width',
 	title: 'Developed width of a bent part',
 	given: {
-		R: length('Inside bend radius', { style: 'fraction' }),
-		T: length('Thickness'),
-		legs: lengths('Mold line dimensions', { style: 'fraction' }),
-		angles: angles('Bend angles, from flat', { symbol: 'N' })
+		R: given(fraction, 'Inside bend radius'),
+		T: given(length, 'Thickness'),
+		legs: given(listOf(fraction), 'Mold line dimensions'),
+		angles: given(listOf(angle), 'Bend angles, from flat', { symbol: 'N' })
 	},
 	steps: {
 		K: use(setbackFactor, { angle: 'angles' }, { label: 'K for each bend angle' }),
@@ -80,7 +81,7 @@ export const developedWidth = method({
 			shows: {
 				worst: worstOf('flats'),
 				apart: shown('flats - right.flats'),
-				leg: shown('placeOfLargest(abs(apart))', 'count'),
+				leg: shown('placeOfLargest(abs(apart))', count),
 				more: shown('member(apart, leg)'),
 				made: shown('flats')
 			},

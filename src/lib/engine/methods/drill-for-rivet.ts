@@ -1,4 +1,5 @@
-import { length } from '../solver/given.ts';
+import { rivetDiameter } from '../quantity/kinds.ts';
+import { given } from '../solver/given.ts';
 import { method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
 import { final } from './pieces/final-drill.ts';
 import { pilot } from './pieces/pilot-drill.ts';
@@ -8,7 +9,7 @@ export const drillForRivet = method({
 	id: 'drill-for-rivet',
 	title: 'Drills for a rivet hole',
 	given: {
-		D: length('Rivet diameter', { style: 'rivet-diameter' })
+		D: given(rivetDiameter, 'Rivet diameter')
 	},
 	steps: {
 		pilot,

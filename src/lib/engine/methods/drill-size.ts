@@ -1,4 +1,5 @@
-import { words } from '../solver/given.ts';
+import { fraction, lengthInFigures, word } from '../quantity/kinds.ts';
+import { given } from '../solver/given.ts';
 import { method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
 import { misread } from '../trade/table/misread.ts';
 import { chartSize } from '../trade/tables/drill-chart.ts';
@@ -8,13 +9,13 @@ export const drillSize = method({
 	id: 'drill-size',
 	title: 'Size of a number or letter drill',
 	given: {
-		drill: words('Drill')
+		drill: given(word, 'Drill')
 	},
 	steps: {
 		size: step('chartSize(drill)', 'Size of the drill', {
 			rule: 'drill.sizes',
 			tolerance: drillSizes,
-			inFigures: true,
+			kind: lengthInFigures,
 			slips: {
 				...misread(chartSize, 'drill', {
 					rowLarger: 'above',
@@ -34,7 +35,7 @@ export const drillSize = method({
 		}),
 		fraction: step('upTo(size, 1/64 in)', 'Next fraction drill up', {
 			rule: 'drill.fraction',
-			style: 'fraction',
+			kind: fraction,
 			tolerance: drillSizes,
 			slips: {
 				down: slip(

@@ -1,11 +1,12 @@
-import { choice, length } from '../solver/given.ts';
+import { choice, fraction, hundredths, rivetDiameter } from '../quantity/kinds.ts';
+import { given } from '../solver/given.ts';
 import { method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
 import { edgeFactor, leastEdge } from './pieces/least-edge.ts';
 import { thousandths } from '../trade/tolerances.ts';
 
 const shows = {
-	times: shown('entered / D', 'hundredth'),
-	greatestTimes: shown('right.greatest / D', 'hundredth')
+	times: shown('entered / D', hundredths),
+	greatestTimes: shown('right.greatest / D', hundredths)
 };
 
 const within = `(${thousandths.amount} in)`;
@@ -26,15 +27,15 @@ export const edgeDistance = method({
 	id: 'edge-distance',
 	title: 'Edge distance of a rivet',
 	given: {
-		D: length('Rivet diameter', { style: 'rivet-diameter' }),
-		head: choice('Head', ['protruding', 'countersunk'])
+		D: given(rivetDiameter, 'Rivet diameter'),
+		head: given(choice(['protruding', 'countersunk']), 'Head')
 	},
 	steps: {
 		factor: edgeFactor,
 		least: leastEdge,
 		preferred: step('least + (1/16 in)', 'Preferred edge distance', {
 			rule: 'edge.preferred',
-			style: 'fraction',
+			kind: fraction,
 			tolerance: thousandths,
 			slips: {
 				nothingAdded: slip(
@@ -53,7 +54,7 @@ export const edgeDistance = method({
 		}),
 		greatest: step('4 * D', 'Greatest edge distance', {
 			rule: 'edge.greatest',
-			style: 'fraction',
+			kind: fraction,
 			tolerance: thousandths,
 			slips: {
 				halfGreatest: slip('4 * D / 2', 'Half of 4 D: the radius was taken for the diameter.'),
@@ -83,8 +84,8 @@ export const edgeDistance = method({
 			['preferred'],
 			{
 				...shows,
-				over: shown('preferred - right.least', 'fraction'),
-				wanted: shown('right.preferred - right.least', 'fraction')
+				over: shown('preferred - right.least', fraction),
+				wanted: shown('right.preferred - right.least', fraction)
 			},
 			{
 				...tooNear,

@@ -1,4 +1,5 @@
-import { choice, count, length } from '../solver/given.ts';
+import { choice, count, fraction, rivetDiameter } from '../quantity/kinds.ts';
+import { given } from '../solver/given.ts';
 import { atLeast, method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
 import { edgeFactor, leastEdge } from './pieces/least-edge.ts';
 import { layoutLine, thousandths } from '../trade/tolerances.ts';
@@ -9,10 +10,10 @@ export const lapWidth = method({
 	id: 'lap-width',
 	title: 'Width of a lap or flange for its rows of rivets',
 	given: {
-		D: length('Rivet diameter', { style: 'rivet-diameter' }),
-		head: choice('Head', ['protruding', 'countersunk']),
-		rows: count('Rows'),
-		pitch: length('Pitch in a row', { style: 'fraction' })
+		D: given(rivetDiameter, 'Rivet diameter'),
+		head: given(choice(['protruding', 'countersunk']), 'Head'),
+		rows: given(count, 'Rows'),
+		pitch: given(fraction, 'Pitch in a row')
 	},
 	steps: {
 		factor: edgeFactor,
@@ -78,7 +79,7 @@ export const lapWidth = method({
 	outcomes: [
 		outcome(
 			['width'],
-			{ left: shown('width - edge - (rows - 1) * rowsApart', 'fraction') },
+			{ left: shown('width - edge - (rows - 1) * rowsApart', fraction) },
 			{
 				off: when('left <= 0 in', 'A lap {width} wide has no metal outside its last row.'),
 				narrow: when(

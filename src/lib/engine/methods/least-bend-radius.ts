@@ -1,4 +1,5 @@
-import { length, words } from '../solver/given.ts';
+import { fraction, length, word } from '../quantity/kinds.ts';
+import { given } from '../solver/given.ts';
 import { method, otherwise, outcome, slip, step, when } from '../solver/write.ts';
 import { nearRight } from './outcomes/near-right.ts';
 import { misread } from '../trade/table/misread.ts';
@@ -9,8 +10,8 @@ export const leastBendRadius = method({
 	id: 'least-bend-radius',
 	title: 'Least bend radius from the chart',
 	given: {
-		alloy: words('Alloy and temper'),
-		T: length('Thickness')
+		alloy: given(word, 'Alloy and temper'),
+		T: given(length, 'Thickness')
 	},
 	steps: {
 		radius: step('minimumRadius(alloy, T)', 'Least inside radius in the chart', {
@@ -33,12 +34,12 @@ export const leastBendRadius = method({
 		in32nds: step('nearest(radius, 1/32 in)', 'The 32nd it stands for', {
 			symbol: 'in 32nds',
 			rule: 'bend.chart-32nds',
-			style: 'fraction',
+			kind: fraction,
 			tolerance: thousandths
 		}),
 		bar: step('nextBar(in32nds)', 'Sharpest nose bar allowed', {
 			rule: 'bend.nose-bar',
-			style: 'fraction',
+			kind: fraction,
 			tolerance: thousandths,
 			slips: {
 				decimals: slip(

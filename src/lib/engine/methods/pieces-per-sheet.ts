@@ -1,8 +1,9 @@
-import { length } from '../solver/given.ts';
+import { count, fraction, hundredths } from '../quantity/kinds.ts';
+import { given } from '../solver/given.ts';
 import { atLeast, method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
 import { wholeNumber } from '../trade/tolerances.ts';
 
-const counted = { rule: 'cut.sheet', style: 'count', tolerance: wholeNumber } as const;
+const counted = { rule: 'cut.sheet', kind: count, tolerance: wholeNumber } as const;
 
 const laidOut = {
 	over: when(
@@ -21,11 +22,11 @@ export const piecesPerSheet = method({
 	id: 'pieces-per-sheet',
 	title: 'Blanks from a sheet, all laid one way',
 	given: {
-		sheetLength: length('Sheet length', { style: 'fraction' }),
-		sheetWidth: length('Sheet width', { style: 'fraction' }),
-		pieceLength: length('Blank length', { symbol: 'blank length', style: 'fraction' }),
-		pieceWidth: length('Blank width', { symbol: 'blank width', style: 'fraction' }),
-		kerf: length('Kerf', { style: 'fraction', zero: true })
+		sheetLength: given(fraction, 'Sheet length'),
+		sheetWidth: given(fraction, 'Sheet width'),
+		pieceLength: given(fraction, 'Blank length', { symbol: 'blank length' }),
+		pieceWidth: given(fraction, 'Blank width', { symbol: 'blank width' }),
+		kerf: given(fraction, 'Kerf', { zero: true })
 	},
 	steps: {
 		alongLength: step(
@@ -140,8 +141,8 @@ export const piecesPerSheet = method({
 			['lengthwise'],
 			{
 				way: shown('"along"'),
-				holds: shown('right.lengthwise', 'count'),
-				apart: shown('abs(entered - holds)', 'hundredth')
+				holds: shown('right.lengthwise', count),
+				apart: shown('abs(entered - holds)', hundredths)
 			},
 			laidOut
 		),
@@ -151,8 +152,8 @@ export const piecesPerSheet = method({
 				way: shown(
 					'entered != lengthwise and (entered == crosswise or crosswise > lengthwise) ? "across" : "along"'
 				),
-				holds: shown('way == "across" ? crosswise : lengthwise', 'count'),
-				apart: shown('abs(entered - holds)', 'hundredth')
+				holds: shown('way == "across" ? crosswise : lengthwise', count),
+				apart: shown('abs(entered - holds)', hundredths)
 			},
 			{
 				turned: when(

@@ -1,4 +1,5 @@
-import { length, lengths } from '../solver/given.ts';
+import { drill, length, listOf, rivetDiameter } from '../quantity/kinds.ts';
+import { given } from '../solver/given.ts';
 import {
 	atLeast,
 	method,
@@ -26,13 +27,13 @@ export const removalDrill = method({
 	id: 'removal-drill',
 	title: 'Drilling a rivet out',
 	given: {
-		layers: lengths('Layers'),
-		D: length('Rivet diameter', { style: 'rivet-diameter' })
+		layers: given(listOf(length), 'Layers'),
+		D: given(rivetDiameter, 'Rivet diameter')
 	},
 	steps: {
 		drill: step('D - (1/32 in)', 'Drill for the head', {
 			rule: 'drill.removal',
-			style: 'drill',
+			kind: drill,
 			tolerance: drillSizes,
 			slips: {
 				sameSize: slip(

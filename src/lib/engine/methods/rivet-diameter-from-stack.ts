@@ -1,4 +1,5 @@
-import { lengths } from '../solver/given.ts';
+import { length, listOf } from '../quantity/kinds.ts';
+import { given } from '../solver/given.ts';
 import { method, slip, step } from '../solver/write.ts';
 import { diameterInJoint } from './outcomes/diameter.ts';
 import { stockedDiameter } from './pieces/stocked-diameter.ts';
@@ -9,7 +10,7 @@ export const rivetDiameterFromStack = method({
 	id: 'rivet-diameter-from-stack',
 	title: 'Rivet diameter from the stack',
 	given: {
-		layers: lengths('Layers')
+		layers: given(listOf(length), 'Layers')
 	},
 	steps: {
 		thickest: step('largest(layers)', 'Thickest layer', {

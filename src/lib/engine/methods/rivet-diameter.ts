@@ -1,4 +1,5 @@
-import { length } from '../solver/given.ts';
+import { length } from '../quantity/kinds.ts';
+import { given } from '../solver/given.ts';
 import { method } from '../solver/write.ts';
 import { diameterInJoint } from './outcomes/diameter.ts';
 import { stockedDiameter } from './pieces/stocked-diameter.ts';
@@ -8,7 +9,7 @@ export const rivetDiameter = method({
 	id: 'rivet-diameter',
 	title: 'Rivet diameter from the thickest sheet',
 	given: {
-		thickest: length('Thickest sheet')
+		thickest: given(length, 'Thickest sheet')
 	},
 	steps: {
 		threeT,

@@ -1,4 +1,5 @@
-import { length, lengths } from '../solver/given.ts';
+import { hundredths, length, listOf, rivetDiameter } from '../quantity/kinds.ts';
+import { given } from '../solver/given.ts';
 import { method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
 import { nearRight } from './outcomes/near-right.ts';
 import { grip } from './pieces/grip.ts';
@@ -10,8 +11,8 @@ export const rivetLength = method({
 	id: 'rivet-length',
 	title: 'Rivet length from the stack',
 	given: {
-		layers: lengths('Layers'),
-		D: length('Rivet diameter', { style: 'rivet-diameter' })
+		layers: given(listOf(length), 'Layers'),
+		D: given(rivetDiameter, 'Rivet diameter')
 	},
 	steps: {
 		grip,
@@ -33,11 +34,11 @@ export const rivetLength = method({
 		outcome(
 			['length'],
 			{
-				out: shown('(length - grip) / D', 'hundredth'),
+				out: shown('(length - grip) / D', hundredths),
 				// The metal that stands out first fills the hole, whose size is the final drill's.
 				fill: shown('grip / D * ((finalDrill(D) / D)^2 - 1)'),
 				// The rest is the head, driven to 1.5 D across.
-				high: shown('max(0.05, (out - fill) / 1.5^2)', 'hundredth'),
+				high: shown('max(0.05, (out - fill) / 1.5^2)', hundredths),
 				headAcross: shown('1.5 * D'),
 				headHigh: shown('high * D')
 			},

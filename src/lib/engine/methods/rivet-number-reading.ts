@@ -1,4 +1,5 @@
-import { words } from '../solver/given.ts';
+import { choice, count, fraction, word } from '../quantity/kinds.ts';
+import { given } from '../solver/given.ts';
 import { method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
 import { nearRight } from './outcomes/near-right.ts';
 import { alloyLetters, headNumbers } from '../trade/rivet-code.ts';
@@ -8,13 +9,13 @@ export const rivetNumberReading = method({
 	id: 'rivet-number-reading',
 	title: 'Rivet number read',
 	given: {
-		number: words('Rivet number')
+		number: given(word, 'Rivet number')
 	},
 	steps: {
 		head: step('headIn(number)', 'Head', {
 			rule: 'number.head',
 			tolerance: exactWords,
-			oneOf: Object.keys(headNumbers),
+			kind: choice(Object.keys(headNumbers)),
 			slips: {
 				universalHead: slip('"universal"', 'The universal head has the number 470.'),
 				countersunkHead: slip('"countersunk"', 'The countersunk head has the number 426.')
@@ -23,7 +24,7 @@ export const rivetNumberReading = method({
 		alloy: step('alloyIn(number)', 'Rivet alloy', {
 			rule: 'number.alloy',
 			tolerance: exactWords,
-			oneOf: Object.keys(alloyLetters),
+			kind: choice(Object.keys(alloyLetters)),
 			slips: {
 				alloy1100: slip('"1100"', 'Alloy 1100 has the letter A.'),
 				alloy2117: slip('"2117"', 'Alloy 2117 has the letters AD.'),
@@ -34,7 +35,7 @@ export const rivetNumberReading = method({
 		}),
 		diameterDash: step('dashAfterLetters(number)', 'Number for the diameter', {
 			rule: 'number.code',
-			style: 'count',
+			kind: count,
 			tolerance: wholeNumber,
 			slips: {
 				lastForDiameter: slip(
@@ -45,7 +46,7 @@ export const rivetNumberReading = method({
 		}),
 		lengthDash: step('dashAtEnd(number)', 'Number for the length', {
 			rule: 'number.code',
-			style: 'count',
+			kind: count,
 			tolerance: wholeNumber,
 			slips: {
 				firstForLength: slip(
@@ -56,7 +57,7 @@ export const rivetNumberReading = method({
 		}),
 		diameter: step('diameterDash * (1/32 in)', 'Rivet diameter', {
 			rule: 'number.code',
-			style: 'fraction',
+			kind: fraction,
 			tolerance: thousandths,
 			slips: {
 				diameterIn16ths: slip(
@@ -75,7 +76,7 @@ export const rivetNumberReading = method({
 		}),
 		length: step('lengthDash * (1/16 in)', 'Rivet length', {
 			rule: 'number.code',
-			style: 'fraction',
+			kind: fraction,
 			tolerance: thousandths,
 			slips: {
 				lengthIn32nds: slip(

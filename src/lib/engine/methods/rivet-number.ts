@@ -1,4 +1,5 @@
-import { choice, length } from '../solver/given.ts';
+import { choice, count, fraction, partNumber } from '../quantity/kinds.ts';
+import { given } from '../solver/given.ts';
 import { atMost, method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
 import { alloyLetters, headNumbers } from '../trade/rivet-code.ts';
 import { exactWords, wholeNumber } from '../trade/tolerances.ts';
@@ -7,15 +8,15 @@ export const rivetNumber = method({
 	id: 'rivet-number',
 	title: 'Rivet number',
 	given: {
-		head: choice('Head', Object.keys(headNumbers)),
-		alloy: choice('Rivet alloy', Object.keys(alloyLetters)),
-		D: length('Rivet diameter', { style: 'fraction' }),
-		length: length('Rivet length', { style: 'fraction' })
+		head: given(choice(Object.keys(headNumbers)), 'Head'),
+		alloy: given(choice(Object.keys(alloyLetters)), 'Rivet alloy'),
+		D: given(fraction, 'Rivet diameter'),
+		length: given(fraction, 'Rivet length')
 	},
 	steps: {
 		headNumber: step('headNumber(head)', 'Number of the head, behind MS20', {
 			rule: 'number.head',
-			style: 'count',
+			kind: count,
 			tolerance: wholeNumber,
 			slips: {
 				universalHead: slip('470', '470 is the universal head; this one is countersunk.'),
@@ -27,7 +28,7 @@ export const rivetNumber = method({
 		letters: step('letters(alloy)', 'Alloy letters', {
 			rule: 'number.alloy',
 			tolerance: exactWords,
-			oneOf: Object.values(alloyLetters),
+			kind: choice(Object.values(alloyLetters)),
 			slips: {
 				lettersA: slip('"A"', 'The letter A stands for alloy 1100.'),
 				lettersAD: slip('"AD"', 'The letters AD stand for alloy 2117.'),
@@ -38,7 +39,7 @@ export const rivetNumber = method({
 		}),
 		diameterDash: step('D / (1/32 in)', 'Diameter in 32nds', {
 			rule: 'number.code',
-			style: 'count',
+			kind: count,
 			tolerance: wholeNumber,
 			slips: {
 				diameterIn16ths: slip(
@@ -53,7 +54,7 @@ export const rivetNumber = method({
 		}),
 		lengthDash: step('length / (1/16 in)', 'Length in 16ths', {
 			rule: 'number.code',
-			style: 'count',
+			kind: count,
 			tolerance: wholeNumber,
 			slips: {
 				lengthIn32nds: slip(
@@ -64,6 +65,7 @@ export const rivetNumber = method({
 			}
 		}),
 		number: step('rivetNumber(headNumber, letters, diameterDash, lengthDash)', 'Rivet number', {
+			kind: partNumber,
 			rule: 'number.code',
 			tolerance: exactWords,
 			slips: {
@@ -97,8 +99,8 @@ export const rivetNumber = method({
 				headCalled: shown('headIn(entered)'),
 				alloyCalled: shown('alloyIn(entered)'),
 				marked: shown('letters(alloyCalled)'),
-				thick: shown('dashAfterLetters(entered) * (1/32 in)', 'fraction'),
-				long: shown('dashAtEnd(entered) * (1/16 in)', 'fraction')
+				thick: shown('dashAfterLetters(entered) * (1/32 in)', fraction),
+				long: shown('dashAtEnd(entered) * (1/16 in)', fraction)
 			},
 			{
 				handedOut: when(

@@ -1,4 +1,5 @@
-import { length } from '../solver/given.ts';
+import { count, fraction } from '../quantity/kinds.ts';
+import { given } from '../solver/given.ts';
 import { atLeast, method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
 import { layoutLine, steppedOff, wholeNumber } from '../trade/tolerances.ts';
 
@@ -8,9 +9,9 @@ export const rivetRow = method({
 	id: 'rivet-row',
 	title: 'A row of rivets between its end margins',
 	given: {
-		length: length('Length of the piece', { style: 'fraction' }),
-		endMargin: length('End margin, each end', { style: 'fraction' }),
-		greatestPitch: length('Greatest pitch', { style: 'fraction' })
+		length: given(fraction, 'Length of the piece'),
+		endMargin: given(fraction, 'End margin, each end'),
+		greatestPitch: given(fraction, 'Greatest pitch')
 	},
 	steps: {
 		run: step('length - 2 * endMargin', 'Run from the first hole to the last', {
@@ -26,7 +27,7 @@ export const rivetRow = method({
 		}),
 		spaces: step('upTo(run / greatestPitch, 1)', 'Spaces', {
 			rule: 'row.spaces',
-			style: 'count',
+			kind: count,
 			tolerance: wholeNumber,
 			slips: {
 				spacesDown: slip(
@@ -41,7 +42,7 @@ export const rivetRow = method({
 		}),
 		count: step('spaces + 1', 'Rivets', {
 			rule: 'row.spaces',
-			style: 'count',
+			kind: count,
 			tolerance: wholeNumber,
 			slips: {
 				spacesForRivets: slip(
@@ -147,7 +148,7 @@ export const rivetRow = method({
 		outcome(
 			['positions'],
 			{
-				holes: shown('howMany(positions)', 'count'),
+				holes: shown('howMany(positions)', count),
 				first: shown('smallest(positions)'),
 				left: shown('length - largest(positions)'),
 				widest: shown('largest(spacesBetween(positions))')

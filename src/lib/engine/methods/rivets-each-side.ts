@@ -1,4 +1,5 @@
-import { length } from '../solver/given.ts';
+import { count, fraction, length, rivetDiameter } from '../quantity/kinds.ts';
+import { given } from '../solver/given.ts';
 import { method, slip, step } from '../solver/write.ts';
 import { misread } from '../trade/table/misread.ts';
 import { perInchOfWidth } from '../trade/tables/rivets-per-inch.ts';
@@ -8,9 +9,9 @@ export const rivetsEachSide = method({
 	id: 'rivets-each-side',
 	title: 'Rivets each side of a break, by table',
 	given: {
-		T: length('Thickness'),
-		D: length('Rivet diameter', { style: 'rivet-diameter' }),
-		width: length('Width of the break', { style: 'fraction' })
+		T: given(length, 'Thickness'),
+		D: given(rivetDiameter, 'Rivet diameter'),
+		width: given(fraction, 'Width of the break')
 	},
 	steps: {
 		perInch: step('perInchOfWidth(T, D)', 'Rivets per inch of width', {
@@ -25,7 +26,7 @@ export const rivetsEachSide = method({
 		}),
 		eachSide: step('upTo(perInch * width / (1 in), 1)', 'Rivets on each side', {
 			rule: 'repair.each-side',
-			style: 'count',
+			kind: count,
 			tolerance: wholeNumber,
 			slips: {
 				down: slip(
@@ -48,7 +49,7 @@ export const rivetsEachSide = method({
 		}),
 		total: step('2 * eachSide', 'Rivets on both sides', {
 			rule: 'repair.each-side',
-			style: 'count',
+			kind: count,
 			tolerance: wholeNumber,
 			slips: {
 				oneSide: slip('eachSide', 'That is one side only: the other side needs as many.'),

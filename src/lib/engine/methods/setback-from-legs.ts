@@ -1,4 +1,5 @@
-import { angle, length } from '../solver/given.ts';
+import { angle, fraction, length } from '../quantity/kinds.ts';
+import { given } from '../solver/given.ts';
 import { method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
 import { nearRight } from './outcomes/near-right.ts';
 import { setbackOutcomes } from './outcomes/setback.ts';
@@ -10,9 +11,9 @@ export const setbackFromLegs = method({
 	id: 'setback-from-legs',
 	title: 'Setback from the angle between the legs',
 	given: {
-		R: length('Inside bend radius', { style: 'fraction' }),
-		T: length('Thickness'),
-		betweenLegs: angle('Angle between the legs')
+		R: given(fraction, 'Inside bend radius'),
+		T: given(length, 'Thickness'),
+		betweenLegs: given(angle, 'Angle between the legs')
 	},
 	steps: {
 		angle: step('180 deg - betweenLegs', 'Bend angle, from flat', {

@@ -1,4 +1,5 @@
-import { angle, length } from '../solver/given.ts';
+import { angle, fraction, length } from '../quantity/kinds.ts';
+import { given } from '../solver/given.ts';
 import { method } from '../solver/write.ts';
 import { setbackOutcomes } from './outcomes/setback.ts';
 import { setbackOfBend } from './pieces/setback.ts';
@@ -8,9 +9,9 @@ export const setback = method({
 	id: 'setback',
 	title: 'Setback of a bend',
 	given: {
-		R: length('Inside bend radius', { style: 'fraction' }),
-		T: length('Thickness'),
-		angle: angle('Bend angle, from flat', { symbol: 'N' })
+		R: given(fraction, 'Inside bend radius'),
+		T: given(length, 'Thickness'),
+		angle: given(angle, 'Bend angle, from flat', { symbol: 'N' })
 	},
 	steps: {
 		K: setbackFactor,

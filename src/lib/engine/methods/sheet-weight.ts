@@ -1,4 +1,5 @@
-import { length, words } from '../solver/given.ts';
+import { fraction, length, word } from '../quantity/kinds.ts';
+import { given } from '../solver/given.ts';
 import { method, slip, step } from '../solver/write.ts';
 import { fromTable, weightToHundredth } from '../trade/tolerances.ts';
 
@@ -6,10 +7,10 @@ export const sheetWeight = method({
 	id: 'sheet-weight',
 	title: 'Weight of a sheet from its size and alloy',
 	given: {
-		length: length('Length', { style: 'fraction' }),
-		width: length('Width', { style: 'fraction' }),
-		T: length('Thickness'),
-		alloy: words('Alloy')
+		length: given(fraction, 'Length'),
+		width: given(fraction, 'Width'),
+		T: given(length, 'Thickness'),
+		alloy: given(word, 'Alloy')
 	},
 	steps: {
 		density: step('density(alloy)', 'Density of the alloy', {

@@ -1,4 +1,5 @@
-import { length } from '../solver/given.ts';
+import { choice, hundredths, length, rivetDiameter } from '../quantity/kinds.ts';
+import { given } from '../solver/given.ts';
 import { method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
 import { headJudgements } from '../trade/shop-head.ts';
 import { exactWords, thousandths } from '../trade/tolerances.ts';
@@ -10,9 +11,9 @@ export const shopHeadCheck = method({
 	id: 'shop-head-check',
 	title: 'Shop head accepted or not',
 	given: {
-		D: length('Rivet diameter', { style: 'rivet-diameter' }),
-		width: length('Measured width'),
-		height: length('Measured height')
+		D: given(rivetDiameter, 'Rivet diameter'),
+		width: given(length, 'Measured width'),
+		height: given(length, 'Measured height')
 	},
 	steps: {
 		leastWidth: step('1.25 * D', 'Least width', {
@@ -62,7 +63,7 @@ export const shopHeadCheck = method({
 			{
 				rule: 'head.judged',
 				tolerance: exactWords,
-				oneOf: headJudgements,
+				kind: choice(headJudgements),
 				slips: {
 					widthAlone: slip(
 						'width > mostWidth ? "replace" : width < leastWidth ? "drive more" : "accept"',
@@ -98,8 +99,8 @@ export const shopHeadCheck = method({
 				),
 				// The metal stays the same.
 				high: shown('entered == "replace" ? 0.5 * D : height * (width / across)^2'),
-				wide: shown('across / D', 'hundredth'),
-				tall: shown('high / D', 'hundredth')
+				wide: shown('across / D', hundredths),
+				tall: shown('high / D', hundredths)
 			},
 			{
 				fresh: when(

@@ -1,4 +1,5 @@
-import { length } from '../solver/given.ts';
+import { rivetDiameter } from '../quantity/kinds.ts';
+import { given } from '../solver/given.ts';
 import { method, slip, step } from '../solver/write.ts';
 import { headSize } from './outcomes/head-size.ts';
 import { thousandths } from '../trade/tolerances.ts';
@@ -8,7 +9,7 @@ export const shopHead = method({
 	id: 'shop-head',
 	title: 'Shop head wanted',
 	given: {
-		D: length('Rivet diameter', { style: 'rivet-diameter' })
+		D: given(rivetDiameter, 'Rivet diameter')
 	},
 	steps: {
 		width: step('1.5 * D', 'Width of the shop head', {

@@ -1,4 +1,5 @@
-import { angle, length } from '../solver/given.ts';
+import { angle, fraction, length } from '../quantity/kinds.ts';
+import { given } from '../solver/given.ts';
 import { atLeast, method, shown, slip, step, use } from '../solver/write.ts';
 import { legOff } from './outcomes/leg-off.ts';
 import { nearRight } from './outcomes/near-right.ts';
@@ -22,10 +23,10 @@ export const sightLine = method({
 	id: 'sight-line',
 	title: 'Sight line for a brake',
 	given: {
-		leg: length('Leg under the nose, to the mold line', { style: 'fraction' }),
-		R: length('Inside bend radius', { style: 'fraction' }),
-		T: length('Thickness'),
-		angle: angle('Bend angle, from flat', { symbol: 'N' })
+		leg: given(fraction, 'Leg under the nose, to the mold line'),
+		R: given(fraction, 'Inside bend radius'),
+		T: given(length, 'Thickness'),
+		angle: given(angle, 'Bend angle, from flat', { symbol: 'N' })
 	},
 	steps: {
 		K: setbackFactor,

@@ -1,5 +1,5 @@
 import type { Exact } from './exact.ts';
-import type { LengthUnit } from './kind.ts';
+import type { LengthUnit, Plan } from './value.ts';
 import type { Numeral } from './numeral.ts';
 import type { Dimension } from './units.ts';
 
@@ -48,7 +48,7 @@ export interface Field {
 }
 
 /** What answers are read as: exact numbers in base units, words, or lists. */
-export type ReadValue = Exact | string | readonly Exact[];
+export type ReadValue = Exact | string | readonly (Exact | string)[] | Plan;
 
 /** How an entry was understood. Values are in the base unit of their kind. */
 export type Reading<R = ReadValue> =

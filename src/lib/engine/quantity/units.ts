@@ -1,5 +1,5 @@
 import { type Exact, ratio } from './exact.ts';
-import type { LengthUnit } from './kind.ts';
+import type { LengthUnit } from './value.ts';
 
 /** A unit that may be written behind a number. */
 export interface Unit {

@@ -3,7 +3,7 @@ import type { Task } from '../tasks/task.ts';
 import { kindAt } from '../solver/kind-at.ts';
 import { carriedIn, differs } from '../solver/tolerance.ts';
 import type { Cause } from '../marking/verdict.ts';
-import type { Value } from '../quantity/kind.ts';
+import type { Value } from '../quantity/value.ts';
 import type { Kind } from '../quantity/kinds/kind.ts';
 import { evaluate } from '../solver/evaluate.ts';
 import { textAt } from '../solver/show.ts';

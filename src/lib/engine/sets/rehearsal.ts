@@ -1,7 +1,7 @@
 import type { Family } from '../families/family.ts';
 import { type Level, levels } from '../families/level.ts';
 import { type Random, randomFrom } from '../families/random.ts';
-import type { LengthUnit } from '../quantity/kind.ts';
+import type { LengthUnit } from '../quantity/value.ts';
 import { textAt } from '../solver/show.ts';
 import type { Task } from '../tasks/task.ts';
 import { deal, drawDealt } from './deal.ts';

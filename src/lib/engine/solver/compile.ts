@@ -1,11 +1,11 @@
-import type { AnyKind } from '../quantity/kinds/kind.ts';
+import type { Kind } from '../quantity/kinds/kind.ts';
 import type { Given } from './given.ts';
 import {
 	alike,
 	closed,
 	compileFormula,
+	dimensionOf,
 	type Functions,
-	kindOf,
 	type Named,
 	type Names,
 	ofRight,
@@ -70,20 +70,26 @@ export function compilePiece(piece: Piece, functions: Functions): string {
 
 function namesOf(given: Readonly<Record<string, Given>>): Record<string, Named> {
 	return Object.fromEntries(
-		Object.entries(given).map(([key, { kind, list }]) => [key, { sample: sampleOf(kind), list }])
+		Object.entries(given).map(([key, { kind }]) => [
+			key,
+			{ sample: sampleOf(kind.dimension.name, kind.dimension), list: kind.isList }
+		])
 	);
 }
 
-/** A term with the kind of what it gives. */
+/** A term with what it gives, which must suit the kind that is named for it. */
 function result(
 	term: Term,
 	names: Names,
 	where: string,
-	kind: AnyKind | null = null
+	kind: Kind | null = null
 ): { text: string; named: Named } {
 	const list = term.each !== null;
-	const name = kindOf(term.sample, where, kind?.dimension);
-	const text = `{${source(term, names)}, kind: '${name}', list: ${list}}`;
+	if (kind?.isList && !list) {
+		throw new Error(`${where}: ${kind.noun} are wanted, and the formula gives one value`);
+	}
+	const name = dimensionOf(term.sample, where, kind?.dimension);
+	const text = `{${source(term, names)}, dimension: '${name}', ${along(term)}}`;
 	return { text, named: { sample: term.sample, list } };
 }
 
@@ -98,7 +104,7 @@ function slipSource(
 	// A value that is the same for every member of a list is repeated where the piece is worked.
 	const fits = step && alike(term.sample, step.sample) && (term.each === null || step.list);
 	if (!fits) throw new Error(`${at}: a slip must give the same kind of value as its step`);
-	return `{${source(term, known)}, list: ${term.each !== null}}`;
+	return `{${source(term, known)}, ${along(term)}}`;
 }
 
 function limitSource(limit: Limit, names: Names, functions: Functions, where: string): string {
@@ -107,8 +113,9 @@ function limitSource(limit: Limit, names: Names, functions: Functions, where: st
 	if (!alike(value.sample, bound.sample)) {
 		throw new Error(`${where}: ${limit.value} and ${limit.bound} are of unlike kinds`);
 	}
-	const kind = `kind: '${kindOf(value.sample, where)}'`;
-	return `{${kind}, value: {${source(value, names)}}, bound: {${source(bound, names)}}}`;
+	const dimension = `dimension: '${dimensionOf(value.sample, where)}'`;
+	const [seen, least] = [value, bound].map((term) => `{${source(term, names)}, ${along(term)}}`);
+	return `{${dimension}, value: ${seen}, bound: ${least}}`;
 }
 
 function outcomeSource(outcome: Outcome, names: Names, functions: Functions, at: string): string {
@@ -125,11 +132,11 @@ function outcomeSource(outcome: Outcome, names: Names, functions: Functions, at:
 	for (const [key, named] of Object.entries({ ...names, entered: first })) {
 		own[`${ofRight}${key}`] = named;
 	}
-	const shows = Object.entries(outcome.shows).map(([key, { formula }]) => {
+	const shows = Object.entries(outcome.shows).map(([key, { formula, kind }]) => {
 		const where = `${at}, ${key}`;
 		if (Object.hasOwn(own, key)) throw new Error(`${where}: the method has a value of that name`);
 		const term = compileFormula(formula, own, functions, where);
-		const { text, named } = result(term, own, where);
+		const { text, named } = result(term, own, where, kind);
 		own[key] = named;
 		return `${JSON.stringify(key)}: ${text}`;
 	});
@@ -152,7 +159,7 @@ function checkInverses(method: Method, names: Names): void {
 		if ('by' in inverse) continue;
 		const { from } = inverse;
 		if (!Object.hasOwn(method.steps, from)) throw new Error(`${at}: no step is called ${from}`);
-		if (method.given[key]?.list || names[from]?.list)
+		if (method.given[key]?.kind.isList || names[from]?.list)
 			throw new Error(`${at}: lists have no inverse`);
 	}
 }
@@ -161,6 +168,10 @@ function source(term: Term, names: Names): string {
 	const needs = term.names.map((name) => `${JSON.stringify(name)}: ${names[name]?.list ?? false}`);
 	const run = `run: (v, r) => ${closed(term)}`;
 	return `${run}, show: ${JSON.stringify(tidy(term.show))}, needs: {${needs.join(', ')}}`;
+}
+
+function along(term: Term): string {
+	return `list: ${term.each !== null}`;
 }
 
 /** Neighbouring texts joined into one. */

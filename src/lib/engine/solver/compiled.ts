@@ -1,4 +1,4 @@
-import type { Value } from '../quantity/kind.ts';
+import { isList, type Value } from '../quantity/value.ts';
 import type { Method, Origin } from './method.ts';
 import type { Part, Slot } from './trade-function.ts';
 
@@ -22,14 +22,14 @@ export interface CompiledSlip extends Formula {
 
 export interface CompiledStep extends CompiledSlip {
 	/** Name of the dimension. */
-	readonly kind: string;
+	readonly dimension: string;
 }
 
 export interface CompiledLimit {
 	/** Name of the dimension. */
-	readonly kind: string;
-	readonly value: Formula;
-	readonly bound: Formula;
+	readonly dimension: string;
+	readonly value: CompiledSlip;
+	readonly bound: CompiledSlip;
 }
 
 export interface CompiledOutcome {
@@ -57,7 +57,7 @@ export interface Work {
 
 export interface StepWork extends Work {
 	/** Name of the dimension. */
-	readonly kind: string;
+	readonly dimension: string;
 	readonly list: boolean;
 }
 
@@ -111,7 +111,7 @@ export function setReady(method: Method, work: Ready): void {
 }
 
 function made(method: Method): Ready {
-	const lists = new Map(Object.entries(method.given).map(([key, { list }]) => [key, list]));
+	const lists = new Map(Object.entries(method.given).map(([key, { kind }]) => [key, kind.isList]));
 	const steps: Record<string, StepWork> = {};
 	for (const [key, { from }] of Object.entries(method.steps)) {
 		const step = unitOf(from.unit).steps[from.key];
@@ -167,9 +167,9 @@ function boundStep(
 	from: Origin,
 	lists: ReadonlyMap<string, boolean>
 ): StepWork {
-	const { kind } = step;
+	const { dimension } = step;
 	const along = broadcast(step, from, lists).length > 0;
-	return { ...bound(step, from, lists, step), kind, list: step.list || along };
+	return { ...bound(step, from, lists, step), dimension, list: step.list || along };
 }
 
 /** Names of the formula that are one value where it was written and a list in this method. */
@@ -241,12 +241,12 @@ function alongList(
 	const names = Object.keys(formula.needs);
 	return (values) => {
 		const list = values[first];
-		const length = typeof list === 'object' ? list.length : 0;
+		const length = isList(list) ? list.length : 0;
 		return Array.from({ length }, (_, i) => {
 			const inner: Record<string, Value> = {};
 			for (const name of names) {
 				const value = values[outer(name)] ?? '';
-				inner[name] = along.has(name) && typeof value === 'object' ? (value[i] ?? NaN) : value;
+				inner[name] = along.has(name) && isList(value) ? (value[i] ?? NaN) : value;
 			}
 			return Number(formula.run(inner, inner));
 		});

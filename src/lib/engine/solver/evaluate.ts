@@ -1,4 +1,4 @@
-import type { Value } from '../quantity/kind.ts';
+import type { Value } from '../quantity/value.ts';
 import { compiledOf, type Values } from './compiled.ts';
 import { brokenLimit } from './limits.ts';
 import { kindAt } from './kind-at.ts';

@@ -82,7 +82,7 @@ function factorOf(size: Exact | undefined, name: string): string {
 /** What a value of a dimension is like; `more` are dimensions besides those that kinds/all.ts lists. */
 export function sampleOf(name: string, ...more: readonly Dimension[]): Sample {
 	const found = [...more, ...dimensions].find((one) => one.name === name);
-	if (!found) throw new Error(`unknown kind: ${name}`);
+	if (!found) throw new Error(`unknown dimension: ${name}; add its kind to kinds/all.ts`);
 	const { formula } = found;
 	if (formula === null) return 'words';
 	return formula === '' ? 1 : math.unit(1, formula);
@@ -92,7 +92,7 @@ export function sampleOf(name: string, ...more: readonly Dimension[]): Sample {
  * Name of the dimension of a step's result; `where` names the step if it is none that a step may
  * end in. Of dimensions that formulas do not tell apart, `wanted` comes first.
  */
-export function kindOf(sample: Sample, where: string, wanted?: Dimension): string {
+export function dimensionOf(sample: Sample, where: string, wanted?: Dimension): string {
 	if (typeof sample === 'boolean') throw new Error(`${where}: a step may not end in a condition`);
 	const all = wanted ? [wanted] : dimensions;
 	const found = all.find(({ name }) => alike(sample, sampleOf(name, ...all)));

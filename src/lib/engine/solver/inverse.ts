@@ -1,5 +1,4 @@
 import { bisect } from 'fmin/src/bisect.js';
-import type { Value } from '../quantity/kind.ts';
 import {
 	compiledOf,
 	copyOf,
@@ -9,8 +8,9 @@ import {
 	type Values,
 	type Work
 } from './compiled.ts';
-import type { Given } from './given.ts';
-import { plainStyle } from './given.ts';
+import { type Given, given } from './given.ts';
+import type { Value } from '../quantity/value.ts';
+import { kindAt } from './kind-at.ts';
 import type { Inverse, Method, Slip, Step } from './method.ts';
 import { TradeError } from './trade-function.ts';
 
@@ -46,7 +46,7 @@ function turnedRound(method: Method, want: string, inverse: Rooted): Method {
 		...method,
 		id: `${method.id}-${want}`,
 		title: `${method.title}: ${inverse.label.toLowerCase()}`,
-		given: givenFor(method, want, from, steps),
+		given: givenFor(method, want, from),
 		steps: {
 			...Object.fromEntries(stay.map((key) => [key, method.steps[key] as Step])),
 			[want]: wantedStep(method, want, inverse)
@@ -65,14 +65,14 @@ function turnedRound(method: Method, want: string, inverse: Rooted): Method {
 	const copy = copyOf([...Object.keys(method.given), ...Object.keys(method.steps)]);
 	const rootOf = (slip?: string) =>
 		rootBy({ want, inverse, copy }, chain, slipped(method, slips, slip));
-	const kind = method.given[want]?.kind ?? 'number';
+	const { name: dimension } = kindAt(method, want).dimension;
 	const shown = steps[from]?.show ?? [];
 	const needs = [...Object.keys(turned.given), ...stay];
 	const work: StepWork = {
 		run: rootOf(),
 		show: [...shown, '<mo>=</mo>', { name: from }],
 		needs,
-		kind,
+		dimension,
 		list: false
 	};
 	const works = Object.fromEntries(
@@ -101,39 +101,25 @@ function hangingOn(
 	return leading.filter((key) => reached.has(key));
 }
 
-function givenFor(
-	{ given, steps }: Method,
-	want: string,
-	from: string,
-	works: Readonly<Record<string, StepWork>>
-): Record<string, Given> {
-	const step = steps[from];
-	const kind = works[from]?.kind ?? 'number';
-	const known: Given = {
-		kind,
-		list: false,
-		label: step?.label ?? from,
-		symbol: step?.symbol ?? null,
-		style: step?.style ?? plainStyle(kind),
-		oneOf: [],
+function givenFor(method: Method, want: string, from: string): Record<string, Given> {
+	const step = method.steps[from];
+	const known = given(kindAt(method, from), step?.label ?? from, {
+		...(step?.symbol ? { symbol: step.symbol } : {}),
 		zero: true
-	};
-	const others = Object.entries(given).filter(([key]) => key !== want);
+	});
+	const others = Object.entries(method.given).filter(([key]) => key !== want);
 	return { ...Object.fromEntries(others), [from]: known };
 }
 
-function wantedStep({ id, given }: Method, want: string, inverse: Rooted): Step {
+function wantedStep({ id, given: known }: Method, want: string, inverse: Rooted): Step {
 	const { label, rule, tolerance, from } = inverse;
 	return {
 		formula: `the ${want} at which ${from} comes out`,
 		label,
-		symbol: given[want]?.symbol ?? null,
-		kind: null,
-		style: given[want]?.style ?? null,
+		symbol: known[want]?.symbol ?? null,
+		kind: known[want]?.kind ?? null,
 		rule,
 		tolerance,
-		oneOf: [],
-		inFigures: false,
 		skill: `${id}-${want}/${want}`,
 		from: { unit: id, key: want, names: {} }
 	};

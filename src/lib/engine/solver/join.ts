@@ -1,5 +1,7 @@
-import { compiledOf, unitOf } from './compiled.ts';
+import type { Kind } from '../quantity/kinds/kind.ts';
+import { unitOf } from './compiled.ts';
 import type { Given } from './given.ts';
+import { kindAt } from './kind-at.ts';
 import type { Limit, Method, Origin, Outcome, Slip, Step } from './method.ts';
 import { named, renamed } from './write.ts';
 
@@ -38,7 +40,7 @@ class Whole {
 	readonly #id: string;
 	readonly #given: Record<string, Given> = {};
 	readonly #steps: Record<string, Step> = {};
-	readonly #results = new Map<string, { kind: string; list: boolean }>();
+	readonly #results = new Map<string, Kind>();
 	readonly #slips: Slip[] = [];
 	readonly #limits: Limit[] = [];
 	readonly #outcomes: Outcome[] = [];
@@ -49,7 +51,6 @@ class Whole {
 
 	add({ method, feed, as }: JoinedPart): void {
 		const names = this.#namesOf(method, feed, as);
-		const { steps } = compiledOf(method);
 		for (const [key, step] of Object.entries(method.steps)) {
 			const name = names[key] ?? key;
 			const laid = {
@@ -58,8 +59,7 @@ class Whole {
 				from: within(step.from, names)
 			};
 			if (!this.#isThere(method, name, laid)) this.#steps[name] = laid;
-			const { kind, list } = steps[key] ?? { kind: 'number', list: false };
-			this.#results.set(name, { kind, list });
+			this.#results.set(name, kindAt(method, key));
 		}
 		for (const slip of Object.values(method.slips)) this.#addSlip(slip, names);
 		for (const limit of method.limits) this.#limits.push(joinedLimit(limit, names));
@@ -125,7 +125,7 @@ class Whole {
 			);
 		}
 		const there = this.#given[name];
-		if (there && (there.kind !== given.kind || there.list !== given.list)) {
+		if (there && !isLike(there.kind, given.kind)) {
 			this.#refuse(
 				`${method.id} takes ${name} as another kind of value than a part before it: give it another name, as: { ${key}: … }`
 			);
@@ -134,19 +134,26 @@ class Whole {
 	}
 
 	#checkFeed(method: Method, key: string, from: string, given: Given): void {
-		const result = this.#results.get(from) ?? this.#given[from];
+		const result = this.#results.get(from) ?? this.#given[from]?.kind;
 		if (!result) {
 			this.#refuse(`${method.id} takes ${key} from ${from}, which no part before it gives`);
-		} else if (result.kind !== given.kind || result.list !== given.list) {
-			this.#refuse(
-				`${method.id} takes ${key} as ${given.list ? 'a list' : 'one value'} of the kind ${given.kind}; ${from} is ${result.list ? 'a list' : 'one value'} of the kind ${result.kind}`
-			);
+		} else if (!isLike(result, given.kind)) {
+			this.#refuse(`${method.id} takes ${key} as ${what(given.kind)}; ${from} is ${what(result)}`);
 		}
 	}
 
 	#refuse(why: string): never {
 		throw new Error(`${this.#id}: ${why}.`);
 	}
+}
+
+/** Whether a value of one kind can be worked on as one of the other. */
+function isLike(one: Kind, other: Kind): boolean {
+	return one.dimension === other.dimension && one.isList === other.isList;
+}
+
+function what({ isList, dimension }: Kind): string {
+	return `${isList ? 'a list' : 'one value'} of the kind ${dimension.name}`;
 }
 
 /** An origin seen from the joined method: its names, and through them the part's. */

@@ -1,7 +1,7 @@
-import { kindOf } from '../quantity/bridge.ts';
+import { plainKind } from '../quantity/kinds/all.ts';
 import type { Kind } from '../quantity/kinds/kind.ts';
+import { listed } from '../quantity/kinds/list.ts';
 import { compiledOf } from './compiled.ts';
-import { plainStyle } from './given.ts';
 import type { Method } from './method.ts';
 
 const kinds = new WeakMap<Method, Map<string, Kind>>();
@@ -19,19 +19,20 @@ export function kindAt(method: Method, key: string): Kind {
 	return known;
 }
 
-/* BRIDGE, to go once methods name their kinds: a given or a step holds its own. */
 function newKind(method: Method, key: string): Kind {
 	const given = method.given[key];
-	if (given) return kindOf({ ...given, asked: false });
+	if (given) return given.kind;
 	const step = method.steps[key];
 	const compiled = compiledOf(method).steps[key];
 	if (!step || !compiled) throw new Error(`unknown step: ${method.id}.${key}`);
-	// The build has checked that the step gives values of its kind.
-	if (step.kind) return step.kind as Kind;
-	return kindOf({
-		...step,
-		...compiled,
-		style: step.style ?? plainStyle(compiled.kind),
-		asked: true
-	});
+	return kindGiven(step.kind, compiled);
+}
+
+/** The kind that a formula gives: the one named for it or the plain one, and along a list a list. */
+export function kindGiven(
+	named: Kind | null,
+	{ dimension, list }: { dimension: string; list: boolean }
+): Kind {
+	const kind = named ?? plainKind(dimension);
+	return list && !kind.isList ? listed(kind) : kind;
 }

@@ -1,12 +1,15 @@
-import type { Value } from '../quantity/kind.ts';
-import { type Formula, inNames, unitOf, type Values } from './compiled.ts';
+import { plainKind } from '../quantity/kinds/all.ts';
+import type { Kind } from '../quantity/kinds/kind.ts';
+import type { Value } from '../quantity/value.ts';
+import { type CompiledSlip, inNames, unitOf, type Values } from './compiled.ts';
+import { kindAt, kindGiven } from './kind-at.ts';
 import type { Limit, Method } from './method.ts';
 
 /** How one value stands to its limit; of a list, one member. */
 export interface Kept {
 	readonly limit: Limit;
-	/** Name of the dimension. */
-	readonly kind: string;
+	/** What value and bound are. */
+	readonly kind: Kind;
 	/** Place in the list, where the value is one of a list. */
 	readonly place: number | null;
 	readonly value: number;
@@ -23,9 +26,8 @@ const slack = 1e-9;
 /** The worked values against every limit of the method, in its order. */
 export function limitsOf(method: Method, values: Values): Kept[] {
 	return method.limits.flatMap((limit) => {
-		const { kind, value, bound } = compiledLimit(limit);
-		const seen = numbersIn(value(values));
-		const bounds = numbersIn(bound(values));
+		const { kind, seen: value, bound } = compiledLimit(limit);
+		const [seen, bounds] = [value(values), bound(values)];
 		return seen.map((one, i): Kept => {
 			const to = bounds[i] ?? bounds[0] ?? NaN;
 			const margin = limit.least ? one - to : to - one;
@@ -57,14 +59,14 @@ export function measuredLimits(
 	work: (given: Values) => Values
 ): Kept[] {
 	const kept = limitsOf(method, work(given));
-	const nudged = Object.entries(resolution).flatMap(([key, step]) =>
-		placesIn(given[key]).map((place) =>
-			[step, -step].map((by) => limitsOf(method, work(nudge(given, key, place, by))))
+	const others = Object.entries(resolution).flatMap(([key, step]) =>
+		numbersIn(kindAt(method, key), given[key]).map((_, place) =>
+			[step, -step].map((by) => limitsOf(method, work(nudged(method, given, key, place, by))))
 		)
 	);
 	return kept.map((one, i) => {
 		// Each reading may be off by a division: the margin, by what they come to together.
-		const spread = nudged.reduce((sum, both) => sum + widest(both, one, i), 0);
+		const spread = others.reduce((sum, both) => sum + widest(both, one, i), 0);
 		return spread > 0 && Math.abs(one.margin) <= spread + slack
 			? { ...one, verdict: 'undecided' as const }
 			: one;
@@ -75,15 +77,16 @@ function widest(both: readonly Kept[][], { margin }: Kept, i: number): number {
 	return Math.max(...both.map((kept) => Math.abs((kept[i]?.margin ?? margin) - margin)));
 }
 
-function placesIn(value: Value | undefined): readonly (number | null)[] {
-	return typeof value === 'object' ? value.map((_, i) => i) : [null];
+/** The givens with the number at one place of one of them changed. */
+function nudged(method: Method, given: Values, key: string, place: number, by: number): Values {
+	const value = given[key];
+	if (value === undefined) return given;
+	const changed = kindAt(method, key).map(value, (one, at) => (at === place ? one + by : one));
+	return { ...given, [key]: changed };
 }
 
-function nudge(given: Values, key: string, place: number | null, by: number): Values {
-	const value = given[key];
-	if (typeof value === 'number') return { ...given, [key]: value + by };
-	if (typeof value !== 'object') return given;
-	return { ...given, [key]: value.map((one, i) => (i === place ? one + by : one)) };
+function numbersIn(kind: Kind, value: Value | undefined): readonly number[] {
+	return value === undefined ? [] : kind.numbers(value);
 }
 
 /**
@@ -114,11 +117,10 @@ function unitLimit({ unit, key }: Limit['from']) {
 }
 
 function compiledLimit({ from }: Limit) {
-	const { kind, value, bound } = unitLimit(from);
-	const worked = ({ run, needs }: Formula) => inNames((v) => run(v, v) as Value, needs, from.names);
-	return { kind, value: worked(value), bound: worked(bound) };
-}
-
-function numbersIn(value: Value): readonly number[] {
-	return typeof value === 'object' ? value : [Number(value)];
+	const { dimension, value, bound } = unitLimit(from);
+	const numbers = ({ run, needs, list }: CompiledSlip) => {
+		const kind = kindGiven(null, { dimension, list });
+		return inNames((v) => kind.numbers(run(v, v) as Value), needs, from.names);
+	};
+	return { kind: plainKind(dimension), seen: numbers(value), bound: numbers(bound) };
 }

@@ -1,5 +1,5 @@
-import type { Style, Value } from '../quantity/kind.ts';
-import type { AnyKind } from '../quantity/kinds/kind.ts';
+import type { Kind } from '../quantity/kinds/kind.ts';
+import type { Value } from '../quantity/value.ts';
 import type { Given } from './given.ts';
 
 /** How far an answer may be off and still be accepted, and the reason from the job. */
@@ -13,18 +13,15 @@ export interface Tolerance {
 export interface StepNotes {
 	readonly label: string;
 	readonly symbol: string | null;
-	/** What the result is, where the dimension of the formula alone does not say it. */
-	readonly kind: AnyKind | null;
-	/** BRIDGE, to go once methods name their kinds. How the shop writes the result; chosen by the kind of the result when left out. */
-	readonly style: Style | null;
+	/**
+	 * What the result is; the plain kind of its dimension when left out. Where the step works along
+	 * a list, it is the kind of one member.
+	 */
+	readonly kind: Kind | null;
 	/** Id of the rule the step rests on, in `trade/rules.ts`; none for plain arithmetic. */
 	readonly rule: string | null;
 	/** How near an answer must be; a step without one is not asked by itself. */
 	readonly tolerance: Tolerance | null;
-	/** The words a result may take, when it is a choice. */
-	readonly oneOf: readonly string[];
-	/** Whether the size must be given in figures, because its name is a given. */
-	readonly inFigures: boolean;
 }
 
 /**
@@ -91,7 +88,8 @@ export interface Outcome {
 /** A value that only shows what an answer does; nobody is asked for it. */
 export interface Shown {
 	readonly formula: string;
-	readonly style: Style | null;
+	/** As for a step. */
+	readonly kind: Kind | null;
 }
 
 /**
@@ -130,13 +128,7 @@ export interface Method<
 }
 
 /** The type of a given's value; of a method whose givens are not known, any value. */
-export type ValueOf<X extends Given> = string extends X['kind']
-	? Value
-	: X['kind'] extends 'text'
-		? string
-		: X['list'] extends true
-			? readonly number[]
-			: number;
+export type ValueOf<X extends Given> = X['kind'] extends Kind<infer V> ? V : Value;
 
 /** The values of a method's givens, by key, in base units. */
 export type GivenValues<M extends Method> = {

@@ -1,8 +1,8 @@
-import type { LengthUnit, Style, Value } from '../quantity/kind.ts';
-import { format } from '../quantity/format.ts';
+import type { Kind } from '../quantity/kinds/kind.ts';
+import type { LengthUnit, Value } from '../quantity/value.ts';
 import { type CompiledOutcome, inNames, unitOf, type Values } from './compiled.ts';
 import { evaluateAsFar } from './evaluate.ts';
-import { plainStyle } from './given.ts';
+import { kindGiven } from './kind-at.ts';
 import type { Method, Outcome } from './method.ts';
 import { textAt } from './show.ts';
 import { TradeError } from './trade-function.ts';
@@ -42,7 +42,7 @@ export function seenAt(
 	units: LengthUnit = 'in'
 ): Seen | null {
 	const told = method.outcomes.find(({ at }) => at.includes(key));
-	if (!told || typeof entered !== typeof right[key]) return null;
+	if (!told) return null;
 	const names = { ...told.from.names, entered: key };
 	try {
 		const values = evaluateAsFar(method, given, { values: { [key]: entered } });
@@ -68,20 +68,20 @@ function tell(
 	const [own, good] = [inner(values), inner(right)];
 	if (readBy(compiled, told).some((name) => own[name] === '')) return null;
 	const shows: Record<string, Value> = {};
+	const kinds = new Map<string, Kind>();
 	const all: Record<string, Value> = { ...own };
-	for (const [name, { run }] of Object.entries(compiled.shows)) {
-		const value = run(all, good) as Value;
-		if (typeof value === 'number' && !Number.isFinite(value)) return null;
+	for (const [name, shown] of Object.entries(compiled.shows)) {
+		const value = shown.run(all, good) as Value;
+		const kind = kindGiven(told.shows[name]?.kind ?? null, shown);
+		if (!kind.isSound(value)) return null;
+		kinds.set(name, kind);
 		shows[name] = value;
 		all[name] = value;
 	}
 	const found = Object.entries(compiled.cases).find(([, test]) => !test || test.run(all, good));
 	const text = found && told.cases[found[0]];
 	if (!found || !text) return null;
-	const styles = Object.entries(compiled.shows).map(
-		([name, { kind }]) => [name, told.shows[name]?.style ?? plainStyle(kind)] as const
-	);
-	const write = writer(method, told, { all, good, key }, new Map(styles), units);
+	const write = writer(method, told, { all, good, key }, kinds, units);
 	const says = text.says.replace(/\{([\w.]+)\}/g, (_, name: string) => write(name));
 	const entered = values[key] ?? '';
 	return { key, entered, values, right, shows, case: found[0], says };
@@ -91,14 +91,14 @@ function writer(
 	method: Method,
 	{ from }: Outcome,
 	{ all, good, key }: { all: Values; good: Values; key: string },
-	styles: ReadonlyMap<string, Style>,
+	kinds: ReadonlyMap<string, Kind>,
 	units: LengthUnit
 ): (name: string) => string {
 	return (name) => {
 		const plain = name.replace(/^right\./, '');
 		const value = (plain === name ? all : good)[plain] ?? '';
-		const style = styles.get(plain);
-		if (style) return format(value, style, units);
+		const kind = kinds.get(plain);
+		if (kind) return kind.write(value, units);
 		const outer = plain === 'entered' ? key : (from.names[plain] ?? plain);
 		return textAt(method, outer, value, units);
 	};

@@ -1,4 +1,4 @@
-import type { Value } from '../quantity/kind.ts';
+import type { Value } from '../quantity/value.ts';
 import type { Kind } from '../quantity/kinds/kind.ts';
 import type { Values } from './compiled.ts';
 import type { Given } from './given.ts';

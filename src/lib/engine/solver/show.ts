@@ -1,5 +1,5 @@
-import type { AnyKind, AnyValue, Kind } from '../quantity/kinds/kind.ts';
-import type { LengthUnit, Value } from '../quantity/kind.ts';
+import type { Kind } from '../quantity/kinds/kind.ts';
+import { isList, type LengthUnit, type Value } from '../quantity/value.ts';
 import { compiledOf, type Values } from './compiled.ts';
 import { kindAt } from './kind-at.ts';
 import type { Method } from './method.ts';
@@ -23,7 +23,7 @@ export function textAt(
 	units: LengthUnit = 'in'
 ): string {
 	const kind = kindAt(method, key);
-	const isMember = kind.isList && typeof value !== 'object';
+	const isMember = kind.isList && !isList(value);
 	return (isMember ? kind.member : kind).write(value, units);
 }
 
@@ -68,7 +68,7 @@ export function showStep(
 }
 
 function variesAlong(part: Part, values: Values): boolean {
-	return typeof part === 'object' && !part.join && typeof values[part.name] === 'object';
+	return typeof part === 'object' && !part.join && isList(values[part.name]);
 }
 
 function rendered(parts: readonly Part[], fill: (slot: Slot) => string): string {
@@ -98,8 +98,8 @@ function shownValue(value: Value, kind: Kind, units: LengthUnit, slot: Slot, i: 
 function shownResult(
 	method: Method,
 	key: string,
-	kind: AnyKind,
-	value: AnyValue,
+	kind: Kind,
+	value: Value,
 	units: LengthUnit
 ): string {
 	const laidOut = method.steps[key]?.tolerance?.amount === '1/64';

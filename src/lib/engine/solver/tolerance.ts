@@ -1,6 +1,6 @@
 import Fraction from 'fraction.js';
 import type { Exact } from '../quantity/exact.ts';
-import type { Value } from '../quantity/kind.ts';
+import type { Value } from '../quantity/value.ts';
 import type { Kind } from '../quantity/kinds/kind.ts';
 import { carried } from '../quantity/kinds/rounding.ts';
 import type { Values } from './compiled.ts';

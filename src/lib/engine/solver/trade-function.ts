@@ -1,4 +1,4 @@
-import type { Value } from '../quantity/kind.ts';
+import type { Value } from '../quantity/value.ts';
 
 /** A piece of displayed mathematics: MathML text, or a slot for a named value. */
 export type Part = string | Slot;

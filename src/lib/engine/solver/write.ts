@@ -1,5 +1,4 @@
-import type { Style } from '../quantity/kind.ts';
-import type { AnyKind } from '../quantity/kinds/kind.ts';
+import type { Kind } from '../quantity/kinds/kind.ts';
 import type { Given } from './given.ts';
 import type {
 	Case,
@@ -56,19 +55,15 @@ export interface PieceUse {
 
 interface StepOptions {
 	symbol?: string;
-	kind?: AnyKind;
-	style?: Style;
+	kind?: Kind;
 	rule?: string;
 	tolerance?: Tolerance;
-	oneOf?: readonly string[];
-	inFigures?: boolean;
 	slips?: Readonly<Record<string, SlipText>>;
 }
 
 export function step(formula: string, label: string, options: StepOptions = {}): StepText {
-	const { symbol = null, style = null, rule = null, tolerance = null } = options;
-	const { kind = null, oneOf = [], inFigures = false, slips = {} } = options;
-	return { formula, label, symbol, kind, style, rule, tolerance, oneOf, inFigures, slips };
+	const { symbol = null, kind = null, rule = null, tolerance = null, slips = {} } = options;
+	return { formula, label, symbol, kind, rule, tolerance, slips };
 }
 
 export function slip(formula: string, says: string, { rare = false } = {}): SlipText {
@@ -127,8 +122,8 @@ export function outcome(
 	return { at, shows, cases };
 }
 
-export function shown(formula: string, style: Style | null = null): Shown {
-	return { formula, style };
+export function shown(formula: string, kind: Kind | null = null): Shown {
+	return { formula, kind };
 }
 
 export function when(condition: string, says: string): Case {

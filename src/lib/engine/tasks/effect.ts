@@ -1,5 +1,5 @@
 import type { Effect, Outcome, SeenBy } from '../families/family.ts';
-import type { LengthUnit, Value } from '../quantity/kind.ts';
+import { isList, type LengthUnit, type Value } from '../quantity/value.ts';
 import type { Values } from '../solver/compiled.ts';
 import { type Seen, seenAt } from '../solver/outcome.ts';
 import { textAt } from '../solver/show.ts';
@@ -60,6 +60,6 @@ function numberIn(values: Values, key: string): number {
 
 function listIn(values: Values, key: string): readonly number[] {
 	const value = values[key];
-	if (typeof value === 'object') return value;
+	if (isList(value)) return value.filter((one) => typeof one === 'number');
 	throw new Error(`${key} is no list that the method shows`);
 }

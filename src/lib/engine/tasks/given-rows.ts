@@ -1,4 +1,4 @@
-import type { LengthUnit } from '../quantity/kind.ts';
+import type { LengthUnit } from '../quantity/value.ts';
 import { kindAt } from '../solver/kind-at.ts';
 import type { Task } from './task.ts';
 

@@ -1,4 +1,4 @@
-import type { Value } from '../quantity/kind.ts';
+import type { Value } from '../quantity/value.ts';
 import { compiledOf, type Values } from '../solver/compiled.ts';
 import { evaluate, withSlip } from '../solver/evaluate.ts';
 import { brokenLimit } from '../solver/limits.ts';

@@ -2,7 +2,7 @@ import type { Task } from '$lib/engine/tasks/task.ts';
 import { stepsOf } from '$lib/engine/tasks/task.ts';
 import { stepOf } from '$lib/engine/marking/say.ts';
 import type { Verdict } from '$lib/engine/marking/verdict.ts';
-import type { LengthUnit } from '$lib/engine/quantity/kind.ts';
+import type { LengthUnit } from '$lib/engine/quantity/value.ts';
 import type { AnswerLine } from '../sheet/answer-line.svelte.ts';
 import type { TaskWork } from '../sheet/task-work.svelte.ts';
 

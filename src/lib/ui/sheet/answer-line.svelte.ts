@@ -1,6 +1,7 @@
+import { kindAt } from '$lib/engine/solver/kind-at.ts';
 import { entryOf, readAnswer, workArithmetic } from '$lib/engine/marking/answer.ts';
 import type { Entry } from '$lib/engine/marking/verdict.ts';
-import type { LengthUnit } from '$lib/engine/quantity/kind.ts';
+import type { LengthUnit } from '$lib/engine/quantity/value.ts';
 import type { Reading } from '$lib/engine/quantity/read.ts';
 import type { Method } from '$lib/engine/solver/method.ts';
 
@@ -32,7 +33,7 @@ export class AnswerLine {
 		this.#method = method;
 		this.#units = units;
 		this.label = method.steps[key]?.label ?? key;
-		this.choices = method.steps[key]?.oneOf ?? [];
+		this.choices = kindAt(method, key).choices;
 	}
 
 	/** Called on every change of the text; what takes a while to read is read as soon as it can be. */

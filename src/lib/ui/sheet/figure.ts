@@ -1,5 +1,5 @@
 import { toSvg } from '$lib/engine/figures/to-svg.ts';
-import type { LengthUnit } from '$lib/engine/quantity/kind.ts';
+import type { LengthUnit } from '$lib/engine/quantity/value.ts';
 import { textAt } from '$lib/engine/solver/show.ts';
 import type { Task } from '$lib/engine/tasks/task.ts';
 

@@ -1,7 +1,7 @@
 import type { Outcome } from '$lib/engine/families/family.ts';
 import { effectOf } from '$lib/engine/tasks/effect.ts';
 import type { Task } from '$lib/engine/tasks/task.ts';
-import type { LengthUnit } from '$lib/engine/quantity/kind.ts';
+import type { LengthUnit } from '$lib/engine/quantity/value.ts';
 import { kindAt } from '$lib/engine/solver/kind-at.ts';
 import type { Check } from './task-work.svelte.ts';
 

@@ -1,6 +1,6 @@
 import { stepsOf, type Task } from '$lib/engine/tasks/task.ts';
 import type { Entry, Verdict, Verdicts } from '$lib/engine/marking/verdict.ts';
-import type { LengthUnit } from '$lib/engine/quantity/kind.ts';
+import type { LengthUnit } from '$lib/engine/quantity/value.ts';
 import { AnswerLine } from './answer-line.svelte.ts';
 import { markPart } from './later.ts';
 

@@ -1,4 +1,4 @@
-import type { LengthUnit } from '$lib/engine/quantity/kind.ts';
+import type { LengthUnit } from '$lib/engine/quantity/value.ts';
 import type { Task } from '$lib/engine/tasks/task.ts';
 
 /** Name and value of the cells of a title block. */

@@ -12,7 +12,7 @@ import { weight } from '../../../../src/lib/engine/quantity/kinds/weight.ts';
 import { loadReader } from '../../../../src/lib/engine/quantity/reader.ts';
 import { dimension } from '../../../../src/lib/engine/quantity/units.ts';
 import { evaluate } from '../../../../src/lib/engine/solver/evaluate.ts';
-import { length as lengthGiven } from '../../../../src/lib/engine/solver/given.ts';
+import { given } from '../../../../src/lib/engine/solver/given.ts';
 import { textAt } from '../../../../src/lib/engine/solver/show.ts';
 import { method, slip, step } from '../../../../src/lib/engine/solver/write.ts';
 import { taskOf, verdictsOn } from '../../marking/typed-answers.ts';
@@ -122,7 +122,7 @@ const wrench = (formula: string) =>
 	method({
 		id: 'made-up-torque',
 		title: 'Torque at an arm',
-		given: { arm: lengthGiven('Arm') },
+		given: { arm: given(length, 'Arm') },
 		steps: {
 			torque: step(formula, 'Torque', {
 				kind: torque,

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { ratio } from '../../../../src/lib/engine/quantity/exact.ts';
 import { fraction } from '../../../../src/lib/engine/quantity/kinds/fraction.ts';
-import type { Known, Plan } from '../../../../src/lib/engine/quantity/kinds/kind.ts';
+import type { Known } from '../../../../src/lib/engine/quantity/kinds/kind.ts';
+import type { Plan } from '../../../../src/lib/engine/quantity/value.ts';
 import { plan } from '../../../../src/lib/engine/quantity/kinds/plan.ts';
 import { loadReader } from '../../../../src/lib/engine/quantity/reader.ts';
 

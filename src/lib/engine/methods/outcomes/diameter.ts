@@ -1,3 +1,4 @@
+import { hundredths } from '../../quantity/kinds.ts';
 import { otherwise, outcome, shown, when } from '../../solver/write.ts';
 import { stockedSize } from '../../trade/tolerances.ts';
 import { nearRight } from './near-right.ts';
@@ -7,7 +8,7 @@ export const diameterInJoint = outcome(
 	['diameter'],
 	{
 		// Rounded down, so that a hair under three times is not told as three.
-		times: shown('downTo(diameter / thickest, 0.01)', 'hundredth'),
+		times: shown('downTo(diameter / thickest, 0.01)', hundredths),
 		size: shown('nearest(diameter, 1/32 in)'),
 		shankOut: shown('1.5 * diameter')
 	},

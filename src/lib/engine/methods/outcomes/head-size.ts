@@ -1,3 +1,4 @@
+import { hundredths } from '../../quantity/kinds.ts';
 import { otherwise, outcome, shown, when } from '../../solver/write.ts';
 import { thousandths } from '../../trade/tolerances.ts';
 import { nearRight } from './near-right.ts';
@@ -22,7 +23,7 @@ export function headSize({ key, least, wanted, most, lies }: HeadSize) {
 			// Rounded away from the size wanted, so that a hair off is not told as on it.
 			times: shown(
 				`${key} < ${wanted} * D ? downTo(${key} / D, 0.01) : upTo(${key} / D, 0.01)`,
-				'hundredth'
+				hundredths
 			)
 		},
 		{

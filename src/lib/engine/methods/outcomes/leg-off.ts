@@ -1,3 +1,4 @@
+import { fraction } from '../../quantity/kinds.ts';
 import type { Shown } from '../../solver/method.ts';
 import { otherwise, outcome, shown, when } from '../../solver/write.ts';
 
@@ -16,7 +17,7 @@ interface LegOff {
  * does not give the answer away.
  */
 export function legOff(at: readonly string[], { shows, right, fits, off }: LegOff) {
-	const about = shown('max(1/16 in, nearest(abs(more), 1/16 in))', 'fraction');
+	const about = shown('max(1/16 in, nearest(abs(more), 1/16 in))', fraction);
 	return outcome(
 		at,
 		{ ...shows, about },

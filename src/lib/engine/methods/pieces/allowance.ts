@@ -1,13 +1,14 @@
-import { angle, length } from '../../solver/given.ts';
+import { angle, fraction, length } from '../../quantity/kinds.ts';
+import { given } from '../../solver/given.ts';
 import { piece, slip, step } from '../../solver/write.ts';
 import { finerThanRule } from '../../trade/tolerances.ts';
 
 export const allowanceOfBend = piece(
 	'allowance',
 	{
-		R: length('Inside bend radius', { style: 'fraction' }),
-		T: length('Thickness'),
-		angle: angle('Bend angle, from flat', { symbol: 'N' })
+		R: given(fraction, 'Inside bend radius'),
+		T: given(length, 'Thickness'),
+		angle: given(angle, 'Bend angle, from flat', { symbol: 'N' })
 	},
 	step('(0.01743 * R + 0.0078 * T) * degrees(angle)', 'Bend allowance', {
 		symbol: 'allowance',

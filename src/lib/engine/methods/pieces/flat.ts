@@ -1,4 +1,5 @@
-import { length } from '../../solver/given.ts';
+import { fraction, length } from '../../quantity/kinds.ts';
+import { given } from '../../solver/given.ts';
 import { piece, slip, step } from '../../solver/write.ts';
 import { finerThanRule } from '../../trade/tolerances.ts';
 
@@ -6,8 +7,8 @@ import { finerThanRule } from '../../trade/tolerances.ts';
 export const flat = piece(
 	'flat',
 	{
-		leg: length('Leg, to the mold line', { style: 'fraction' }),
-		taken: length('Setbacks taken from the leg')
+		leg: given(fraction, 'Leg, to the mold line'),
+		taken: given(length, 'Setbacks taken from the leg')
 	},
 	step('leg - taken', 'Flat', {
 		symbol: 'flat',
@@ -28,5 +29,5 @@ export const flat = piece(
 			)
 		}
 	}),
-	{ T: length('Thickness') }
+	{ T: given(length, 'Thickness') }
 );

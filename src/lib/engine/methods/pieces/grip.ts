@@ -1,10 +1,11 @@
-import { length, lengths } from '../../solver/given.ts';
+import { length, listOf, rivetDiameter } from '../../quantity/kinds.ts';
+import { given } from '../../solver/given.ts';
 import { piece, slip, step } from '../../solver/write.ts';
 import { thousandths } from '../../trade/tolerances.ts';
 
 export const grip = piece(
 	'grip',
-	{ layers: lengths('Layers') },
+	{ layers: given(listOf(length), 'Layers') },
 	step('sum(layers)', 'Grip: every layer the rivet passes through', {
 		symbol: 'grip',
 		rule: 'length.grip',
@@ -25,5 +26,5 @@ export const grip = piece(
 			)
 		}
 	}),
-	{ D: length('Rivet diameter', { style: 'rivet-diameter' }) }
+	{ D: given(rivetDiameter, 'Rivet diameter') }
 );

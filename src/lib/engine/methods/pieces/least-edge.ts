@@ -1,8 +1,9 @@
-import { choice, length, number } from '../../solver/given.ts';
+import { choice, fraction, number, rivetDiameter } from '../../quantity/kinds.ts';
+import { given } from '../../solver/given.ts';
 import { piece, slip, step } from '../../solver/write.ts';
 import { chartFactor, thousandths } from '../../trade/tolerances.ts';
 
-const heads = choice('Head', ['protruding', 'countersunk']);
+const heads = given(choice(['protruding', 'countersunk']), 'Head');
 
 /** Least edge distance in rivet diameters. */
 export const edgeFactor = piece(
@@ -30,12 +31,12 @@ export const edgeFactor = piece(
 export const leastEdge = piece(
 	'least-edge',
 	{
-		factor: number('Least edge distance in rivet diameters'),
-		D: length('Rivet diameter', { style: 'rivet-diameter' })
+		factor: given(number, 'Least edge distance in rivet diameters'),
+		D: given(rivetDiameter, 'Rivet diameter')
 	},
 	step('factor * D', 'Least edge distance', {
 		rule: 'edge.least',
-		style: 'fraction',
+		kind: fraction,
 		tolerance: thousandths,
 		slips: {
 			halfLeast: slip('factor * D / 2', 'Half of it: the radius was taken for the diameter.')

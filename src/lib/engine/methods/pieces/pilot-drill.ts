@@ -1,4 +1,5 @@
-import { length } from '../../solver/given.ts';
+import { drill, rivetDiameter } from '../../quantity/kinds.ts';
+import { given } from '../../solver/given.ts';
 import { piece, slip, step } from '../../solver/write.ts';
 import { misread } from '../../trade/table/misread.ts';
 import { pilotDrill } from '../../trade/tables/rivet-drills.ts';
@@ -6,10 +7,10 @@ import { drillSizes } from '../../trade/tolerances.ts';
 
 export const pilot = piece(
 	'pilot-drill',
-	{ D: length('Rivet diameter', { style: 'rivet-diameter' }) },
+	{ D: given(rivetDiameter, 'Rivet diameter') },
 	step('pilotDrill(D)', 'Pilot drill', {
 		rule: 'drill.rivet',
-		style: 'drill',
+		kind: drill,
 		tolerance: drillSizes,
 		slips: {
 			finalForPilot: slip(

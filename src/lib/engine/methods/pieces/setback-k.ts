@@ -1,11 +1,12 @@
-import { angle } from '../../solver/given.ts';
+import { angle } from '../../quantity/kinds.ts';
+import { given } from '../../solver/given.ts';
 import { piece, slip, step } from '../../solver/write.ts';
 import { chartFactor } from '../../trade/tolerances.ts';
 
 /** K for setback: the tangent of half the bend angle. */
 export const setbackFactor = piece(
 	'setback-k',
-	{ angle: angle('Bend angle, from flat', { symbol: 'N' }) },
+	{ angle: given(angle, 'Bend angle, from flat', { symbol: 'N' }) },
 	step('setbackK(angle)', 'K for the bend angle', {
 		symbol: 'K',
 		rule: 'bend.k',

@@ -1,13 +1,14 @@
-import { angle, length, number } from '../../solver/given.ts';
+import { angle, fraction, length, number } from '../../quantity/kinds.ts';
+import { given } from '../../solver/given.ts';
 import { piece, slip, step } from '../../solver/write.ts';
 import { thousandths } from '../../trade/tolerances.ts';
 
 export const setbackOfBend = piece(
 	'setback',
 	{
-		K: number('K for the bend angle'),
-		R: length('Inside bend radius', { style: 'fraction' }),
-		T: length('Thickness')
+		K: given(number, 'K for the bend angle'),
+		R: given(fraction, 'Inside bend radius'),
+		T: given(length, 'Thickness')
 	},
 	step('K * (R + T)', 'Setback', {
 		symbol: 'setback',
@@ -27,5 +28,5 @@ export const setbackOfBend = piece(
 			)
 		}
 	}),
-	{ angle: angle('Bend angle, from flat', { symbol: 'N' }) }
+	{ angle: given(angle, 'Bend angle, from flat', { symbol: 'N' }) }
 );

@@ -1,10 +1,11 @@
-import { length } from '../../solver/given.ts';
+import { rivetDiameter } from '../../quantity/kinds.ts';
+import { given } from '../../solver/given.ts';
 import { piece, slip, step } from '../../solver/write.ts';
 import { thousandths } from '../../trade/tolerances.ts';
 
 export const shank = piece(
 	'shank',
-	{ D: length('Rivet diameter', { style: 'rivet-diameter' }) },
+	{ D: given(rivetDiameter, 'Rivet diameter') },
 	step('1.5 * D', 'Shank for the shop head', {
 		symbol: 'shank',
 		rule: 'length.shank',

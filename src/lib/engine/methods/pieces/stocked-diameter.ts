@@ -1,14 +1,15 @@
-import { length } from '../../solver/given.ts';
+import { length, rivetDiameter } from '../../quantity/kinds.ts';
+import { given } from '../../solver/given.ts';
 import { piece, slip, step } from '../../solver/write.ts';
 import { stockedSize } from '../../trade/tolerances.ts';
 
 /** The next diameter up, for a part that carries stress. */
 export const stockedDiameter = piece(
 	'stocked-diameter',
-	{ threeT: length('Three times the thickest sheet') },
+	{ threeT: given(length, 'Three times the thickest sheet') },
 	step('max(upTo(threeT, 1/32 in), 3/32 in)', 'Rivet diameter', {
 		rule: 'diameter.three-t',
-		style: 'rivet-diameter',
+		kind: rivetDiameter,
 		tolerance: stockedSize,
 		slips: {
 			notStocked: slip('threeT', 'No rivet has this size: take the next 32nd up.'),

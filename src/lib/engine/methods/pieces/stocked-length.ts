@@ -1,13 +1,14 @@
-import { length } from '../../solver/given.ts';
+import { length, rivetLength } from '../../quantity/kinds.ts';
+import { given } from '../../solver/given.ts';
 import { piece, slip, step } from '../../solver/write.ts';
 import { stockedSize } from '../../trade/tolerances.ts';
 
 export const stockedLength = piece(
 	'stocked-length',
-	{ needed: length('Length needed') },
+	{ needed: given(length, 'Length needed') },
 	step('upTo(needed, 1/16 in)', 'Next stocked length', {
 		rule: 'length.up',
-		style: 'rivet-length',
+		kind: rivetLength,
 		tolerance: stockedSize,
 		slips: {
 			notStocked: slip('needed', 'No rivet has this length: take the next 16th up.'),

@@ -1,10 +1,11 @@
-import { length } from '../../solver/given.ts';
+import { length } from '../../quantity/kinds.ts';
+import { given } from '../../solver/given.ts';
 import { piece, slip, step } from '../../solver/write.ts';
 import { thousandths } from '../../trade/tolerances.ts';
 
 export const threeT = piece(
 	'three-t',
-	{ thickest: length('Thickest sheet') },
+	{ thickest: given(length, 'Thickest sheet') },
 	step('3 * thickest', 'Three times the thickest sheet', {
 		rule: 'diameter.three-t',
 		tolerance: thousandths,

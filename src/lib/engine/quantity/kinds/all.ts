@@ -1,7 +1,7 @@
 import { knowDimensions } from '../units.ts';
 import { angle } from './angle.ts';
 import { density } from './density.ts';
-import type { AnyKind } from './kind.ts';
+import type { Kind } from './kind.ts';
 import { length } from './length.ts';
 import { load } from './load.ts';
 import { number } from './number.ts';
@@ -18,7 +18,7 @@ const plainKinds = [length, angle, weight, density, stress, load, number, word];
 knowDimensions(plainKinds.map(({ dimension }) => dimension));
 
 /** The kind of a value in a dimension, by the name that formulas have for it. */
-export function plainKind(dimension: string): AnyKind {
+export function plainKind(dimension: string): Kind {
 	const kind = plainKinds.find((one) => one.dimension.name === dimension);
 	if (!kind) throw new Error(`no kind has the dimension ${dimension}: add it to kinds/all.ts`);
 	return kind;

@@ -1,5 +1,7 @@
 import { type Exact, ratio } from '../exact.ts';
-import type { AnyKind, AnyReadValue, AnyValue, Entry, Kind } from './kind.ts';
+import type { ReadValue } from '../reading.ts';
+import type { Value } from '../value.ts';
+import type { Entry, Kind } from './kind.ts';
 import type { UnitSlip } from './mistakes.ts';
 import { roundedTo } from './rounding.ts';
 
@@ -18,7 +20,7 @@ export interface Rounding {
 const mostLost = 0.3;
 
 /** The unit in which an answer is the right value. A zero is one in every unit. */
-export function unitSlipIn<V extends AnyValue, R extends AnyReadValue>(
+export function unitSlipIn<V extends Value, R extends ReadValue>(
 	kind: Kind<V, R>,
 	entry: Entry<R>,
 	right: V
@@ -29,7 +31,7 @@ export function unitSlipIn<V extends AnyValue, R extends AnyReadValue>(
 }
 
 /** How an answer may be the right value, rounded too coarsely. */
-export function roundingIn<V extends AnyValue, R extends AnyReadValue>(
+export function roundingIn<V extends Value, R extends ReadValue>(
 	kind: Kind<V, R>,
 	entry: Entry<R>,
 	right: V
@@ -53,7 +55,7 @@ function onRule(parts: number): boolean {
 }
 
 /** Parts of the base unit that a value may be cut off to: thousandths, hundredths, tenths. */
-function places({ fine }: AnyKind): number[] {
+function places({ fine }: Kind): number[] {
 	return [fine, fine / 10, fine / 100];
 }
 
@@ -64,7 +66,7 @@ function cutTo(value: number, parts: number): number {
 }
 
 /** Whether every value is the right one to whole millimetres, or to tenths of one. */
-function isMetric<V extends AnyValue, R extends AnyReadValue>(
+function isMetric<V extends Value, R extends ReadValue>(
 	kind: Kind<V, R>,
 	entry: Entry<R>,
 	right: V
@@ -78,7 +80,7 @@ function isMetric<V extends AnyValue, R extends AnyReadValue>(
 }
 
 /** Whether the entry is this very value and not merely near it. */
-function isVery<V extends AnyValue, R extends AnyReadValue>(
+function isVery<V extends Value, R extends ReadValue>(
 	kind: Kind<V, R>,
 	entry: Entry<R>,
 	value: V
@@ -88,9 +90,9 @@ function isVery<V extends AnyValue, R extends AnyReadValue>(
 
 /** Whether an answer has the right digits with the point or two neighbours misplaced. */
 export function digitsIn(
-	kind: AnyKind,
-	entry: Entry<AnyReadValue>,
-	right: AnyValue
+	kind: Kind,
+	entry: Entry<ReadValue>,
+	right: Value
 ): 'point' | 'swapped' | null {
 	// A fraction or a whole number has no digits to misplace.
 	if (!kind.mistakes.digits || entry.grain === 0) return null;
@@ -122,7 +124,7 @@ function isSwapped(typed: number, right: number): boolean {
 
 /** What is said of a value rounded off at the end, on the way, or cut off. */
 export function roundingSays(
-	{ mistakes }: AnyKind,
+	{ mistakes }: Kind,
 	{ how, parts }: { readonly how: Rounding['how'] | 'way'; readonly parts?: number }
 ): string {
 	if (how === 'metric') return roundingWords.metric;
@@ -140,6 +142,6 @@ const roundingWords: Readonly<Record<Rounding['how'] | 'way', string>> = {
 };
 
 /** How far a value may be from one that was rounded on every step as the shop carries it. */
-export function carriedRoom({ fine }: AnyKind): Exact {
+export function carriedRoom({ fine }: Kind): Exact {
 	return ratio(1n, BigInt(2 * fine));
 }

@@ -1,29 +1,9 @@
 import type { Exact } from '../exact.ts';
-import type { LengthUnit, Value } from '../kind.ts';
 import type { Reading, ReadValue } from '../reading.ts';
 import type { Dimension } from '../units.ts';
+import type { LengthUnit, Value } from '../value.ts';
 import type { Mistakes } from './mistakes.ts';
 import type { OptionRules } from './option-rules.ts';
-
-/** Lists of words and plans, which methods do not hold yet, beside their other values. */
-export type AnyValue = Value | readonly (number | string)[] | Plan;
-
-/**
- * A layout or cut list as plain data: parts (bars, sheets) that each hold some pieces of a size, in
- * the base unit of the size.
- */
-export interface Plan {
-	readonly parts: readonly (readonly Pieces[])[];
-}
-
-/** So many equal pieces. */
-export interface Pieces {
-	readonly count: number;
-	readonly size: number;
-}
-
-/** What any kind reads an entry as. */
-export type AnyReadValue = ReadValue | readonly (Exact | string)[] | Plan;
 
 /** The values of a task that a kind may look at beside the one it judges, by key. */
 export type Known = Readonly<Record<string, unknown>>;
@@ -77,7 +57,7 @@ export type Nearness = 'rounded' | 'exact' | 'very';
  * Methods are written as methods, not as function properties, so that a kind of numbers can stand
  * where any kind is wanted.
  */
-export interface Kind<V extends AnyValue = Value, R extends AnyReadValue = ReadValue> {
+export interface Kind<V extends Value = Value, R extends ReadValue = ReadValue> {
 	/** Names the kind in messages of the build. */
 	readonly id: string;
 	readonly dimension: Dimension;
@@ -88,7 +68,7 @@ export interface Kind<V extends AnyValue = Value, R extends AnyReadValue = ReadV
 	/** The words to choose from; empty where it is no choice. */
 	readonly choices: readonly string[];
 	/** The kind of one member of a list; of anything else, the kind itself. */
-	readonly member: AnyKind;
+	readonly member: Kind;
 	readonly isList: boolean;
 	/** What its numbers must stay below, and what is said when they do not. */
 	readonly below: { readonly limit: number; readonly says: string } | null;
@@ -116,12 +96,12 @@ export interface Kind<V extends AnyValue = Value, R extends AnyReadValue = ReadV
 	isSound(value: V): boolean;
 	/** Every number in the value; none in words. */
 	numbers(value: V): readonly number[];
-	/** The value with every number changed; words stay. */
-	map(value: V, change: (one: number) => number): V;
+	/** The value with every number changed, by its place among `numbers`; words stay. */
+	map(value: V, change: (one: number, place: number) => number): V;
 	/** The entry with every number multiplied, for trying other units. */
 	scaled(entry: Entry<R>, factor: Exact): Entry<R>;
 	/** The members of a list; any other value alone. */
-	members(value: V): readonly AnyValue[];
+	members(value: V): readonly Value[];
 
 	/** The value as the shop writes it, with its unit. */
 	write(value: V, units?: LengthUnit): string;
@@ -132,5 +112,3 @@ export interface Kind<V extends AnyValue = Value, R extends AnyReadValue = ReadV
 	/** The value for scripts. */
 	plain(value: V): Plain;
 }
-
-export type AnyKind = Kind<AnyValue, AnyReadValue>;

@@ -1,5 +1,5 @@
 import type { Exact } from '../exact.ts';
-import type { LengthUnit } from '../kind.ts';
+import type { LengthUnit } from '../value.ts';
 import type { Reading } from '../reading.ts';
 import type { Entry, Judgement, Kind } from './kind.ts';
 import { noOptions } from './option-rules.ts';
@@ -87,7 +87,8 @@ export function listOf<T extends number | string, R extends Exact | string>(
 		},
 		isSound: (values) => values.every((one) => member.isSound(one)),
 		numbers: (values) => values.flatMap((one) => member.numbers(one)),
-		map: (values, change) => values.map((one) => member.map(one, change)),
+		map: (values, change) =>
+			values.map((one, place) => member.map(one, (value) => change(value, place))),
 		scaled: ({ value, grain }, factor) => ({
 			value: value.map((one) => member.scaled({ value: one, grain }, factor).value),
 			grain: grain * factor.valueOf()
@@ -98,6 +99,23 @@ export function listOf<T extends number | string, R extends Exact | string>(
 		nearest64: () => '',
 		plain: (values) => values.map((one) => member.plain(one))
 	};
+}
+
+const lists = new WeakMap<Kind, Kind>();
+
+/**
+ * The kind of several values of a kind, the same one every time; a kind that holds several things
+ * by itself, as an order or a plan, stays.
+ */
+export function listed(member: Kind): Kind {
+	if (!isListable(member)) return member;
+	const list: Kind = lists.get(member) ?? listOf(member);
+	lists.set(member, list);
+	return list;
+}
+
+function isListable(kind: Kind): kind is Listable<number | string, Exact | string> {
+	return 'readAll' in kind;
 }
 
 function fitted<R>(entry: Entry<readonly R[]>, count: number): Entry<readonly R[]> | null {

@@ -1,5 +1,5 @@
 import { decimalText, type Exact, exactly, mixedText } from '../exact.ts';
-import type { LengthUnit } from '../kind.ts';
+import type { LengthUnit } from '../value.ts';
 import { type Reader, readWith, workWith } from '../reader.ts';
 import type { Field, Measure, NameReading } from '../reading.ts';
 import { unitText } from '../said.ts';
@@ -93,7 +93,7 @@ export function measured(parts: Parts): NumberKind {
 		toValue: ({ value }) => value.valueOf(),
 		isSound: Number.isFinite,
 		numbers: (value) => [value],
-		map: (value, change) => change(value),
+		map: (value, change) => change(value, 0),
 		scaled: ({ value, grain }, factor) => ({
 			value: value.mul(factor),
 			grain: grain * factor.valueOf()

@@ -1,8 +1,8 @@
 import { exactly } from '../exact.ts';
 import { type Reader, readWith, workWith } from '../reader.ts';
 import type { Field, Reading } from '../reading.ts';
-import type { LengthUnit } from '../kind.ts';
-import type { Judgement, Kind, Known, Pieces, Plan } from './kind.ts';
+import type { LengthUnit, Pieces, Plan } from '../value.ts';
+import type { Judgement, Kind, Known } from './kind.ts';
 import type { NumberKind } from './measured.ts';
 import { noMistakes } from './mistakes.ts';
 import { noOptions } from './option-rules.ts';
@@ -70,9 +70,12 @@ export function plan(parts: Parts): Kind<Plan, Plan> {
 		toValue: ({ value }) => value,
 		isSound: ({ parts: all }) => all.flat().every((one) => Number.isFinite(one.count * one.size)),
 		numbers: ({ parts: all }) => all.flat().map((one) => one.size),
-		map: ({ parts: all }, change) => ({
-			parts: all.map((some) => some.map((one) => ({ ...one, size: change(one.size) })))
-		}),
+		map: ({ parts: all }, change) => {
+			let place = 0;
+			return {
+				parts: all.map((some) => some.map((one) => ({ ...one, size: change(one.size, place++) })))
+			};
+		},
 		scaled: ({ value, grain }, factor) => ({
 			value: kind.map(value, (one) => one * factor.valueOf()),
 			grain: grain * factor.valueOf()

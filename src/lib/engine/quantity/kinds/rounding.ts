@@ -1,4 +1,5 @@
-import type { AnyValue, Kind } from './kind.ts';
+import type { Value } from '../value.ts';
+import type { Kind } from './kind.ts';
 
 /** Half up, to so many parts of the base unit. */
 export function roundedTo(value: number, parts: number): number {
@@ -6,6 +7,6 @@ export function roundedTo(value: number, parts: number): number {
 }
 
 /** A result as a shop carries it to the next step: lengths to the thousandth. */
-export function carried<V extends AnyValue>(kind: Pick<Kind<V>, 'map' | 'fine'>, value: V): V {
+export function carried<V extends Value>(kind: Pick<Kind<V>, 'map' | 'fine'>, value: V): V {
 	return kind.map(value, (one) => roundedTo(one, kind.fine));
 }

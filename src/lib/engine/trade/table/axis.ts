@@ -1,4 +1,5 @@
-import type { Kind } from '../../quantity/kind.ts';
+import { angle, length, number, word } from '../../quantity/kinds.ts';
+import type { Kind } from '../../quantity/kinds/kind.ts';
 
 /** What a row or a column is reached by: a size in base units, or a name. */
 export type Key = number | string;
@@ -36,9 +37,9 @@ function bySize(kind: Kind, unit: string) {
 	};
 }
 
-export const byLength = bySize('length', ' in');
-export const byAngle = bySize('angle', '°');
-export const byNumber = bySize('number', '');
+export const byLength = bySize(length, ' in');
+export const byAngle = bySize(angle, '°');
+export const byNumber = bySize(number, '');
 
 interface NameNotes<K extends string> {
 	write?: (name: K) => string;
@@ -54,7 +55,7 @@ export function byName<K extends string>(
 	notes: NameNotes<K> = {}
 ): Axis<K> {
 	const { write = (name) => name, means = (name) => name.trim(), advice = null } = notes;
-	return axis({ label, kind: 'text', unit: '', advice, keys: groups, write }, means);
+	return axis({ label, kind: word, unit: '', advice, keys: groups, write }, means);
 }
 
 function axis<K extends Key>(

@@ -40,6 +40,12 @@ interface Naming {
 	readonly words: LookUpWords;
 }
 
+function dimensionIn(table: Table, column: number): string {
+	const holds = table.holds[column];
+	if (!holds) throw new Error(`${table.id} does not say what column ${column + 1} holds`);
+	return holds.kind.dimension.name;
+}
+
 /** Looks up the row of a key in one column. */
 export function lookUp<R extends Key, C extends Key, V extends Cell>(
 	table: Table<R, C, V>,
@@ -56,8 +62,8 @@ export function lookUp<R extends Key, C extends Key, V extends Cell>(
 		table,
 		words,
 		column,
-		takes: [table.rows.kind],
-		gives: table.holds[column]?.kind ?? 'number',
+		takes: [table.rows.kind.dimension.name],
+		gives: dimensionIn(table, column),
 		show: named(shown),
 		find: ([row = '']) => ({ row, column }),
 		run: (key) => {
@@ -81,7 +87,7 @@ export function lookUpCrossing<R extends Key, C extends Key, V extends Cell>(
 	parts: Naming & { readonly columnFirst?: boolean }
 ): LookUp<[R, C] | [C, R], V> {
 	const { name, shown, words, columnFirst = false } = parts;
-	const kinds = [table.rows.kind, table.columns.kind];
+	const takes = [table.rows, table.columns].map(({ kind }) => kind.dimension.name);
 	const find = (keys: readonly Key[]) => {
 		const [row, column] = columnFirst ? [keys[1], keys[0]] : keys;
 		return { row: row as R, column: columnOf(table, column as C) };
@@ -91,8 +97,8 @@ export function lookUpCrossing<R extends Key, C extends Key, V extends Cell>(
 		table,
 		words,
 		column: null,
-		takes: columnFirst ? kinds.reverse() : kinds,
-		gives: table.holds[0]?.kind ?? 'number',
+		takes: columnFirst ? takes.reverse() : takes,
+		gives: dimensionIn(table, 0),
 		show: named(shown),
 		find,
 		run: (...keys) => {

@@ -1,3 +1,4 @@
+import { word } from '../../quantity/kinds.ts';
 import { TradeError, type TradeFunction } from '../../solver/trade-function.ts';
 import { text } from '../shown.ts';
 import type { Key } from './axis.ts';
@@ -30,7 +31,9 @@ export function misreadName(lookUp: string, misreading: Misreading): string {
  */
 export function misreadingsOf({ table, column, gives }: LookUp): Misreading[] {
 	const beside = (right: number) =>
-		column === null ? table.columns.keys.length > 1 : table.holds[column + right]?.kind === gives;
+		column === null
+			? table.columns.keys.length > 1
+			: table.holds[column + right]?.kind.dimension.name === gives;
 	const several = table.rows.keys.length > 1;
 	const can: Readonly<Record<Misreading, boolean>> = {
 		above: several,
@@ -39,7 +42,7 @@ export function misreadingsOf({ table, column, gives }: LookUp): Misreading[] {
 		twoBelow: several,
 		left: beside(-1),
 		right: beside(1),
-		between: several && table.stepped && gives !== 'text'
+		between: several && table.stepped && gives !== word.dimension.name
 	};
 	return (Object.keys(can) as Misreading[]).filter((one) => can[one]);
 }

@@ -1,3 +1,4 @@
+import { word } from '../../quantity/kinds.ts';
 import { TradeError } from '../../solver/trade-function.ts';
 import type { Axis, Key } from './axis.ts';
 import type { Cell, Suspect, Table } from './table.ts';
@@ -74,7 +75,7 @@ function choices(axis: Axis, what: string): string {
 function listOf({ advice, keys, kind, unit, write }: Axis, what: string): string {
 	if (advice) return `: ${advice}`;
 	const all = keys.flat().map((key) => write(key));
-	if (kind === 'text') return `; it has ${all.join(', ')}`;
+	if (kind === word) return `; it has ${all.join(', ')}`;
 	const list =
 		all.length > longestList ? `run from ${all[0]} to ${all.at(-1)}` : `are ${all.join(', ')}`;
 	return `; its ${what}s ${list}${unit}: choose one of these`;

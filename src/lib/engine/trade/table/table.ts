@@ -1,4 +1,4 @@
-import type { Kind } from '../../quantity/kind.ts';
+import type { Kind } from '../../quantity/kinds/kind.ts';
 import type { Source } from '../source.ts';
 import { type Axis, byName, type Key } from './axis.ts';
 

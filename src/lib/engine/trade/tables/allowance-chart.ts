@@ -1,9 +1,10 @@
+import { fraction, length } from '../../quantity/kinds.ts';
 import { sameGauge } from '../gauges.ts';
 import { source } from '../source.ts';
 import { byLength } from '../table/axis.ts';
 import { lookUpCrossing } from '../table/look-up.ts';
 import { holding, table } from '../table/table.ts';
-import { inStyle, places } from '../table/writing.ts';
+import { asNumber, places } from '../table/writing.ts';
 
 /*
  * One figure prints two allowances in every cell, for a bend of 90° and for one degree: here they
@@ -145,7 +146,7 @@ const shared = {
 		printed.map(([thickness]) => thickness),
 		{ write: places(3), means: sameGauge }
 	),
-	columns: byLength('Inside radius', radii, { write: inStyle('fraction') }),
+	columns: byLength('Inside radius', radii, { write: asNumber(fraction) }),
 	suspect: suspects.map(([row, column]) => ({
 		row,
 		column,
@@ -164,7 +165,7 @@ export const allowances90 = table({
 	...shared,
 	id: 'allowance-90',
 	title: 'Bend allowance for 90°, inches',
-	holds: holding('length', places(3), ' in'),
+	holds: holding(length, places(3), ' in'),
 	cells: printed.map(([, at90]) => fromTheLeft(at90, 1e3))
 });
 
@@ -173,7 +174,7 @@ export const allowancesPerDegree = table({
 	...shared,
 	id: 'allowance-per-degree',
 	title: 'Bend allowance for one degree, inches',
-	holds: holding('length', places(6), ' in'),
+	holds: holding(length, places(6), ' in'),
 	cells: printed.map(([, , perDegree]) => fromTheLeft(perDegree, 1e6))
 });
 

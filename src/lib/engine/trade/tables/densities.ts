@@ -1,3 +1,4 @@
+import { density as byWeight } from '../../quantity/kinds.ts';
 import { source } from '../source.ts';
 import { byName } from '../table/axis.ts';
 import { lookUp } from '../table/look-up.ts';
@@ -29,7 +30,7 @@ export const densities = table({
 		printed.map(([alloy]) => [alloy as string]),
 		{ means: (alloy) => alloy.trim().split('-')[0] ?? '' }
 	),
-	...measures({ density: measure('lb/in³', holding('density', places(3))) }),
+	...measures({ density: measure('lb/in³', holding(byWeight, places(3))) }),
 	cells: printed.map(([, density]) => [density]),
 	rowSources: new Map([
 		['6061', remembered],

@@ -1,3 +1,4 @@
+import { length } from '../../quantity/kinds.ts';
 import { drillSize } from '../../quantity/drills.ts';
 import { source } from '../source.ts';
 import { byName } from '../table/axis.ts';
@@ -31,7 +32,7 @@ export const drillChart = table({
 			advice: 'write a number from No. 1 to No. 60, a letter or a fraction'
 		}
 	),
-	...measures({ size: measure('Size, in', holding('length', places(4))) }),
+	...measures({ size: measure('Size, in', holding(length, places(4))) }),
 	cells: drills.map((name) => [sizeOf(name) ?? null])
 });
 

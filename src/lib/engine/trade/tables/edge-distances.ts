@@ -1,3 +1,4 @@
+import { number } from '../../quantity/kinds.ts';
 import { source } from '../source.ts';
 import { byName } from '../table/axis.ts';
 import { lookUp } from '../table/look-up.ts';
@@ -12,7 +13,7 @@ export const edgeDistances = table({
 	called: 'the edge distance figure',
 	source: source('airframe', 'ch. 4, pp. 4-33, 4-34, Fig. 4-79'),
 	rows: byName<string>('Head', [['protruding'], ['countersunk']]),
-	...measures({ least: measure('Least, × D', holding<number>('number', asPrinted)) }),
+	...measures({ least: measure('Least, × D', holding<number>(number, asPrinted)) }),
 	cells: [[2], [2.5]]
 });
 

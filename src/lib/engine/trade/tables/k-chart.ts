@@ -1,3 +1,4 @@
+import { number } from '../../quantity/kinds.ts';
 import { source } from '../source.ts';
 import { byAngle } from '../table/axis.ts';
 import { lookUp } from '../table/look-up.ts';
@@ -37,7 +38,7 @@ export const kChart = table({
 		'Bend angle',
 		printed.map((_, i) => i + 1)
 	),
-	...measures({ k: measure('K', holding('number', fourFigures)) }),
+	...measures({ k: measure('K', holding(number, fourFigures)) }),
 	cells: printed.map((k) => [k]),
 	suspect: [
 		{ row: 159, column: 'k', why: 'the tangent of 79.5° is 5.3955' },

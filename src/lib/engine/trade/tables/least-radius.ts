@@ -1,3 +1,4 @@
+import { length } from '../../quantity/kinds.ts';
 import { sameGauge } from '../gauges.ts';
 import { source } from '../source.ts';
 import { byLength, byName } from '../table/axis.ts';
@@ -50,7 +51,7 @@ export const leastRadii = table({
 		],
 		{ means: (name) => name.trim().toUpperCase() }
 	),
-	holds: holding('length', places(2), ' in'),
+	holds: holding(length, places(2), ' in'),
 	cells: printed.map(([, ...radii]) => radii),
 	stepped: true
 });

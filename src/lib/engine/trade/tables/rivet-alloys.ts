@@ -1,3 +1,4 @@
+import { word } from '../../quantity/kinds.ts';
 import { source } from '../source.ts';
 import { byName } from '../table/axis.ts';
 import { lookUp } from '../table/look-up.ts';
@@ -14,7 +15,7 @@ export const rivetAlloys = table({
 	rows: byName('Alloy', [['1100'], ['5056'], ['2117'], ['2017'], ['2024']], {
 		means: (alloy) => alloy.trim().split('-')[0] ?? ''
 	}),
-	...measures({ letters: measure('Letters', holding<string>('text', asPrinted)) }),
+	...measures({ letters: measure('Letters', holding<string>(word, asPrinted)) }),
 	cells: [['A'], ['B'], ['AD'], ['D'], ['DD']]
 });
 

@@ -1,12 +1,12 @@
+import { drill, rivetDiameter } from '../../quantity/kinds.ts';
 import { drillSize } from '../../quantity/drills.ts';
 import { source } from '../source.ts';
 import { byLength } from '../table/axis.ts';
 import { lookUp } from '../table/look-up.ts';
 import { holding, measure, measures, table } from '../table/table.ts';
-import { inStyle } from '../table/writing.ts';
-import { format } from '../../quantity/format.ts';
+import { asNumber } from '../table/writing.ts';
 
-const inDrills = holding<number>('length', (size) => format(size, 'drill'));
+const inDrills = holding<number>(drill, (size) => drill.write(size));
 
 /** Rivet diameter, pilot (printed as the nominal rivet size) and name of the final drill. */
 const printed = [
@@ -27,7 +27,7 @@ export const rivetDrills = table({
 	rows: byLength(
 		'Rivet',
 		printed.map(([rivet]) => rivet),
-		{ write: inStyle('rivet-diameter') }
+		{ write: asNumber(rivetDiameter) }
 	),
 	...measures({
 		pilot: measure('Pilot drill', inDrills),

@@ -1,3 +1,4 @@
+import { number } from '../../quantity/kinds.ts';
 import { source } from '../source.ts';
 import { byName } from '../table/axis.ts';
 import { lookUp } from '../table/look-up.ts';
@@ -12,7 +13,7 @@ export const rivetHeads = table({
 	called: 'the list of heads',
 	source: source('general', 'ch. 7, pp. 7-52 to 7-56'),
 	rows: byName<string>('Head', [['universal'], ['countersunk']]),
-	...measures({ number: measure('Number', holding<number>('number', asPrinted)) }),
+	...measures({ number: measure('Number', holding<number>(number, asPrinted)) }),
 	cells: [[470], [426]]
 });
 

@@ -1,9 +1,10 @@
+import { fraction, number } from '../../quantity/kinds.ts';
 import { sameGauge } from '../gauges.ts';
 import { source } from '../source.ts';
 import { byLength } from '../table/axis.ts';
 import { lookUpCrossing } from '../table/look-up.ts';
 import { holding, table } from '../table/table.ts';
-import { inStyle, places } from '../table/writing.ts';
+import { asNumber, places } from '../table/writing.ts';
 
 /** Thickness, then rivets per inch in each column, as printed; null where nothing is printed. */
 const printed: readonly (readonly [number, ...(number | null)[]])[] = [
@@ -41,9 +42,9 @@ export const rivetsPerInch = table({
 		{ write: places(3), means: sameGauge }
 	),
 	columns: byLength('Rivet diameter', [3 / 32, 1 / 8, 5 / 32, 3 / 16, 1 / 4], {
-		write: inStyle('fraction')
+		write: asNumber(fraction)
 	}),
-	holds: holding('number', places(1)),
+	holds: holding(number, places(1)),
 	cells: printed.map(([, ...counts]) => counts)
 });
 
