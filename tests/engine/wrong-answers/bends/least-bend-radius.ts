@@ -1,0 +1,232 @@
+import { rulesOf, type Typed } from '../rule.ts';
+import {
+	bareMillimetres,
+	coarse,
+	decimal,
+	down,
+	fraction,
+	fractionOf,
+	hundredths,
+	nearest,
+	off,
+	swapped,
+	up
+} from '../typed.ts';
+
+interface Given {
+	readonly alloy: string;
+	readonly T: number;
+}
+
+interface Right {
+	readonly radius: number;
+	readonly in32nds: number;
+	readonly bar: number;
+}
+
+const { common, rare } = rulesOf<Given, Right>('least-bend-radius');
+
+/** FAA-H-8083-31B, ch. 4, p. 4-61, Fig. 4-124: a row a thickness, a column a group of alloys. */
+const columns = [
+	['5052-O', '6061-O', '5052-H32'],
+	['7178-O', '2024-O', '5052-H34', '6061-T4', '7075-O'],
+	['6061-T6'],
+	['7075-T6'],
+	['2024-T3', '2024-T4'],
+	['2024-T6']
+];
+const chart: readonly (readonly number[])[] = [
+	[0.012, 0.03, 0.03, 0.03, 0.03, 0.06, 0.06],
+	[0.016, 0.03, 0.03, 0.03, 0.03, 0.09, 0.09],
+	[0.02, 0.03, 0.03, 0.03, 0.12, 0.09, 0.09],
+	[0.025, 0.03, 0.03, 0.06, 0.16, 0.12, 0.09],
+	[0.032, 0.03, 0.03, 0.06, 0.19, 0.12, 0.12],
+	[0.04, 0.06, 0.06, 0.09, 0.22, 0.16, 0.16],
+	[0.05, 0.06, 0.06, 0.12, 0.25, 0.19, 0.19],
+	[0.063, 0.06, 0.09, 0.16, 0.31, 0.22, 0.25],
+	[0.071, 0.09, 0.12, 0.16, 0.38, 0.25, 0.31],
+	[0.08, 0.09, 0.16, 0.19, 0.44, 0.31, 0.38],
+	[0.09, 0.09, 0.19, 0.22, 0.5, 0.38, 0.44],
+	[0.1, 0.12, 0.22, 0.25, 0.62, 0.44, 0.5],
+	[0.125, 0.12, 0.25, 0.31, 0.88, 0.5, 0.62],
+	[0.16, 0.16, 0.31, 0.44, 1.25, 0.75, 0.75],
+	[0.19, 0.19, 0.38, 0.56, 1.38, 1, 1],
+	[0.25, 0.31, 0.62, 0.75, 2, 1.25, 1.25]
+];
+
+/** The cell so many rows further down and so many columns further right. */
+function cell({ alloy, T }: Given, rowsDown: number, columnsRight: number): number {
+	const column = columns.findIndex((group) => group.includes(alloy));
+	const gap = (row: readonly number[]) => Math.abs((row[0] ?? Number.NaN) - T);
+	const nearestRow = chart.reduce((best, row) => (gap(row) < gap(best) ? row : best));
+	const at = column + columnsRight;
+	// The first cell of a row is its thickness.
+	return at < 0
+		? Number.NaN
+		: (chart[chart.indexOf(nearestRow) + rowsDown]?.[at + 1] ?? Number.NaN);
+}
+
+/** Another temper of the same alloy. */
+function temper(given: Given, other: string): number {
+	return cell({ ...given, alloy: `${given.alloy.slice(0, 4)}-${other}` }, 0, 0);
+}
+
+const known = (alloy: string, other: string): boolean =>
+	columns.flat().includes(`${alloy.slice(0, 4)}-${other}`);
+
+/** A radius, and the sharpest bar of 32nds for it, in one check. */
+const worked = (radius: number, right: Right): Typed | null =>
+	off(radius, right.radius) === null
+		? null
+		: { radius: decimal(radius), bar: fraction(nearest(radius, 32)) };
+
+export const rules = [
+	common(
+		'radius',
+		'one row up: the thinner sheet',
+		(given, { radius }) => off(cell(given, -1, 0), radius, hundredths),
+		'rowUp'
+	),
+	common(
+		'radius',
+		'one row down: the thicker sheet',
+		(given, { radius }) => off(cell(given, 1, 0), radius, hundredths),
+		'rowDown'
+	),
+	common(
+		'radius',
+		'one column to the left',
+		(given, { radius }) => off(cell(given, 0, -1), radius, hundredths),
+		'columnLeft'
+	),
+	common(
+		'radius',
+		'one column to the right',
+		(given, { radius }) => off(cell(given, 0, 1), radius, hundredths),
+		'columnRight'
+	),
+	rare('radius', 'one row up and one column aside', (given, { radius }) =>
+		off(cell(given, -1, 1), radius, hundredths)
+	),
+	rare('radius', 'one row down and one column aside', (given, { radius }) =>
+		off(cell(given, 1, -1), radius, hundredths)
+	),
+	common(
+		'radius',
+		'the annealed temper of the alloy',
+		(given, { radius }) =>
+			known(given.alloy, 'O') ? off(temper(given, 'O'), radius, hundredths) : null,
+		'annealed'
+	),
+	common('radius', 'T6 of the alloy', (given, { radius }) =>
+		known(given.alloy, 'T6') ? off(temper(given, 'T6'), radius, hundredths) : null
+	),
+	rare('radius', 'two rows down', (given, { radius }) =>
+		off(cell(given, 2, 0), radius, hundredths)
+	),
+	common(
+		'radius',
+		'the thickness for the radius: 1T',
+		({ T }, { radius }) => off(T, radius),
+		'thickness'
+	),
+	rare('radius', '3T, as a rule of thumb', ({ T }, { radius }) => off(3 * T, radius)),
+	rare('radius', '2T, as a rule of thumb', ({ T }, { radius }) => off(2 * T, radius)),
+	rare('radius', 'the thickness taken off: to the outside', ({ T }, { radius }) =>
+		off(radius - T, radius)
+	),
+	rare('radius', 'the thickness added: to the outside', ({ T }, { radius }) =>
+		off(radius + T, radius)
+	),
+	rare('radius', 'doubled: the diameter of the bar', (_, { radius }) =>
+		off(2 * radius, radius, hundredths)
+	),
+	common(
+		'radius',
+		'the point one place too far right',
+		(_, { radius }) => off(10 * radius, radius, hundredths),
+		'digits'
+	),
+	rare(
+		'radius',
+		'two digits changed places',
+		(_, { radius }) => swapped(radius, hundredths, 0),
+		'digits'
+	),
+	rare(
+		'radius',
+		'to the nearest eighth',
+		(_, { radius }) => coarse(radius, fractionOf(8), 8),
+		'rounding'
+	),
+	rare('radius', 'the hundredths read as 64ths', (_, { radius }) =>
+		off((radius * 100) / 64, radius, fraction)
+	),
+	rare(
+		'radius',
+		'millimetres, typed without the unit',
+		(_, { radius }) => bareMillimetres(radius),
+		'unit'
+	),
+	common('bar', 'the next bar up in sixteenths', (_, { bar }) => off(up(bar, 16), bar, fraction)),
+	common(
+		'bar',
+		'the bar below in sixteenths: near enough',
+		(_, { bar }) => off(down(bar, 16), bar, fraction),
+		'under'
+	),
+	common('bar', 'one bar sharper', (_, { bar }) => off(bar - 1 / 32, bar, fraction), 'under'),
+	common('bar', 'one bar blunter, to be safe', (_, { bar }) => off(bar + 1 / 32, bar, fraction)),
+	rare('bar', 'the diameter of the bar', (_, { bar }) => off(2 * bar, bar, fraction)),
+	rare(
+		'bar',
+		'half of it: takes the chart for a diameter',
+		(_, { bar }) => off(bar / 2, bar, fraction),
+		'under'
+	),
+	rare('bar', 'the next bar up in eighths', (_, { bar }) => off(up(bar, 8), bar, fraction)),
+	rare('bar', 'the hundredths read as 32nds', (_, { radius, bar }) =>
+		off((radius * 100) / 32, bar, fraction)
+	),
+	common('bar', 'the sheet added to it', ({ T }, { bar }) => off(up(bar + T, 32), bar, fraction)),
+	rare('bar', 'the sheet itself, as a bar', ({ T }, { bar }) => off(up(T, 32), bar, fraction)),
+	rare(
+		'bar',
+		'one row up in the chart',
+		(given, { bar }) => off(nearest(cell(given, -1, 0), 32), bar, fraction),
+		'rowUp'
+	),
+	common(
+		'radius',
+		'one row up, and the bar for that',
+		(given, right) => worked(cell(given, -1, 0), right),
+		'rowUp'
+	),
+	common(
+		'radius',
+		'one column to the right, and the bar for that',
+		(given, right) => worked(cell(given, 0, 1), right),
+		'columnRight'
+	),
+	common(
+		'radius',
+		'one row down, and the bar for that',
+		(given, right) => worked(cell(given, 1, 0), right),
+		'rowDown'
+	),
+	common(
+		'bar',
+		'radius right, then one bar sharper',
+		(_, { radius, bar }) => ({
+			radius: decimal(radius),
+			bar: fraction(bar - 1 / 32)
+		}),
+		'under'
+	),
+	common(
+		'bar',
+		'radius right, then up to the next sixteenth',
+		(_, { radius, bar }) =>
+			off(up(bar, 16), bar) && { radius: decimal(radius), bar: fraction(up(bar, 16)) }
+	)
+];

@@ -1,0 +1,69 @@
+import { loadFamilies } from '../../../src/lib/engine/families/catalogue.ts';
+import type { Family } from '../../../src/lib/engine/families/family.ts';
+import { type Level, levels } from '../../../src/lib/engine/families/level.ts';
+import { drawTask, type Task } from '../../../src/lib/engine/tasks/task.ts';
+import { allRules } from './all-rules.ts';
+import type { Rule, Typed } from './rule.ts';
+
+/** Marking may be tuned on one half of the seeds only; the other half tells whether it helped. */
+export const halves = ['tuning', 'held-out'] as const;
+export type Half = (typeof halves)[number];
+
+/** A wrong answer to a task, and everything that may have led somebody to it. */
+export interface WrongAnswer {
+	readonly task: Task;
+	readonly half: Half;
+	readonly typed: Typed;
+	/** Different mistakes may lead to the same entries; the first is the one drawn first. */
+	readonly rules: readonly [Rule, ...Rule[]];
+}
+
+const seedsEach = 8;
+
+/** Every rule on tasks of every level. The same entries for the same givens count once. */
+export async function corpus(): Promise<readonly WrongAnswer[]> {
+	const families = await loadFamilies();
+	return families.flatMap((family) => {
+		const rules = allRules.filter((rule) => rule.family === family.id);
+		const found = new Map<string, WrongAnswer>();
+		for (const { task, half } of tasksOf(family)) {
+			for (const rule of rules) {
+				const typed = entriesOf(rule, task);
+				if (typed) add(found, { task, half, typed, rules: [rule] });
+			}
+		}
+		return [...found.values()];
+	});
+}
+
+function tasksOf(family: Family): { task: Task; half: Half }[] {
+	return levels.flatMap((level) =>
+		Array.from({ length: seedsEach }, (_, at) => ({
+			task: drawTask(family, level, seedOf(level, at)),
+			half: at % 2 === 0 ? ('tuning' as const) : ('held-out' as const)
+		}))
+	);
+}
+
+/** Far apart, and unlike those of the other tests. */
+function seedOf(level: Level, at: number): number {
+	return 17 + at * 7919 + level * 104_729;
+}
+
+/** What is typed by a rule, where the task asks for all of it. */
+function entriesOf(rule: Rule, { drawn, right }: Task): Typed | null {
+	if (!drawn.asked.includes(rule.key)) return null;
+	const answer = rule.answer(drawn.given, right);
+	if (answer === null) return null;
+	const typed = typeof answer === 'string' ? { [rule.key]: answer } : answer;
+	return Object.keys(typed).every((key) => drawn.asked.includes(key)) ? typed : null;
+}
+
+function add(found: Map<string, WrongAnswer>, answer: WrongAnswer): void {
+	const { task, typed } = answer;
+	const same = JSON.stringify([task.method.id, task.drawn.given, Object.entries(typed).sort()]);
+	const known = found.get(same);
+	if (!known) found.set(same, answer);
+	else if (!known.rules.includes(answer.rules[0]))
+		found.set(same, { ...known, rules: [...known.rules, answer.rules[0]] });
+}

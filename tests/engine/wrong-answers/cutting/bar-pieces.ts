@@ -1,0 +1,239 @@
+import { rulesOf, type Typed } from '../rule.ts';
+import { decimal, down, fraction, number, off, up } from '../typed.ts';
+
+interface Given {
+	readonly bar: number;
+	readonly piece: number;
+	readonly kerf: number;
+}
+
+interface Right {
+	readonly count: number;
+	readonly used: number;
+	readonly remnant: number;
+}
+
+const { common, rare } = rulesOf<Given, Right>('bar-pieces');
+
+const whole = (value: number): number => down(value, 1);
+
+/** How many pieces the kerf lets out of a bar. */
+const fit = ({ bar, piece, kerf }: Given): number => whole((bar + kerf) / (piece + kerf));
+
+/** Count, used and remnant in one check. */
+const filled = (count: number, used: number, remnant: number): Typed => ({
+	count: number(count),
+	used: fraction(used),
+	remnant: fraction(remnant)
+});
+
+export const rules = [
+	common(
+		'count',
+		'the kerf forgotten',
+		({ bar, piece }, { count }) => off(whole(bar / piece), count, number),
+		'noKerf'
+	),
+	common(
+		'count',
+		'one kerf only taken off the bar',
+		({ bar, piece, kerf }, { count }) => off(whole((bar - kerf) / piece), count, number),
+		'noKerf'
+	),
+	common(
+		'count',
+		'part of a piece counted: rounded up',
+		({ bar, piece, kerf }, { count }) => off(up(bar / (piece + kerf), 1), count, number),
+		'up'
+	),
+	rare(
+		'count',
+		'rounded to the nearest',
+		({ bar, piece, kerf }, { count }) => off(Math.round(bar / (piece + kerf)), count, number),
+		'up'
+	),
+	common('count', 'not rounded at all', ({ bar, piece, kerf }, { count }) =>
+		off(bar / (piece + kerf), count, (value) => value.toFixed(2))
+	),
+	common(
+		'count',
+		'a kerf on both sides of each piece',
+		({ bar, piece, kerf }, { count }) => off(whole(bar / (piece + 2 * kerf)), count, number),
+		'kerfBothSides'
+	),
+	rare('count', 'the kerf taken off each piece', ({ bar, piece, kerf }, { count }) =>
+		off(whole(bar / (piece - kerf)), count, number)
+	),
+	rare('count', 'cuts counted, not pieces', (_, { count }) => number(count - 1), 'cuts'),
+	rare('count', 'one more: posts and gaps', (_, { count }) => number(count + 1)),
+	rare('count', 'half a kerf: to the middle of the cut', ({ bar, piece, kerf }, { count }) =>
+		off(whole(bar / (piece + kerf / 2)), count, number)
+	),
+	rare('count', 'no kerf, and rounded up', ({ bar, piece }, { count }) =>
+		off(up(bar / piece, 1), count, number)
+	),
+	rare('count', 'the kerf read as 1/16 in', ({ bar, piece, kerf }, { count }) =>
+		kerf === 1 / 8 ? off(fit({ bar, piece, kerf: 1 / 16 }), count, number) : null
+	),
+	rare('count', 'the point in the kerf: 0.0125 for 1/8 in', ({ bar, piece, kerf }, { count }) =>
+		kerf === 1 / 8 ? off(fit({ bar, piece, kerf: 0.0125 }), count, number) : null
+	),
+	common('count', 'the kerfs of all pieces taken off at the end', (given, { count }) => {
+		const { bar, piece, kerf } = given;
+		const first = whole(bar / piece);
+		return off(whole((bar - first * kerf) / piece), count, number);
+	}),
+	rare('count', 'a bar of 12 ft taken for one of 10', (given, { count }) =>
+		given.bar === 144 ? off(fit({ ...given, bar: 120 }), count, number) : null
+	),
+	common(
+		'remnant',
+		'no kerf taken off',
+		({ bar, piece }, { count, remnant }) => off(bar - count * piece, remnant, fraction),
+		'chipsKept'
+	),
+	common('remnant', 'the part of a piece left over, as a number', (given, { remnant }) => {
+		const pieces = given.bar / (given.piece + given.kerf);
+		return off(pieces - whole(pieces), remnant, decimal);
+	}),
+	rare(
+		'remnant',
+		'one kerf fewer: as many cuts as gaps',
+		(given, { count, remnant }) =>
+			off(given.bar - count * given.piece - (count - 1) * given.kerf, remnant, fraction),
+		'lastKerfKept'
+	),
+	rare('remnant', 'one kerf more', (given, { remnant }) =>
+		off(remnant - given.kerf, remnant, fraction)
+	),
+	common(
+		'remnant',
+		'what is used, not what is left',
+		(_, { used, remnant }) => off(used, remnant, fraction),
+		'other-step:used'
+	),
+	common(
+		'remnant',
+		'the scrap of a bar without kerf',
+		({ bar, piece }, { remnant }) => off(bar - whole(bar / piece) * piece, remnant, fraction),
+		'chipsKept+noKerf'
+	),
+	rare('remnant', 'the kerfs only: all that turns to chips', ({ kerf }, { count, remnant }) =>
+		off(count * kerf, remnant, fraction)
+	),
+	rare('remnant', 'remnant and chips together', ({ bar, piece }, { count, remnant }) =>
+		off(bar - (count - 1) * piece, remnant, fraction)
+	),
+	rare(
+		'remnant',
+		'in sixteenths without the bar under it',
+		(_, { remnant }) =>
+			Number.isInteger(remnant * 16) && remnant * 16 > 1 ? number(remnant * 16) : null,
+		'unit'
+	),
+	rare(
+		'remnant',
+		'a whole number is near enough',
+		(_, { remnant }) => off(Math.round(remnant), remnant, number),
+		'rounding'
+	),
+	rare(
+		'remnant',
+		'to one decimal',
+		(_, { remnant }) => off(Math.round(remnant * 10) / 10, remnant, number),
+		'rounding'
+	),
+	common(
+		'used',
+		'the pieces without the kerfs',
+		({ piece }, { count, used }) => off(count * piece, used, fraction),
+		'chipsKept'
+	),
+	rare(
+		'used',
+		'one kerf for all',
+		({ piece, kerf }, { count, used }) => off(count * piece + kerf, used, fraction),
+		'oneKerf'
+	),
+	rare(
+		'used',
+		'one kerf fewer than pieces',
+		({ piece, kerf }, { count, used }) => off(count * piece + (count - 1) * kerf, used, fraction),
+		'lastKerfKept'
+	),
+	common(
+		'used',
+		'what is left, not what is used',
+		(_, { used, remnant }) => off(remnant, used, fraction),
+		'other-step:remnant'
+	),
+	common('used', 'the kerfs only', ({ kerf }, { count, used }) =>
+		off(count * kerf, used, fraction)
+	),
+	rare('used', 'the whole bar', ({ bar }, { used }) => off(bar, used, number)),
+	rare('used', 'kerfs taken off the pieces', ({ piece, kerf }, { count, used }) =>
+		off(count * (piece - kerf), used, fraction)
+	),
+	common(
+		'count',
+		'no kerf, in count and remnant',
+		({ bar, piece }, { count }) => {
+			const pieces = whole(bar / piece);
+			const left = bar - pieces * piece;
+			return pieces === count || left === 0
+				? null
+				: { count: number(pieces), remnant: fraction(left) };
+		},
+		'noKerf',
+		'chipsKept'
+	),
+	common(
+		'count',
+		'no kerf: it comes out even, nothing left',
+		({ bar, piece }, { count }) => {
+			const pieces = whole(bar / piece);
+			return pieces === count ? null : { count: number(pieces), used: number(bar), remnant: '0' };
+		},
+		'noKerf',
+		'chipsKept'
+	),
+	common(
+		'remnant',
+		'count right, no kerf in the remnant',
+		({ bar, piece }, { count }) => ({
+			count: number(count),
+			remnant: fraction(bar - count * piece)
+		}),
+		'chipsKept'
+	),
+	common(
+		'used',
+		'count right, no kerf in what is used',
+		({ bar, piece }, { count }) => filled(count, count * piece, bar - count * piece),
+		'chipsKept'
+	),
+	common(
+		'count',
+		'cuts for pieces, carried on correctly',
+		(given, { count }) => {
+			const used = (count - 1) * (given.piece + given.kerf);
+			return filled(count - 1, used, given.bar - used);
+		},
+		'cuts'
+	),
+	common(
+		'used',
+		'used and left each in the field of the other',
+		(_, { count, used, remnant }) => filled(count, remnant, used),
+		'other-step'
+	),
+	rare(
+		'count',
+		'count and remnant changed places',
+		(_, { count, remnant }) => ({
+			count: fraction(remnant),
+			remnant: number(count)
+		}),
+		'other-step'
+	)
+];

@@ -1,0 +1,65 @@
+import { entryOf, readAnswer, workArithmetic } from '../../../src/lib/engine/marking/answer.ts';
+import { mark } from '../../../src/lib/engine/marking/mark.ts';
+import type { Entry, Verdict } from '../../../src/lib/engine/marking/verdict.ts';
+import type { Task } from '../../../src/lib/engine/tasks/task.ts';
+import type { Typed } from './rule.ts';
+
+/** What marking tells about one entry. Each cause has its names, the most particular first. */
+export type Told =
+	| { readonly kind: 'right' }
+	| { readonly kind: 'named'; readonly cause: readonly string[] }
+	| { readonly kind: 'offered'; readonly causes: readonly (readonly string[])[] }
+	| { readonly kind: 'cannot tell' };
+
+/** Reads a verdict: the one place that knows its shape. */
+export function toldBy(verdict: Verdict): Told {
+	if (verdict.kind === 'accept') return { kind: 'right' };
+	if (verdict.kind === 'holds') return { kind: 'named', cause: ['holds'] };
+	const { cause } = verdict;
+	switch (cause.kind) {
+		case 'slip':
+			return { kind: 'named', cause: [together([...cause.slips, cause.also ?? []].flat())] };
+		case 'either':
+			return { kind: 'offered', causes: cause.slips.map((slip) => [slip]) };
+		case 'other-step':
+			return { kind: 'named', cause: [`other-step:${cause.step}`, cause.kind] };
+		case 'unit':
+			return { kind: 'named', cause: [`unit:${cause.unit}`, cause.kind] };
+		case 'rounding':
+		case 'digits':
+			return { kind: 'named', cause: [`${cause.kind}:${cause.how}`, cause.kind] };
+		case 'unknown':
+			return { kind: 'cannot tell' };
+		default:
+			return { kind: 'named', cause: [cause.kind] };
+	}
+}
+
+/** Slips made together go by one name. */
+const together = (slips: readonly string[]): string => [...slips].sort().join('+');
+
+/** What is told about every entry of a check, in the task's order; null where one is not read. */
+export async function toldOf(task: Task, typed: Typed): Promise<Map<string, Told> | null> {
+	const entries: Record<string, Entry> = {};
+	for (const [key, text] of Object.entries(typed)) {
+		const entry = await entryFor(task, key, text);
+		if (!entry) return null;
+		entries[key] = entry;
+	}
+	const verdicts = mark(task, entries);
+	const told = new Map<string, Told>();
+	for (const key of task.drawn.asked) {
+		const verdict = verdicts[key];
+		if (verdict) told.set(key, toldBy(verdict));
+	}
+	return told;
+}
+
+async function entryFor({ method }: Task, key: string, text: string): Promise<Entry | null> {
+	const reading = readAnswer(method, key, text, 'in');
+	return (
+		entryOf(
+			reading.state === 'arithmetic' ? await workArithmetic(method, key, text, 'in') : reading
+		) ?? null
+	);
+}
