@@ -28,14 +28,15 @@ export async function judge(answer: WrongAnswer): Promise<Judged> {
 	return { answer, names, fate, told: words };
 }
 
-const worst: readonly Fate[] = ['false', 'cannot tell', 'offered', 'named'];
+const worst: readonly Fate[] = ['false', 'cannot tell', 'offered', 'unread', 'named'];
 
 function fateOf(told: Told, names: ReadonlySet<string>): Fate {
 	switch (told.kind) {
 		case 'right':
 			return 'accepted';
 		case 'cannot tell':
-			return 'cannot tell';
+		case 'unread':
+			return told.kind;
 		case 'offered':
 			return told.causes.some((cause) => isTrue(cause, names)) ? 'offered' : 'false';
 		case 'named':
