@@ -1,6 +1,11 @@
 import { entryOf, readAnswer, workArithmetic } from '../../../src/lib/engine/marking/answer.ts';
 import { mark } from '../../../src/lib/engine/marking/mark.ts';
-import { type Cause, choicesIn, type Entry, type Verdict } from '../../../src/lib/engine/marking/verdict.ts';
+import {
+	type Cause,
+	choicesIn,
+	type Entry,
+	type Verdict
+} from '../../../src/lib/engine/marking/verdict.ts';
 import type { Task } from '../../../src/lib/engine/tasks/task.ts';
 import type { Typed } from './rule.ts';
 

@@ -20,7 +20,7 @@ export function chanceOf(kind: Kind, entry: Entry, reached: readonly Value[]): n
 function spacing({ fine, mistakes }: Kind, { value, grain }: Entry): number {
 	// Whole numbers are not rounded.
 	if (mistakes.coarse.length === 0) return 1;
-	const rule = typeof value === 'object' && 'd' in value && 64n % value.d === 0n;
-	if (rule && (grain === 0 || mistakes.stocked)) return 1 / Math.max(16, Number(value.d));
+	const onRule = typeof value === 'object' && 'd' in value && 64n % value.d === 0n;
+	if (onRule) return 1 / Math.max(16, Number(value.d));
 	return 2 * Math.max(grain, 0.1 / fine);
 }

@@ -12,8 +12,8 @@ import type { Cause } from './verdict.ts';
  * method does: it gives so many times a size, whatever that size is.
  */
 
-/** The factors of the trade's rules have two places at most. */
-const finest = 100;
+/** The factors of the trade's rules have three places at most. */
+const finest = 1000;
 const largest = 20;
 
 /** The size that the letter behind a factor stands for, by key: `D`, or the thickest sheet for T. */
@@ -38,7 +38,7 @@ export function factorCause(task: Task, key: string, entry: Entry): Cause | null
 	const typed = kind.isList ? null : kind.toValue(entry);
 	const right = task.right[key];
 	if (kind.dimension.formula !== 'in' || typeof typed !== 'number') return null;
-	if (typeof right !== 'number' || typed === 1 || typed > largest) return null;
+	if (typeof right !== 'number' || right === 0 || typed === 1 || typed > largest) return null;
 	if (Math.abs(typed * finest - Math.round(typed * finest)) > 1e-9) return null;
 	const of = Object.keys(task.right).find((size) => {
 		const value = task.right[size];

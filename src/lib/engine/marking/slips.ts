@@ -1,7 +1,6 @@
 import type { Value } from '../quantity/value.ts';
 import type { Entry } from '../quantity/kinds/kind.ts';
 import type { Values } from '../solver/compiled.ts';
-import { toleranceAt } from '../solver/tolerance.ts';
 import { chanceOf } from './chance.ts';
 import {
 	type Candidate,
@@ -20,7 +19,7 @@ const costs = {
 	slip: 1,
 	rare: 0.5,
 	told: -1,
-	rounded: 0.4,
+	carried: 0.2,
 	coarse: 0.8,
 	second: 0.2,
 	/** Whoever has a wrong value before works on with it. */
@@ -36,7 +35,8 @@ export function singleSlips(question: Question): Candidate[] {
 		const hits: { readonly id: string; readonly found: Candidate }[] = [];
 		for (const id of idsIn(question, world)) {
 			const values = world.single(id);
-			const cost = values && costOf(question, world, values);
+			const carried = () => world.carried(id)?.[question.key];
+			const cost = values && costOf(question, world, values, carried);
 			if (!values || cost === null) continue;
 			// Of slips that are one act in this task, the first is told.
 			if (hits.some((hit) => isSameAct(question.task, hit.id, id))) continue;
@@ -64,7 +64,8 @@ export function doubleSlips(question: Question): Candidate[] {
 			const cause: SlipCause = { kind: 'slip', slips: [one, other] };
 			tryOut(world, world.pair(one, other), cause, question.entry);
 		}
-		for (const { id: also, factor } of kindOf(question).mistakes.units) {
+		for (const { id: also, factor, foreign } of kindOf(question).mistakes.units) {
+			if (!foreign) continue;
 			const entry = kindOf(question).scaled(question.entry, factor);
 			for (const id of idsIn(question, world)) {
 				tryOut(world, world.single(id), { kind: 'slip', slips: [id], also }, entry);
@@ -104,16 +105,26 @@ function candidate(question: Question, cause: SlipCause, values: Values, match: 
 }
 
 /** What a match with these values costs; null when the entry is not what they lead to. */
-function costOf(question: Question, world: World, values: Values): number | null {
+function costOf(
+	question: Question,
+	world: World,
+	values: Values,
+	carried: () => Value | undefined
+): number | null {
 	const value = values[question.key];
 	if (value === undefined || !isOff(question, world, values)) return null;
-	const cost = matchCost(question, value);
+	const cost = matchCost(question, value, carried);
 	if (cost === null || isContradicted(question, world, values)) return null;
 	return cost + (world === question.worlds[0] ? 0 : costs.notWorkedOn);
 }
 
-function matchCost(question: Question, value: Value): number | null {
-	const { entry, task, key } = question;
+/** @param carried the value as it comes out when every step is rounded as the shop carries it */
+function matchCost(
+	question: Question,
+	value: Value,
+	carried: () => Value | undefined
+): number | null {
+	const { entry } = question;
 	const kind = kindOf(question);
 	// Two places or fewer: so coarse that a slip's number may match it by chance.
 	if (entry.grain * kind.fine >= 5) {
@@ -121,6 +132,9 @@ function matchCost(question: Question, value: Value): number | null {
 		return kind.isWritten(entry, value) ? costs.coarse : null;
 	}
 	if (kind.isWritten(entry, value, 'exact')) return 0;
-	const fine = toleranceAt(task.method, key).valueOf() * kind.fine < 1;
-	return !fine && kind.isWritten(entry, value) ? costs.rounded : null;
+	if (!kind.isWritten(entry, value)) return null;
+	const rounded = carried();
+	if (rounded !== undefined && kind.isWritten(entry, rounded, 'exact')) return costs.carried;
+	// Fractions may have been read off a rule.
+	return entry.grain === 0 ? costs.coarse : null;
 }

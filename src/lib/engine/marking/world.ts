@@ -3,6 +3,7 @@ import { roundedTo } from '../quantity/kinds/rounding.ts';
 import type { Values } from '../solver/compiled.ts';
 import { type Changes, evaluate, withSlip } from '../solver/evaluate.ts';
 import { kindAt } from '../solver/kind-at.ts';
+import { carriedIn } from '../solver/tolerance.ts';
 import { TradeError } from '../solver/trade-function.ts';
 import type { Task } from '../tasks/task.ts';
 
@@ -38,6 +39,13 @@ export class World {
 		const values = this.#with(this.base, id);
 		this.#singles.set(id, values);
 		return values;
+	}
+
+	/** The same with every step rounded as the shop carries it. */
+	carried(id: string): Values | null {
+		const { method } = this.#task;
+		const slips = { [method.slips[id]?.step ?? '']: id };
+		return this.#worked({ slips, carry: carriedIn(method) });
 	}
 
 	/** The values that two slips in different steps lead to. */

@@ -10,7 +10,7 @@ import type { Cause } from './verdict.ts';
  * digits misplaced, for another step, or not worked out.
  */
 
-const costs = { factor: 1, rounding: 1.1, unit: 1.1, otherStep: 1.2, exchanged: 0.9, digits: 1.3 };
+const costs = { factor: 1, rounding: 1.1, unit: 1.1, otherStep: 1.1, exchanged: 0.9, digits: 1.3 };
 const onTheWay = 1.4;
 
 /** Every such cause that leads to the entry. */
@@ -44,6 +44,9 @@ function rounded(question: Question, right: Value): Candidate[] {
 
 function roundedOnTheWay(question: Question): Candidate[] {
 	const { key, entry } = question;
+	// So few sizes are made that rounded numbers come to many a wrong one.
+	const { stocked, coarse } = kindOf(question).mistakes;
+	if (stocked || coarse.length === 0) return [];
 	const hit = question.worlds.some((world) =>
 		[0, 1, 2].some((at) => {
 			const values = world.roundedOnTheWay(key, at);
@@ -66,11 +69,13 @@ function otherSteps(question: Question): Candidate[] {
 	return Object.keys(task.method.steps).flatMap((step) => {
 		const value = task.right[step];
 		const { dimension, isList } = kindAt(task.method, step);
-		const alike = dimension === kind.dimension && isList === kind.isList;
+		// A bare number may stand in the field of another kind, if that is asked as well.
+		const asked = task.drawn.asked.includes(step) && dimension.formula !== null;
+		const alike = isList === kind.isList && (dimension === kind.dimension || asked);
 		if (step === key || value === undefined || !alike) return [];
 		if (!kind.isWritten(entry, value, 'exact')) return [];
 		const there = sheet.find((seen) => seen.key === step && !seen.earlier);
-		const exchanged = there && right !== undefined && kind.isWritten(there.entry, right);
+		const exchanged = there && right !== undefined && kind.isWritten(there.entry, right, 'exact');
 		const cost = exchanged ? costs.exchanged : costs.otherStep;
 		return [candidate({ kind: 'other-step', step }, cost)];
 	});

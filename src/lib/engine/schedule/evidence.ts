@@ -47,6 +47,32 @@ export function evidenceOf(task: Task, notes: CheckNotes): SkillEvidence[] {
 	return notes.charged.length === 0 ? all : secondTry(all, notes.charged);
 }
 
+/** A slip that somebody has said to have made, in the step of a skill. */
+export interface ToldSlip {
+	readonly skill: SkillId;
+	readonly slip: string;
+}
+
+/**
+ * What it shows when somebody says which of several causes it was: the slip, and the skills that the
+ * check before could say nothing of.
+ *
+ * @param notes the check with that cause; `charged` are the skills it charged without
+ */
+export function toldBy(
+	task: Task,
+	notes: CheckNotes,
+	cause: Cause
+): { readonly told: ToldSlip[]; readonly skills: SkillEvidence[] } {
+	const { slips } = task.method;
+	const told = (cause.kind === 'slip' ? cause.slips : []).flatMap((id) => {
+		const slip = slips[id];
+		return slip ? [{ skill: skillOf(task.method, slip.step), slip: slip.id }] : [];
+	});
+	const shown = evidenceOf(task, { ...notes, charged: [] });
+	return { told, skills: shown.filter(({ skill }) => !notes.charged.includes(skill)) };
+}
+
 /** The evidence when the working is asked for before any answer. */
 export function givenUp(task: Task): SkillEvidence[] {
 	const { method } = task;

@@ -43,7 +43,7 @@ test.each([
 });
 
 test('an angle may be in radians, a list all in another unit', () => {
-	expect(unitSlipIn(angle, entryOf('0.785', angle), 45)).toBeNull();
+	expect(unitSlipIn(angle, entryOf('0.8', angle), 45)).toBeNull();
 	expect(unitSlipIn(angle, entryOf('0.785398', angle), 45)?.id).toBe('radians');
 	expect(unitSlipIn(lengths, entriesOf('3.304; 6.608'), [setback, 2 * setback])?.id).toBe(
 		'mm-for-inch'

@@ -16,8 +16,8 @@ export interface Rounding {
 	readonly parts?: number;
 }
 
-/** A value rounded away by more than this share of itself is another value. */
-const mostLost = 0.3;
+/** What is rounded away by more than this share of the value leaves another value. */
+const mostLost = { decimals: 0.3, rule: 0.6 };
 
 /** The unit in which an answer is the right value. A zero is one in every unit. */
 export function unitSlipIn<V extends Value, R extends ReadValue>(
@@ -27,7 +27,21 @@ export function unitSlipIn<V extends Value, R extends ReadValue>(
 ): UnitSlip | null {
 	if (kind.numbers(right).every((one) => one === 0)) return null;
 	const { units } = kind.mistakes;
-	return units.find(({ factor }) => kind.isWritten(kind.scaled(entry, factor), right)) ?? null;
+	return units.find(({ factor }) => isTimes(kind, entry, right, factor)) ?? null;
+}
+
+/** Whether so many times the answer is the right value, to the places typed. */
+function isTimes<V extends Value, R extends ReadValue>(
+	kind: Kind<V, R>,
+	entry: Entry<R>,
+	right: V,
+	factor: Exact
+): boolean {
+	const inEntry = kind.map(right, (one) => one / factor.valueOf());
+	return (
+		kind.isWritten(kind.scaled(entry, factor), right, 'exact') ||
+		kind.isWritten(entry, inEntry, 'exact')
+	);
 }
 
 /** How an answer may be the right value, rounded too coarsely. */
@@ -37,16 +51,30 @@ export function roundingIn<V extends Value, R extends ReadValue>(
 	right: V
 ): Rounding | null {
 	const made = (change: (one: number) => number) => isVery(kind, entry, kind.map(right, change));
-	const keepsMost = (parts: number) =>
-		kind
-			.numbers(right)
-			.every((one) => Math.abs(roundedTo(one, parts) - one) <= mostLost * Math.abs(one));
 	const { coarse } = kind.mistakes;
-	const near = coarse.find((parts) => keepsMost(parts) && made((one) => roundedTo(one, parts)));
+	const near = coarse.find(
+		(parts) =>
+			isWrittenTo(entry, parts) &&
+			kind.numbers(right).every((one) => keepsMost(one, parts)) &&
+			made((one) => roundedTo(one, parts))
+	);
 	if (near !== undefined) return { how: 'end', ...(onRule(near) && { parts: near }) };
-	const isCut = coarse.length > 0 && places(kind).some((parts) => made((one) => cutTo(one, parts)));
-	if (isCut) return { how: 'cut' };
+	const isCut = (parts: number) => isWrittenTo(entry, parts) && made((one) => cutTo(one, parts));
+	if (coarse.length > 0 && places(kind).some(isCut)) return { how: 'cut' };
 	return kind.dimension.formula === 'in' && isMetric(kind, entry, right) ? { how: 'metric' } : null;
+}
+
+/** Whether an entry has no finer places than these parts: `.480` is not rounded to hundredths. */
+function isWrittenTo({ grain }: Entry<ReadValue>, parts: number): boolean {
+	// Sixteenths may be written in decimals; coarser ones, such as .250, are more often just that.
+	return onRule(parts) ? grain === 0 || parts >= 16 : grain * parts > 0.49;
+}
+
+function keepsMost(value: number, parts: number): boolean {
+	const lost = Math.abs(roundedTo(value, parts) - value);
+	// Half-way between two lines, it may be meant for either.
+	if (onRule(parts) && Math.abs(lost * parts - 0.5) < 1e-6) return false;
+	return lost <= (onRule(parts) ? mostLost.rule : mostLost.decimals) * Math.abs(value);
 }
 
 /** Whether a rule is divided into so many parts of an inch. */
@@ -65,14 +93,16 @@ function cutTo(value: number, parts: number): number {
 	return left < 10 ? NaN : left / parts;
 }
 
-/** Whether every value is the right one to whole millimetres, or to tenths of one. */
+/** Whether every value is the right one to whole or half millimetres, up to one, or to tenths. */
 function isMetric<V extends Value, R extends ReadValue>(
 	kind: Kind<V, R>,
 	entry: Entry<R>,
 	right: V
 ): boolean {
-	return [1, 2, 10].some((perMm) => {
-		const rounded = kind.map(right, (one) => roundedTo(one, 25.4 * perMm));
+	const up = (value: number) => Math.ceil(value * 25.4 - 1e-9) / 25.4;
+	const ways = [1, 2, 10].map((perMm) => (value: number) => roundedTo(value, 25.4 * perMm));
+	return [...ways, up].some((way) => {
+		const rounded = kind.map(right, way);
 		// What comes to hundredths of an inch as well was hardly measured in millimetres.
 		const inches = kind.numbers(rounded).some((one) => Math.abs(roundedTo(one, 1000) - one) < 1e-7);
 		return !inches && isVery(kind, entry, rounded);
@@ -88,6 +118,8 @@ function isVery<V extends Value, R extends ReadValue>(
 	return kind.isSound(value) && kind.isWritten(entry, value, 'very');
 }
 
+const powersOfTen = [ratio(10n), ratio(100n), ratio(1n, 10n), ratio(1n, 100n)];
+
 /** Whether an answer has the right digits with the point or two neighbours misplaced. */
 export function digitsIn(
 	kind: Kind,
@@ -96,12 +128,7 @@ export function digitsIn(
 ): 'point' | 'swapped' | null {
 	// A fraction or a whole number has no digits to misplace.
 	if (!kind.mistakes.digits || entry.grain === 0) return null;
-	const moved = [10, 100, 0.1, 0.01].some((factor) =>
-		kind.isWritten(
-			{ ...entry, grain: entry.grain * factor },
-			kind.map(right, (one) => one * factor)
-		)
-	);
+	const moved = powersOfTen.some((factor) => isTimes(kind, entry, right, factor));
 	if (moved && kind.numbers(right).some((one) => one !== 0)) return 'point';
 	const typed = kind.toValue(entry, right);
 	return typeof right === 'number' && typeof typed === 'number' && isSwapped(typed, right)
@@ -109,9 +136,9 @@ export function digitsIn(
 		: null;
 }
 
-/** Whether one is the other to three or four places with two neighbouring digits swapped. */
+/** Whether one is the other to one to four places with two neighbouring digits swapped. */
 function isSwapped(typed: number, right: number): boolean {
-	return [3, 4].some((places) => {
+	return [1, 2, 3, 4].some((places) => {
 		const text = right.toFixed(places);
 		return [...text].some((digit, i) => {
 			const next = text[i + 1];
