@@ -1,7 +1,6 @@
 import { loadFamilies, loadMethods } from '../../../src/lib/engine/families/catalogue.ts';
 import { drawTask } from '../../../src/lib/engine/tasks/task.ts';
 import { levels } from '../../../src/lib/engine/families/level.ts';
-import { type Diagnosis, diagnosisOf } from './diagnosis.ts';
 import { compareWithText } from './compiled-against-text.ts';
 
 /*
@@ -17,7 +16,6 @@ if (process.argv.includes('--numbers')) {
 } else {
 	speed();
 	drawing();
-	diagnosis();
 }
 
 function speed(): void {
@@ -58,26 +56,4 @@ function drawing(): void {
 		console.log(`| ${family.id} | ${rate.toLocaleString('en')} | ${slowest.toFixed(2)} |`);
 	}
 	console.log(`\n${families.length} families on ${methods.length} methods.`);
-}
-
-function diagnosis(): void {
-	console.log('\n## Diagnosis of wrong answers\n');
-	console.log('Every slip and pair of slips of a task, entered as the shop writes the number; and');
-	console.log('numbers by chance between 0.3 and 2.5 times the right one.\n');
-	console.log(
-		'| wrong by | answers | named | one of two offered | another named |\n| --- | ---: | ---: | ---: | ---: |'
-	);
-	const found = diagnosisOf(families);
-	for (const kind of ['single', 'pair', 'random'] as const) console.log(row(kind, found));
-}
-
-function row(kind: keyof Diagnosis, found: Diagnosis): string {
-	const { n, hit, offered, miss } = found[kind];
-	const share = (part: number) => `${((100 * part) / n).toFixed(1)} %`;
-	const names = {
-		single: 'one slip',
-		pair: 'two slips',
-		random: 'chance (a slip named by mistake)'
-	};
-	return `| ${names[kind]} | ${n.toLocaleString('en')} | ${share(hit)} | ${share(offered)} | ${share(miss)} |`;
 }

@@ -18,16 +18,27 @@ export interface WrongAnswer {
 	readonly rules: readonly [Rule, ...Rule[]];
 }
 
-const seedsEach = 8;
+interface Size {
+	/** Tasks of every family and level. */
+	readonly seedsEach: number;
+	/** A rare mistake is made on one task in so many. */
+	readonly rareOnOneIn: number;
+}
 
-/** Every rule on tasks of every level. The same entries for the same givens count once. */
-export async function corpus(): Promise<readonly WrongAnswer[]> {
+/**
+ * The rules of every family on tasks of every level. The same entries for the same givens count
+ * once.
+ */
+export async function corpus(
+	{ seedsEach, rareOnOneIn }: Size = { seedsEach: 12, rareOnOneIn: 3 }
+): Promise<readonly WrongAnswer[]> {
 	const families = await loadFamilies();
 	return families.flatMap((family) => {
 		const rules = allRules.filter((rule) => rule.family === family.id);
 		const found = new Map<string, WrongAnswer>();
-		for (const { task, half } of tasksOf(family)) {
-			for (const rule of rules) {
+		for (const [place, { task, half }] of tasksOf(family, seedsEach).entries()) {
+			for (const [at, rule] of rules.entries()) {
+				if (rule.rate === 'rare' && (place + at) % rareOnOneIn !== 0) continue;
 				const typed = entriesOf(rule, task);
 				if (typed) add(found, { task, half, typed, rules: [rule] });
 			}
@@ -36,7 +47,7 @@ export async function corpus(): Promise<readonly WrongAnswer[]> {
 	});
 }
 
-function tasksOf(family: Family): { task: Task; half: Half }[] {
+function tasksOf(family: Family, seedsEach: number): { task: Task; half: Half }[] {
 	return levels.flatMap((level) =>
 		Array.from({ length: seedsEach }, (_, at) => ({
 			task: drawTask(family, level, seedOf(level, at)),

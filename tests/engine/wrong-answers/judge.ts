@@ -11,6 +11,8 @@ export interface Judged {
 	/** What marking may truly say. */
 	readonly names: ReadonlySet<string>;
 	readonly fate: Fate;
+	/** Named, though another of its mistakes leads to the same entries and is not told. */
+	readonly oneOfSeveral: boolean;
 	/** What was told, entry by entry. */
 	readonly told: string;
 }
@@ -18,17 +20,23 @@ export interface Judged {
 /** Holds what marking tells about an answer against what the rules call true. */
 export async function judge(answer: WrongAnswer): Promise<Judged> {
 	const { task, typed, rules } = answer;
-	const names = new Set(rules.flatMap((rule) => namesOf(rule, task.drawn.given)));
+	const each = rules.map((rule) => new Set(namesOf(rule, task.drawn.given)));
+	const names = new Set(each.flatMap((some) => [...some]));
 	const told = await toldOf(task, typed);
-	if (!told) return { answer, names, fate: 'unread', told: 'not read' };
-	const each = [...told.values()].map((one) => fateOf(one, names));
-	// One slip is told at the first wrong entry; the others must follow from it or be named alike.
-	const fate = worst.find((one) => each.includes(one)) ?? 'accepted';
+	if (!told) return { answer, names, fate: 'unread', oneOfSeveral: false, told: 'not read' };
+	const fate = worstOf(told, names);
+	const oneOfSeveral = fate === 'named' && each.some((some) => worstOf(told, some) !== 'named');
 	const words = [...told].map(([key, one]) => `${key}: ${inWords(one)}`).join('; ');
-	return { answer, names, fate, told: words };
+	return { answer, names, fate, oneOfSeveral, told: words };
 }
 
 const worst: readonly Fate[] = ['false', 'cannot tell', 'offered', 'unread', 'named'];
+
+/** One slip is told at the first wrong entry; the others must follow from it or be named alike. */
+function worstOf(told: ReadonlyMap<string, Told>, names: ReadonlySet<string>): Fate {
+	const each = [...told.values()].map((one) => fateOf(one, names));
+	return worst.find((one) => each.includes(one)) ?? 'accepted';
+}
 
 function fateOf(told: Told, names: ReadonlySet<string>): Fate {
 	switch (told.kind) {

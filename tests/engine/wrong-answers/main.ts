@@ -1,11 +1,16 @@
+import { loadFamilies } from '../../../src/lib/engine/families/catalogue.ts';
 import { topics } from '../../../src/lib/engine/families/topics.ts';
+import { allRules } from './all-rules.ts';
+import { type Diagnosis, diagnosisOf } from './catalogued.ts';
 import { corpus, halves } from './corpus.ts';
 import { type Fate, fates, judge, type Judged } from './judge.ts';
 
 /*
- * npm run diagnosis: what marking tells about the wrong answers of this folder. Fails nothing.
+ * npm run diagnosis: what marking tells about the wrong answers of this folder, and about those
+ * that the catalogue of slips leads to. Fails nothing.
  *
- *   npm run diagnosis -- --list [family]   every false, untold and accepted answer as well
+ *   npm run diagnosis -- --list [family]      every false, untold and accepted answer as well
+ *   npm run diagnosis -- --missing [family]   the mistakes that no slip stands for
  */
 
 const judged: Judged[] = [];
@@ -13,21 +18,32 @@ for (const answer of await corpus()) judged.push(await judge(answer));
 
 for (const half of halves) {
 	const ofHalf = judged.filter(({ answer }) => answer.half === half);
-	table(
-		`Wrong answers by topic, ${half} seeds`,
-		ofHalf,
-		({ answer }) => topics[answer.task.family.topic]
-	);
+	table(`Wrong answers by topic, ${half} seeds`, ofHalf, topicOf);
+	table(`The same by how often the mistake is met`, ofHalf, rateOf);
 }
-table('Wrong answers by family, all seeds', judged, ({ answer }) => answer.task.family.id);
+table('Wrong answers by family, all seeds', judged, familyOf);
+catalogued(diagnosisOf(await loadFamilies()));
 
-const at = process.argv.indexOf('--list');
-if (at > 0) list(process.argv[at + 1]);
+const [listed, missing] = ['--list', '--missing'].map((flag) => process.argv.indexOf(flag));
+if (listed && listed > 0) list(process.argv[listed + 1]);
+if (missing && missing > 0) listMissing(process.argv[missing + 1]);
+
+function topicOf({ answer }: Judged): string {
+	return topics[answer.task.family.topic];
+}
+
+function familyOf({ answer }: Judged): string {
+	return answer.task.family.id;
+}
+
+function rateOf({ answer }: Judged): string {
+	return answer.rules.some(({ rate }) => rate === 'common') ? 'common' : 'rare';
+}
 
 function table(title: string, answers: readonly Judged[], groupOf: (one: Judged) => string): void {
 	console.log(`\n## ${title}\n`);
-	console.log(`| | answers | ${fates.join(' | ')} | without a slip |`);
-	console.log('| --- | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: |');
+	console.log(`| | answers | ${fates.join(' | ')} | without a slip | named, others fit too |`);
+	console.log('| --- | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: |');
 	for (const group of new Set(answers.map(groupOf)))
 		console.log(
 			row(
@@ -42,25 +58,56 @@ function table(title: string, answers: readonly Judged[], groupOf: (one: Judged)
 function row(title: string, answers: readonly Judged[]): string {
 	const count = (fate: Fate) => answers.filter((one) => one.fate === fate).length;
 	const told = answers.length - count('unread') - count('accepted');
-	const share = (fate: Fate) => `${((100 * count(fate)) / Math.max(told, 1)).toFixed(1)} %`;
 	const cells = fates.map((fate) =>
-		fate === 'unread' || fate === 'accepted' ? count(fate) : share(fate)
+		fate === 'unread' || fate === 'accepted' ? count(fate) : share(count(fate), told)
 	);
-	const missing = answers.filter(({ names }) => names.size === 0).length;
-	return `| ${[title, answers.length, ...cells, missing].join(' | ')} |`;
+	const slipless = answers.filter(({ names }) => names.size === 0).length;
+	const several = answers.filter(({ oneOfSeveral }) => oneOfSeveral).length;
+	return `| ${[title, answers.length, ...cells, slipless, several].join(' | ')} |`;
+}
+
+function share(part: number, whole: number): string {
+	return `${((100 * part) / Math.max(whole, 1)).toFixed(1)} %`;
+}
+
+function catalogued(found: Diagnosis): void {
+	console.log('\n## Answers by the catalogue of slips\n');
+	console.log('Every slip and pair of slips of a task, entered as the shop writes the number; and');
+	console.log('numbers by chance between 0.3 and 2.5 times the right one.\n');
+	console.log('| wrong by | answers | named | offered | another named |');
+	console.log('| --- | ---: | ---: | ---: | ---: |');
+	const titles = [
+		['one slip', found.single],
+		['two slips', found.pair],
+		['chance (a slip named by mistake)', found.random]
+	] as const;
+	for (const [title, { n, hit, offered, miss }] of titles) {
+		const cells = [hit, offered, miss].map((part) => share(part, n));
+		console.log(`| ${[title, n, ...cells].join(' | ')} |`);
+	}
 }
 
 function list(family: string | undefined): void {
 	for (const fate of ['false', 'cannot tell', 'accepted'] as const) {
 		console.log(`\n## ${fate}\n`);
-		for (const { answer, names, told, ...one } of judged) {
-			if (one.fate !== fate || (family !== undefined && answer.task.family.id !== family)) continue;
-			const { task, typed, rules } = answer;
+		for (const one of judged.filter((other) => other.fate === fate && isOf(family, other))) {
+			const { task, typed, rules } = one.answer;
 			const entries = Object.entries(typed).map(([key, text]) => `${key}=${text}`);
 			const whys = rules.map(({ why }) => why).join(' / ');
-			console.log(
-				`${task.number}  ${entries.join(' ')}  ${whys} [${[...names].join(', ')}]  -> ${told}`
-			);
+			const names = [...one.names].join(', ');
+			console.log(`${task.number}  ${entries.join(' ')}  ${whys} [${names}]  -> ${one.told}`);
 		}
+	}
+}
+
+function isOf(family: string | undefined, one: Judged): boolean {
+	return family === undefined || familyOf(one) === family;
+}
+
+function listMissing(family: string | undefined): void {
+	console.log('\n## Mistakes that no slip stands for\n');
+	for (const rule of allRules) {
+		if (rule.names.length > 0 || (family !== undefined && rule.family !== family)) continue;
+		console.log(`${rule.family}, ${rule.key}, ${rule.rate}: ${rule.why}`);
 	}
 }

@@ -17,6 +17,9 @@ export type Told =
 	| { readonly kind: 'cannot tell' }
 	| { readonly kind: 'unread' };
 
+/** Kinds of cause that are no slip of a method; the last two are to come. */
+export const kinds = ['other-step', 'unit', 'rounding', 'digits', 'order', 'half-list', 'factor'];
+
 /** Reads a verdict: the one place that knows its shape. */
 export function toldBy(verdict: Verdict): Told {
 	if (verdict.kind === 'accept') return { kind: 'right' };

@@ -62,10 +62,22 @@ export function off(wrong: number, right: number, way: Way = decimal): string | 
 	return way(wrong);
 }
 
-/** A right value typed so coarsely that it is off by more than half a thousandth. */
-export function coarse(right: number, way: Way, per?: number): string | null {
-	const typed = per === undefined ? Number(way(right)) : Math.round(right * per) / per;
-	return off(typed, right) === null ? null : way(right);
+/** A right value typed to so few digits that it is off by more than half a thousandth. */
+export function coarse(right: number, way: Way): string | null {
+	return off(Number(way(right)), right) === null ? null : way(right);
+}
+
+/** A right value rounded to a scale of so many marks an inch, off by more than half a thousandth. */
+export const rounded = (right: number, per: number): string | null =>
+	off(nearest(right, per), right, fractionOf(per));
+
+/**
+ * A right value read off a scale of so many marks an inch. Null within 1/64 in: who lays out with a
+ * scale is right by that much.
+ */
+export function onScale(right: number, per: number): string | null {
+	const mark = nearest(right, per);
+	return mark === 0 || Math.abs(mark - right) <= 1 / 64 ? null : fractionOf(per)(right);
 }
 
 /** The digits right, but two neighbours behind the point changed places: `.358` for `.385`. */

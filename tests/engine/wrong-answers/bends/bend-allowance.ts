@@ -4,9 +4,9 @@ import {
 	coarse,
 	cutTo,
 	decimal,
-	fractionOf,
 	hundredths,
 	off,
+	rounded,
 	swapped
 } from '../typed.ts';
 import { allowanceOf, kOf } from './trigonometry.ts';
@@ -90,8 +90,11 @@ export const rules = [
 		({ R, T, angle }, { allowance }) => off((d * R + c * T) * angle, allowance),
 		'swappedR+swappedT'
 	),
-	common('allowance', 'the inside arc', ({ R, angle }, { allowance }) =>
-		off(arc(R, angle), allowance)
+	common(
+		'allowance',
+		'the inside arc',
+		({ R, angle }, { allowance }) => off(arc(R, angle), allowance),
+		'noT'
 	),
 	common('allowance', 'the outside arc', ({ R, T, angle }, { allowance }) =>
 		off(arc(R + T, angle), allowance)
@@ -169,19 +172,19 @@ export const rules = [
 	common(
 		'allowance',
 		'to the nearest 32nd of the scale',
-		(_, { allowance }) => coarse(allowance, fractionOf(32), 32),
+		(_, { allowance }) => rounded(allowance, 32),
 		'rounding'
 	),
 	rare(
 		'allowance',
 		'to the nearest sixteenth of the scale',
-		(_, { allowance }) => coarse(allowance, fractionOf(16), 16),
+		(_, { allowance }) => rounded(allowance, 16),
 		'rounding'
 	),
 	rare(
 		'allowance',
 		'to the nearest 64th of the scale',
-		(_, { allowance }) => coarse(allowance, fractionOf(64), 64),
+		(_, { allowance }) => rounded(allowance, 64),
 		'rounding'
 	),
 	rare(
@@ -327,7 +330,7 @@ export const rules = [
 		}),
 		'other-step'
 	),
-	common('allowance', 'both terms right, subtracted', (_, { forRadius, forThickness }) => ({
+	rare('allowance', 'both terms right, subtracted', (_, { forRadius, forThickness }) => ({
 		...worked(forRadius, forThickness),
 		allowance: decimal(forRadius - forThickness)
 	}))

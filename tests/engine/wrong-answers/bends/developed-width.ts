@@ -9,6 +9,7 @@ import {
 	list,
 	nearest,
 	off,
+	onScale,
 	sum,
 	swapped
 } from '../typed.ts';
@@ -116,8 +117,11 @@ export const rules = [
 	common('width', 'the allowance taken off the legs', (given, { width }) =>
 		off(sum(given.legs) - sum(allowancesOf(given)), width)
 	),
-	common('width', 'two sheets off the legs at each bend', ({ legs, T, angles }, { width }) =>
-		off(sum(legs) - 2 * T * angles.length, width)
+	common(
+		'width',
+		'two sheets off the legs at each bend',
+		({ legs, T, angles }, { width }) => off(sum(legs) - 2 * T * angles.length, width),
+		'inside+noAllowance'
 	),
 	rare('width', 'one sheet off the legs at each bend', ({ legs, T, angles }, { width }) =>
 		off(sum(legs) - T * angles.length, width)
@@ -135,14 +139,18 @@ export const rules = [
 			),
 		'noT'
 	),
-	rare('width', 'T alone for the setback', (given, { width }) =>
-		off(
-			widthBy(
-				given,
-				given.angles.map((angle) => kOf(angle) * given.T)
+	rare(
+		'width',
+		'T alone for the setback',
+		(given, { width }) =>
+			off(
+				widthBy(
+					given,
+					given.angles.map((angle) => kOf(angle) * given.T)
+				),
+				width
 			),
-			width
-		)
+		'inside'
 	),
 	common(
 		'width',
@@ -219,15 +227,19 @@ export const rules = [
 		(given, { width }) => off(widthBy(given, allowancesOf(given)), width),
 		'allowance'
 	),
-	rare('width', 'the inside arc for the allowance', (given, { width }) =>
-		off(
-			widthBy(
-				given,
-				setbacksOf(given),
-				given.angles.map((angle) => (given.R * angle * Math.PI) / 180)
+	rare(
+		'width',
+		'the inside arc for the allowance',
+		(given, { width }) =>
+			off(
+				widthBy(
+					given,
+					setbacksOf(given),
+					given.angles.map((angle) => (given.R * angle * Math.PI) / 180)
+				),
+				width
 			),
-			width
-		)
+		'allowNoT'
 	),
 	rare('width', 'the outside arc for the allowance', (given, { width }) =>
 		off(
@@ -290,13 +302,7 @@ export const rules = [
 	common(
 		'width',
 		'to the nearest sixteenth of the scale',
-		(_, { width }) => coarse(width, fractionOf(16), 16),
-		'rounding'
-	),
-	common(
-		'width',
-		'to the nearest 32nd of the scale',
-		(_, { width }) => coarse(width, fractionOf(32), 32),
+		(_, { width }) => onScale(width, 16),
 		'rounding'
 	),
 	common(

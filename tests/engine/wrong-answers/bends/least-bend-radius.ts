@@ -1,14 +1,13 @@
 import { rulesOf, type Typed } from '../rule.ts';
 import {
 	bareMillimetres,
-	coarse,
 	decimal,
 	down,
 	fraction,
-	fractionOf,
 	hundredths,
 	nearest,
 	off,
+	rounded,
 	swapped,
 	up
 } from '../typed.ts';
@@ -153,12 +152,7 @@ export const rules = [
 		(_, { radius }) => swapped(radius, hundredths, 0),
 		'digits'
 	),
-	rare(
-		'radius',
-		'to the nearest eighth',
-		(_, { radius }) => coarse(radius, fractionOf(8), 8),
-		'rounding'
-	),
+	rare('radius', 'to the nearest eighth', (_, { radius }) => rounded(radius, 8), 'rounding'),
 	rare('radius', 'the hundredths read as 64ths', (_, { radius }) =>
 		off((radius * 100) / 64, radius, fraction)
 	),
@@ -188,7 +182,7 @@ export const rules = [
 	rare('bar', 'the hundredths read as 32nds', (_, { radius, bar }) =>
 		off((radius * 100) / 32, bar, fraction)
 	),
-	common('bar', 'the sheet added to it', ({ T }, { bar }) => off(up(bar + T, 32), bar, fraction)),
+	rare('bar', 'the sheet added to it', ({ T }, { bar }) => off(up(bar + T, 32), bar, fraction)),
 	rare('bar', 'the sheet itself, as a bar', ({ T }, { bar }) => off(up(T, 32), bar, fraction)),
 	rare(
 		'bar',

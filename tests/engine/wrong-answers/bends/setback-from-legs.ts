@@ -5,10 +5,10 @@ import {
 	cutTo,
 	decimal,
 	fraction,
-	fractionOf,
 	hundredths,
 	number,
 	off,
+	rounded,
 	swapped
 } from '../typed.ts';
 import { allowanceOf, kOf, kTyped, tan } from './trigonometry.ts';
@@ -167,13 +167,13 @@ export const rules = [
 	common(
 		'setback',
 		'to the nearest 32nd of the scale',
-		(_, { setback }) => coarse(setback, fractionOf(32), 32),
+		(_, { setback }) => rounded(setback, 32),
 		'rounding'
 	),
 	rare(
 		'setback',
 		'to the nearest 64th of the scale',
-		(_, { setback }) => coarse(setback, fractionOf(64), 64),
+		(_, { setback }) => rounded(setback, 64),
 		'rounding'
 	),
 	rare(

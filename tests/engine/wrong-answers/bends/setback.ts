@@ -6,10 +6,10 @@ import {
 	decimal,
 	down,
 	fraction,
-	fractionOf,
 	hundredths,
 	nearest,
 	off,
+	rounded,
 	swapped,
 	thousandths
 } from '../typed.ts';
@@ -57,7 +57,8 @@ export const rules = [
 		'setback',
 		'the radius as it stands',
 		({ R }, { setback }) => off(R, setback, fraction),
-		'noT+square'
+		'noT+square',
+		({ angle }) => (angle === 90 ? 'noT' : '')
 	),
 	common(
 		'setback',
@@ -144,19 +145,19 @@ export const rules = [
 	common(
 		'setback',
 		'to the nearest 32nd of the scale',
-		(_, { setback }) => coarse(setback, fractionOf(32), 32),
+		(_, { setback }) => rounded(setback, 32),
 		'rounding'
 	),
 	common(
 		'setback',
 		'to the nearest 64th of the scale',
-		(_, { setback }) => coarse(setback, fractionOf(64), 64),
+		(_, { setback }) => rounded(setback, 64),
 		'rounding'
 	),
 	rare(
 		'setback',
 		'to the nearest sixteenth of the scale',
-		(_, { setback }) => coarse(setback, fractionOf(16), 16),
+		(_, { setback }) => rounded(setback, 16),
 		'rounding'
 	),
 	rare(

@@ -5,10 +5,10 @@ import {
 	cutTo,
 	decimal,
 	fraction,
-	fractionOf,
 	hundredths,
 	nearest,
 	off,
+	onScale,
 	swapped
 } from '../typed.ts';
 import { allowanceOf, kOf, tan } from './trigonometry.ts';
@@ -135,8 +135,11 @@ export const rules = [
 		(given, { sightLine }) => off(by(given, kOf(given.angle) * given.R), sightLine),
 		'noT'
 	),
-	rare('sightLine', 'T alone for the setback', (given, { sightLine }) =>
-		off(by(given, kOf(given.angle) * given.T), sightLine)
+	rare(
+		'sightLine',
+		'T alone for the setback',
+		(given, { sightLine }) => off(by(given, kOf(given.angle) * given.T), sightLine),
+		'inside'
 	),
 	rare('sightLine', 'R minus T for the setback', (given, { sightLine }) =>
 		off(by(given, kOf(given.angle) * (given.R - given.T)), sightLine)
@@ -171,13 +174,7 @@ export const rules = [
 	common(
 		'sightLine',
 		'to the nearest sixteenth of the scale',
-		(_, { sightLine }) => coarse(sightLine, fractionOf(16), 16),
-		'rounding'
-	),
-	common(
-		'sightLine',
-		'to the nearest 32nd of the scale',
-		(_, { sightLine }) => coarse(sightLine, fractionOf(32), 32),
+		(_, { sightLine }) => onScale(sightLine, 16),
 		'rounding'
 	),
 	rare(
@@ -268,12 +265,6 @@ export const rules = [
 		'R alone for the setback',
 		({ leg, R, angle }, { tangentLine }) => off(leg - kOf(angle) * R, tangentLine),
 		'noT'
-	),
-	rare(
-		'tangentLine',
-		'to the nearest 32nd of the scale',
-		(_, { tangentLine }) => coarse(tangentLine, fractionOf(32), 32),
-		'rounding'
 	),
 	rare(
 		'tangentLine',

@@ -170,7 +170,7 @@ export const rules = [
 	common('used', 'the kerfs only', ({ kerf }, { count, used }) =>
 		off(count * kerf, used, fraction)
 	),
-	rare('used', 'the whole bar', ({ bar }, { used }) => off(bar, used, number)),
+	rare('used', 'the whole bar', ({ bar }, { used }) => off(bar, used, number), 'chipsKept+noKerf'),
 	rare('used', 'kerfs taken off the pieces', ({ piece, kerf }, { count, used }) =>
 		off(count * (piece - kerf), used, fraction)
 	),

@@ -132,30 +132,12 @@ export const rules = [
 	rare('lengthwise', 'cuts counted, not blanks', (given, { lengthwise }) =>
 		off((along(given) - 1) * (across(given) - 1), lengthwise, number)
 	),
-	rare('lengthwise', 'the kerf twice: on both sides of the blank', (given, { lengthwise }) =>
-		off(straight({ ...given, kerf: 2 * given.kerf }), lengthwise, number)
-	),
 	common(
 		'lengthwise',
 		'the kerf along the sheet only',
 		(given, { lengthwise }) =>
 			off(along(given) * across({ ...given, kerf: 0 }), lengthwise, number),
 		'noKerfAcross'
-	),
-	rare(
-		'lengthwise',
-		'the kerf across the sheet only',
-		(given, { lengthwise }) =>
-			off(along({ ...given, kerf: 0 }) * across(given), lengthwise, number),
-		'noKerfAlong'
-	),
-	rare('lengthwise', 'a kerf behind the last blank as well', (given, { lengthwise }) =>
-		off(
-			whole(given.sheetLength / (given.pieceLength + given.kerf)) *
-				whole(given.sheetWidth / (given.pieceWidth + given.kerf)),
-			lengthwise,
-			number
-		)
 	),
 	rare(
 		'lengthwise',
@@ -169,11 +151,6 @@ export const rules = [
 			? off(straight({ ...given, sheetLength: 96 }), lengthwise, number)
 			: null
 	),
-	rare('lengthwise', 'what is left filled with turned blanks', (given, { lengthwise }) => {
-		const strip = given.sheetWidth - across(given) * (given.pieceWidth + given.kerf);
-		const rest = { ...given, sheetWidth: strip };
-		return off(straight(given) + turned(rest), lengthwise, number);
-	}),
 	common(
 		'count',
 		'one way only looked at: along the sheet',
@@ -248,7 +225,8 @@ export const rules = [
 		'count',
 		'rows added, not multiplied',
 		(given, { count }) => off(along(given) + across(given), count, number),
-		'addedUp'
+		'addedUp',
+		'addedUp+alongOnly'
 	),
 	common('count', 'strips filled both ways: mixed layout', (given, { count }) => {
 		const strip = given.sheetWidth - across(given) * given.pieceWidth;

@@ -125,7 +125,7 @@ export const rules = [
 	rare('weight', 'the density of steel', (given, { weight }) =>
 		other(volume(given) * steel, weight)
 	),
-	common('weight', 'divided by the density', (given, { density, weight }) =>
+	rare('weight', 'divided by the density', (given, { density, weight }) =>
 		other(volume(given) / density, weight, rough)
 	),
 	rare('weight', 'the next gauge up', (given, { density, weight }) =>

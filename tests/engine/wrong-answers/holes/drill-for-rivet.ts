@@ -78,7 +78,8 @@ export const rules = [
 		'final',
 		'the rivet in millimetres, typed without the unit',
 		({ D }) => bareMillimetres(D),
-		'unit'
+		'unit',
+		'mm-for-inch+nominal'
 	),
 	rare('final', 'the dash number read as sixteenths', ({ D }) => fraction(2 * D)),
 	common(
@@ -92,7 +93,7 @@ export const rules = [
 	rare('pilot', 'a 64th under the rivet', ({ D }) => fraction(D - 1 / 64)),
 	rare('pilot', 'a 16th under the rivet', ({ D }) => (D > 1 / 8 ? fraction(D - 1 / 16) : null)),
 	common('pilot', 'No. 40 for every pilot hole', () => '#40', 'finalForPilot'),
-	common('pilot', 'No. 30 for every larger rivet', ({ D }) => (D > 1 / 8 ? 'No. 30' : null)),
+	rare('pilot', 'No. 30 for every larger rivet', ({ D }) => (D > 1 / 8 ? 'No. 30' : null)),
 	rare(
 		'pilot',
 		'1/16 in for every pilot hole',

@@ -5,9 +5,9 @@ import {
 	cutTo,
 	decimal,
 	fraction,
-	fractionOf,
 	hundredths,
 	off,
+	onScale,
 	sum,
 	swapped,
 	thousandths
@@ -115,7 +115,7 @@ export const rules = [
 		({ D }, { depth }) => off(D, depth, fraction),
 		'oneDiameter'
 	),
-	common('depth', '1.5 D', ({ D }, { depth }) => off(1.5 * D, depth, fraction)),
+	rare('depth', '1.5 D', ({ D }, { depth }) => off(1.5 * D, depth, fraction)),
 	rare('depth', '2D, the width of the head', ({ D }, { depth }) => off(2 * D, depth, fraction)),
 	common('depth', 'the outer sheet', ({ layers }, { depth }) =>
 		off(outer(layers), depth, thousandths)
@@ -152,16 +152,10 @@ export const rules = [
 		(_, { depth }) => coarse(depth, hundredths),
 		'rounding'
 	),
-	common(
-		'depth',
-		'to the nearest 32nd of the scale',
-		(_, { depth }) => coarse(depth, fractionOf(32), 32),
-		'rounding'
-	),
 	rare(
 		'depth',
 		'to the nearest sixteenth of the scale',
-		(_, { depth }) => coarse(depth, fractionOf(16), 16),
+		(_, { depth }) => onScale(depth, 16),
 		'rounding'
 	),
 	rare(
@@ -251,7 +245,7 @@ export const rules = [
 	rare(
 		'tightDepth',
 		'to the nearest sixteenth of the scale',
-		(_, { tightDepth }) => coarse(tightDepth, fractionOf(16), 16),
+		(_, { tightDepth }) => onScale(tightDepth, 16),
 		'rounding'
 	),
 	rare(

@@ -5,8 +5,8 @@ import {
 	cutTo,
 	decimal,
 	fraction,
-	fractionOf,
 	off,
+	rounded,
 	swapped,
 	thousandths
 } from '../typed.ts';
@@ -90,16 +90,11 @@ export const rules = [
 		(_, { least }) => off(least / 2, least, fraction),
 		'halfLeast'
 	),
-	rare(
-		'least',
-		'read off as the nearest eighth',
-		(_, { least }) => coarse(least, fractionOf(8), 8),
-		'rounding'
-	),
+	rare('least', 'read off as the nearest eighth', (_, { least }) => rounded(least, 8), 'rounding'),
 	common(
 		'least',
 		'read off as the nearest sixteenth',
-		(_, { least }) => coarse(least, fractionOf(16), 16),
+		(_, { least }) => rounded(least, 16),
 		'rounding'
 	),
 	rare('least', 'cut off behind two digits', (_, { least }) => coarse(least, cutTo(2)), 'rounding'),
@@ -114,15 +109,6 @@ export const rules = [
 		'millimetres, typed without the unit',
 		(_, { least }) => bareMillimetres(least),
 		'unit'
-	),
-	rare(
-		'least',
-		'to the whole millimetre',
-		(_, { least }) => {
-			const whole = Math.round(least * 25.4);
-			return Math.abs(whole / 25.4 - least) < 1 / 64 ? null : `${whole} mm`;
-		},
-		'rounding'
 	),
 	rare('least', 'for the next larger rivet', (given, { least }) =>
 		off(factor(given) * (given.D + 1 / 32), least, fraction)

@@ -5,8 +5,8 @@ import {
 	cutTo,
 	decimal,
 	fraction,
-	fractionOf,
 	off,
+	onScale,
 	swapped
 } from '../typed.ts';
 
@@ -65,8 +65,11 @@ export const rules = [
 		'pitchAlone',
 		'other-step:byPitch'
 	),
-	common('rowsApart', '2D between rows, as at the edge', ({ D }, { rowsApart }) =>
-		off(2 * D, rowsApart, fraction)
+	common(
+		'rowsApart',
+		'2D between rows, as at the edge',
+		({ D }, { rowsApart }) => off(2 * D, rowsApart, fraction),
+		'other-step:edge'
 	),
 	common(
 		'rowsApart',
@@ -102,19 +105,13 @@ export const rules = [
 	common(
 		'rowsApart',
 		'to the nearest eighth',
-		(_, { rowsApart }) => coarse(rowsApart, fractionOf(8), 8),
+		(_, { rowsApart }) => onScale(rowsApart, 8),
 		'rounding'
 	),
 	common(
 		'rowsApart',
 		'to the nearest sixteenth',
-		(_, { rowsApart }) => coarse(rowsApart, fractionOf(16), 16),
-		'rounding'
-	),
-	rare(
-		'rowsApart',
-		'to the nearest 32nd',
-		(_, { rowsApart }) => coarse(rowsApart, fractionOf(32), 32),
+		(_, { rowsApart }) => onScale(rowsApart, 16),
 		'rounding'
 	),
 	rare(
@@ -211,18 +208,8 @@ export const rules = [
 	rare('width', '1/16 in added at each edge', (given, { width }) =>
 		off(lap(edge(given) + 1 / 16, apart(given), given.rows - 1), width)
 	),
-	common(
-		'width',
-		'to the nearest sixteenth',
-		(_, { width }) => coarse(width, fractionOf(16), 16),
-		'rounding'
-	),
-	rare(
-		'width',
-		'to the nearest eighth',
-		(_, { width }) => coarse(width, fractionOf(8), 8),
-		'rounding'
-	),
+	common('width', 'to the nearest sixteenth', (_, { width }) => onScale(width, 16), 'rounding'),
+	rare('width', 'to the nearest eighth', (_, { width }) => onScale(width, 8), 'rounding'),
 	rare(
 		'width',
 		'millimetres, typed without the unit',

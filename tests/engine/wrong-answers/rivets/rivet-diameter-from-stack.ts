@@ -101,9 +101,6 @@ export const rules = [
 		(_, { threeT }) => (threeT <= 1 / 16 ? '1/16' : null),
 		'tooSmall'
 	),
-	common('diameter', 'up by 32nds to 7/32 in, which no bin holds', (_, { threeT }) =>
-		threeT > 3 / 16 && threeT <= 7 / 32 ? '-7' : null
-	),
 	common(
 		'diameter',
 		'3T itself',
@@ -181,12 +178,6 @@ export const rules = [
 		'three times the thinnest',
 		({ layers }, { threeT }) => off(3 * Math.min(...layers), threeT, thousandths),
 		'thinnest'
-	),
-	rare(
-		'threeT',
-		'the layers counted: thickest by their number',
-		({ layers }, { thickest, threeT }) => off(layers.length * thickest, threeT, thousandths),
-		'twoT'
 	),
 	common(
 		'threeT',

@@ -1,12 +1,11 @@
 import { rulesOf } from '../rule.ts';
 import {
 	bareMillimetres,
-	coarse,
 	dash,
 	decimal,
 	fraction,
-	fractionOf,
 	off,
+	rounded,
 	swapped,
 	thousandths
 } from '../typed.ts';
@@ -70,9 +69,6 @@ export const rules = [
 		({ thickest }, { diameter }) => off(rivetFor(4 * thickest), diameter, fraction),
 		'fourT'
 	),
-	common('diameter', 'up by 32nds to 7/32 in, which no bin holds', ({ thickest }) =>
-		3 * thickest > 3 / 16 && 3 * thickest <= 7 / 32 ? '7/32' : null
-	),
 	rare('diameter', 'the dash number counted in sixteenths', (_, { diameter }) =>
 		dash(diameter * 16)
 	),
@@ -125,7 +121,7 @@ export const rules = [
 	rare(
 		'threeT',
 		'read off as the nearest sixteenth',
-		(_, { threeT }) => coarse(threeT, fractionOf(16), 16),
+		(_, { threeT }) => rounded(threeT, 16),
 		'rounding'
 	),
 	common(

@@ -1,16 +1,15 @@
 import { rulesOf, type Typed } from '../rule.ts';
 import {
 	bareMillimetres,
-	coarse,
 	cutTo,
 	dash,
 	decimal,
 	down,
 	fraction,
-	fractionOf,
 	nearest,
 	number,
 	off,
+	rounded,
 	sum,
 	swapped,
 	thousandths,
@@ -201,7 +200,8 @@ export const rules = [
 		'length',
 		'the length typed in millimetres without the unit',
 		(_, { needed }) => bareMillimetres(needed),
-		'unit'
+		'unit',
+		'mm-for-inch+notStocked'
 	),
 	rare(
 		'length',
@@ -262,12 +262,7 @@ export const rules = [
 		(_, { grip }) => swapped(grip, thousandths, 1),
 		'digits'
 	),
-	rare(
-		'grip',
-		'read off as the nearest sixteenth',
-		(_, { grip }) => coarse(grip, fractionOf(16), 16),
-		'rounding'
-	),
+	rare('grip', 'read off as the nearest sixteenth', (_, { grip }) => rounded(grip, 16), 'rounding'),
 	common(
 		'grip',
 		'millimetres, typed without the unit',
@@ -317,7 +312,7 @@ export const rules = [
 	rare(
 		'needed',
 		'to the nearest 32nd on the scale',
-		(_, { needed }) => coarse(needed, fractionOf(32), 32),
+		(_, { needed }) => rounded(needed, 32),
 		'rounding'
 	),
 	rare('needed', 'the dash number of D read as sixteenths', ({ D }, { grip, needed }) =>

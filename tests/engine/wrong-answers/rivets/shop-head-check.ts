@@ -1,5 +1,5 @@
 import { rulesOf, type Typed } from '../rule.ts';
-import { coarse, decimal, fractionOf, hundredths, off, swapped, thousandths } from '../typed.ts';
+import { coarse, decimal, hundredths, off, rounded, swapped, thousandths } from '../typed.ts';
 
 interface Given {
 	readonly D: number;
@@ -86,14 +86,6 @@ export const rules = [
 		'drivenMore',
 		'replaced'
 	),
-	rare(
-		'judgement',
-		'up to 1.75 D passes',
-		(given, right) => but(judged(given, [1.25, 1.75, 0.25, 0.75]), right),
-		'accepted',
-		'drivenMore',
-		'replaced'
-	),
 	common(
 		'judgement',
 		'wide and flat can still be driven more',
@@ -165,7 +157,7 @@ export const rules = [
 	common('leastWidth', 'the dash number of D read as sixteenths', ({ D }, { leastWidth }) =>
 		off(2.5 * D, leastWidth)
 	),
-	common('leastWidth', 'the head as measured', ({ width }, { leastWidth }) =>
+	rare('leastWidth', 'the head as measured', ({ width }, { leastWidth }) =>
 		off(width, leastWidth, thousandths)
 	),
 	rare(
@@ -183,7 +175,7 @@ export const rules = [
 	rare(
 		'leastWidth',
 		'read off as the nearest sixteenth',
-		(_, { leastWidth }) => coarse(leastWidth, fractionOf(16), 16),
+		(_, { leastWidth }) => rounded(leastWidth, 16),
 		'rounding'
 	),
 	common(

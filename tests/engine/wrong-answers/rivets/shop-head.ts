@@ -4,9 +4,9 @@ import {
 	coarse,
 	decimal,
 	fraction,
-	fractionOf,
 	hundredths,
 	off,
+	rounded,
 	swapped,
 	thousandths
 } from '../typed.ts';
@@ -91,15 +91,10 @@ export const rules = [
 	common(
 		'width',
 		'read off as the nearest sixteenth',
-		(_, { width }) => coarse(width, fractionOf(16), 16),
+		(_, { width }) => rounded(width, 16),
 		'rounding'
 	),
-	rare(
-		'width',
-		'read off as the nearest 32nd',
-		(_, { width }) => coarse(width, fractionOf(32), 32),
-		'rounding'
-	),
+	rare('width', 'read off as the nearest 32nd', (_, { width }) => rounded(width, 32), 'rounding'),
 	common(
 		'width',
 		'two decimals are enough',
@@ -172,7 +167,7 @@ export const rules = [
 	rare(
 		'height',
 		'read off as the nearest sixteenth',
-		(_, { height }) => coarse(height, fractionOf(16), 16),
+		(_, { height }) => rounded(height, 16),
 		'rounding'
 	),
 	common(
