@@ -53,7 +53,7 @@ export const layers = {
  * @type {Readonly<Record<string, readonly string[]>>}
  */
 export const guardedPackages = {
-	mathjs: [`${engine}/solver/formula.ts`, `${engine}/quantity/arithmetic-mathjs.ts`]
+	mathjs: [`${engine}/solver/math.ts`, `${engine}/quantity/arithmetic-mathjs.ts`]
 };
 
 /**

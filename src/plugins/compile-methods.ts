@@ -1,6 +1,7 @@
 import { resolve } from 'node:path';
 import { type Plugin, runnerImport } from 'vite';
-import { compileMethod, compilePiece, type Functions } from '../lib/engine/solver/compile.ts';
+import { compileMethod, compilePiece } from '../lib/engine/solver/compile.ts';
+import type { Functions } from '../lib/engine/solver/term.ts';
 import type { Method } from '../lib/engine/solver/method.ts';
 import type { Piece } from '../lib/engine/solver/write.ts';
 

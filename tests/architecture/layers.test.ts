@@ -41,7 +41,7 @@ const planted: [path: string, line: string, stands: boolean][] = [
 	[`${engine}/solver/x.ts`, `import { y } from 'node:fs'; y();`, false],
 	[`${engine}/solver/x.ts`, `import { y } from 'fraction.js'; y();`, true],
 	[`${engine}/solver/x.ts`, `import { y } from 'mathjs'; y();`, false],
-	[`${engine}/solver/formula.ts`, `import { y } from 'mathjs'; y();`, true],
+	[`${engine}/solver/math.ts`, `import { y } from 'mathjs'; y();`, true],
 	[`${engine}/quantity/arithmetic-mathjs.ts`, `import { y } from 'mathjs/number'; y();`, true],
 	['src/lib/app/x.ts', `import { y } from 'mathjs'; y();`, false],
 	['src/lib/app/x.ts', `import { y } from '$lib/storage/y.ts'; y();`, true],

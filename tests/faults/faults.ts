@@ -119,8 +119,8 @@ export const faults: readonly Fault[] = [
 	...inFile('methods/edge-distance.ts', [
 		[
 			'edge distance told in radii',
-			"times: shown('entered / D', 'hundredth')",
-			"times: shown('2 * entered / D', 'hundredth')"
+			"times: shown('entered / D', hundredths)",
+			"times: shown('2 * entered / D', hundredths)"
 		],
 		['hole that breaks the edge told as near', "'entered <= D / 2'", "'entered <= D / 8'"],
 		[
@@ -306,7 +306,31 @@ export const faults: readonly Fault[] = [
 			'...rows.slice(0, -1).flatMap((cells, n) =>'
 		]
 	]),
+	...inFile('families/bends/finished-leg.ts', [
+		[
+			'flat and leg exchanged in the drawing',
+			'legDimension(part, 0, 62, ',
+			'legDimension(part, 1, 62, '
+		],
+		[
+			'flat dimensioned to the end of the bend',
+			'along(to, below, T / 2), below',
+			'along(to, below, T), below'
+		]
+	]),
+	...inFile('methods/sight-line.ts', [
+		[
+			'setback left out told as taken off',
+			"'No setback added: the leg",
+			"'Setback taken off: the leg"
+		]
+	]),
 	...inFile('families/rivets/rivet-length.ts', [
+		[
+			'rivet drawn as long as its grip',
+			'evaluate(rivetLength, given).needed',
+			'evaluate(rivetLength, given).grip'
+		],
 		[
 			'grip and shank labels exchanged',
 			"width + 22, width, 'grip')",

@@ -1,15 +1,12 @@
-import { isoOf } from '$lib/engine/schedule/day.ts';
 import type { Reason, RunItem } from '$lib/engine/schedule/run.ts';
+import { shortDate, weekday } from './dates.ts';
 
 /** A day in words: today, yesterday, the weekday within a week, else the date. */
 export function dayWords(day: number, today: number): string {
 	if (day === today) return 'today';
 	if (day === today - 1) return 'yesterday';
 	if (day === today + 1) return 'tomorrow';
-	const date = new Date(`${isoOf(day)}T12:00:00`);
-	if (Math.abs(day - today) < 7)
-		return `on ${date.toLocaleDateString('en-GB', { weekday: 'long' })}`;
-	return `on ${date.toLocaleDateString('en-GB', { day: 'numeric', month: 'short' })}`;
+	return `on ${Math.abs(day - today) < 7 ? weekday(day) : shortDate(day)}`;
 }
 
 /**

@@ -49,8 +49,8 @@ export function expectDrawn(task: Task, effectOn: readonly string[]): void {
 	}
 }
 
-export function sayIn({ family }: Task, units: LengthUnit) {
-	return (key: string, value: Value) => textAt(family.method, key, value, units);
+export function sayIn({ method }: Task, units: LengthUnit) {
+	return (key: string, value: Value) => textAt(method, key, value, units);
 }
 
 function expectFits({ title, shapes }: Drawing, width: number): void {

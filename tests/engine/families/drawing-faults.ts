@@ -27,8 +27,8 @@ export function drawingFaults(tasks: readonly Task[]): string[] {
 }
 
 function figureFaults(task: Task, units: LengthUnit): string[] {
-	const { family, drawn } = task;
-	const say = (key: string, value: Value) => textAt(family.method, key, value, units);
+	const { family, method, drawn } = task;
+	const say = (key: string, value: Value) => textAt(method, key, value, units);
 	const drawing = family.figure(drawn.given, say);
 	return isSound(drawing) ? [] : [`${task.number}: figure in ${units}`];
 }

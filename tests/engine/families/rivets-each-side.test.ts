@@ -19,11 +19,9 @@ describe.each(levels)('level %i', (level) => {
 	});
 
 	test('three slips or more lead to another answer', () => {
-		for (const { number, drawn, right, slips } of tasks) {
+		for (const { number, drawn, method, right, slips } of tasks) {
 			for (const key of drawn.asked) {
-				const others = [...slips.values()].filter((values) =>
-					differs(family.method, key, right, values)
-				);
+				const others = [...slips.values()].filter((values) => differs(method, key, right, values));
 				const answers = new Set(others.map((values) => values[key]));
 				expect(answers.size, `${number} ${key}`).toBeGreaterThanOrEqual(3);
 			}

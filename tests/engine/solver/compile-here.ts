@@ -1,11 +1,8 @@
 import { runInThisContext } from 'node:vm';
-import {
-	compileMethod,
-	compilePiece,
-	type Functions
-} from '../../../src/lib/engine/solver/compile.ts';
+import { compileMethod, compilePiece } from '../../../src/lib/engine/solver/compile.ts';
 import { addCompiled, type CompiledUnit } from '../../../src/lib/engine/solver/compiled.ts';
 import type { Method } from '../../../src/lib/engine/solver/method.ts';
+import type { Functions } from '../../../src/lib/engine/solver/term.ts';
 import type { Piece } from '../../../src/lib/engine/solver/write.ts';
 import { functions } from '../../../src/lib/engine/trade/functions.ts';
 

@@ -32,6 +32,19 @@ describe('a given asked for from a step', () => {
 		expect(leg.slips.added?.step).toBe('leg');
 	});
 
+	test('a slip is told this way round, and one without a sentence is not made', () => {
+		expect(leg.slips.moldLines?.says).toMatch(/^No setback added/);
+		expect(leg.slips.added?.says).toMatch(/^Setback taken off/);
+		expect(leg.slips.inside?.says).toMatch(/^T added to the flat/);
+		expect(leg.slips.noT?.says).toBe(sightLine.slips.noT?.says);
+		const { leg: written } = sightLine.inverses;
+		if (!written || 'by' in written) throw new Error('no root');
+		const one = { ...written, slips: { added: 'Taken off.' } };
+		const other = inverseOf({ ...sightLine, inverses: { leg: one } }, 'leg');
+		const made = Object.values(other.slips).filter(({ step }) => step === 'leg');
+		expect(made.map(({ says }) => says)).toEqual(['Taken off.']);
+	});
+
 	test('is shown as the step that it leads to', () => {
 		const text = showStep(leg, 'leg', evaluate(leg, bend))
 			.numbers.join()
@@ -45,7 +58,9 @@ describe('a given asked for from a step', () => {
 	});
 
 	test('says so when nothing leads there', () => {
-		expect(() => evaluate(leg, { ...bend, tangentLine: 1e6 })).toThrow('No leg leads to that');
+		expect(() => evaluate(leg, { ...bend, tangentLine: 1e6 })).toThrow(
+			'These numbers give no answer for “leg, to the mold line”: check them.'
+		);
 	});
 });
 
@@ -89,7 +104,8 @@ test('a root between bounds, where no closed form is written', () => {
 					between: [0, 100],
 					label: 'Side',
 					rule: null,
-					tolerance: finerThanRule
+					tolerance: finerThanRule,
+					slips: {}
 				}
 			}
 		})

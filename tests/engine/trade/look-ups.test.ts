@@ -1,8 +1,10 @@
 import { readdirSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { chartExcerpt } from '../../../src/lib/engine/figures/parts/chart-excerpt.ts';
+import { loadMethods } from '../../../src/lib/engine/families/catalogue.ts';
+import type { Method } from '../../../src/lib/engine/solver/method.ts';
 import { TradeError } from '../../../src/lib/engine/solver/trade-function.ts';
-import { functions } from '../../../src/lib/engine/trade/functions.ts';
+import { functionPlaces, functions } from '../../../src/lib/engine/trade/functions.ts';
 import { excerpt } from '../../../src/lib/engine/trade/table/excerpt.ts';
 import type { LookUp } from '../../../src/lib/engine/trade/table/look-up.ts';
 import { misread } from '../../../src/lib/engine/trade/table/misread.ts';
@@ -61,10 +63,6 @@ function placesOf({ table, takes, column }: LookUp) {
 }
 
 describe.each(tables.map((table) => ({ id: table.id, table })))('table $id', ({ table }) => {
-	test('is looked up by a function', () => {
-		expect(lookUps.map((one) => one.table)).toContain(table);
-	});
-
 	test('has a cell for every row and column', () => {
 		expect(table.cells).toHaveLength(table.rows.keys.length);
 		expect(table.holds).toHaveLength(table.columns.keys.length);
@@ -131,6 +129,31 @@ describe.each(lookUps.map((lookUp) => ({ name: lookUp.name, lookUp })))('$name',
 		expect(part).toMatch(/^<mtext>(one|two|between) .*<\/mtext>$/);
 	});
 });
+
+test('every function is called in a formula; a table that none reads is only shown', async () => {
+	const formulas = (await loadMethods()).flatMap(formulasOf).join(' ');
+	const called = new Set(formulas.match(/\w+(?=\()/g));
+	const unused = [...functionPlaces]
+		.filter(([, { exported, misread }]) => misread === null && !isCalled(exported, called))
+		.map(([name, { file }]) => `no formula calls ${name} of ${file}: remove it`);
+	expect(unused).toEqual([]);
+});
+
+/** Whether a function is called as it is or misread. */
+function isCalled(name: string, called: ReadonlySet<string>): boolean {
+	return [...functionPlaces].some(([as, place]) => place.exported === name && called.has(as));
+}
+
+function formulasOf({ steps, slips, limits, outcomes }: Method): string[] {
+	return [
+		...[...Object.values(steps), ...Object.values(slips)].map(({ formula }) => formula),
+		...limits.flatMap(({ value, bound }) => [value, bound]),
+		...outcomes.flatMap(({ shows, cases }) => [
+			...Object.values(shows).map(({ formula }) => formula),
+			...Object.values(cases).map(({ when }) => when ?? '')
+		])
+	];
+}
 
 test('every file of tables is in the list of tables', async () => {
 	const folder = new URL('../../../src/lib/engine/trade/tables/', import.meta.url);

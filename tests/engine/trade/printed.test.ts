@@ -2,17 +2,17 @@ import { describe, expect, test } from 'vitest';
 import { drillSize } from '../../../src/lib/engine/quantity/drills.ts';
 import { TradeError } from '../../../src/lib/engine/solver/trade-function.ts';
 import { rules } from '../../../src/lib/engine/trade/rules.ts';
-import { misreadAs } from '../../../src/lib/engine/trade/table/misread-as.ts';
+import type { Key } from '../../../src/lib/engine/trade/table/axis.ts';
+import { cellAt, columnOf, rowOf } from '../../../src/lib/engine/trade/table/reading.ts';
+import type { Table } from '../../../src/lib/engine/trade/table/table.ts';
 import {
 	allowances90,
-	allowancesPerDegree,
-	chartAllowance,
-	chartAllowancePerDegree
+	allowancesPerDegree
 } from '../../../src/lib/engine/trade/tables/allowance-chart.ts';
 import { densities, density } from '../../../src/lib/engine/trade/tables/densities.ts';
 import { chartSize, drillChart } from '../../../src/lib/engine/trade/tables/drill-chart.ts';
 import { leastEdge } from '../../../src/lib/engine/trade/tables/edge-distances.ts';
-import { chartK, kChart } from '../../../src/lib/engine/trade/tables/k-chart.ts';
+import { kChart } from '../../../src/lib/engine/trade/tables/k-chart.ts';
 import { leastRadii, minimumRadius } from '../../../src/lib/engine/trade/tables/least-radius.ts';
 import { letters, rivetAlloys } from '../../../src/lib/engine/trade/tables/rivet-alloys.ts';
 import { headNumber } from '../../../src/lib/engine/trade/tables/rivet-heads.ts';
@@ -26,6 +26,10 @@ import {
 	rivetsPerInch
 } from '../../../src/lib/engine/trade/tables/rivets-per-inch.ts';
 import * as again from './second-reading.ts';
+
+function at(table: Table, row: Key, column: Key) {
+	return cellAt(table, rowOf(table, row), columnOf(table, column));
+}
 
 function inches(fraction: string): number {
 	const [top = NaN, bottom = NaN] = fraction.split('/').map(Number);
@@ -60,14 +64,14 @@ describe('every table against a second reading of its document', () => {
 
 	test('K', () => {
 		expect(kChart.rows.keys).toHaveLength(179);
-		for (const [angle, k] of again.k) expect(chartK.run(angle)).toBe(k);
+		for (const [angle, k] of again.k) expect(at(kChart, angle, 'k')).toBe(k);
 	});
 
 	test('bend allowances', () => {
 		for (const [thickness, radius, at90, perDegree] of again.allowances) {
 			const cell = [thickness, inches(radius)] as const;
-			expect(chartAllowance.run(...cell), `${thickness} ${radius}`).toBe(at90);
-			expect(chartAllowancePerDegree.run(...cell)).toBe(perDegree);
+			expect(at(allowances90, ...cell), `${thickness} ${radius}`).toBe(at90);
+			expect(at(allowancesPerDegree, ...cell)).toBe(perDegree);
 		}
 		for (const table of [allowances90, allowancesPerDegree]) {
 			expect(table.cells.flat().filter((cell) => cell !== null)).toHaveLength(229);
@@ -110,8 +114,8 @@ describe('suspect cells are refused', () => {
 	test('all of the allowance chart, with both figures', () => {
 		expect(allowances90.suspect).toHaveLength(again.suspectAllowances.length);
 		for (const [thickness, radius] of again.suspectAllowances) {
-			for (const lookUp of [chartAllowance, chartAllowancePerDegree]) {
-				const read = () => lookUp.run(thickness, inches(radius));
+			for (const table of [allowances90, allowancesPerDegree]) {
+				const read = () => at(table, thickness, inches(radius));
 				expect(read, `${thickness} ${radius}`).toThrow(TradeError);
 				expect(read).toThrow(
 					/^What the allowance chart prints for .* is suspect and is not used: /
@@ -120,18 +124,16 @@ describe('suspect cells are refused', () => {
 		}
 	});
 
-	test('both misprints of the K chart, also as the row beside', () => {
+	test('both misprints of the K chart', () => {
 		for (const angle of [159, 176]) {
-			expect(() => chartK.run(angle)).toThrow(/suspect and is not used: the tangent of/);
-			const above = misreadAs(chartK, 'above').run as (angle: number) => number;
-			expect(() => above(angle + 1)).toThrow('suspect');
+			expect(() => at(kChart, angle, 'k')).toThrow(/suspect and is not used: the tangent of/);
 		}
 	});
 });
 
 test('what a document leaves out is refused', () => {
-	expect(() => chartK.run(180)).toThrow('its rows run from 1 to 179°');
-	expect(() => chartAllowance.run(0.25, 1 / 32)).toThrow(
+	expect(() => at(kChart, 180, 'k')).toThrow('its rows run from 1 to 179°');
+	expect(() => at(allowances90, 0.25, 1 / 32)).toThrow(
 		'The allowance chart prints nothing for 0.250 in and 1/32 in.'
 	);
 	expect(() => finalDrill.run(7 / 32)).toThrow(
@@ -144,8 +146,8 @@ test('what a document leaves out is refused', () => {
 
 test('the older gauge series shares a row, on whichever chart prints the other one', () => {
 	expect(minimumRadius.run('2024-T3', 0.051)).toBe(minimumRadius.run('2024-T3', 0.05));
-	expect(chartAllowance.run(0.05, 1 / 4)).toBe(chartAllowance.run(0.051, 1 / 4));
-	expect(() => chartAllowance.run(0.05, 1 / 16)).toThrow('suspect');
+	expect(at(allowances90, 0.05, 1 / 4)).toBe(at(allowances90, 0.051, 1 / 4));
+	expect(() => at(allowances90, 0.05, 1 / 16)).toThrow('suspect');
 });
 
 test('rules that state numbers of a table state the ones in it', () => {

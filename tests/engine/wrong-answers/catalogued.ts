@@ -53,9 +53,9 @@ function tally(): Tally {
 	return { n: 0, hit: 0, offered: 0, miss: 0 };
 }
 
-function pairsOf({ family, slips }: Task): [string, string][] {
+function pairsOf({ method, slips }: Task): [string, string][] {
 	const ids = [...slips.keys()];
-	const stepOf = (id: string) => family.method.slips[id]?.step;
+	const stepOf = (id: string) => method.slips[id]?.step;
 	return ids.flatMap((one, i) =>
 		ids
 			.slice(i + 1)
@@ -83,10 +83,8 @@ function note(into: Tally, task: Task, key: string, ids: readonly string[]): voi
 	}
 }
 
-function sameAsOne({ family, slips }: Task, key: string, value: Value): boolean {
-	return [...slips.values()].some(
-		(values) => !differs(family.method, key, values, { [key]: value })
-	);
+function sameAsOne({ method, slips }: Task, key: string, value: Value): boolean {
+	return [...slips.values()].some((values) => !differs(method, key, values, { [key]: value }));
 }
 
 function byChance(into: Tally, task: Task, key: string): void {

@@ -1,11 +1,10 @@
 import { expect, test } from 'vitest';
 import { dayOf } from '../../../src/lib/engine/schedule/day.ts';
 import {
-	counted,
+	briefDate,
 	dateWords,
 	inHundred,
 	minutesOf,
-	shortDate,
 	timeWords,
 	topicWords
 } from '../../../src/lib/ui/progress/words.ts';
@@ -28,18 +27,12 @@ test.each([
 	expect(timeWords(seconds)).toBe(words);
 });
 
-test('a count has its noun, and thousands apart', () => {
-	expect(counted(1, 'task')).toBe('1 task');
-	expect(counted(0, 'day')).toBe('0 days');
-	expect(counted(1414, 'task')).toBe('1,414 tasks');
-});
-
 test('a day is told with its year only when that is another one', () => {
 	expect(dateWords(today - 3, today)).toBe('Mon 9 Mar');
 	expect(dateWords(dayOf('2025-12-31'), today)).toBe('Wed 31 Dec 2025');
-	expect(shortDate(today - 3, today)).toBe('9 Mar');
-	expect(shortDate(dayOf('2025-12-31'), today)).toBe('31 Dec 25');
-	expect(shortDate(today, today)).toBe('today');
+	expect(briefDate(today - 3, today)).toBe('9 Mar');
+	expect(briefDate(dayOf('2025-12-31'), today)).toBe('31 Dec 25');
+	expect(briefDate(today, today)).toBe('today');
 });
 
 test('a topic has its name', () => {

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { loadFamilies } from '../../../src/lib/engine/families/catalogue.ts';
 import { composeRehearsal } from '../../../src/lib/engine/sets/rehearsal.ts';
-import { counted, saySlips, share } from '../../../src/lib/ui/rehearsal/marks.ts';
+import { saySlips, share } from '../../../src/lib/ui/rehearsal/marks.ts';
 
 const families = await loadFamilies();
 
@@ -26,9 +26,4 @@ test('shares are whole numbers in 100', () => {
 	expect(share({ right: 21, of: 30 })).toBe(70);
 	expect(share({ right: 1, of: 3 })).toBe(33);
 	expect(share({ right: 0, of: 0 })).toBe(0);
-});
-
-test('one is one and several are several', () => {
-	expect(counted(1, 'question has', 'questions have')).toBe('1 question has');
-	expect(counted(4, 'question has', 'questions have')).toBe('4 questions have');
 });

@@ -4,6 +4,7 @@ import type { Learning } from '$lib/engine/schedule/learning.ts';
 import type { Learner } from '$lib/storage/database.ts';
 import { unexpected } from '../unexpected.svelte.ts';
 import type { Desk } from './desk.ts';
+import { keep, readKept } from './kept.ts';
 
 export type AttemptFacts = Omit<Attempt, 'id' | 'v' | 'learner' | 'at' | 'day' | 'type'>;
 
@@ -42,7 +43,7 @@ class Device {
 
 	/** Id of the learner at work, known before the store is open. */
 	get learnerId(): string | null {
-		return this.learner?.id ?? stored();
+		return this.learner?.id ?? readKept(learnerKey);
 	}
 
 	/** Opens the store, once; resolves to null when this browser cannot. */
@@ -70,7 +71,7 @@ class Device {
 				onTrouble: (sentence) => (this.trouble = sentence),
 				onChange: (ids) => void this.#changedElsewhere(ids)
 			});
-			await this.#read(desk, stored());
+			await this.#read(desk, readKept(learnerKey));
 			return desk;
 		} catch (error) {
 			this.trouble = sentenceFor(error);
@@ -85,7 +86,7 @@ class Device {
 	async #read(desk: Desk, wanted: string | null, isFirst = false): Promise<void> {
 		this.learners = await desk.learners();
 		this.learner = this.learners.find(({ id }) => id === wanted) ?? this.learners[0] ?? null;
-		keep(this.learner?.id ?? null);
+		keep(learnerKey, this.learner?.id ?? null);
 		const { learner } = this;
 		this.learning = await desk.learning(learner?.id);
 		const course = learner ? await desk.course(learner.id) : null;
@@ -182,23 +183,6 @@ class Device {
 /** What is here already where the log says the same, so that no plan is made again for it. */
 function renewed<T>(here: T, read: T): T {
 	return JSON.stringify(here) === JSON.stringify(read) ? here : read;
-}
-
-function stored(): string | null {
-	try {
-		return localStorage.getItem(learnerKey);
-	} catch {
-		return null;
-	}
-}
-
-function keep(id: string | null): void {
-	try {
-		if (id === null) localStorage.removeItem(learnerKey);
-		else localStorage.setItem(learnerKey, id);
-	} catch {
-		// Without storage the learner last at work is not remembered.
-	}
 }
 
 export const device = new Device();

@@ -1,4 +1,5 @@
 import type { LengthUnit } from '$lib/engine/quantity/value.ts';
+import { keep, readKept } from './kept.ts';
 
 const key = 'bucktail.settings';
 
@@ -8,24 +9,12 @@ class Settings {
 
 	/** Reads what was chosen before; called once the page runs in a browser. */
 	load(): void {
-		if (stored()?.includes('"mm"')) this.units = 'mm';
+		if (readKept(key)?.includes('"mm"')) this.units = 'mm';
 	}
 
 	switchUnits(units: LengthUnit): void {
 		this.units = units;
-		try {
-			localStorage.setItem(key, JSON.stringify({ units }));
-		} catch {
-			// Without storage the choice lasts until the page is closed.
-		}
-	}
-}
-
-function stored(): string | null {
-	try {
-		return localStorage.getItem(key);
-	} catch {
-		return null;
+		keep(key, JSON.stringify({ units }));
 	}
 }
 

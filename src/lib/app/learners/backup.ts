@@ -3,6 +3,7 @@ import { type Backup, readBackupFile } from '$lib/storage/backup-file.ts';
 import { localDay } from '$lib/storage/local-day.ts';
 import type { Store } from '$lib/storage/store.ts';
 import { download } from '$lib/ui/download.ts';
+import { counted } from '$lib/ui/counted.ts';
 import type { FileContent } from '$lib/ui/learners/file-content.ts';
 
 /** A backup that was read from a file and is not on this device yet. */
@@ -66,14 +67,14 @@ function contentOf({ made, learners }: Backup): FileContent {
 
 /** What a restore did, in words. */
 export function restoredWords({ learnersNew, eventsNew, eventsKnown }: Restored): string {
-	const added = learnersNew === 0 ? '' : ` ${counted(learnersNew, 'learner')} added.`;
+	const added = learnersNew === 0 ? '' : ` ${were(learnersNew, 'learner')} added.`;
 	if (eventsNew === 0) {
-		return `Nothing was new: ${counted(eventsKnown, 'record')} here already.${added}`;
+		return `Nothing was new: ${were(eventsKnown, 'record')} here already.${added}`;
 	}
-	const known = eventsKnown === 0 ? '' : `, ${counted(eventsKnown, 'record')} here already`;
-	return `${counted(eventsNew, 'record')} new${known}.${added}`;
+	const known = eventsKnown === 0 ? '' : `, ${were(eventsKnown, 'record')} here already`;
+	return `${were(eventsNew, 'record')} new${known}.${added}`;
 }
 
-function counted(count: number, what: string): string {
-	return count === 1 ? `1 ${what} was` : `${count} ${what}s were`;
+function were(count: number, what: string): string {
+	return counted(count, `${what} was`, `${what}s were`);
 }

@@ -2,7 +2,8 @@ import { isoOf } from '$lib/engine/schedule/day.ts';
 import type { Forecast, ForecastDay } from '$lib/engine/schedule/forecast.ts';
 import type { CalendarEntry } from '$lib/engine/schedule/icalendar.ts';
 import type { SkillId } from '$lib/engine/schedule/skill.ts';
-import { aboutMinutes, taskCount } from '$lib/ui/plan/amounts.ts';
+import { counted } from '$lib/ui/counted.ts';
+import { aboutMinutes } from '$lib/ui/plan/amounts.ts';
 
 interface Options {
 	/** Id of the learner: with the day it makes the ids of the entries, which stay the same. */
@@ -34,7 +35,7 @@ function studyDay(
 	{ day, phase, tasks, minutes }: ForecastDay,
 	start: number | undefined
 ): Omit<CalendarEntry, 'uid'> {
-	const summary = `Sheet metal practice: ${taskCount(tasks)}, ${aboutMinutes(minutes)}`;
+	const summary = `Sheet metal practice: ${counted(tasks, 'task')}, ${aboutMinutes(minutes)}`;
 	return {
 		day,
 		summary,

@@ -13,6 +13,7 @@ import { painted } from '$lib/ui/sheet/painted.ts';
 import { type Check, TaskWork } from '$lib/ui/sheet/task-work.svelte.ts';
 import { below } from '../device/chance.ts';
 import { type AttemptFacts, device } from '../device/device.svelte.ts';
+import { keep, readKept } from '../device/kept.ts';
 import { plan } from '../plan/plan.svelte.ts';
 import { unexpected } from '../unexpected.svelte.ts';
 import { newRun, newTask, type Run, type RunTask } from './run.ts';
@@ -269,13 +270,9 @@ export class Practice {
 
 	#keep(run: Run): void {
 		this.run = run;
-		try {
-			localStorage.setItem(runKey(), JSON.stringify(run));
-			// The run begun before there was a learner is now the learner's.
-			if (device.learnerId !== null) localStorage.removeItem(firstRunKey);
-		} catch {
-			// Without storage the run lasts until the page is closed.
-		}
+		const safe = keep(runKey(), JSON.stringify(run));
+		// The run begun before there was a learner is now the learner's.
+		if (safe && device.learnerId !== null) keep(firstRunKey, null);
 	}
 }
 
@@ -331,17 +328,12 @@ function runKey(): string {
 }
 
 function read(): string | null {
-	try {
-		const first = localStorage.getItem(firstRunKey);
-		// The run begun before there was a learner is the first learner's.
-		if (first !== null && device.learnerId !== null) {
-			localStorage.removeItem(firstRunKey);
-			if (localStorage.getItem(runKey()) === null) localStorage.setItem(runKey(), first);
-		}
-		return localStorage.getItem(runKey());
-	} catch {
-		return null;
-	}
+	const own = readKept(runKey());
+	const first = readKept(firstRunKey);
+	if (first === null || device.learnerId === null) return own;
+	// The run begun before there was a learner is the first learner's.
+	if (own !== null || keep(runKey(), first)) keep(firstRunKey, null);
+	return own ?? first;
 }
 
 export const practice = new Practice();

@@ -8,6 +8,7 @@ import { composeRehearsal, type Question } from '$lib/engine/sets/rehearsal.ts';
 import { newId } from '$lib/storage/new-id.ts';
 import { below } from '../device/chance.ts';
 import { device } from '../device/device.svelte.ts';
+import { keep, readKept } from '../device/kept.ts';
 import { attemptsOf } from './rehearsal-attempts.ts';
 import { type OpenPaper, openPaper } from './open-paper.ts';
 import { handedIn, newPaper, type Paper, secondsLeft } from './rehearsal-paper.ts';
@@ -187,13 +188,9 @@ export class Rehearsal {
 		this.paper = paper;
 		if (!this.#isOwn()) return;
 		this.#owner = device.learnerId;
-		try {
-			localStorage.setItem(keyOf(this.#owner), JSON.stringify(paper));
-			// The rehearsal begun before there was a learner is now the learner's.
-			if (this.#owner !== null) localStorage.removeItem(keyOf(null));
-		} catch {
-			// Without storage the rehearsal lasts until the page is closed.
-		}
+		const safe = keep(keyOf(this.#owner), JSON.stringify(paper));
+		// The rehearsal begun before there was a learner is now the learner's.
+		if (safe && this.#owner !== null) keep(keyOf(null), null);
 	}
 }
 
@@ -229,11 +226,7 @@ function keyOf(learner: string | null): string {
 
 /** The learner's own, or the one begun before there was a learner. */
 function stored(learner: string | null): string | null {
-	try {
-		return localStorage.getItem(keyOf(learner)) ?? localStorage.getItem(keyOf(null));
-	} catch {
-		return null;
-	}
+	return readKept(keyOf(learner)) ?? readKept(keyOf(null));
 }
 
 export const rehearsal = new Rehearsal();

@@ -67,9 +67,17 @@ export const sightLine = method({
 		leg: {
 			from: 'tangentLine',
 			between: [0, 200],
-			label: 'Leg under the nose, to the mold line',
+			label: 'Leg, to the mold line',
 			rule: 'bend.flat',
-			tolerance: finerThanRule
+			tolerance: finerThanRule,
+			slips: {
+				moldLines:
+					'No setback added: the leg reaches a setback past the tangent line, to its mold line.',
+				added:
+					'Setback taken off: the mold line lies a setback past the tangent line, so it is added.',
+				inside:
+					'T added to the flat: the leg reaches a setback past the tangent line, not a thickness.'
+			}
 		}
 	},
 	limits: [

@@ -1,4 +1,5 @@
-import { alike, type Term } from './formula.ts';
+import { alike } from './sample.ts';
+import { type Case, type Term, together } from './term.ts';
 import type { Part } from './trade-function.ts';
 
 /*
@@ -29,7 +30,7 @@ export function comparison(fn: string, a: Term, b: Term): Term {
 	const text = typeof a.sample === 'string';
 	if (text && !sign.endsWith('==')) throw new Error('words are only the same or not');
 	return {
-		...both(a, b),
+		...together(a, b),
 		js: (i) => (text ? `(${a.js(i)} ${sign} ${b.js(i)})` : compared(fn, a.js(i), b.js(i))),
 		sample: true,
 		show: [...a.show, `<mo>\u00a0${words}\u00a0</mo>`, ...b.show]
@@ -60,7 +61,7 @@ const orSign = '<mtext>\u00a0or\u00a0</mtext>';
 export function joined(fn: 'and' | 'or', a: Term, b: Term): Term {
 	const sign = fn === 'and' ? '&&' : '||';
 	return {
-		...both(a, b),
+		...together(a, b),
 		js: (i) => `(${condition(a).js(i)} ${sign} ${condition(b).js(i)})`,
 		sample: true,
 		show: [...a.show, fn === 'or' ? orSign : andSign, ...b.show]
@@ -83,19 +84,13 @@ export function branch(test: Term, yes: Term, no: Term): Term {
 		...(no.cases ?? [{ show: no.show, when: null }])
 	];
 	return {
-		...both(test, both(yes, no)),
+		...together(test, yes, no),
 		js: (i) => `(${test.js(i)} ? ${yes.js(i)} : ${no.js(i)})`,
 		// Unlike words are one kind of value, but no one word.
 		sample: yes.sample,
 		show: shownCases(cases),
 		cases
 	};
-}
-
-/** One arm of a branch, and when it holds; the last one holds otherwise. */
-export interface Case {
-	readonly show: readonly Part[];
-	readonly when: readonly Part[] | null;
 }
 
 function shownCases(cases: readonly Case[]): Part[] {
@@ -124,14 +119,4 @@ function alternatives(when: readonly Part[]): Part[][] {
 		else lines.at(-1)?.push(part);
 	}
 	return lines;
-}
-
-type Shared = Pick<Term, 'each' | 'names' | 'calls'>;
-
-function both(a: Shared, b: Shared): Shared {
-	return {
-		each: a.each ?? b.each,
-		names: [...new Set([...a.names, ...b.names])],
-		calls: [...new Set([...a.calls, ...b.calls])]
-	};
 }

@@ -1,23 +1,12 @@
 import type { Kind } from '../quantity/kinds/kind.ts';
 import type { Given } from './given.ts';
-import {
-	alike,
-	closed,
-	compileFormula,
-	dimensionOf,
-	type Functions,
-	type Named,
-	type Names,
-	ofRight,
-	sampleOf,
-	type Term
-} from './formula.ts';
+import { compileFormula, ofRight } from './formula.ts';
 import type { Limit, Method, Outcome, Slip } from './method.ts';
 import { slotsIn } from './outcome.ts';
+import { alike, dimensionOf, sampleOf } from './sample.ts';
+import { closed, type Functions, type Named, type Names, type Term } from './term.ts';
 import type { Part } from './trade-function.ts';
 import type { Piece } from './write.ts';
-
-export type { Functions };
 
 /*
  * Turns the formulas of a method or a piece into JavaScript source and displayed mathematics. This
@@ -161,6 +150,8 @@ function checkInverses(method: Method, names: Names): void {
 		if (!Object.hasOwn(method.steps, from)) throw new Error(`${at}: no step is called ${from}`);
 		if (method.given[key]?.kind.isList || names[from]?.list)
 			throw new Error(`${at}: lists have no inverse`);
+		const stray = Object.keys(inverse.slips).find((id) => !Object.hasOwn(method.slips, id));
+		if (stray !== undefined) throw new Error(`${at}: the method has no slip called ${stray}`);
 	}
 }
 

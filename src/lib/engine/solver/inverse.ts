@@ -12,14 +12,14 @@ import { type Given, given } from './given.ts';
 import type { Value } from '../quantity/value.ts';
 import { kindAt } from './kind-at.ts';
 import type { Inverse, Method, Slip, Step } from './method.ts';
-import { TradeError } from './trade-function.ts';
 
 const inverted = new WeakMap<Method, Map<string, Method>>();
 
 /**
  * The method turned round: `want`, one of its givens, is asked for, and the step it is found from
- * is given. Steps that do not hang on it stay; a slip in one that does leads to the value somebody
- * who makes it would find. The same method and given give the same object.
+ * is given. Steps that do not hang on it stay, with their slips; a slip in one that does leads to
+ * the value somebody who makes it would find, and is told in the words of the inverse. The same
+ * method and given give the same object.
  *
  * @throws Error when the method does not say how that given is found
  */
@@ -54,7 +54,8 @@ function turnedRound(method: Method, want: string, inverse: Rooted): Method {
 		slips: Object.fromEntries(
 			Object.entries(method.slips).flatMap(([id, slip]): [string, Slip][] => {
 				if (stay.includes(slip.step)) return [[id, slip]];
-				return hanging.includes(slip.step) ? [[id, { ...slip, step: want }]] : [];
+				const says = hanging.includes(slip.step) ? inverse.slips[id] : undefined;
+				return says === undefined ? [] : [[id, { ...slip, step: want, says }]];
 			})
 		),
 		limits: [],
@@ -155,9 +156,8 @@ function rootBy(
 		};
 		const [least, most] = between;
 		const ends = [off(least), off(most)].map(Math.sign);
-		if (!ends.every(Number.isFinite) || ends[0] === ends[1]) {
-			throw new TradeError(`No ${want} leads to that ${from}: check the numbers.`);
-		}
+		// No value between the bounds leads there; what is no number is refused where it is worked.
+		if (!ends.every(Number.isFinite) || ends[0] === ends[1]) return NaN;
 		return bisect(off, least, most, { tolerance: precision, maxIterations: 100 });
 	};
 }

@@ -106,6 +106,12 @@ export type Inverse =
 			readonly label: string;
 			readonly rule: string | null;
 			readonly tolerance: Tolerance;
+			/**
+			 * The slips of the method that are made this way round too, by id, each with its sentence
+			 * here: turned round, a setback that was to be taken off is to be added. A slip of a step
+			 * that hangs on the given and is left out here is not made.
+			 */
+			readonly slips: Readonly<Record<string, string>>;
 	  };
 
 /**

@@ -4,7 +4,7 @@ import {
 	minutesRange
 } from '$lib/engine/schedule/course-settings.ts';
 import { dayOf, isoOf } from '$lib/engine/schedule/day.ts';
-import { type DayRange, daysIn, rangesOf } from './dates.ts';
+import { type DayRange, daysIn, rangesOf } from './day-ranges.ts';
 
 /** Milliseconds without a keystroke after which what was typed is taken. */
 export const settleTime = 600;

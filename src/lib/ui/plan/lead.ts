@@ -1,6 +1,6 @@
 import type { Forecast } from '$lib/engine/schedule/forecast.ts';
 import { inHundred } from './amounts.ts';
-import { longDate } from './dates.ts';
+import { longDate } from '../dates.ts';
 
 /** What the first lines of the plan page speak of. Days are whole numbers. */
 export interface LeadFacts {

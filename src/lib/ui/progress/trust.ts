@@ -1,6 +1,7 @@
 import type { Band, Calibration } from '$lib/engine/schedule/calibration.ts';
 import { enoughAnswers, worth } from '$lib/engine/schedule/calibration.ts';
-import { counted, inHundred } from './words.ts';
+import { counted } from '../counted.ts';
+import { inHundred } from './words.ts';
 
 /** How far the expectations can be trusted, in words: the finding first, then its grounds. */
 export function trustWords(calibration: Calibration): string[] {

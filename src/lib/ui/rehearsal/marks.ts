@@ -20,8 +20,3 @@ export function saySlips({ slips }: Method, cause: OptionCause): string {
 export function share({ right, of }: Pick<TopicScore, 'right' | 'of'>): number {
 	return of === 0 ? 0 : Math.round((100 * right) / of);
 }
-
-/** A number of things, with the word for one or for several. */
-export function counted(count: number, one: string, several = `${one}s`): string {
-	return `${count} ${count === 1 ? one : several}`;
-}

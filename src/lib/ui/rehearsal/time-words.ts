@@ -1,7 +1,8 @@
+import { counted } from '../counted.ts';
+
 /** A time in whole minutes, begun ones counted. */
 export function minutesWords(seconds: number): string {
-	const minutes = Math.ceil(seconds / 60 - 1e-9);
-	return minutes === 1 ? '1 minute' : `${minutes} minutes`;
+	return counted(Math.ceil(seconds / 60 - 1e-9), 'minute');
 }
 
 /** A time that was used, to the nearest minute. */
@@ -12,8 +13,7 @@ export function usedWords(seconds: number): string {
 /** What is left of the time: minutes, and the seconds of the last two. */
 export function leftWords(seconds: number): string {
 	if (seconds > 120) return `${minutesWords(seconds)} left`;
-	const whole = Math.ceil(seconds);
-	return whole === 1 ? '1 second left' : `${whole} seconds left`;
+	return `${counted(Math.ceil(seconds), 'second')} left`;
 }
 
 /** Times left, in seconds, at which somebody who cannot see the clock is told. */

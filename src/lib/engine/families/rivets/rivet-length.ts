@@ -8,6 +8,8 @@ import {
 	stackSection
 } from '../../figures/parts/joint.ts';
 import { rivetLength } from '../../methods/rivet-length.ts';
+import { evaluate } from '../../solver/evaluate.ts';
+import type { GivenValues } from '../../solver/method.ts';
 import { rivetDashes, sheetThicknesses } from '../../trade/stock.ts';
 import { family, type Say, type SeenBy } from '../family.ts';
 import { threeLayerJoints, twoLayerJoints } from './parts/joints.ts';
@@ -38,7 +40,7 @@ export const tasks = family({
 			cautions: ['drive']
 		};
 	},
-	figure: ({ layers, D }, say) => joint(layers, D, say),
+	figure: (given, say) => joint(given, say),
 	metal: withRivet
 });
 
@@ -49,10 +51,12 @@ function scaleFor(layers: readonly number[], D: number): number {
 	return Math.min(170 / (stackHeight(layers, 1) + 2 * D), 50 / D);
 }
 
-function joint(layers: readonly number[], D: number, say: Say): Drawing {
+/** The joint with a rivet of the length that is needed, before it is driven. */
+function joint(given: GivenValues<typeof rivetLength>, say: Say): Drawing {
+	const { layers, D } = given;
 	const scale = scaleFor(layers, D);
 	const bottom = stackHeight(layers, scale);
-	const tip = bottom + 1.5 * D * scale;
+	const tip = Number(evaluate(rivetLength, given).needed) * scale;
 	const r = (D * scale) / 2;
 	return {
 		title: `Section through ${layers.length} layers with a rivet through them, its shank standing out past the last one.`,

@@ -2,7 +2,6 @@ import { fraction, length } from '../../quantity/kinds.ts';
 import { sameGauge } from '../gauges.ts';
 import { source } from '../source.ts';
 import { byLength } from '../table/axis.ts';
-import { lookUpCrossing } from '../table/look-up.ts';
 import { holding, table } from '../table/table.ts';
 import { asNumber, places } from '../table/writing.ts';
 
@@ -176,24 +175,4 @@ export const allowancesPerDegree = table({
 	title: 'Bend allowance for one degree, inches',
 	holds: holding(length, places(6), ' in'),
 	cells: printed.map(([, , perDegree]) => fromTheLeft(perDegree, 1e6))
-});
-
-const words = {
-	above: 'the allowance of thinner sheet',
-	below: 'the allowance of thicker sheet',
-	beside: 'the allowance of another radius'
-};
-
-/** Allowance for 90°, by thickness and inside radius, as printed. */
-export const chartAllowance = lookUpCrossing(allowances90, {
-	name: 'chartAllowance',
-	shown: 'allowance chart',
-	words
-});
-
-/** Allowance for one degree, by thickness and inside radius, as printed. */
-export const chartAllowancePerDegree = lookUpCrossing(allowancesPerDegree, {
-	name: 'chartAllowancePerDegree',
-	shown: 'allowance chart for one degree',
-	words
 });

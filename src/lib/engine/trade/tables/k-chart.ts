@@ -1,7 +1,6 @@
 import { number } from '../../quantity/kinds.ts';
 import { source } from '../source.ts';
 import { byAngle } from '../table/axis.ts';
-import { lookUp } from '../table/look-up.ts';
 import { holding, measure, measures, table } from '../table/table.ts';
 
 /** For 1° to 179°; most values are cut off, not rounded. At 180° there is none. */
@@ -27,7 +26,7 @@ function fourFigures(k: number): string {
 	return k.toFixed(k < 1 ? 4 : k < 10 ? 3 : 2);
 }
 
-/** K for setback by whole degrees of bend. */
+/** K for setback by whole degrees of bend, to be shown; `setbackK` works it out. */
 export const kChart = table({
 	id: 'k-chart',
 	title: 'K for setback',
@@ -44,12 +43,4 @@ export const kChart = table({
 		{ row: 159, column: 'k', why: 'the tangent of 79.5° is 5.3955' },
 		{ row: 176, column: 'k', why: 'the tangent of 88° is 28.636' }
 	]
-});
-
-/** K as the chart prints it for a whole number of degrees of bend; `setbackK` works it out. */
-export const chartK = lookUp(kChart, {
-	name: 'chartK',
-	column: 'k',
-	shown: 'K chart',
-	words: { above: 'K for one degree less', below: 'K for one degree more' }
 });

@@ -1,14 +1,6 @@
-import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { dayOf } from '../../../src/lib/engine/schedule/day.ts';
-import {
-	dayName,
-	daysIn,
-	longDate,
-	rangesOf,
-	shortDate,
-	tableDate
-} from '../../../src/lib/ui/plan/dates.ts';
+import { dayOf } from '../../src/lib/engine/schedule/day.ts';
+import { dayName, longDate, shortDate, tableDate } from '../../src/lib/ui/dates.ts';
 
 // a Wednesday
 const today = dayOf('2026-11-25');
@@ -29,22 +21,3 @@ test.each([
 	{ date: '2026-12-02', name: '2 Dec' },
 	{ date: '2026-11-24', name: '24 Nov' }
 ])('$date is called $name', ({ date, name }) => expect(dayName(dayOf(date), today)).toBe(name));
-
-test('days in a row are one range, whatever their order', () => {
-	expect(rangesOf([5, 3, 4, 9, 4])).toEqual([
-		{ from: 3, to: 5 },
-		{ from: 9, to: 9 }
-	]);
-});
-
-test('ranges hold the same days, and never touch', () => {
-	fc.assert(
-		fc.property(fc.uniqueArray(fc.nat(60)), (days) => {
-			const ranges = rangesOf(days);
-			expect(ranges.flatMap(daysIn)).toEqual([...days].sort((a, b) => a - b));
-			ranges.slice(1).forEach((range, i) => {
-				expect(range.from).toBeGreaterThan((ranges[i]?.to ?? NaN) + 1);
-			});
-		})
-	);
-});

@@ -18,11 +18,21 @@ function written(day: number, how: keyof typeof formats): string {
 	return formats[how].format(day * dayLength);
 }
 
+/** `2026` */
+export function yearOf(day: number): string {
+	return written(day, 'year');
+}
+
+/** `Friday` */
+export function weekday(day: number): string {
+	return written(day, 'weekday');
+}
+
 /** `11 December`, with the year when it is not this year's. */
 export function longDate(day: number, today: number): string {
-	const year = written(day, 'year');
+	const year = yearOf(day);
 	const date = written(day, 'long');
-	return year === written(today, 'year') ? date : `${date} ${year}`;
+	return year === yearOf(today) ? date : `${date} ${year}`;
 }
 
 /** `11 Dec` */
@@ -40,27 +50,5 @@ export function dayName(day: number, today: number): string {
 	if (day === today) return 'today';
 	if (day === today + 1) return 'tomorrow';
 	const near = day > today && day < today + 7;
-	return near ? written(day, 'weekday') : shortDate(day);
-}
-
-/** One day, or the first and the last of several in a row. */
-export interface DayRange {
-	readonly from: number;
-	readonly to: number;
-}
-
-/** Days in order, those in a row taken together. */
-export function rangesOf(days: readonly number[]): DayRange[] {
-	const ranges: DayRange[] = [];
-	for (const day of [...new Set(days)].sort((a, b) => a - b)) {
-		const last = ranges.at(-1);
-		if (last && day === last.to + 1) ranges[ranges.length - 1] = { ...last, to: day };
-		else ranges.push({ from: day, to: day });
-	}
-	return ranges;
-}
-
-/** Every day of a range. */
-export function daysIn({ from, to }: DayRange): number[] {
-	return Array.from({ length: to - from + 1 }, (_, i) => from + i);
+	return near ? weekday(day) : shortDate(day);
 }

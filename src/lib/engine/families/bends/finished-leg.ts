@@ -1,0 +1,103 @@
+import type { Drawing, Shape } from '../../figures/drawing.ts';
+import { alignedDimension } from '../../figures/parts/aligned-dimension.ts';
+import { along, metal, type Section, section } from '../../figures/parts/bent.ts';
+import {
+	angleFromFlat,
+	legDimension,
+	moldLines,
+	note,
+	tangentLines
+} from '../../figures/parts/bent-notes.ts';
+import { boundsOf } from '../../figures/to-svg.ts';
+import { sightLine } from '../../methods/sight-line.ts';
+import { inverseOf } from '../../solver/inverse.ts';
+import { bendSheets } from '../../trade/nose-bars.ts';
+import { family, type Say } from '../family.ts';
+import type { Level } from '../level.ts';
+
+const stories = [
+	'A strip left over from a rib already has its bend tangent line scribed.',
+	'The shift before laid out the blank of a clip; the drawing is not at hand.',
+	'A blank for a door stiffener lies in the rack, marked with one tangent line.',
+	'The new flange of a gusset must reach over a row of holes; its flat is all the metal there is.',
+	'An instrument bracket was laid out by eye, and you check it before it is bent.',
+	'A flat was marked for a shelf angle; the fitter asks how long its leg will be.'
+];
+
+const angles: Readonly<Record<Level, readonly number[]>> = {
+	1: [90],
+	2: [30, 45, 60, 75],
+	3: [30, 45, 60, 75, 105, 120, 135]
+};
+
+/** Flats are longer than any setback here, so that taking it off leaves a length too. */
+const hundredths = [90, 240] as const;
+
+export const tasks = family({
+	method: inverseOf(sightLine, 'leg'),
+	draw(random, level) {
+		const { alloy, T, bars } = random.pick(bendSheets);
+		return {
+			given: {
+				R: random.pick(bars),
+				T,
+				angle: random.pick(angles[level]),
+				tangentLine: random.int(...hundredths) / 100
+			},
+			story: random.pick(stories),
+			question:
+				level === 3
+					? 'What are the setback and the leg, to the mold line, once it is bent?'
+					: 'How long is the leg, to the mold line, once it is bent?',
+			asked: level === 3 ? ['setback', 'leg'] : ['leg'],
+			labels: { tangentLine: 'Flat, from the edge to the bend tangent line' },
+			told: [['Material', alloy]],
+			cautions: ['bend']
+		};
+	},
+	figure: ({ R, T, angle, tangentLine }, say) =>
+		bentFromFlat(
+			{ R: Number(R), T: Number(T), angle: Number(angle), flat: Number(tangentLine) },
+			say
+		)
+});
+
+interface Bend {
+	readonly R: number;
+	readonly T: number;
+	readonly angle: number;
+	/** From the edge of the leg to the bend tangent line. */
+	readonly flat: number;
+}
+
+/** The bent part; its flat is dimensioned, its leg only named. */
+function bentFromFlat({ R, T, angle, flat }: Bend, say: Say): Drawing {
+	const scale = Math.min(170 / flat, 64 / (R + T));
+	const part = section({ R, T, flats: [flat, 84 / scale], bends: [angle] }, scale);
+	const shapes = [
+		metal(part),
+		...moldLines(part),
+		...part.corners.flatMap((corner) => [
+			...tangentLines(corner, part.R + part.T + 6),
+			...angleFromFlat(corner, say('angle', angle))
+		]),
+		...flatDimension(part, `flat ${say('tangentLine', flat)}`),
+		...legDimension(part, 0, 62, 'leg')
+	];
+	const { left, right, bottom } = boundsOf(shapes);
+	return {
+		title: `Section through a bend of ${say('angle', angle)} from flat; the flat of one leg is given, to the bend tangent line.`,
+		shapes: [
+			...shapes,
+			note((left + right) / 2, bottom + 20, `R ${say('R', R)} inside, T ${say('T', T)}`)
+		]
+	};
+}
+
+/** From the free edge of the first leg to its bend tangent line, below the leg. */
+function flatDimension({ legs, T }: Section, label: string): Shape[] {
+	return legs.slice(0, 1).flatMap(({ from, to, heading }) => {
+		const below = heading - 90;
+		return alignedDimension(along(from, below, T / 2), along(to, below, T / 2), below, 24, label);
+	});
+}

@@ -1,0 +1,39 @@
+import { expect, test } from 'vitest';
+import { levels } from '../../../src/lib/engine/families/level.ts';
+import { bendTasks, expectDrawn, expectStocked } from './bend-draws.ts';
+import { familyOf } from './family-of.ts';
+import { givenAt, slipsNamed } from './many-tasks.ts';
+
+const tasks = bendTasks(await familyOf('finished-leg'));
+
+test('sheets, bars and figures of 900 tasks', () => {
+	for (const task of tasks) {
+		expectStocked(task);
+		expectDrawn(task, []);
+	}
+});
+
+test.each(levels)('at level %i, 60 tasks or more are unlike', (level) => {
+	const own = tasks.filter(({ id }) => id.level === level);
+	expect(new Set(own.map(({ drawn }) => JSON.stringify(drawn.given))).size).toBeGreaterThan(60);
+	expect(own.every(({ drawn }) => (drawn.given.angle === 90) === (level === 1))).toBe(true);
+});
+
+test('the setback left out and taken off are told by name', () => {
+	for (const task of tasks) {
+		const flat = givenAt(task, 'tangentLine');
+		const setback = Number(task.right.setback);
+		expect(task.right.leg, task.number).toBeCloseTo(flat + setback, 9);
+		expect(slipsNamed(task, 'leg', flat), task.number).toContain('moldLines');
+		expect(slipsNamed(task, 'leg', flat - setback), task.number).toContain('added');
+	}
+});
+
+test('nearly every task tells the allowance taken for the setback', () => {
+	const told = tasks.filter((task) => {
+		const [flat, R, T, angle] = ['tangentLine', 'R', 'T', 'angle'].map((key) => givenAt(task, key));
+		const allowance = (0.01743 * (R ?? NaN) + 0.0078 * (T ?? NaN)) * (angle ?? NaN);
+		return slipsNamed(task, 'leg', (flat ?? NaN) + allowance).includes('allowance');
+	});
+	expect(told.length / tasks.length).toBeGreaterThan(0.8);
+});
