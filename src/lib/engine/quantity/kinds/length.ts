@@ -8,16 +8,6 @@ import type { Mistakes } from './mistakes.ts';
  * 1 July 1959.
  */
 
-/** Parts of an inch by their names: `6 sixteenths`. */
-const fractionNames: Readonly<Record<string, number>> = {
-	eighth: 8,
-	sixteenth: 16,
-	thirtysecond: 32,
-	sixtyfourth: 64
-};
-const fractionWords =
-	/ (eighth|sixteenth|thirty[- ]?second|sixty[- ]?fourth)s?(?= (?:of an )?in(?:ch)?$|$)/;
-
 /** Lengths in inches. */
 export const inches = dimension({
 	name: 'length',
@@ -40,7 +30,6 @@ export const inches = dimension({
 	spelt: (text) =>
 		text
 			.replace(/(thou|mils?|thousandths?) (?:of an )?in(?:ch)?$/, '$1')
-			.replace(fractionWords, (_, name: string) => ` ${fractionNames[name.replace(/\W/g, '')]}ths`)
 			.replace(/[ /](64|32|16|8)(?:nds?|ths?)(?: (?:of an )?in(?:ch)?)?$/, '/$1 in')
 			.replace(/ of an inch$/, ' in')
 });
