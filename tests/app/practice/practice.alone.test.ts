@@ -1,6 +1,11 @@
 import { beforeEach, describe, expect, test, vi } from 'vitest';
 import type { AttemptFacts } from '../../../src/lib/app/device/device.svelte.ts';
 import { Practice } from '../../../src/lib/app/practice/practice.svelte.ts';
+import { cardByCode, loadFamily } from '../../../src/lib/engine/families/catalogue.ts';
+import { mark } from '../../../src/lib/engine/marking/mark.ts';
+import { choicesIn } from '../../../src/lib/engine/marking/verdict.ts';
+import { exactly } from '../../../src/lib/engine/quantity/exact.ts';
+import { drawTask } from '../../../src/lib/engine/tasks/task.ts';
 import { readTaskNumber } from '../../../src/lib/engine/tasks/task-number.ts';
 import { emptyLearning, type Learning } from '../../../src/lib/engine/schedule/learning.ts';
 import { rightAnswers, wrongAnswers } from '../../browser/keyboard.ts';
@@ -68,6 +73,23 @@ async function answer(
 function taskOf({ work }: Practice) {
 	if (!work) throw new Error('no task is open');
 	return work.task;
+}
+
+/** A task and an answer that several slips lead to. */
+async function answerOfTwo(): Promise<{ number: string; text: string }> {
+	const card = cardByCode('RL');
+	const family = card && (await loadFamily(card));
+	for (let seed = 0; family && seed < 200; seed++) {
+		const task = drawTask(family, 1, seed);
+		for (const values of task.slips.values()) {
+			const length = Number(values.length);
+			const entry = { value: exactly(length), grain: 0 };
+			const verdict = mark(task, { length: entry }).length;
+			if (verdict?.kind === 'rework' && verdict.cause.kind === 'either' && !verdict.cause.causes)
+				return { number: task.number, text: `${length} in` };
+		}
+	}
+	throw new Error('every answer has one cause');
 }
 
 const answerRight = (practice: Practice) => answer(practice, rightAnswers(taskOf(practice)));
@@ -141,6 +163,37 @@ describe('an answer', () => {
 		practice.work?.openStep();
 		await answerRight(practice);
 		expect(practice.task?.standing).toBe('helped');
+	});
+
+	test('that two slips lead to is settled by what the person says, and kept', async () => {
+		const practice = await freeRun();
+		const { number, text } = await answerOfTwo();
+		await practice.openNumber(number);
+		await answer(practice, { length: text });
+		const verdict = practice.work?.last?.verdicts.length;
+		const [, cause] = verdict?.kind === 'rework' ? choicesIn(verdict.cause) : [];
+		if (cause?.kind !== 'slip') throw new Error('nothing to choose from');
+		const check = practice.work?.choose('length', cause);
+		if (!check) throw new Error('not checked');
+		await practice.chosen(check, cause);
+		expect(practice.work?.last?.verdicts.length).toEqual({ kind: 'rework', cause });
+		const task = taskOf(practice);
+		const slip = task.method.slips[cause.slips[0] ?? ''];
+		const skill = task.method.steps[slip?.step ?? '']?.skill;
+		expect(recorded).toHaveLength(2);
+		expect(recorded[1]).toMatchObject({
+			verdicts: { length: { kind: 'rework', cause: 'slip', slips: cause.slips } },
+			told: [{ skill, slip: slip?.id }]
+		});
+		// What the first check charged is not charged again.
+		const charged = recorded[0]?.skills.map((one) => one.skill);
+		expect(recorded[1]?.skills.filter((one) => charged?.includes(one.skill))).toEqual([]);
+		// It stays told: the same answer is the same slip, after a reload too.
+		practice.keepNotes();
+		const again = new Practice();
+		await again.load();
+		await again.go(again.run?.at ?? 0);
+		expect(again.work?.last?.verdicts.length).toEqual({ kind: 'rework', cause });
 	});
 
 	test('step by step shows each step once', async () => {

@@ -30,9 +30,17 @@ describe('a stocked length', () => {
 		expect(causeOf(stack, 'length', text)).toMatchObject({ kind: 'slip', slips: [slip] });
 	});
 
-	test('a number that two steps could explain names both slips', () => {
-		// Rounded down, or 1 D instead of 1.5 D: both end at 5/16.
-		expect(causeOf(stack, 'length', '5/16')?.kind).toBe('either');
+	test('a number that more than three slips could explain names none', () => {
+		// A layer left out, 1 D instead of 1.5 D, rounded down: all end at 5/16.
+		expect(causeOf(stack, 'length', '5/16')).toEqual({ kind: 'unknown' });
+	});
+
+	test('what else stands on the sheet tells them apart', () => {
+		const rest = { needed: '.3515' };
+		expect(verdictsOn(stack, { ...rest, length: '5/16' }).length).toEqual({
+			kind: 'rework',
+			cause: { kind: 'slip', slips: ['down'] }
+		});
 	});
 
 	test('a number from nowhere is not explained', () => {

@@ -2,7 +2,7 @@ import { cardByCode, loadFamily } from '../../../src/lib/engine/families/catalog
 import { drawTask, type Task } from '../../../src/lib/engine/tasks/task.ts';
 import { entryOf, readAnswer } from '../../../src/lib/engine/marking/answer.ts';
 import { mark } from '../../../src/lib/engine/marking/mark.ts';
-import type { Verdict } from '../../../src/lib/engine/marking/verdict.ts';
+import type { Entries, Verdict } from '../../../src/lib/engine/marking/verdict.ts';
 import type { Values } from '../../../src/lib/engine/solver/compiled.ts';
 import { evaluate } from '../../../src/lib/engine/solver/evaluate.ts';
 import type { Method } from '../../../src/lib/engine/solver/method.ts';
@@ -30,15 +30,20 @@ export async function taskOf(
 	};
 }
 
-/** The verdicts on answers as they were typed, by step key. */
-export function verdictsOn(
-	task: Task,
-	typed: Readonly<Record<string, string>>
-): Record<string, Verdict> {
+/** Answers as they were typed, by step key. */
+export function entriesOf(task: Task, typed: Readonly<Record<string, string>>): Entries {
 	const entries = Object.entries(typed).map(([key, text]) => {
 		const entry = entryOf(readAnswer(task.method, key, text, 'in'));
 		if (!entry) throw new Error(`not read: ${text}`);
 		return [key, entry] as const;
 	});
-	return { ...mark(task, Object.fromEntries(entries)) };
+	return Object.fromEntries(entries);
+}
+
+/** The verdicts on them. */
+export function verdictsOn(
+	task: Task,
+	typed: Readonly<Record<string, string>>
+): Record<string, Verdict> {
+	return { ...mark(task, entriesOf(task, typed)) };
 }

@@ -74,6 +74,7 @@ describe('an event that is refused', () => {
 		['too many entries', attempt({ typed: manyEntries(61) })],
 		['negative seconds', attempt({ seconds: -1 })],
 		['endless seconds', attempt({ seconds: Infinity })],
+		['a told slip without a skill', { ...good, told: [{ slip: 'oneLayer' }] }],
 		['seconds over a day', attempt({ seconds: 86_401 })],
 		['a skill without a step', attempt({ skills: [{ skill: 'shank', result: 'right' }] })],
 		['a result that is none', { ...good, skills: [{ skill: 'a/b', result: 'good' }] }],
@@ -101,6 +102,14 @@ describe('an event that is refused', () => {
 			})
 		);
 	});
+});
+
+test('slips that were told are kept, under the names they go by now', () => {
+	const told = [{ skill: 'developed-width/K', slip: 'legsAngle' }];
+	expect(knownEvent({ ...good, told })).toMatchObject({
+		told: [{ skill: 'piece/setback-k', slip: 'legs' }]
+	});
+	expect(knownEvent(good)).not.toHaveProperty('told');
 });
 
 test('known events are told by type, others are not seen', () => {

@@ -28,6 +28,24 @@ function at(n: number, facts: Partial<Attempt> = {}): Attempt {
 	return attempt({ task: `task ${n}`, givens: `numbers ${n}`, verdicts: { x: accept }, ...facts });
 }
 
+describe('a slip that was told', () => {
+	const told = [{ skill: 'piece/grip', slip: 'oneLayer' }];
+
+	test('is noted, though its skill was charged before', () => {
+		const first = at(1, { verdicts: { x: rework }, skills: [] });
+		const state = learn([first, at(1, { skills: [], told })]);
+		expect(state.slips).toEqual({ 'piece/grip': { slip: 'oneLayer', day, times: 1 } });
+		expect(state.memories).toEqual({});
+	});
+
+	test('counts once where it charges its skill as well', () => {
+		const skills = [{ ...told[0], skill: 'piece/grip', result: 'wrong' as const }];
+		const state = learn([at(1, { skills, told })]);
+		expect(state.slips['piece/grip']?.times).toBe(1);
+		expect(state.memories['piece/grip']).toEqual(remember(emptyMemory, 'wrong', day));
+	});
+});
+
 describe('a day', () => {
 	test.each<[string, Partial<Attempt>, keyof Learning['days'][number]]>([
 		['right at once', {}, 'right'],

@@ -30,7 +30,7 @@ export async function judge(answer: WrongAnswer): Promise<Judged> {
 	return { answer, names, fate, oneOfSeveral, told: words };
 }
 
-const worst: readonly Fate[] = ['false', 'cannot tell', 'offered', 'named'];
+const worst: readonly Fate[] = ['false', 'cannot tell', 'offered', 'unread', 'named'];
 
 /** One slip is told at the first wrong entry; the others must follow from it or be named alike. */
 function worstOf(told: ReadonlyMap<string, Told>, names: ReadonlySet<string>): Fate {
@@ -43,7 +43,8 @@ function fateOf(told: Told, names: ReadonlySet<string>): Fate {
 		case 'right':
 			return 'accepted';
 		case 'cannot tell':
-			return 'cannot tell';
+		case 'unread':
+			return told.kind;
 		case 'offered':
 			return told.causes.some((cause) => isTrue(cause, names)) ? 'offered' : 'false';
 		case 'named':

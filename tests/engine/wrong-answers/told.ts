@@ -1,6 +1,11 @@
 import { entryOf, readAnswer, workArithmetic } from '../../../src/lib/engine/marking/answer.ts';
 import { mark } from '../../../src/lib/engine/marking/mark.ts';
-import type { Entry, Verdict } from '../../../src/lib/engine/marking/verdict.ts';
+import {
+	type Cause,
+	choicesIn,
+	type Entry,
+	type Verdict
+} from '../../../src/lib/engine/marking/verdict.ts';
 import type { Task } from '../../../src/lib/engine/tasks/task.ts';
 import type { Typed } from './rule.ts';
 
@@ -9,7 +14,8 @@ export type Told =
 	| { readonly kind: 'right' }
 	| { readonly kind: 'named'; readonly cause: readonly string[] }
 	| { readonly kind: 'offered'; readonly causes: readonly (readonly string[])[] }
-	| { readonly kind: 'cannot tell' };
+	| { readonly kind: 'cannot tell' }
+	| { readonly kind: 'unread' };
 
 /** Kinds of cause that are no slip of a method; the last two are to come. */
 export const kinds = ['other-step', 'unit', 'rounding', 'digits', 'order', 'half-list', 'factor'];
@@ -18,23 +24,29 @@ export const kinds = ['other-step', 'unit', 'rounding', 'digits', 'order', 'half
 export function toldBy(verdict: Verdict): Told {
 	if (verdict.kind === 'accept') return { kind: 'right' };
 	if (verdict.kind === 'holds') return { kind: 'named', cause: ['holds'] };
+	// Told what is missing, and not charged.
+	if (verdict.kind === 'unread') return { kind: 'unread' };
 	const { cause } = verdict;
+	if (cause.kind === 'unknown') return { kind: 'cannot tell' };
+	const choices = choicesIn(cause);
+	return choices.length > 0
+		? { kind: 'offered', causes: choices.map(namesOf) }
+		: { kind: 'named', cause: namesOf(cause) };
+}
+
+function namesOf(cause: Cause): string[] {
 	switch (cause.kind) {
 		case 'slip':
-			return { kind: 'named', cause: [together([...cause.slips, cause.also ?? []].flat())] };
-		case 'either':
-			return { kind: 'offered', causes: cause.slips.map((slip) => [slip]) };
+			return [together([...cause.slips, cause.also ?? []].flat())];
 		case 'other-step':
-			return { kind: 'named', cause: [`other-step:${cause.step}`, cause.kind] };
+			return [`other-step:${cause.step}`, cause.kind];
 		case 'unit':
-			return { kind: 'named', cause: [`unit:${cause.unit}`, cause.kind] };
+			return [`unit:${cause.unit}`, cause.kind];
 		case 'rounding':
 		case 'digits':
-			return { kind: 'named', cause: [`${cause.kind}:${cause.how}`, cause.kind] };
-		case 'unknown':
-			return { kind: 'cannot tell' };
+			return [`${cause.kind}:${cause.how}`, cause.kind];
 		default:
-			return { kind: 'named', cause: [cause.kind] };
+			return [cause.kind];
 	}
 }
 

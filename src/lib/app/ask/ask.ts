@@ -85,8 +85,14 @@ export type Asking =
 export async function replay(question: Question): Promise<Asking> {
 	try {
 		const task = await taskFromNumber(question.task);
-		const checks = [];
-		for (const check of question.checks) checks.push(await checkAgain(task, check));
+		const checks: Asked['checks'][number][] = [];
+		let before: readonly Check[] = [];
+		for (const check of question.checks) {
+			const work = await checkAgain(task, check, before);
+			before = work.checks;
+			const { opened, done, byStep } = work;
+			checks.push({ opened, byStep, accepted: done, lines: linesOf(work) });
+		}
 		const left = await leftAgain(task, question);
 		const { opened } = left;
 		return { ok: true, asked: { ...question, task, checks, opened, open: linesOf(left) } };
@@ -96,17 +102,23 @@ export async function replay(question: Question): Promise<Asking> {
 	}
 }
 
-async function checkAgain(task: Task, asked: AskedCheck): Promise<Asked['checks'][number]> {
-	const { typed, opened, byStep, units, picked } = asked;
+/** The work as it was after a check, with the checks before it. */
+async function checkAgain(
+	task: Task,
+	{ typed, opened, byStep, units, picked }: AskedCheck,
+	before: readonly Check[]
+): Promise<TaskWork> {
 	const work = new TaskWork(task, () => units);
+	work.checks = before;
 	work.resume({ typed, opened, byStep, worked: false });
 	await Promise.all(work.lines.map((line) => line.settle()));
 	for (const line of work.lines) {
 		const option = picked[line.key];
 		if (option !== undefined) line.pick(option);
 	}
-	await work.check();
-	return { opened: work.opened, byStep, accepted: work.done, lines: linesOf(work) };
+	// What is no longer marked has no verdict, and none of an earlier one.
+	if (!(await work.check())) work.checks = [];
+	return work;
 }
 
 /** The work as it was left. */

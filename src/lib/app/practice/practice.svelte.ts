@@ -3,6 +3,7 @@ import { cardByCode } from '$lib/engine/families/catalogue.ts';
 import { type Task, taskFromNumber } from '$lib/engine/tasks/task.ts';
 import type { Level } from '$lib/engine/families/level.ts';
 import { readTaskNumber, TaskNumberError } from '$lib/engine/tasks/task-number.ts';
+import type { Cause } from '$lib/engine/marking/verdict.ts';
 import { noteVerdicts } from '$lib/engine/schedule/note-verdicts.ts';
 import type { SkillEvidence } from '$lib/engine/schedule/evidence.ts';
 import { givensOf } from '$lib/engine/tasks/givens.ts';
@@ -147,6 +148,24 @@ export class Practice {
 		if (missed) await this.#returns(task, skills);
 	}
 
+	/** Notes which of several causes the person says it was, at the check just noted. */
+	async chosen(check: Check, cause: Cause): Promise<void> {
+		const { work, task } = this;
+		if (!work || !task) return;
+		const { toldBy } = await markPart();
+		const settled = settledIn(work.checks.slice(0, -1));
+		const notes = { ...check, charged: task.charged ?? [], settled };
+		const { told, skills } = toldBy(work.task, notes, cause);
+		this.#stand(task.standing, skills);
+		await this.#record(skills, {
+			...check,
+			typed: { ...check.typed },
+			verdicts: noteVerdicts(check.verdicts),
+			opened: [...check.opened],
+			told
+		});
+	}
+
 	/** Notes that the working was shown before the answer was right. */
 	async worked(): Promise<void> {
 		const { work, task } = this;
@@ -172,7 +191,7 @@ export class Practice {
 
 	async #record(
 		skills: readonly SkillEvidence[],
-		facts: Pick<AttemptFacts, 'typed' | 'verdicts' | 'opened' | 'byStep'>
+		facts: Pick<AttemptFacts, 'typed' | 'verdicts' | 'opened' | 'byStep' | 'told'>
 	): Promise<void> {
 		const { work, run } = this;
 		if (!work || !run) return;
@@ -181,7 +200,7 @@ export class Practice {
 		this.#since = now;
 		const turn = ++this.#turn;
 		this.saved = 'saving';
-		const { typed, verdicts, opened, byStep } = facts;
+		const { typed, verdicts, opened, byStep, told } = facts;
 		const attempt: AttemptFacts = {
 			task: work.task.number,
 			level: work.task.id.level,
@@ -194,6 +213,7 @@ export class Practice {
 			worked: work.worked,
 			seconds,
 			skills: [...skills],
+			...(told && told.length > 0 && { told }),
 			givens: givensOf(work.task)
 		};
 		// The verdict first: writing takes as long as painting it.

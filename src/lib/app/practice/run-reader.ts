@@ -12,6 +12,8 @@ const notesSchema = v.object({
 	opened: count,
 	byStep: v.boolean(),
 	worked: v.boolean(),
+	/** Slips that the person has said to have made. */
+	told: v.optional(v.array(v.string())),
 	/** How often what was typed has been checked; the verdict is then shown again. */
 	checks: count
 });

@@ -30,6 +30,8 @@ export interface KeptNotes {
 	opened: number;
 	byStep: boolean;
 	worked: boolean;
+	/** Slips that the person has said to have made. */
+	told?: readonly string[] | undefined;
 	/** How often what was typed has been checked; the verdict is then shown again. */
 	checks: number;
 }

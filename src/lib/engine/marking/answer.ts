@@ -23,12 +23,15 @@ export function workArithmetic(
 
 /** The entry to mark, once an answer has been read. */
 export function entryOf(reading: Reading): Entry | null {
-	return reading.state === 'read' ? { value: reading.value, grain: reading.grain } : null;
+	if (reading.state !== 'read') return null;
+	const { value, grain, times } = reading;
+	return { value, grain, ...(times !== undefined && { times }) };
 }
 
 /** An answer as it was understood, as the shop writes it. */
 export function entryText(method: Method, key: string, entry: Entry, units: LengthUnit): string {
 	const kind = kindAt(method, key);
+	if (entry.times !== undefined) return `${Number(entry.value)} ${entry.times}`;
 	const value = kind.toValue(entry);
 	return value === null ? '' : kind.write(value, units);
 }
@@ -38,5 +41,5 @@ export function isSameEntry(method: Method, key: string, one: Entry, other: Entr
 	const kind = kindAt(method, key);
 	const [first, second] = [kind.toValue(one), kind.toValue(other)];
 	if (first === null || second === null) return first === second;
-	return one.grain === other.grain && !kind.differs(first, second, 0);
+	return one.grain === other.grain && one.times === other.times && !kind.differs(first, second, 0);
 }

@@ -1,66 +1,51 @@
 import type { Task } from '../tasks/task.ts';
-import { carriedIn, toleranceOf } from '../solver/tolerance.ts';
-import type { Exact } from '../quantity/exact.ts';
-import type { Value } from '../quantity/value.ts';
-import { carriedRoom } from '../quantity/kinds/find-mistakes.ts';
-import type { Judgement } from '../quantity/kinds/kind.ts';
-import type { Values } from '../solver/compiled.ts';
-import { type Changes, evaluate } from '../solver/evaluate.ts';
-import { kindAt } from '../solver/kind-at.ts';
-import { TradeError } from '../solver/trade-function.ts';
-import { diagnose } from './diagnose.ts';
-import type { Entry, Verdict, Verdicts } from './verdict.ts';
+import { explain } from './explain.ts';
+import { look } from './look.ts';
+import type { Question, Seen } from './question.ts';
+import type { Cause, Entries, Verdict, Verdicts } from './verdict.ts';
+import { World } from './world.ts';
+
+/** What is known of the work on a task besides the entries of a check. */
+export interface Evidence {
+	/** Entries of the checks before, oldest first. */
+	readonly earlier?: readonly Entries[];
+	/** Steps whose right values had been shown. */
+	readonly opened?: readonly string[];
+	/** Slips that the student has said to have made. */
+	readonly told?: readonly string[];
+}
 
 /**
- * Marks answers to a task, in the order of the method's steps. A later answer that follows
+ * Marks answers to a task, and explains the wrong ones together. A later answer that follows
  * correctly from an earlier wrong one is accepted as carried, so a slip is charged once.
  *
  * @param entries by step key; steps that were not answered are left out
  */
-export function mark(task: Task, entries: Readonly<Record<string, Entry>>): Verdicts {
-	const verdicts: Record<string, Verdict> = {};
-	const put: Record<string, Value> = {};
-	for (const key of Object.keys(task.method.steps)) {
-		const entry = Object.hasOwn(entries, key) ? entries[key] : undefined;
-		if (!entry) continue;
-		const verdict = markOne(task, key, entry, put);
-		verdicts[key] = verdict;
-		// What is not shaped like the right value cannot be worked on with.
-		const value = kindAt(task.method, key).toValue(entry, task.right[key]);
-		if (value !== null && (verdict.kind !== 'accept' || verdict.carried)) put[key] = value;
-	}
-	return verdicts;
+export function mark(task: Task, entries: Entries, evidence: Evidence = {}): Verdicts {
+	const { earlier = [], opened = [], told = [] } = evidence;
+	const { verdicts, sheet, wrong } = look(task, entries);
+	const known = [...sheet, ...seenBefore(task, earlier, entries)];
+	const plain = new World(task);
+	const questions = wrong.map(({ put, ...one }): Question => {
+		const carries = Object.keys(put).length > 0;
+		const worlds = carries ? [new World(task, put), plain] : [plain];
+		return { ...one, task, worlds, sheet: known, opened, told };
+	});
+	const causes = explain(questions);
+	const keys = Object.keys(task.method.steps).filter((key) => Object.hasOwn(entries, key));
+	return Object.fromEntries(keys.map((key) => [key, verdictBy(verdicts[key], causes[key])]));
 }
 
-function markOne(task: Task, key: string, entry: Entry, put: Values): Verdict {
-	const alone = judged(task, key, entry, {});
-	if (alone.is === 'right') return { kind: 'accept', carried: false };
-	const carries = Object.keys(put).length > 0;
-	const after = carries ? judged(task, key, entry, put) : alone;
-	if (after.is === 'right') return { kind: 'accept', carried: true };
-	for (const one of [alone, after]) {
-		if (one.is === 'not-best') return { kind: 'holds', says: one.says };
-	}
-	const cause = diagnose({ task, key, entry, put });
-	if (cause.kind !== 'unknown' || !carries) return { kind: 'rework', cause };
-	return { kind: 'rework', cause: diagnose({ task, key, entry, put: {} }) };
+/** A slip that was found goes before what an entry shows by itself, such as values left out. */
+function verdictBy(shown: Verdict | undefined, cause: Cause = { kind: 'unknown' }): Verdict {
+	const isSlip = cause.kind === 'slip' || cause.kind === 'either';
+	return shown && !(isSlip && shown.kind !== 'accept') ? shown : { kind: 'rework', cause };
 }
 
-/** Right as computed, or as it comes out when every step is rounded as the shop carries it. */
-function judged({ method, drawn }: Task, key: string, entry: Entry, put: Values): Judgement {
-	const kind = kindAt(method, key);
-	const judgedBy = (changes: Changes, tolerance: Exact): Judgement => {
-		const values = evaluate(method, drawn.given, changes);
-		const value = values[key];
-		return value === undefined ? { is: 'off' } : kind.judge(entry, value, tolerance, values);
-	};
-	try {
-		const exact = judgedBy({ values: put }, toleranceOf(method, key, entry.value));
-		if (exact.is === 'right') return exact;
-		const rounded = judgedBy({ values: put, carry: carriedIn(method) }, carriedRoom(kind));
-		return rounded.is === 'right' ? rounded : exact;
-	} catch (error) {
-		if (error instanceof TradeError) return { is: 'off' };
-		throw error;
-	}
+/** The newest entries of earlier checks at steps that this one leaves out. */
+function seenBefore(task: Task, earlier: readonly Entries[], now: Entries): Seen[] {
+	const newest: Entries = Object.assign({}, ...earlier);
+	const left = Object.entries(newest).filter(([key]) => !Object.hasOwn(now, key));
+	const { sheet } = look(task, Object.fromEntries(left));
+	return sheet.map((seen) => ({ ...seen, earlier: true }));
 }

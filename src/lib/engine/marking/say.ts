@@ -1,14 +1,16 @@
 import type { Task } from '../tasks/task.ts';
 import { roundingSays } from '../quantity/kinds/find-mistakes.ts';
 import { kindAt } from '../solver/kind-at.ts';
-import type { Cause, Verdict } from './verdict.ts';
+import { factorSays } from './factor.ts';
+import { type Cause, choicesIn, type Verdict } from './verdict.ts';
 
 /** The verdict on step `key`, one clear sentence. */
 export function sayVerdict(task: Task, verdict: Verdict, key: string): string {
 	switch (verdict.kind) {
 		case 'accept':
-			return verdict.carried ? 'Right for the number before it.' : 'Right.';
+			return verdict.carried ? 'Correct from your earlier number.' : 'Right.';
 		case 'holds':
+		case 'unread':
 			return verdict.says;
 		case 'rework':
 			return sayCause(task, verdict.cause, key);
@@ -16,6 +18,8 @@ export function sayVerdict(task: Task, verdict: Verdict, key: string): string {
 			return verdict satisfies never;
 	}
 }
+
+const numbers = ['no', 'one', 'two', 'three'];
 
 /** One wrong answer to step `key`, one clear sentence, in the trade's words. */
 export function sayCause(task: Task, cause: Cause, key: string): string {
@@ -29,14 +33,19 @@ export function sayCause(task: Task, cause: Cause, key: string): string {
 			const said = cause.slips.map(saying).join(' And: ');
 			return cause.also ? `${said} And: ${unitSays(cause.also)}` : said;
 		}
-		case 'either':
-			return `One of two slips: ${cause.slips.map(saying).join(' Or: ')} Open the steps to see which.`;
+		case 'either': {
+			const causes = choicesIn(cause);
+			const said = causes.map((one) => sayCause(task, one, key)).join(' Or: ');
+			return `One of ${numbers[causes.length]}: ${said}`;
+		}
 		case 'other-step':
 			return `That is ${labelled(cause.step)}; another step is asked for.`;
+		case 'factor':
+			return factorSays(task, cause.of, cause.times);
 		case 'unit':
 			return unitSays(cause.unit);
 		case 'rounding':
-			return roundingSays(kind, cause.how);
+			return roundingSays(kind, cause);
 		case 'digits':
 			return cause.how === 'point'
 				? 'The digits are right; the decimal point is not.'
@@ -62,9 +71,14 @@ export function stepOf(task: Task, cause: Cause, key: string): string | null {
 		case 'digits':
 		case 'order':
 		case 'breaks':
+		case 'factor':
 		case 'other-step':
 			return key;
-		case 'either':
+		case 'either': {
+			const steps = new Set(choicesIn(cause).map((one) => stepOf(task, one, key)));
+			const [step = null] = steps;
+			return steps.size === 1 ? step : null;
+		}
 		case 'unknown':
 			return null;
 		default:

@@ -1,7 +1,7 @@
 import { type DashSize, dashText, longestDash } from './dash.ts';
 import { type Exact, fromDigits, ratio } from './exact.ts';
 import type { Numeral } from './numeral.ts';
-import { inUnit, listed } from './option.ts';
+import { amountIn, listed } from './option.ts';
 import { dashesIn } from './part-number.ts';
 import type { Entry, Field, Found, NameReading, Option } from './reading.ts';
 import { unitOf } from './units.ts';
@@ -16,7 +16,8 @@ export function dashNames(size: DashSize): NameReading {
 			only: false
 		}),
 		said: (value) => {
-			const dash = dashText(value, size);
+			// Half sizes are made, but whoever writes 17/32 does not think of one.
+			const dash = dashText(value, { ...size, halves: false });
 			return dash ? `, a ${dash} ${size.is}` : '';
 		}
 	};
@@ -53,6 +54,8 @@ function mayBeDash({ value, form }: Numeral, { halves }: DashSize): boolean {
 }
 
 /** A dash number, read as its size. */
-function dashOption(number: Exact, field: Field, { perInch }: DashSize): Option {
-	return inUnit(listed(number.div(perInch), 'fraction'), unitOf(field.kind.dimension, 'in'), field);
+function dashOption(number: Exact, field: Field, size: DashSize): Option {
+	const inches = unitOf(field.kind.dimension, 'in');
+	const option = amountIn(listed(number.div(size.perInch), 'fraction'), inches, field);
+	return { ...option, said: `${option.said}, a ${dashText(option.value, size)} ${size.is}` };
 }

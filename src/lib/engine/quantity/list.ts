@@ -28,6 +28,9 @@ export function listReading(entry: string, field: Field): Reading<readonly Exact
 	for (const [i, item] of items.entries()) {
 		const { times, text } = repeated(item);
 		const reading = text && oneReading(text, field);
+		if (reading && reading.state === 'read' && reading.times) {
+			return unread(`Value ${i + 1}: write the size itself, worked out.`);
+		}
 		if (reading === '' || reading.state !== 'read') {
 			const fault = faultOf(reading);
 			return unread(items.length > 1 ? `Value ${i + 1}: ${fault}` : fault);
@@ -66,9 +69,19 @@ function faultOf(reading: Exclude<OneReading, { state: 'read' }> | ''): string {
 	}
 }
 
+/** Decimals, or fractions with or without a whole number, parted by nothing but spaces. */
+const spaced =
+	/^(?:\d*\.\d+ )+\d*\.\d+(?! ?[\d/])|^(?:(?:\d+ )?\d+\/\d+ )+(?:\d+ )?\d+\/\d+(?! ?\d)/;
+
 /** The texts of the values; null when a comma may also be a decimal point or a thousands mark. */
 function separated(entry: string): string[] | null {
 	if (/[;\n]/.test(entry)) return split(entry, /[;\n]/);
+	const [row] = spaced.exec(entry) ?? [];
+	const values = row?.match(/(?:\d+ )?\d+\/\d+|\d*\.\d+/g) ?? [];
+	if (row && values.length > 1) {
+		const unit = entry.slice(row.length);
+		return values.map((one, i) => (i === values.length - 1 ? one + unit : one));
+	}
 	// `1 and 1/2` may be one mixed number or two values.
 	if (/\d and \d+\/\d/.test(entry) && !/\/\d+,? and/.test(entry)) return null;
 	const commas = entry.replace(/,? and /g, ', ');

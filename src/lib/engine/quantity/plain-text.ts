@@ -17,6 +17,12 @@ const writings: readonly [RegExp, string][] = [
 	[/[⁄∕⧸÷]/g, '/'],
 	[/[×✕✖⋅∙•∗]/g, '*'],
 	[/[º˚]/g, '°'],
+	[/π/g, 'pi'],
+	// Parts of an inch by their names.
+	[/ eighths?\b/g, ' 8ths'],
+	[/ sixteenths?\b/g, ' 16ths'],
+	[/ thirty[- ]?seconds?\b/g, ' 32nds'],
+	[/ sixty[- ]?fourths?\b/g, ' 64ths'],
 	// A raised dot between plain digits may be a decimal point: it stays for the reader to ask.
 	[/ ·|· |·(?=\()/g, '*'],
 	[/(\.\d+)·/g, '$1*'],

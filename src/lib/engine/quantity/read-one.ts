@@ -1,13 +1,17 @@
 import { measures } from './measure.ts';
 import type { Entry, Field, OneReading } from './reading.ts';
 import { settled } from './settled.ts';
+import { timesReading } from './times.ts';
 import { unitSpelt } from './units.ts';
 import { refuse, unread, unreadable } from './wanted.ts';
 
+/** What may stand in arithmetic besides numbers and units. */
+const names = ['pi', 'sin', 'cos', 'tan'];
+
 /** One value from plain text. */
 export function oneReading(entry: string, field: Field): OneReading {
-	const twice = confirmed(entry, field);
-	if (twice) return twice;
+	const whole = confirmed(entry, field) ?? timesReading(entry, field);
+	if (whole) return whole;
 	const plain = withoutNoun(entry, field);
 	if (typeof plain === 'string') return unread(refuse(plain, field));
 	const named = plain.field.names?.named(plain.entry, plain.field) ?? [];
@@ -39,9 +43,9 @@ function withoutNoun(entry: string, field: Field): Entry | string {
 /** Whether the text is numbers, units, operators and brackets, and more than one number. */
 function isSum(entry: string, { kind }: Field): boolean {
 	const signs = entry.replace(/[a-z]+|["'°]/g, (word) =>
-		unitSpelt(word, kind.dimension) ? '' : '?'
+		unitSpelt(word, kind.dimension) || names.includes(word) ? '' : '?'
 	);
 	// Half written, it is still being typed.
 	const whole = /^[\d.+\-*/() ]*[\d.) ]$/.test(signs);
-	return whole && /\d/.test(signs) && /[-+*/()]/.test(signs);
+	return whole && /\d/.test(signs) && (/[-+*/()]/.test(signs) || /sin|cos|tan/.test(entry));
 }

@@ -65,6 +65,8 @@ export type Reading<R = ReadValue> =
 			 * counts, dash numbers, drill names and arithmetic. For a list, the largest.
 			 */
 			readonly grain: number;
+			/** The letter of the size that the value multiplies: `D` for `2D`. */
+			readonly times?: string;
 	  }
 	| { readonly state: 'which'; readonly question: string; readonly options: readonly Option[] }
 	| { readonly state: 'arithmetic'; readonly text: string }
@@ -80,6 +82,7 @@ export interface Option {
 	readonly said: string;
 	readonly grain: number;
 	readonly note?: string;
+	readonly times?: string;
 }
 
 /** Every way to understand an entry: none, one or more; or the sentence that refuses it. */

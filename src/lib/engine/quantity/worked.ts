@@ -5,10 +5,13 @@ import { convertedText, nameText, saidOf } from './said.ts';
 import { settled } from './settled.ts';
 import { type Sum, sumOf } from './sum.ts';
 import { isPlain, ownUnit, type Unit } from './units.ts';
+import { withNumbers } from './trigonometry.ts';
 import { refuse, unread } from './wanted.ts';
 
 /** Arithmetic from plain text, worked out. */
-export function workedReading(text: string, field: Field): OneReading {
+export function workedReading(entry: string, field: Field): OneReading {
+	const text = withNumbers(entry);
+	if (typeof text === 'object') return text;
 	const joined = sumOf(text, true, field);
 	const apart = sumOf(text, false, field);
 	if (typeof joined === 'string') return unread(joined);

@@ -38,6 +38,8 @@ const skillSchema = v.object({
 	slip: v.optional(short)
 });
 
+const toldSchema = v.object({ skill: skillSchema.entries.skill, slip: short });
+
 const attemptSchema = v.object({
 	...stamp,
 	type: v.literal('attempt'),
@@ -57,6 +59,8 @@ const attemptSchema = v.object({
 	worked: v.boolean(),
 	seconds: v.pipe(v.number(), v.minValue(0), v.maxValue(maxSeconds)),
 	skills: v.pipe(v.array(skillSchema), v.maxLength(60)),
+	/** Slips that the learner has said to have made at the check before, where several fitted. */
+	told: v.optional(v.pipe(v.array(toldSchema), v.maxLength(20))),
 	/** The drawn numbers as one short text: equal only for the same numbers. */
 	givens: v.pipe(v.string(), v.maxLength(300))
 });
@@ -127,7 +131,11 @@ function withCurrentSkills(event: Attempt): Attempt {
 		result,
 		...(slip === undefined ? {} : { slip: currentSlip(skill, slip) })
 	}));
-	return { ...event, skills };
+	const told = event.told?.map(({ skill, slip }) => ({
+		skill: currentSkill(skill),
+		slip: currentSlip(skill, slip)
+	}));
+	return { ...event, skills, ...(told && { told }) };
 }
 
 const typedSchema = v.looseObject({ type: v.string() });

@@ -47,6 +47,32 @@ export function evidenceOf(task: Task, notes: CheckNotes): SkillEvidence[] {
 	return notes.charged.length === 0 ? all : secondTry(all, notes.charged);
 }
 
+/** A slip that somebody has said to have made, in the step of a skill. */
+export interface ToldSlip {
+	readonly skill: SkillId;
+	readonly slip: string;
+}
+
+/**
+ * What it shows when somebody says which of several causes it was: the slip, and the skills that the
+ * check before could say nothing of.
+ *
+ * @param notes the check with that cause; `charged` are the skills it charged without
+ */
+export function toldBy(
+	task: Task,
+	notes: CheckNotes,
+	cause: Cause
+): { readonly told: ToldSlip[]; readonly skills: SkillEvidence[] } {
+	const { slips } = task.method;
+	const told = (cause.kind === 'slip' ? cause.slips : []).flatMap((id) => {
+		const slip = slips[id];
+		return slip ? [{ skill: skillOf(task.method, slip.step), slip: slip.id }] : [];
+	});
+	const shown = evidenceOf(task, { ...notes, charged: [] });
+	return { told, skills: shown.filter(({ skill }) => !notes.charged.includes(skill)) };
+}
+
 /** The evidence when the working is asked for before any answer. */
 export function givenUp(task: Task): SkillEvidence[] {
 	const { method } = task;
@@ -63,6 +89,8 @@ function shownBy(task: Task, key: string, verdict: Verdict, notes: CheckNotes): 
 	if (verdict.kind === 'holds') {
 		return leading.map((step) => (step === key ? [step, 'helped'] : right(step)));
 	}
+	// Only a part of an answer shows nothing.
+	if (verdict.kind === 'unread') return [];
 	if (!explains(verdict.cause)) return [[key, 'wrong']];
 	const slips = slipsAt(task, verdict.cause, notes.verdicts);
 	// Step by step, the slip may sit in a step that was left empty.
@@ -75,7 +103,7 @@ function shownBy(task: Task, key: string, verdict: Verdict, notes: CheckNotes): 
 
 /** Whether the cause accounts for the number, so that the other steps must have been right. */
 function explains(cause: Cause): boolean {
-	return ['slip', 'unit', 'rounding', 'digits'].includes(cause.kind);
+	return ['slip', 'factor', 'unit', 'rounding', 'digits'].includes(cause.kind);
 }
 
 /** The slips by the step they sit in. A step answered right by itself made none. */

@@ -1,7 +1,7 @@
 import type { ScoredAnswer } from './calibration.ts';
 import { dayOf } from './day.ts';
 import type { Attempt, KnownEvent } from './event.ts';
-import { emptyLearning, isRepeat, type Learning, learningFold } from './learning.ts';
+import { emptyLearning, isRepeat, isTold, type Learning, learningFold } from './learning.ts';
 import { isMet, type Memory, recall } from './memory.ts';
 import type { SkillId } from './skill.ts';
 
@@ -72,7 +72,10 @@ export class Replay {
 		// A clock that was ahead: what it dated later counts to today.
 		this.#finishUntil(Math.min(day, this.#scope.today));
 		if (!isRepeat(this.#learning, event)) this.#score(event, day);
-		for (const evidence of event.skills) this.#noteSlip(evidence, day);
+		for (const evidence of event.skills) {
+			if (!isTold(event, evidence.skill)) this.#noteSlip(evidence, day);
+		}
+		for (const told of event.told ?? []) this.#noteSlip({ ...told, result: 'wrong' }, day);
 		learningFold.apply(this.#learning, event);
 	}
 

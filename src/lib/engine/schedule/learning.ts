@@ -45,7 +45,7 @@ export function emptyLearning(): Learning {
 /** Working it out from the log. The state is handed on and changed in place. */
 export const learningFold = {
 	name: 'learning',
-	version: 5,
+	version: 6,
 	empty: emptyLearning(),
 	apply(state: Learning, event: KnownEvent): Learning {
 		if (event.type === 'attempt') attempt(state, event);
@@ -59,11 +59,9 @@ function attempt(state: Learning, event: Attempt): void {
 	for (const { skill, result, slip } of event.skills) {
 		const before = state.memories[skill] ?? emptyMemory;
 		state.memories[skill] = remember(before, result, day);
-		if (slip !== undefined) {
-			const times = state.slips[skill]?.slip === slip ? (state.slips[skill]?.times ?? 0) + 1 : 1;
-			state.slips[skill] = { slip, day, times };
-		}
+		if (slip !== undefined && !isTold(event, skill)) noteSlip(state, skill, slip, day);
 	}
+	for (const { skill, slip } of event.told ?? []) noteSlip(state, skill, slip, day);
 	const note = (state.days[day] ??= { right: 0, helped: 0, wrong: 0, seconds: 0 });
 	note.seconds += event.seconds;
 	state.seconds += event.seconds;
@@ -74,6 +72,16 @@ function attempt(state: Learning, event: Attempt): void {
 		keepNewest(state.newest, event.task);
 		keepNewest(state.givens, event.givens);
 	}
+}
+
+/** A slip that is told stands once, whether its skill was charged with it or before. */
+export function isTold({ told = [] }: Attempt, skill: SkillId): boolean {
+	return told.some((one) => one.skill === skill);
+}
+
+function noteSlip({ slips }: Learning, skill: SkillId, slip: string, day: number): void {
+	const times = slips[skill]?.slip === slip ? (slips[skill]?.times ?? 0) + 1 : 1;
+	slips[skill] = { slip, day, times };
 }
 
 function keepNewest(list: string[], one: string): void {

@@ -1,18 +1,32 @@
-import type { Verdicts } from '../marking/verdict.ts';
+import type { Verdict, Verdicts } from '../marking/verdict.ts';
 import type { Attempt } from './event.ts';
 
 /** Verdicts as an attempt keeps them. */
 export function noteVerdicts(verdicts: Verdicts): Attempt['verdicts'] {
-	return Object.fromEntries(
-		Object.entries(verdicts).map(([key, verdict]) => {
-			if (verdict.kind === 'accept') return [key, verdict];
+	const noted: Attempt['verdicts'] = {};
+	for (const [key, verdict] of Object.entries(verdicts)) {
+		const note = noteVerdict(verdict);
+		if (note) noted[key] = note;
+	}
+	return noted;
+}
+
+/** One that was not read is no part of the attempt. */
+function noteVerdict(verdict: Verdict): Attempt['verdicts'][string] | null {
+	switch (verdict.kind) {
+		case 'accept':
+			return verdict;
+		case 'unread':
+			return null;
+		case 'holds':
 			// As rework, which every version of the log reads.
-			if (verdict.kind === 'holds') return [key, { kind: 'rework', cause: 'not-best', slips: [] }];
+			return { kind: 'rework', cause: 'not-best', slips: [] };
+		case 'rework': {
 			const { cause } = verdict;
-			return [
-				key,
-				{ kind: 'rework', cause: cause.kind, slips: 'slips' in cause ? [...cause.slips] : [] }
-			];
-		})
-	);
+			const slips = 'slips' in cause ? [...cause.slips] : [];
+			return { kind: 'rework', cause: cause.kind, slips };
+		}
+		default:
+			return verdict satisfies never;
+	}
 }

@@ -59,21 +59,31 @@ function workInto(values: Record<string, Value>, method: Method, changes: Change
 /**
  * The values of a worked method with one slip made: the same as `evaluate` with that slip, but
  * only the steps from the slip on are worked again.
+ *
+ * @param put values that stay as they are, as in `Changes`: a student's own
  */
-export function withSlip(method: Method, right: Values, slipId: string): Values {
+export function withSlip(
+	method: Method,
+	worked: Values,
+	slipId: string,
+	put: Values = none
+): Values {
 	const { copy, order, slips, slipAt } = compiledOf(method);
 	const at = slipAt[slipId];
 	const made = slips[slipId];
 	if (at === undefined || !made) throw new Error(`${method.id}: unknown slip: ${slipId}`);
-	const values = copy(right);
+	const values = copy(worked);
 	for (let i = at; i < order.length; i++) {
 		const step = order[i];
 		if (!step) break;
+		if (put[step.key] !== undefined) continue;
 		const run = i === at ? made.run : step.run;
 		values[step.key] = sound(run(values), method, step.key, values);
 	}
 	return values;
 }
+
+const none: Values = {};
 
 function sound(value: Value, method: Method, key: string, before: Values): Value {
 	// Numbers first: drawing a task works many.

@@ -51,6 +51,7 @@ export interface Slip {
 	readonly step: string;
 	readonly formula: string;
 	readonly says: string;
+	readonly rare: boolean;
 	/** Its id within its step's skill, as it stands in learners' records. */
 	readonly id: string;
 	readonly from: Origin;

@@ -51,6 +51,7 @@ async function readGiven(key: string, given: Given, kind: Kind, text: string): P
 		case 'arithmetic':
 			throw new GivenError(`${key}: give one value.`);
 		case 'read':
+			if (reading.times) throw new GivenError(`${key}: write the size itself, worked out.`);
 			return checked(key, given, kind, kind.toValue(reading));
 		default:
 			return reading satisfies never;

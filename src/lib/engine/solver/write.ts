@@ -23,6 +23,8 @@ import type {
 export interface SlipText {
 	readonly formula: string;
 	readonly says: string;
+	/** Whether it is seldom made: another slip that explains an answer as well is believed first. */
+	readonly rare: boolean;
 }
 
 /** A step as it is written, with its slips. */
@@ -64,8 +66,8 @@ export function step(formula: string, label: string, options: StepOptions = {}):
 	return { formula, label, symbol, kind, rule, tolerance, slips };
 }
 
-export function slip(formula: string, says: string): SlipText {
-	return { formula, says };
+export function slip(formula: string, says: string, { rare = false } = {}): SlipText {
+	return { formula, says, rare };
 }
 
 /** @param id stands in learners' records: never used again for something else */

@@ -13,6 +13,8 @@ export class AnswerLine {
 	text = $state('');
 	/** A problem with the line as a whole, such as being left empty. */
 	missing = $state(false);
+	/** What to type besides, when only a part of the answer stands there. */
+	refused = $state<string | null>(null);
 	readonly #method: Method;
 	readonly #units: () => LengthUnit;
 	/** A reading that came later or was picked, for the text and the units it belongs to. */
@@ -40,6 +42,7 @@ export class AnswerLine {
 	type(text: string): void {
 		this.text = text;
 		this.missing = false;
+		this.refused = null;
 		if (this.reading.state === 'arithmetic') void this.settle();
 	}
 

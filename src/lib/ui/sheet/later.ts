@@ -7,11 +7,11 @@ import { loadReader } from '$lib/engine/quantity/reader.ts';
 
 /** Marking, and what a mark shows of the skills. */
 export const markPart = once(async () => {
-	const [{ mark }, { evidenceOf, givenUp }] = await Promise.all([
+	const [{ mark }, { evidenceOf, givenUp, toldBy }] = await Promise.all([
 		import('$lib/engine/marking/mark.ts'),
 		import('$lib/engine/schedule/evidence.ts')
 	]);
-	return { mark, evidenceOf, givenUp };
+	return { mark, evidenceOf, givenUp, toldBy };
 });
 export const verdictPart = once(() => import('./Verdict.svelte'));
 export const workingPart = once(() => import('./Working.svelte'));

@@ -1,5 +1,5 @@
 import { stepsOf, type Task } from '$lib/engine/tasks/task.ts';
-import type { Entry, Verdict, Verdicts } from '$lib/engine/marking/verdict.ts';
+import type { Cause, Entry, Verdict, Verdicts } from '$lib/engine/marking/verdict.ts';
 import type { LengthUnit } from '$lib/engine/quantity/value.ts';
 import { AnswerLine } from './answer-line.svelte.ts';
 import { markPart } from './later.ts';
@@ -25,6 +25,8 @@ export interface WorkNotes {
 	readonly opened: number;
 	readonly byStep: boolean;
 	readonly worked: boolean;
+	/** Slips that the person has said to have made. */
+	readonly told?: readonly string[] | undefined;
 }
 
 function isRight(verdict: Verdict): boolean {
@@ -41,6 +43,8 @@ export class TaskWork {
 	/** Whether the whole working is shown. */
 	worked = $state(false);
 	checks = $state.raw<readonly Check[]>([]);
+	/** Slips that the person has said to have made. */
+	told = $state.raw<readonly string[]>([]);
 	readonly stepKeys: readonly string[];
 	readonly #answerLines: readonly AnswerLine[];
 	readonly #stepLines: readonly AnswerLine[];
@@ -68,8 +72,8 @@ export class TaskWork {
 	}
 
 	/**
-	 * Marks what has been typed. Returns null, and costs nothing, when a line is empty or cannot
-	 * be read. Step by step, the lines filled in so far are marked.
+	 * Marks what has been typed. Returns null, and costs nothing, when a line is empty, holds only a
+	 * part of its answer or cannot be read. Step by step, the lines filled in so far are marked.
 	 */
 	async check(): Promise<Check | null> {
 		await Promise.all(this.lines.map((line) => line.settle()));
@@ -79,14 +83,32 @@ export class TaskWork {
 		if (wanted.length === 0 || wanted.some((line) => !line.entry)) return null;
 		const { mark } = await markPart();
 		const check = this.#marked(wanted, mark);
+		for (const line of wanted) {
+			const verdict = check.verdicts[line.key];
+			line.refused = verdict?.kind === 'unread' ? verdict.says : null;
+		}
+		if (wanted.some((line) => line.refused !== null)) return null;
 		this.checks = [...this.checks, check];
+		return check;
+	}
+
+	/** Takes one of the causes that explain an answer equally well for what was done. */
+	choose(key: string, cause: Cause): Check | null {
+		const { last } = this;
+		if (!last) return null;
+		if (cause.kind === 'slip') this.told = [...this.told, ...cause.slips];
+		const chosen = { ...last.verdicts, [key]: { kind: 'rework', cause } as const };
+		const check = { ...last, verdicts: chosen };
+		this.checks = [...this.checks.slice(0, -1), check];
 		return check;
 	}
 
 	#marked(lines: readonly AnswerLine[], mark: Mark): Check {
 		const entries: Record<string, Entry> = {};
 		for (const line of lines) if (line.entry) entries[line.key] = line.entry;
-		const verdicts = mark(this.task, entries);
+		const opened = this.stepKeys.slice(0, this.opened);
+		const earlier = this.checks.map((check) => check.entries);
+		const verdicts = mark(this.task, entries, { earlier, opened, told: this.told });
 		const all = Object.values(verdicts);
 		const whole = lines.length === this.lines.length;
 		const hold = all.every((verdict) => verdict.kind === 'holds' || isRight(verdict));
@@ -96,7 +118,7 @@ export class TaskWork {
 			verdicts,
 			accepted: whole && all.every(isRight),
 			holds: whole && hold,
-			opened: this.stepKeys.slice(0, this.opened),
+			opened,
 			byStep: this.byStep
 		};
 	}
@@ -106,7 +128,8 @@ export class TaskWork {
 			typed: Object.fromEntries(this.lines.map((line) => [line.key, line.text])),
 			opened: this.opened,
 			byStep: this.byStep,
-			worked: this.worked
+			worked: this.worked,
+			...(this.told.length > 0 && { told: this.told })
 		};
 	}
 
@@ -115,6 +138,7 @@ export class TaskWork {
 		this.opened = Math.min(Math.max(0, notes.opened), this.stepKeys.length - 1);
 		this.byStep = notes.byStep;
 		this.worked = notes.worked;
+		this.told = notes.told ?? [];
 		for (const line of this.lines) line.type(notes.typed[line.key] ?? '');
 	}
 }

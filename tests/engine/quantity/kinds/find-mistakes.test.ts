@@ -43,7 +43,7 @@ test.each([
 });
 
 test('an angle may be in radians, a list all in another unit', () => {
-	expect(unitSlipIn(angle, entryOf('0.785', angle), 45)).toBeNull();
+	expect(unitSlipIn(angle, entryOf('0.8', angle), 45)).toBeNull();
 	expect(unitSlipIn(angle, entryOf('0.785398', angle), 45)?.id).toBe('radians');
 	expect(unitSlipIn(lengths, entriesOf('3.304; 6.608'), [setback, 2 * setback])?.id).toBe(
 		'mm-for-inch'
@@ -52,13 +52,37 @@ test('an angle may be in radians, a list all in another unit', () => {
 });
 
 test.each([
-	['0.1', 0.1301, 'end'],
-	['0.13', 0.1347, 'end'],
-	['1/8', 0.1301, 'end'],
-	['0.137', 0.13779, 'cut'],
-	['0.2', 0.1301, null]
-])('%s for %d is rounded: %s', (text, right, how) => {
-	expect(roundingIn(length, entryOf(text), right)).toBe(how);
+	['0.1', 0.1301, { how: 'end' }],
+	['0.13', 0.1347, { how: 'end' }],
+	['1', 1.2049, { how: 'end' }],
+	['1/8', 0.1301, { how: 'end', parts: 64 }],
+	['3/16', 0.2031, { how: 'end', parts: 32 }],
+	['3/16', 0.205, { how: 'end', parts: 16 }],
+	['1/4', 0.205, { how: 'end', parts: 8 }],
+	['0.137', 0.13779, { how: 'cut' }],
+	['0.13', 0.13779, { how: 'cut' }],
+	['5 mm', 0.205, { how: 'metric' }],
+	['5.5 mm', 0.2137, { how: 'metric' }],
+	['5.4 mm', 0.2137, { how: 'metric' }],
+	// One digit alone is no match, and what is lost by a third is another value.
+	['0.3', 0.39, null],
+	['0.2', 0.1301, null],
+	['0', 0.4, null],
+	['1', 0.7, null],
+	['5.1 mm', 0.205, null],
+	['4 mm', 0.205, null]
+])('%s for %d is rounded: %j', (text, right, how) => {
+	expect(roundingIn(length, entryOf(text), right)).toEqual(how);
+});
+
+test('every value of a list is rounded alike', () => {
+	expect(roundingIn(lengths, entriesOf('0.13; 0.26'), [0.1301, 0.2601])).toEqual({ how: 'end' });
+	expect(roundingIn(lengths, entriesOf('0.13; 0.2601'), [0.1301, 0.2601])).toBeNull();
+});
+
+test('a zero is no slip of units', () => {
+	expect(unitSlipIn(length, entryOf('0'), 0)).toBeNull();
+	expect(unitSlipIn(length, entryOf('0.0004'), 0)).toBeNull();
 });
 
 test.each([
@@ -78,8 +102,19 @@ test('words have neither units nor digits to go wrong', () => {
 });
 
 test('a stocked size is not rounded', () => {
-	expect(roundingSays(rivetLength, 'end')).toBe('Rounded off: give the stocked size itself.');
-	expect(roundingSays(length, 'end')).toBe('Rounded too coarsely: keep thousandths.');
+	const says = (how: 'end' | 'way' | 'cut' | 'metric', parts?: number) =>
+		roundingSays(length, { how, ...(parts !== undefined && { parts }) });
+	expect(roundingSays(rivetLength, { how: 'end' })).toBe(
+		'Rounded off: give the stocked size itself.'
+	);
+	expect(says('end')).toBe('Rounded too coarsely: keep thousandths.');
+	expect(says('end', 16)).toBe(
+		'Right to the nearest 1/16 in, which is too coarse here: keep thousandths.'
+	);
+	expect(says('way')).toMatch(/^Rounded on the way/);
+	expect(says('cut')).toMatch(/^Cut off/);
+	expect(says('metric')).toMatch(/^Rounded in millimetres/);
+	expect(roundingSays(rivetLength, { how: 'metric' })).toBe(says('metric'));
 });
 
 test('half of what a shop carries is the room for rounding on every step', () => {

@@ -97,8 +97,8 @@ test('it is written, exported and hinted', () => {
 test('what may go wrong in it is found', () => {
 	expect(unitSlipIn(torque, entryOf('2.5'), 30)?.says).toBe('That is in pound-feet.');
 	expect(unitSlipIn(torque, entryOf('2.6'), 30)).toBeNull();
-	expect(roundingIn(torque, entryOf('23'), 22.7)).toBe('end');
-	expect(roundingIn(torque, entryOf('22.7'), 22.77)).toBe('cut');
+	expect(roundingIn(torque, entryOf('23'), 22.7)).toEqual({ how: 'end' });
+	expect(roundingIn(torque, entryOf('22.7'), 22.77)).toEqual({ how: 'cut' });
 	expect(carried(torque, 22.77)).toBeCloseTo(22.8, 12);
 	expect(carried(length, 22.7777)).toBeCloseTo(22.778, 12);
 });

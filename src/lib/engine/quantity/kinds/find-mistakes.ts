@@ -10,42 +10,103 @@ import { roundedTo } from './rounding.ts';
  * its digits. Loaded with the diagnosis, not with the kinds.
  */
 
-function cutTo(value: number, parts: number): number {
-	return Math.floor(value * parts + 1e-9) / parts;
+/** The right value, rounded too coarsely: `parts` of the base unit are left of it. */
+export interface Rounding {
+	readonly how: 'end' | 'cut' | 'metric';
+	readonly parts?: number;
 }
 
-/** The unit in which an answer is the right value. */
+/** What is rounded away by more than this share of the value leaves another value. */
+const mostLost = { decimals: 0.3, rule: 0.6 };
+
+/** The unit in which an answer is the right value. A zero is one in every unit. */
 export function unitSlipIn<V extends Value, R extends ReadValue>(
 	kind: Kind<V, R>,
 	entry: Entry<R>,
 	right: V
 ): UnitSlip | null {
+	if (kind.numbers(right).every((one) => one === 0)) return null;
 	const { units } = kind.mistakes;
-	return units.find(({ factor }) => kind.isWritten(kind.scaled(entry, factor), right)) ?? null;
+	return units.find(({ factor }) => isTimes(kind, entry, right, factor)) ?? null;
 }
 
-/** Whether an answer is the right value rounded too coarsely, or cut off instead of rounded. */
+/** Whether so many times the answer is the right value, to the places typed. */
+function isTimes<V extends Value, R extends ReadValue>(
+	kind: Kind<V, R>,
+	entry: Entry<R>,
+	right: V,
+	factor: Exact
+): boolean {
+	const inEntry = kind.map(right, (one) => one / factor.valueOf());
+	return (
+		kind.isWritten(kind.scaled(entry, factor), right, 'exact') ||
+		kind.isWritten(entry, inEntry, 'exact')
+	);
+}
+
+/** How an answer may be the right value, rounded too coarsely. */
 export function roundingIn<V extends Value, R extends ReadValue>(
 	kind: Kind<V, R>,
 	entry: Entry<R>,
 	right: V
-): 'end' | 'cut' | null {
+): Rounding | null {
+	const made = (change: (one: number) => number) => isVery(kind, entry, kind.map(right, change));
 	const { coarse } = kind.mistakes;
-	const isCut = (parts: number) =>
-		isVery(
-			kind,
-			entry,
-			kind.map(right, (one) => cutTo(one, parts))
-		);
-	const isNear = (parts: number) =>
-		isVery(
-			kind,
-			entry,
-			kind.map(right, (one) => roundedTo(one, parts))
-		);
-	if (coarse.some(isNear)) return 'end';
-	const tenths = [kind.fine, kind.fine / 10, kind.fine / 100];
-	return coarse.length > 0 && tenths.some(isCut) ? 'cut' : null;
+	const near = coarse.find(
+		(parts) =>
+			isWrittenTo(entry, parts) &&
+			kind.numbers(right).every((one) => keepsMost(one, parts)) &&
+			made((one) => roundedTo(one, parts))
+	);
+	if (near !== undefined) return { how: 'end', ...(onRule(near) && { parts: near }) };
+	const isCut = (parts: number) => isWrittenTo(entry, parts) && made((one) => cutTo(one, parts));
+	if (coarse.length > 0 && places(kind).some(isCut)) return { how: 'cut' };
+	return kind.dimension.formula === 'in' && isMetric(kind, entry, right) ? { how: 'metric' } : null;
+}
+
+/** Whether an entry has no finer places than these parts: `.480` is not rounded to hundredths. */
+function isWrittenTo({ grain }: Entry<ReadValue>, parts: number): boolean {
+	// Sixteenths may be written in decimals; coarser ones, such as .250, are more often just that.
+	return onRule(parts) ? grain === 0 || parts >= 16 : grain * parts > 0.49;
+}
+
+function keepsMost(value: number, parts: number): boolean {
+	const lost = Math.abs(roundedTo(value, parts) - value);
+	// Half-way between two lines, it may be meant for either.
+	if (onRule(parts) && Math.abs(lost * parts - 0.5) < 1e-6) return false;
+	return lost <= (onRule(parts) ? mostLost.rule : mostLost.decimals) * Math.abs(value);
+}
+
+/** Whether a rule is divided into so many parts of an inch. */
+function onRule(parts: number): boolean {
+	return parts > 1 && 64 % parts === 0;
+}
+
+/** Parts of the base unit that a value may be cut off to: thousandths, hundredths, tenths. */
+function places({ fine }: Kind): number[] {
+	return [fine, fine / 10, fine / 100];
+}
+
+/** Cut off behind so many parts; no number where fewer than two digits would be left to match. */
+function cutTo(value: number, parts: number): number {
+	const left = Math.floor(value * parts + 1e-9);
+	return left < 10 ? NaN : left / parts;
+}
+
+/** Whether every value is the right one to whole or half millimetres, up to one, or to tenths. */
+function isMetric<V extends Value, R extends ReadValue>(
+	kind: Kind<V, R>,
+	entry: Entry<R>,
+	right: V
+): boolean {
+	const up = (value: number) => Math.ceil(value * 25.4 - 1e-9) / 25.4;
+	const ways = [1, 2, 10].map((perMm) => (value: number) => roundedTo(value, 25.4 * perMm));
+	return [...ways, up].some((way) => {
+		const rounded = kind.map(right, way);
+		// What comes to hundredths of an inch as well was hardly measured in millimetres.
+		const inches = kind.numbers(rounded).some((one) => Math.abs(roundedTo(one, 1000) - one) < 1e-7);
+		return !inches && isVery(kind, entry, rounded);
+	});
 }
 
 /** Whether the entry is this very value and not merely near it. */
@@ -54,11 +115,10 @@ function isVery<V extends Value, R extends ReadValue>(
 	entry: Entry<R>,
 	value: V
 ): boolean {
-	return (
-		kind.isWritten({ ...entry, grain: 0 }, value) &&
-		kind.isWritten({ ...entry, grain: 1e-6 }, value)
-	);
+	return kind.isSound(value) && kind.isWritten(entry, value, 'very');
 }
+
+const powersOfTen = [ratio(10n), ratio(100n), ratio(1n, 10n), ratio(1n, 100n)];
 
 /** Whether an answer has the right digits with the point or two neighbours misplaced. */
 export function digitsIn(
@@ -68,22 +128,17 @@ export function digitsIn(
 ): 'point' | 'swapped' | null {
 	// A fraction or a whole number has no digits to misplace.
 	if (!kind.mistakes.digits || entry.grain === 0) return null;
-	const moved = [10, 100, 0.1, 0.01].some((factor) =>
-		kind.isWritten(
-			{ ...entry, grain: entry.grain * factor },
-			kind.map(right, (one) => one * factor)
-		)
-	);
-	if (moved) return 'point';
+	const moved = powersOfTen.some((factor) => isTimes(kind, entry, right, factor));
+	if (moved && kind.numbers(right).some((one) => one !== 0)) return 'point';
 	const typed = kind.toValue(entry, right);
 	return typeof right === 'number' && typeof typed === 'number' && isSwapped(typed, right)
 		? 'swapped'
 		: null;
 }
 
-/** Whether one is the other to three or four places with two neighbouring digits swapped. */
+/** Whether one is the other to one to four places with two neighbouring digits swapped. */
 function isSwapped(typed: number, right: number): boolean {
-	return [3, 4].some((places) => {
+	return [1, 2, 3, 4].some((places) => {
 		const text = right.toFixed(places);
 		return [...text].some((digit, i) => {
 			const next = text[i + 1];
@@ -95,14 +150,22 @@ function isSwapped(typed: number, right: number): boolean {
 }
 
 /** What is said of a value rounded off at the end, on the way, or cut off. */
-export function roundingSays({ mistakes }: Kind, how: 'end' | 'way' | 'cut'): string {
-	return mistakes.stocked ? 'Rounded off: give the stocked size itself.' : roundingWords[how];
+export function roundingSays(
+	{ mistakes }: Kind,
+	{ how, parts }: { readonly how: Rounding['how'] | 'way'; readonly parts?: number }
+): string {
+	if (how === 'metric') return roundingWords.metric;
+	if (mistakes.stocked) return 'Rounded off: give the stocked size itself.';
+	return parts === undefined
+		? roundingWords[how]
+		: `Right to the nearest 1/${parts} in, which is too coarse here: keep thousandths.`;
 }
 
-const roundingWords: Readonly<Record<'end' | 'way' | 'cut', string>> = {
+const roundingWords: Readonly<Record<Rounding['how'] | 'way', string>> = {
 	end: 'Rounded too coarsely: keep thousandths.',
 	way: 'Rounded on the way: carry thousandths from step to step and round once, at the end.',
-	cut: 'Cut off instead of rounded: a 5 or more raises the digit before it.'
+	cut: 'Cut off instead of rounded: a 5 or more raises the digit before it.',
+	metric: 'Rounded in millimetres: the rule here goes by inches; keep hundredths of a millimetre.'
 };
 
 /** How far a value may be from one that was rounded on every step as the shop carries it. */

@@ -13,6 +13,8 @@ export interface Entry<R = ReadValue> {
 	readonly value: R;
 	/** Half of the last place typed, in base units; 0 for fractions, counts and names. */
 	readonly grain: number;
+	/** The letter behind a factor that stands for a size: `D` for `2 D`. */
+	readonly times?: string;
 }
 
 /** A value for scripts: numbers with their unit, words as they are, lists as lists. */
@@ -28,6 +30,7 @@ export type Plain =
  * - `right`: within the tolerance, or as good as the best
  * - `off`: another value
  * - `miscounted`: not as many values as are wanted
+ * - `partial`: only a part of what is wanted, and what to write
  * - `not-best`: it holds, but a better one is possible
  * - `breaks`: it cannot be made as it stands
  */
@@ -35,14 +38,16 @@ export type Judgement =
 	| { readonly is: 'right' }
 	| { readonly is: 'off' }
 	| { readonly is: 'miscounted'; readonly wanted: number; readonly got: number }
+	| { readonly is: 'partial'; readonly says: string }
 	| { readonly is: 'not-best'; readonly says: string }
 	| { readonly is: 'breaks'; readonly says: string };
 
 /**
  * How near a typed number must be to a value to be taken for it: `rounded` allows for a last
- * digit lost to rounding on the way, `exact` only for the places typed.
+ * digit lost to rounding on the way, and for a fraction read off a rule; `exact` only for the
+ * places typed; `very` for nothing but floating point.
  */
-export type Nearness = 'rounded' | 'exact';
+export type Nearness = 'rounded' | 'exact' | 'very';
 
 /**
  * A kind of result: all that is special about values of one sort, so that nothing else asks for

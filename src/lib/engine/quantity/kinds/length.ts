@@ -40,12 +40,14 @@ export const lengthMistakes: Partial<Mistakes> = {
 		{
 			id: 'mm-for-inch',
 			factor: ratio(5n, 127n),
-			says: 'That is the right size in millimetres, read as inches.'
+			says: 'That is the right size in millimetres, read as inches.',
+			foreign: true
 		},
 		{
 			id: 'inch-for-mm',
 			factor: ratio(127n, 5n),
-			says: 'That is the right size in inches, read as millimetres.'
+			says: 'That is the right size in inches, read as millimetres.',
+			foreign: true
 		},
 		{
 			id: 'thousandths',

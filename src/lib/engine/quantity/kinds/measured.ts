@@ -140,13 +140,16 @@ function numberMathml(kind: NumberKind, value: number, units: LengthUnit): strin
 	return whole === 0 ? part : `<mrow><mn>${whole}</mn>${part}</mrow>`;
 }
 
+/** Parts of the last place carried that a typed number may be off, besides its own last place. */
+const lost: Readonly<Record<Exclude<Nearness, 'very'>, number>> = { rounded: 0.5, exact: 0.1 };
+
 /**
  * How far a typed number may be from a value that it is taken for. Entries coarser than five of
  * the last place carried are matched no wider, or anything would match them.
  */
 function roomFor({ value, grain }: Entry<Exact>, nearness: Nearness, fine: number): number {
-	const sixtyFourths = grain === 0 && value.d > 8n && 64n % value.d === 0n;
-	const lost = (nearness === 'exact' ? 0.1 : 0.5) / fine;
-	const room = sixtyFourths ? 1 / 128 : Math.max(grain, lost);
+	if (nearness === 'very') return 1e-6;
+	const onRule = grain === 0 && value.d > 8n && 64n % value.d === 0n;
+	const room = onRule && nearness === 'rounded' ? 1 / 128 : Math.max(grain, lost[nearness] / fine);
 	return Math.min(room, 5.5 / fine) + 1e-9;
 }

@@ -20,6 +20,8 @@ export interface UnitSlip {
 	/** What the typed number is multiplied by to be right. */
 	readonly factor: Exact;
 	readonly says: string;
+	/** Whether it is another unit, and may so come beside a slip; else it is another scale. */
+	readonly foreign?: boolean;
 }
 
 /** Words and plans: nothing to round or to convert. */

@@ -17,12 +17,14 @@ interface Parts {
 	readonly example: string;
 	readonly choices?: readonly string[];
 	readonly options?: Kind<string, string>['options'];
+	/** What is to be written instead of only a part of it; null where it is no part. */
+	readonly partial?: (value: string, right: string) => string | null;
 	/** The words meant, or a sentence that says what to write. */
 	readonly meant: (typed: string, reader: Reader) => Meant;
 }
 
 /** Makes a kind of words. They are right when they are the very ones. */
-export function worded({ example, meant, ...parts }: Parts): Listable<string, string> {
+export function worded({ example, meant, partial, ...parts }: Parts): Listable<string, string> {
 	const readBy = (typed: string) => (reader: Reader) =>
 		reader.readWords(typed, example, (words) => meant(words, reader));
 	const readAllBy = (typed: string) => (reader: Reader) =>
@@ -45,7 +47,11 @@ export function worded({ example, meant, ...parts }: Parts): Listable<string, st
 		workAll: (typed) => workWith(readAllBy(typed)),
 		writeAll: (values) => values.join(', '),
 		work: (typed) => workWith(readBy(typed)),
-		judge: ({ value }, right) => (value === right ? { is: 'right' } : { is: 'off' }),
+		judge({ value }, right) {
+			if (value === right) return { is: 'right' };
+			const says = partial?.(value, right) ?? null;
+			return says === null ? { is: 'off' } : { is: 'partial', says };
+		},
 		isWritten: ({ value }, other) => value === other,
 		differs: (one, other) => one !== other,
 		toValue: ({ value }) => value,

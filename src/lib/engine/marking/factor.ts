@@ -1,0 +1,78 @@
+import { decimalText, exactly } from '../quantity/exact.ts';
+import type { Entry } from '../quantity/kinds/kind.ts';
+import { evaluate } from '../solver/evaluate.ts';
+import { kindAt } from '../solver/kind-at.ts';
+import { symbolOf } from '../solver/show.ts';
+import { TradeError } from '../solver/trade-function.ts';
+import type { Task } from '../tasks/task.ts';
+import type { Cause } from './verdict.ts';
+
+/*
+ * The factor of a rule given for the size: `2`, `2D` or `1.5 D`. The rule is told by what the
+ * method does: it gives so many times a size, whatever that size is.
+ */
+
+/** The factors of the trade's rules have three places at most. */
+const finest = 1000;
+const largest = 20;
+
+/** The size that the letter behind a factor stands for, by key: `D`, or the thickest sheet for T. */
+export function sizeNamed({ method, right }: Task, letter: string): string | null {
+	const keys = Object.keys(right).filter((key) => typeof right[key] === 'number');
+	const named = keys.find((key) => symbolOf(method, key).toUpperCase() === letter);
+	return named ?? (letter === 'T' ? (keys.find((key) => key === 'thickest') ?? null) : null);
+}
+
+/** The entry with its factor multiplied by the size; null where the task has no such size. */
+export function multiplied(task: Task, key: string, entry: Entry): Entry | null {
+	const of = sizeNamed(task, entry.times ?? '');
+	const size = of === null ? undefined : task.right[of];
+	if (typeof size !== 'number') return null;
+	const { value, grain } = kindAt(task.method, key).scaled(entry, exactly(size));
+	return { value, grain: Math.min(grain, 1e-6) };
+}
+
+/** That a bare number is the factor of the rule, and of which size; null where it is not. */
+export function factorCause(task: Task, key: string, entry: Entry): Cause | null {
+	const kind = kindAt(task.method, key);
+	const typed = kind.isList ? null : kind.toValue(entry);
+	const right = task.right[key];
+	if (kind.dimension.formula !== 'in' || typeof typed !== 'number') return null;
+	if (typeof right !== 'number' || right === 0 || typed === 1 || typed > largest) return null;
+	if (Math.abs(typed * finest - Math.round(typed * finest)) > 1e-9) return null;
+	const of = Object.keys(task.right).find((size) => {
+		const value = task.right[size];
+		const isSize =
+			typeof value === 'number' && kindAt(task.method, size).dimension === kind.dimension;
+		return isSize && Math.abs(value * typed - right) < 1e-9 && isTimes(task, key, size);
+	});
+	return of === undefined ? null : factorOf(of, typed);
+}
+
+export function factorOf(of: string, times: number): Cause {
+	return { kind: 'factor', of, times: decimalText(exactly(times), 0, 3) };
+}
+
+/** Whether the method gives so many times this size, whatever it is. */
+function isTimes({ method, drawn, right }: Task, key: string, size: string): boolean {
+	const [more, own, result] = [1.25, right[size], right[key]];
+	if (typeof own !== 'number' || typeof result !== 'number') return false;
+	const isGiven = Object.hasOwn(method.given, size);
+	const values = { [size]: own * more };
+	try {
+		const given = isGiven ? { ...drawn.given, ...values } : drawn.given;
+		const other = evaluate(method, given, isGiven ? {} : { values })[key];
+		return typeof other === 'number' && Math.abs(other - result * more) < 1e-9;
+	} catch (error) {
+		if (error instanceof TradeError) return false;
+		throw error;
+	}
+}
+
+/** `2 D is the rule; multiply by D.` */
+export function factorSays({ method }: Task, of: string, times: string): string {
+	const symbol = symbolOf(method, of);
+	if (symbol.length === 1) return `${times} ${symbol} is the rule; multiply by ${symbol}.`;
+	const label = (method.given[of] ?? method.steps[of])?.label ?? of;
+	return `${times} is the factor of the rule; multiply it by “${label}”.`;
+}

@@ -1,0 +1,77 @@
+import type { Kind } from '../quantity/kinds/kind.ts';
+import type { Values } from '../solver/compiled.ts';
+import { kindAt } from '../solver/kind-at.ts';
+import { differs } from '../solver/tolerance.ts';
+import type { Task } from '../tasks/task.ts';
+import type { Cause, Entry } from './verdict.ts';
+import type { World } from './world.ts';
+
+/** One entry of the sheet, and how it stands by itself. */
+export interface Seen {
+	readonly key: string;
+	readonly entry: Entry;
+	/** `odd` has another number of values than the right one, so that it speaks for no other. */
+	readonly state: 'right' | 'carried' | 'wrong' | 'odd';
+	/** Whether an earlier check held it. */
+	readonly earlier: boolean;
+}
+
+/** One wrong entry to explain, with all that the sheet shows besides. */
+export interface Question {
+	readonly task: Task;
+	readonly key: string;
+	readonly entry: Entry;
+	/** As the student worked on with wrong values, and as if there were none. */
+	readonly worlds: readonly World[];
+	readonly sheet: readonly Seen[];
+	/** Steps whose right values had been shown: no slip was made there. */
+	readonly opened: readonly string[];
+	/** Slips that the student has said to have made. */
+	readonly told: readonly string[];
+}
+
+/** A cause that leads to the entry, and what speaks against it: the lowest cost is believed. */
+export interface Candidate {
+	readonly cause: Cause;
+	readonly cost: number;
+	/** How many wrong entries of earlier checks it leads to as well. */
+	readonly support: number;
+}
+
+export function kindOf({ task, key }: Question): Kind {
+	return kindAt(task.method, key);
+}
+
+/** Whether these values come to another answer than the right one, and than without them. */
+export function isOff({ task, key }: Question, world: World, values: Values): boolean {
+	const { method, right } = task;
+	return differs(method, key, right, values) && differs(method, key, world.base ?? right, values);
+}
+
+/**
+ * Whether another entry of the sheet speaks against these values: they would have changed it, and
+ * it is not what they come to. A wrong entry further down has a cause of its own.
+ */
+export function isContradicted(question: Question, { base }: World, values: Values): boolean {
+	const { task, key, sheet } = question;
+	const { method, right } = task;
+	const places = Object.keys(method.steps);
+	return sheet.some((seen) => {
+		if (seen.key === key || seen.state === 'odd') return false;
+		if (!differs(method, seen.key, base ?? right, values)) return false;
+		const value = values[seen.key];
+		if (value !== undefined && kindAt(method, seen.key).isWritten(seen.entry, value)) return false;
+		return seen.state === 'right' || places.indexOf(seen.key) < places.indexOf(key);
+	});
+}
+
+/** How many wrong entries of earlier checks these values come to. */
+export function supportOf({ task, key, sheet }: Question, values: Values): number {
+	return sheet.filter((seen) => {
+		const value = values[seen.key];
+		const counts = seen.earlier && seen.state === 'wrong' && seen.key !== key;
+		return (
+			counts && value !== undefined && kindAt(task.method, seen.key).isWritten(seen.entry, value)
+		);
+	}).length;
+}

@@ -1,0 +1,39 @@
+import type { Value } from '../quantity/value.ts';
+import { evaluate } from '../solver/evaluate.ts';
+import { kindAt } from '../solver/kind-at.ts';
+import { TradeError } from '../solver/trade-function.ts';
+import type { Task } from '../tasks/task.ts';
+
+/**
+ * Whether two slips in one step are the same act in this task, and do not only come to the same by
+ * its numbers: with two layers alike, “one layer only” and “the thinnest left out”. Then they come
+ * to the same with other numbers too, as long as what is alike stays alike.
+ */
+export function isSameAct(task: Task, one: string, other: string): boolean {
+	const { method } = task;
+	const step = method.slips[one]?.step ?? '';
+	if (step !== method.slips[other]?.step) return false;
+	const kind = kindAt(method, step);
+	// Whole numbers and stocked sizes come to the same by rounding.
+	if (kind.mistakes.stocked || kind.mistakes.coarse.length === 0) return false;
+	const given = otherGivens(task);
+	try {
+		const [first, second] = [one, other].map(
+			(id) => evaluate(method, given, { slips: { [step]: id } })[step]
+		);
+		return first !== undefined && second !== undefined && !kind.differs(first, second, 1e-9);
+	} catch (error) {
+		if (error instanceof TradeError) return false;
+		throw error;
+	}
+}
+
+/** The givens of a task, each number larger by a share of its own, a list as a whole. */
+function otherGivens({ method, drawn }: Task): Record<string, Value> {
+	return Object.fromEntries(
+		Object.entries(drawn.given).map(([key, value], i) => {
+			const more = 1 + 0.0137 * (i + 1);
+			return [key, kindAt(method, key).map(value, (one) => one * more)];
+		})
+	);
+}

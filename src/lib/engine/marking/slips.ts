@@ -1,0 +1,140 @@
+import type { Value } from '../quantity/value.ts';
+import type { Entry } from '../quantity/kinds/kind.ts';
+import type { Values } from '../solver/compiled.ts';
+import { chanceOf } from './chance.ts';
+import {
+	type Candidate,
+	isContradicted,
+	isOff,
+	kindOf,
+	type Question,
+	supportOf
+} from './question.ts';
+import { isSameAct } from './same-act.ts';
+import type { SlipCause } from './verdict.ts';
+import type { World } from './world.ts';
+
+/** What speaks against a cause: fewer slips before more, exact before rounded, common before rare. */
+const costs = {
+	slip: 1,
+	rare: 0.5,
+	told: -1,
+	carried: 0.2,
+	coarse: 0.8,
+	second: 0.2,
+	/** Whoever has a wrong value before works on with it. */
+	notWorkedOn: 0.3
+};
+
+/** More of a chance than this, and two slips are not named for a number. */
+const mostChance = 0.25;
+
+/** Every single slip that leads to the entry. */
+export function singleSlips(question: Question): Candidate[] {
+	return question.worlds.flatMap((world) => {
+		const hits: { readonly id: string; readonly found: Candidate }[] = [];
+		for (const id of idsIn(question, world)) {
+			const values = world.single(id);
+			const carried = () => world.carried(id)?.[question.key];
+			const cost = values && costOf(question, world, values, carried);
+			if (!values || cost === null) continue;
+			// Of slips that are one act in this task, the first is told.
+			if (hits.some((hit) => isSameAct(question.task, hit.id, id))) continue;
+			hits.push({ id, found: candidate(question, { kind: 'slip', slips: [id] }, values, cost) });
+		}
+		return hits.map(({ found }) => found);
+	});
+}
+
+/** Two slips in different steps, and one with a wrong unit, that lead to exactly the entry. */
+export function doubleSlips(question: Question): Candidate[] {
+	const found: Candidate[] = [];
+	const reached: Value[] = [];
+	const tryOut = (world: World, values: Values | null, cause: SlipCause, entry: Entry) => {
+		const value = values?.[question.key];
+		if (!values || value === undefined || !isOff(question, world, values)) return;
+		reached.push(value);
+		if (!kindOf(question).isWritten(entry, value, 'exact')) return;
+		if (isContradicted(question, world, values)) return;
+		const strays = world === question.worlds[0] ? 0 : costs.notWorkedOn;
+		found.push(candidate(question, cause, values, costs.second + strays));
+	};
+	for (const world of question.worlds) {
+		for (const [one, other] of pairsIn(question, world)) {
+			const cause: SlipCause = { kind: 'slip', slips: [one, other] };
+			tryOut(world, world.pair(one, other), cause, question.entry);
+		}
+		for (const { id: also, factor, foreign } of kindOf(question).mistakes.units) {
+			if (!foreign) continue;
+			const entry = kindOf(question).scaled(question.entry, factor);
+			for (const id of idsIn(question, world)) {
+				tryOut(world, world.single(id), { kind: 'slip', slips: [id], also }, entry);
+			}
+		}
+	}
+	return chanceOf(kindOf(question), question.entry, reached) > mostChance ? [] : found;
+}
+
+/** The slips that may have been made: none where the right value had been shown. */
+function idsIn({ task, opened }: Question, world: World): readonly string[] {
+	return world.slipIds.filter((id) => !opened.includes(task.method.slips[id]?.step ?? ''));
+}
+
+function pairsIn(question: Question, world: World): [string, string][] {
+	const { slips } = question.task.method;
+	const ids = idsIn(question, world);
+	return ids.flatMap((one, i) =>
+		ids
+			.slice(i + 1)
+			.filter((other) => slips[one]?.step !== slips[other]?.step)
+			.map((other): [string, string] => [one, other])
+	);
+}
+
+function candidate(question: Question, cause: SlipCause, values: Values, match: number): Candidate {
+	const { slips } = question.task.method;
+	const prior = cause.slips.map(
+		(id) =>
+			costs.slip +
+			(slips[id]?.rare ? costs.rare : 0) +
+			(question.told.includes(id) ? costs.told : 0)
+	);
+	const also = cause.also === undefined ? 0 : costs.slip;
+	const cost = prior.reduce((sum, one) => sum + one, also + match);
+	return { cause, cost, support: supportOf(question, values) };
+}
+
+/** What a match with these values costs; null when the entry is not what they lead to. */
+function costOf(
+	question: Question,
+	world: World,
+	values: Values,
+	carried: () => Value | undefined
+): number | null {
+	const value = values[question.key];
+	if (value === undefined || !isOff(question, world, values)) return null;
+	const cost = matchCost(question, value, carried);
+	if (cost === null || isContradicted(question, world, values)) return null;
+	return cost + (world === question.worlds[0] ? 0 : costs.notWorkedOn);
+}
+
+/** @param carried the value as it comes out when every step is rounded as the shop carries it */
+function matchCost(
+	question: Question,
+	value: Value,
+	carried: () => Value | undefined
+): number | null {
+	const { entry } = question;
+	const kind = kindOf(question);
+	// Two places or fewer: so coarse that a slip's number may match it by chance.
+	if (entry.grain * kind.fine >= 5) {
+		if (kind.isWritten({ ...entry, grain: 0 }, value, 'exact')) return 0;
+		return kind.isWritten(entry, value) ? costs.coarse : null;
+	}
+	if (kind.isWritten(entry, value, 'exact')) return 0;
+	if (!kind.isWritten(entry, value)) return null;
+	const rounded = carried();
+	if (rounded !== undefined && kind.isWritten(entry, rounded, 'exact')) return costs.carried;
+	// Fractions may have been read off a rule.
+	return entry.grain === 0 ? costs.coarse : null;
+}
