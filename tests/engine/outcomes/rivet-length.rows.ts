@@ -90,13 +90,13 @@ export const rows: OutcomeRow[] = [
 		...at,
 		entered: 0.26,
 		case: 'unstocked',
-		says: '0.260 in stands out 1.5D, enough for a head, but lengths are stocked by 1/16 in.'
+		says: '0.260 in stands out 1.5D, enough for a head; this asks for the next full 1/16 in.'
 	},
 	{
 		...at,
 		entered: 0.311,
 		case: 'unstocked',
-		says: '0.311 in stands out 1.91D, enough for a head, but lengths are stocked by 1/16 in.'
+		says: '0.311 in stands out 1.91D, enough for a head; this asks for the next full 1/16 in.'
 	},
 	{
 		// 0.001 in under is accepted.
@@ -122,13 +122,13 @@ export const rows: OutcomeRow[] = [
 		...at,
 		entered: 0.314,
 		case: 'unstocked',
-		says: '0.314 in stands out 1.94D, enough for a head, but lengths are stocked by 1/16 in.'
+		says: '0.314 in stands out 1.94D, enough for a head; this asks for the next full 1/16 in.'
 	},
 	{
 		...at,
 		entered: 0.3215,
 		case: 'unstocked',
-		says: '0.3215 in stands out 2D, enough for a head, but lengths are stocked by 1/16 in.'
+		says: '0.3215 in stands out 2D, enough for a head; this asks for the next full 1/16 in.'
 	},
 	{
 		// A 16th over the length needed.

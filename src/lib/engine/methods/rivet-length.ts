@@ -67,7 +67,7 @@ export const rivetLength = method({
 					'{entered} leaves metal for a head, but stands out less than the 1.5D wanted.'
 				),
 				unstocked: otherwise(
-					'{entered} stands out {out}D, enough for a head, but lengths are stocked by 1/16 in.'
+					'{entered} stands out {out}D, enough for a head; this asks for the next full 1/16 in.'
 				)
 			}
 		)

@@ -3,7 +3,7 @@ import { given } from '../solver/given.ts';
 import { method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
 import { nearRight } from './outcomes/near-right.ts';
 import { alloyLetters, headNumbers } from '../trade/rivet-code.ts';
-import { exactWords, stockedSize, wholeNumber } from '../trade/tolerances.ts';
+import { exactNumber, exactWords, stockedSize } from '../trade/tolerances.ts';
 
 export const rivetNumberReading = method({
 	id: 'rivet-number-reading',
@@ -36,7 +36,7 @@ export const rivetNumberReading = method({
 		diameterDash: step('dashAfterLetters(number)', 'Number for the diameter', {
 			rule: 'number.code',
 			kind: count,
-			tolerance: wholeNumber,
+			tolerance: exactNumber,
 			slips: {
 				lastForDiameter: slip(
 					'dashAtEnd(number)',
@@ -47,7 +47,7 @@ export const rivetNumberReading = method({
 		lengthDash: step('dashAtEnd(number)', 'Number for the length', {
 			rule: 'number.code',
 			kind: count,
-			tolerance: wholeNumber,
+			tolerance: exactNumber,
 			slips: {
 				firstForLength: slip(
 					'dashAfterLetters(number)',

@@ -2,7 +2,7 @@ import { choice, count, fraction, partNumber } from '../quantity/kinds.ts';
 import { given } from '../solver/given.ts';
 import { atMost, method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
 import { alloyLetters, headNumbers } from '../trade/rivet-code.ts';
-import { exactWords, wholeNumber } from '../trade/tolerances.ts';
+import { exactNumber, exactWords } from '../trade/tolerances.ts';
 
 export const rivetNumber = method({
 	id: 'rivet-number',
@@ -17,7 +17,7 @@ export const rivetNumber = method({
 		headNumber: step('headNumber(head)', 'Number of the head, behind MS20', {
 			rule: 'number.head',
 			kind: count,
-			tolerance: wholeNumber,
+			tolerance: exactNumber,
 			slips: {
 				universalHead: slip('470', '470 is the universal head; this one is countersunk.'),
 				countersunkHead: slip('426', '426 is the countersunk head; this one is universal.'),
@@ -40,7 +40,7 @@ export const rivetNumber = method({
 		diameterDash: step('D / (1/32 in)', 'Diameter in 32nds', {
 			rule: 'number.code',
 			kind: count,
-			tolerance: wholeNumber,
+			tolerance: exactNumber,
 			slips: {
 				diameterIn16ths: slip(
 					'D / (1/16 in)',
@@ -59,7 +59,7 @@ export const rivetNumber = method({
 		lengthDash: step('length / (1/16 in)', 'Length in 16ths', {
 			rule: 'number.code',
 			kind: count,
-			tolerance: wholeNumber,
+			tolerance: exactNumber,
 			slips: {
 				lengthIn32nds: slip(
 					'length / (1/32 in)',

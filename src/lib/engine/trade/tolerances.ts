@@ -56,6 +56,9 @@ export const finerThanRule: Tolerance = {
 	why: 'Within 0.003 in, so that several of them still add up to less than 1/64 in.'
 };
 
+/** A number that stands in a name. */
+export const exactNumber: Tolerance = { amount: '0', why: 'The number must be exact.' };
+
 /** A value that is looked up and not computed. */
 export const fromTable: Tolerance = {
 	amount: '0',

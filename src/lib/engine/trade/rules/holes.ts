@@ -7,7 +7,7 @@ export const holes = {
 		sources: [airframe('p. 4-39, Fig. 4-90')]
 	},
 	'drill.sizes': {
-		says: 'Number and letter drills have fixed sizes; the chart gives them in thousandths.',
+		says: 'Number and letter drills have fixed sizes; the chart gives them in decimals.',
 		sources: [airframe('p. 4-18, Fig. 4-47')]
 	},
 	'drill.fraction': {

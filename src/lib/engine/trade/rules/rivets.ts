@@ -3,7 +3,7 @@ import { airframe, type Rules } from './rule.ts';
 
 export const rivets = {
 	'diameter.three-t': {
-		says: 'The rivet is three times as thick as the thicker sheet; take the next larger size.',
+		says: 'The rivet is 3T, three times the thicker sheet, and then the next larger size. The handbook also gives 2.5T to 3T as the general range.',
 		sources: [airframe('pp. 4-32, 4-33'), source('ac43', 'ch. 4, par. 4-58g(2)(a), p. 4-27')]
 	},
 	'diameter.least': {
@@ -19,23 +19,24 @@ export const rivets = {
 		sources: [airframe('p. 4-32, Fig. 4-76')]
 	},
 	'length.up': {
-		says: 'Take the next stocked length up; lengths step by 1/16 in.',
+		says: 'Take the next length up; lengths step by 1/16 in. Half sizes are made too, and marked so: -4.5.',
 		sources: [
 			source('tm10', 'par. 5-6(2)'),
-			source('navedtra14315', 'ch. 3, rivet identification code')
+			source('navedtra14315', 'ch. 3, rivet identification code'),
+			source('ac43', 'ch. 4, par. 4-57a(4), p. 4-16, on half sizes')
 		]
 	},
 	'head.wanted': {
-		says: 'A shop head of an A, AD, B or DD rivet is 1.5D across and 0.5D high.',
+		says: 'A shop head of an A, AD, B or DD rivet is 1.5D across and 0.5D high; of a D, E or M rivet 1.4D and 0.6D.',
 		sources: [airframe('p. 4-32, Fig. 4-76')]
 	},
 	'head.limits': {
-		says: 'For A, AD, B and DD rivets the shop head is between 1.25D and 1.66D across, and between 0.33D and 0.66D high.',
+		says: 'The shop head of an A, AD, B or DD rivet is 1.25D to 1.66D across and 0.33D to 0.66D high; of a D, E or M rivet 1.25D to 1.5D across and 0.5D to 0.66D high.',
 		sources: [airframe('p. 4-32, Fig. 4-76')]
 	},
 	'head.judged': {
-		says: 'Driving on spreads a head and flattens it: one that is too narrow or too high is driven more, one that is too wide or too flat is replaced.',
-		sources: [airframe('p. 4-44, Fig. 4-97'), source('none', 'driving on', 'practice')]
+		says: 'More driving makes a head wider and flatter. One just driven that is too narrow or too high is driven more; one that is too wide or too flat is replaced, and so is every bad rivet of a returned part.',
+		sources: [airframe('p. 4-40 and p. 4-44, Fig. 4-97'), source('none', 'driving on', 'practice')]
 	},
 	'head.universal': {
 		says: 'A universal head is 2D across and 0.425D high.',
@@ -49,7 +50,7 @@ export const rivets = {
 		]
 	},
 	'number.head': {
-		says: 'MS20470 is the universal head, MS20426 the 100° countersunk head.',
+		says: 'MS20470 is the universal head, MS20426 the 100° countersunk head; AN470 and AN426 are their older numbers.',
 		sources: [
 			source('general', 'ch. 7, pp. 7-52 to 7-56'),
 			source('ac43', 'ch. 4, par. 4-57a(4), p. 4-16')
