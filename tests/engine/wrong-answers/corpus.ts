@@ -64,7 +64,8 @@ function seedOf(level: Level, at: number): number {
 /** What is typed by a rule, where the task asks for all of it. */
 function entriesOf(rule: Rule, { drawn, right }: Task): Typed | null {
 	if (!drawn.asked.includes(rule.key)) return null;
-	const answer = rule.answer(drawn.given, right);
+	// A rivet may be called out by its number, and its diameter read off that.
+	const answer = rule.answer({ D: right.diameter, ...drawn.given }, right);
 	if (answer === null) return null;
 	const typed = typeof answer === 'string' ? { [rule.key]: answer } : answer;
 	return Object.keys(typed).every((key) => drawn.asked.includes(key)) ? typed : null;
