@@ -135,7 +135,7 @@ export const faults: readonly Fault[] = [
 			'width - times * unit;',
 			'width - (times - 0.5) * unit;'
 		],
-		['limits lettered in inches as diameters', '`${times} D`', '`${times} in`'],
+		['minimum lettered as the maximum', "['min', ", "['max', "],
 		[
 			'hole drawn from the wrong edge',
 			'const x = width - Math.max(-1.5',
@@ -143,8 +143,8 @@ export const faults: readonly Fault[] = [
 		],
 		[
 			'hole too near drawn as a good one',
-			"['off', 'breaks', 'near', 'far']",
-			"['off', 'breaks', 'far']"
+			"['least', 'preferred', 'greatest'];",
+			"['least', 'preferred', 'greatest', 'near'];"
 		]
 	]),
 	...inFile('methods/lap-width.ts', [
@@ -165,8 +165,8 @@ export const faults: readonly Fault[] = [
 	...inFile('families/layout/rivet-row.ts', [
 		[
 			'row with spaces too wide drawn as a good one',
-			"['right', 'more']",
-			"['right', 'more', 'wide']"
+			"const sound = ['right'];",
+			"const sound = ['right', 'wide'];"
 		]
 	]),
 	...inFile('figures/parts/hole-row.ts', [

@@ -5,7 +5,7 @@ import type { Entry } from '../../../src/lib/engine/marking/verdict.ts';
 import { developedWidth } from '../../../src/lib/engine/methods/developed-width.ts';
 import { exactly } from '../../../src/lib/engine/quantity/exact.ts';
 import { kindAt } from '../../../src/lib/engine/solver/kind-at.ts';
-import { drawTask, type Task, taskFromNumber } from '../../../src/lib/engine/tasks/task.ts';
+import { drawTask, type Task } from '../../../src/lib/engine/tasks/task.ts';
 import { taskOf, verdictsOn } from './typed-answers.ts';
 
 const levels = [1, 2, 3] as const;

@@ -86,7 +86,8 @@ function laidOut(seen: SeenBy<typeof lapWidth>, say: Say): Drawing {
 				off: wrongRows[seen.case] ?? 'none',
 				wanted: seen.rightAt('width')
 			},
-			{ width: say('width', width), apart: say('rowsApart', apart) }
+			// The rows of an answer to the width are a step on the way to it: not told.
+			{ width: say('width', width), apart: seen.key === 'width' ? '' : say('rowsApart', apart) }
 		)
 	};
 }
