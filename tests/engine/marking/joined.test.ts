@@ -47,10 +47,10 @@ describe('a job of five methods', () => {
 	});
 
 	test('tells two slips in two parts from the last number alone', () => {
-		// Four times the thickness: a 3/16 rivet; and 2D for its shank: 0.072 + 2 × 0.1875.
-		expect(verdictsOn(task, { needed: '0.447' }).needed).toMatchObject({
+		// Four times the thickness: a 3/16 rivet; and its head in the grip: 0.072 + 1.925 × 0.1875.
+		expect(verdictsOn(task, { needed: '0.4329375' }).needed).toMatchObject({
 			kind: 'rework',
-			cause: { kind: 'slip', slips: ['fourT', 'twoD'] }
+			cause: { kind: 'slip', slips: ['fourT', 'headToo'] }
 		});
 	});
 });
