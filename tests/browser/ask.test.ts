@@ -16,13 +16,13 @@ async function ask(page: Page) {
 	await page.goto('/practice/?task=RL1-0004-29');
 	await openTask(page);
 	const field = page.locator('[data-answer]');
-	await field.fill('3/16');
+	await field.fill('1 7/8');
 	await field.press('Enter');
 	await page.locator('.stamp').waitFor();
 	await page.getByRole('button', { name: 'Open step 1' }).click();
-	await field.fill('-5');
+	await field.fill('-3');
 	await field.press('Enter');
-	await page.getByText('5/16 in (-5)').or(page.getByText('5/16 in (−5)')).first().waitFor();
+	await page.getByText('3/16 in (−3)').first().waitFor();
 	await field.fill('about half');
 	await page.getByText('Saved on this device.').waitFor();
 	await page.getByRole('button', { name: 'Ask my instructor' }).click();
@@ -72,13 +72,13 @@ test('the link opened on another device shows exactly what was asked', async ({ 
 	const shown = mine.join('\n');
 	for (const part of [
 		note,
-		'Next stocked length: 3/16 read as 3/16 in, a −3 length',
+		'Next stocked length: 1 7/8 read as 1 7/8 in',
 		'This number alone does not tell which step went wrong',
 		'Check 2, after opening 1 step',
-		'One of two slips',
+		'Half of 1.5D: the radius was taken for the diameter.',
 		'about half could not be read',
 		'Steps opened: 1 of 4',
-		'0.082 in'
+		'0.065 in'
 	]) {
 		expect(shown).toContain(part);
 	}
@@ -110,11 +110,11 @@ test('a question is shown in the units it was asked in, until they are switched'
 	await there.goto('/rules/');
 	await there.getByLabel('mm').check();
 	await there.goto(address);
-	expect((await sheet(there)).join()).toContain('0.032 in');
+	expect((await sheet(there)).join()).toContain('0.040 in');
 	await there.getByLabel('inch').check();
 	await there.getByLabel('mm').check();
 	await there
-		.getByText(/0\.81\d* mm/)
+		.getByText(/1\.01\d* mm/)
 		.first()
 		.waitFor();
 });
@@ -223,7 +223,7 @@ describe('the printed slip', () => {
 		await ask(page);
 		await link(page);
 		await page.emulateMedia({ media: 'print' });
-		for (const part of [note, 'Check 2', 'RL1-0004-29', 'Grip: every layer', 'Name']) {
+		for (const part of [note, 'Check 2', 'RL1-0004-29', 'Grip: everything', 'Name']) {
 			expect(await page.getByText(part).locator('visible=true').count(), part).toBeGreaterThan(0);
 		}
 		for (const tag of ['button', 'a', 'input', 'textarea', 'nav']) {

@@ -13,24 +13,24 @@ export async function openTask(page: Page): Promise<Task> {
 }
 
 /** The right answers of a task as somebody would type them, by step key. */
-export function rightAnswers({ family, drawn, right }: Task): Record<string, string> {
+export function rightAnswers({ method, drawn, right }: Task): Record<string, string> {
 	return Object.fromEntries(
 		drawn.asked.map((key) => {
-			const text = textAt(family.method, key, right[key] ?? '');
+			const text = textAt(method, key, right[key] ?? '');
 			return [key, text.replaceAll(', ', '; ').replace(/ \([^)]*\)$/, '')];
 		})
 	);
 }
 
 /** Answers that nothing explains and no task has. */
-export function wrongAnswers({ family, drawn, right }: Task): Record<string, string> {
+export function wrongAnswers({ method, drawn, right }: Task): Record<string, string> {
 	return Object.fromEntries(
 		drawn.asked.map((key) => {
-			const choices = kindAt(family.method, key).choices;
+			const choices = kindAt(method, key).choices;
 			const other = choices.find((choice) => choice !== right[key]);
 			if (other !== undefined) return [key, other];
 			if (typeof right[key] === 'string') return [key, 'MS20470A9-99'];
-			return [key, kindAt(family.method, key) === count ? '977' : '97.7'];
+			return [key, kindAt(method, key) === count ? '977' : '97.7'];
 		})
 	);
 }
