@@ -13,10 +13,14 @@ export function rightEntries({ task }: SetTask): Record<string, string> {
 	return Object.fromEntries(task.drawn.asked.map((key) => [key, rightText(task, key)]));
 }
 
-export function answerAt(place: number, entries: Readonly<Record<string, string>>): HandInAnswer {
+type Typed = Readonly<Record<string, string | undefined>>;
+
+export function answerAt(place: number, typed: Typed): HandInAnswer {
+	const entries: Record<string, string> = {};
+	for (const [key, text] of Object.entries(typed)) if (text !== undefined) entries[key] = text;
 	return {
 		place,
-		entries: { ...entries },
+		entries,
 		picked: {},
 		units: 'in',
 		opened: [],
@@ -29,7 +33,7 @@ export function answerAt(place: number, entries: Readonly<Record<string, string>
 export async function handInOf(
 	open: OpenSet,
 	code: string,
-	entriesIn: (task: SetTask, place: number) => Readonly<Record<string, string>> = rightEntries
+	entriesIn: (task: SetTask, place: number) => Typed = rightEntries
 ): Promise<HandIn> {
 	return {
 		set: await writeSet(open.set),
