@@ -8,6 +8,7 @@ import { listMethods } from './commands/methods.ts';
 import { collectSet } from './commands/set/collect.ts';
 import { handInSet } from './commands/set/hand-in.ts';
 import { newSet } from './commands/set/new.ts';
+import { printSet } from './commands/set/print.ts';
 import { showSet } from './commands/set/show.ts';
 import { solve } from './commands/solve.ts';
 import { showTask } from './commands/task.ts';
@@ -47,6 +48,7 @@ const commands: Readonly<Record<string, Command>> = {
 		values: ['--seed', '--due', '--note', '--tolerance', '--address']
 	},
 	'set show': { run: showSet, flags: ['--answers'], values: ['--code'] },
+	'set print': { run: printSet, flags: ['--key'], values: ['--students', '--out'] },
 	'set hand-in': {
 		run: handInSet,
 		flags: ['--promised'],
@@ -68,6 +70,7 @@ export const usage = `bucktail: practice tasks for aircraft sheet metal, from th
       [--seed TEXT] [--own-numbers] [--mixed-order] [--options] [--no-help]
       [--due DATE] [--note TEXT] [--tolerance TEXT] [--address URL]
   bucktail set show LINK                the tasks of a set [--code CODE] [--answers]
+  bucktail set print LINK --out DIR     sheets to print [--key] [--students codes.csv]
   bucktail set hand-in LINK             answers from a file, as a hand-in
       --code CODE --answers FILE.json --out FILE
       [--name TEXT] [--version N] [--units mm] [--promised]

@@ -217,6 +217,39 @@ describe('set hand-in and set collect', () => {
 	});
 });
 
+describe('set print', () => {
+	test('writes sheets, and a key where it is asked for, a page or more a student', async () => {
+		await writeFile(at('codes.csv'), '\ufeffCode;Name\r\nB05;"Li; Ann"\r\nB06;\r\n');
+		const blank = await json<{ files: string[]; sheets: number; how: string }>(
+			...['set', 'print', set.link, '--out', at('blank')]
+		);
+		expect(blank.files).toEqual([at('blank/worksheets.html')]);
+		expect(blank.how).toContain('PDF');
+		const two = await json<{ files: string[]; sheets: number; students: number }>(
+			...['set', 'print', set.link, '--key', '--students', at('codes.csv'), '--out', at('two')]
+		);
+		expect(two).toMatchObject({ students: 2, sheets: 2 * blank.sheets });
+		expect(await readFile(at('two/worksheets.html'), 'utf8')).toContain('Li; Ann');
+		expect(await readFile(at('two/key.html'), 'utf8')).toContain('answer key');
+	});
+
+	test.each([
+		['B05\nB05', 'has the code B05, as student 1 has'],
+		['B05\n=1+1', 'Student 2 of the list: A student code'],
+		['', 'There is no student code in the list.']
+	])('refuses the list %o', async (list, says) => {
+		await writeFile(at('list.csv'), list);
+		const line = ['set', 'print', set.link, '--students', at('list.csv'), '--out', at('x')];
+		expect(await refused(...line)).toContain(says);
+	});
+
+	test('says what is left out', async () => {
+		expect(await refused('set', 'print', set.link)).toContain('Give --out as well');
+		await writeFile(at('file'), '');
+		expect(await refused('set', 'print', set.link, '--out', at('file'))).toContain('Nothing can');
+	});
+});
+
 describe('bad input: one line on standard error, exit code 2', () => {
 	test.each([
 		['set', 'There is no command set'],

@@ -28,14 +28,12 @@ describe('a table', () => {
 
 	test('is read as it was written, whatever is in it', () => {
 		const cell = fc.string({ unit: 'grapheme', maxLength: 12 }).map((text) => `x${text.trim()}x`);
-		const rows = fc
-			.integer({ min: 1, max: 4 })
-			.chain((width) =>
-				fc.array(fc.array(cell, { minLength: width, maxLength: width }), {
-					minLength: 1,
-					maxLength: 5
-				})
-			);
+		const rows = fc.integer({ min: 1, max: 4 }).chain((width) =>
+			fc.array(fc.array(cell, { minLength: width, maxLength: width }), {
+				minLength: 1,
+				maxLength: 5
+			})
+		);
 		fc.assert(
 			fc.property(rows, (table) => {
 				// The first row decides what parts the columns, so it has no such marks here.
