@@ -6,6 +6,7 @@ import { listFamilies } from './commands/families.ts';
 import { markTask } from './commands/mark.ts';
 import { listMethods } from './commands/methods.ts';
 import { collectSet } from './commands/set/collect.ts';
+import { exportSet } from './commands/set/export.ts';
 import { handInSet } from './commands/set/hand-in.ts';
 import { newSet } from './commands/set/new.ts';
 import { printSet } from './commands/set/print.ts';
@@ -54,7 +55,8 @@ const commands: Readonly<Record<string, Command>> = {
 		flags: ['--promised'],
 		values: ['--code', '--answers', '--out', '--name', '--version', '--units']
 	},
-	'set collect': { run: collectSet, values: ['--csv', '--slips', '--overrides', '--set'] }
+	'set collect': { run: collectSet, values: ['--csv', '--slips', '--overrides', '--set'] },
+	'set export': { run: exportSet, values: ['--qti'] }
 };
 
 export const usage = `bucktail: practice tasks for aircraft sheet metal, from the command line
@@ -76,6 +78,7 @@ export const usage = `bucktail: practice tasks for aircraft sheet metal, from th
       [--name TEXT] [--version N] [--units mm] [--promised]
   bucktail set collect DIR_OR_FILES …   hand-ins marked again from their numbers
       [--csv OUT] [--slips OUT] [--overrides FILE.json] [--set LINK]
+  bucktail set export LINK --qti OUT.zip   the set as a QTI 3.0 package
 
   --json prints the same for scripts. Training aid only, not repair data.`;
 

@@ -250,6 +250,22 @@ describe('set print', () => {
 	});
 });
 
+describe('set export', () => {
+	test('writes a package, and says what it cannot hold', async () => {
+		const made = await json<{ items: number; left: string[] }>(
+			...['set', 'export', set.link, '--qti', at('set.zip')]
+		);
+		expect(made.items).toBe(5);
+		expect(made.left.join(' ')).toContain('decimals');
+		const bytes = await readFile(at('set.zip'));
+		expect(bytes.subarray(0, 4).toString('latin1')).toBe('PK\u0003\u0004');
+	});
+
+	test('says what is left out', async () => {
+		expect(await refused('set', 'export', set.link)).toContain('Give --qti as well');
+	});
+});
+
 describe('bad input: one line on standard error, exit code 2', () => {
 	test.each([
 		['set', 'There is no command set'],

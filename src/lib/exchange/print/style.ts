@@ -9,6 +9,21 @@ export const page = { width: 190, height: 259 } as const;
 /** Widest figure beside the text of a task, in mm. */
 export const figureWidth = 119;
 
+/** Drawings in black and grey. */
+export const figureStyle = `.figure { display: block; max-width: 100%; height: auto; font: 12px B612, Arial, 'Liberation Sans', sans-serif }
+.figure path { fill: none; stroke: none }
+.figure .l-edge { stroke: #000; stroke-width: 1.4 }
+.figure .l-thin { stroke: #333; stroke-width: 1 }
+.figure .l-dim { stroke: #000; stroke-width: .8 }
+.figure .l-centre { stroke: #000; stroke-width: .8; stroke-dasharray: 12 3 3 3 }
+.figure .l-hidden { stroke: #333; stroke-width: 1.2; stroke-dasharray: 5 3 }
+.figure .l-slip { stroke: #000; stroke-width: 1.8 }
+.figure .f-metal-a { fill: #ececec } .figure .f-metal-b { fill: #dadada } .figure .f-metal-c { fill: #c8c8c8 }
+.figure .f-rivet { fill: #b5b5b5 } .figure .f-hatch, .figure .f-waste { fill: #ddd }
+.figure .f-paper { fill: #fff } .figure .f-ink, .figure .f-dye { fill: #000 }
+.figure text { fill: #000 }
+`;
+
 export const style = `
 @page { margin: 10mm }
 * { box-sizing: border-box }
@@ -63,19 +78,7 @@ col.st { width: 21% } col.mk { width: 11mm } col.sl { width: 25% }
 td:last-child, th:last-child { text-align: right; padding-right: 0 }
 td:nth-child(3) { font-style: italic }
 .sm { font-size: 7pt }
-.figure { display: block; max-width: 100%; height: auto; font: 12px B612, Arial, 'Liberation Sans', sans-serif }
-.figure path { fill: none; stroke: none }
-.figure .l-edge { stroke: #000; stroke-width: 1.4 }
-.figure .l-thin { stroke: #333; stroke-width: 1 }
-.figure .l-dim { stroke: #000; stroke-width: .8 }
-.figure .l-centre { stroke: #000; stroke-width: .8; stroke-dasharray: 12 3 3 3 }
-.figure .l-hidden { stroke: #333; stroke-width: 1.2; stroke-dasharray: 5 3 }
-.figure .l-slip { stroke: #000; stroke-width: 1.8 }
-.figure .f-metal-a { fill: #ececec } .figure .f-metal-b { fill: #dadada } .figure .f-metal-c { fill: #c8c8c8 }
-.figure .f-rivet { fill: #b5b5b5 } .figure .f-hatch, .figure .f-waste { fill: #ddd }
-.figure .f-paper { fill: #fff } .figure .f-ink, .figure .f-dye { fill: #000 }
-.figure text { fill: #000 }
-@media print {
+${figureStyle}@media print {
 	body { background: #fff }
 	.bar { display: none }
 	.pg { width: auto; min-height: calc(100vh - 1mm); margin: 0; padding: 0; break-after: page }
