@@ -1,4 +1,4 @@
-import type { Verdict } from '../marking/verdict.ts';
+import type { Cause, Verdict } from '../marking/verdict.ts';
 import { stepsOf, type Task } from '../tasks/task.ts';
 import { totalOf } from './set.ts';
 
@@ -37,10 +37,10 @@ export function stepMarks(
 		const verdict = Object.hasOwn(verdicts, key) ? verdicts[key] : undefined;
 		if (verdict !== undefined) {
 			const group = new Map([...waiting, key].map((step) => [step, marksAt.get(step) ?? 0]));
-			const follows = isFrom(verdict, charged);
+			const follows = verdict?.kind === 'rework' && isFrom(verdict.cause, charged);
 			const row = markedOn(task, key, group, follows ? right : verdict);
 			rows.push({ ...row, follows });
-			for (const slip of slipsIn(verdict)) charged.add(slip);
+			for (const slip of slipsIn(task, group, verdict)) charged.add(slip);
 			waiting = [];
 		} else if (task.drawn.asked.includes(key)) {
 			rows.push({ key, marks: 0, of: marksAt.get(key) ?? 0, follows: false });
@@ -56,14 +56,16 @@ export function stepMarks(
 
 const right: Verdict = { kind: 'accept', carried: true };
 
-function slipsIn(verdict: Verdict | null): readonly string[] {
-	return verdict?.kind === 'rework' && 'slips' in verdict.cause ? verdict.cause.slips : [];
+/** The slips that an answer is charged for; one that cannot be read has lost its steps for all. */
+function slipsIn({ method }: Task, group: Group, verdict: Verdict | null): readonly string[] {
+	if (verdict === null) {
+		return Object.keys(method.slips).filter((id) => group.has(method.slips[id]?.step ?? ''));
+	}
+	return verdict.kind === 'rework' && 'slips' in verdict.cause ? verdict.cause.slips : [];
 }
 
 /** Whether an answer is explained by slips that were charged already. */
-function isFrom(verdict: Verdict | null, charged: ReadonlySet<string>): boolean {
-	if (verdict?.kind !== 'rework') return false;
-	const { cause } = verdict;
+function isFrom(cause: Cause, charged: ReadonlySet<string>): boolean {
 	if (cause.kind === 'either') return cause.slips.some((slip) => charged.has(slip));
 	return cause.kind === 'slip' && !cause.also && cause.slips.every((slip) => charged.has(slip));
 }
