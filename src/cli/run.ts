@@ -55,8 +55,11 @@ const commands: Readonly<Record<string, Command>> = {
 		flags: ['--promised'],
 		values: ['--code', '--answers', '--out', '--name', '--version', '--units']
 	},
-	'set collect': { run: collectSet, values: ['--csv', '--slips', '--overrides', '--set'] },
-	'set export': { run: exportSet, values: ['--qti'] }
+	'set collect': {
+		run: collectSet,
+		values: ['--csv', '--slips', '--overrides', '--set', '--xapi']
+	},
+	'set export': { run: exportSet, values: ['--qti', '--ics'] }
 };
 
 export const usage = `bucktail: practice tasks for aircraft sheet metal, from the command line
@@ -77,8 +80,9 @@ export const usage = `bucktail: practice tasks for aircraft sheet metal, from th
       --code CODE --answers FILE.json --out FILE
       [--name TEXT] [--version N] [--units mm] [--promised]
   bucktail set collect DIR_OR_FILES …   hand-ins marked again from their numbers
-      [--csv OUT] [--slips OUT] [--overrides FILE.json] [--set LINK]
-  bucktail set export LINK --qti OUT.zip   the set as a QTI 3.0 package
+      [--csv OUT] [--slips OUT] [--xapi OUT] [--overrides FILE.json] [--set LINK]
+  bucktail set export LINK              the set as a QTI 3.0 package, its due date
+      [--qti OUT.zip] [--ics OUT.ics]
 
   --json prints the same for scripts. Training aid only, not repair data.`;
 

@@ -148,8 +148,9 @@ describe('set hand-in and set collect', () => {
 			aside: unknown[];
 		}>(
 			...['set', 'collect', at('class'), '--csv', at('out.csv'), '--slips', at('slips.csv')],
-			...['--overrides', at('marks.json')]
+			...['--overrides', at('marks.json'), '--xapi', at('xapi.json')]
 		);
+		expect(JSON.parse(await readFile(at('xapi.json'), 'utf8'))).toHaveLength(3 + 5 + 4 + 1);
 		expect(collected.set).toBe(set.hash);
 		expect(collected.aside).toEqual([
 			{ file: at('class/notes.txt'), why: 'That is no hand-in of Bucktail.' }
@@ -262,7 +263,9 @@ describe('set export', () => {
 	});
 
 	test('says what is left out', async () => {
-		expect(await refused('set', 'export', set.link)).toContain('Give --qti as well');
+		expect(await refused('set', 'export', set.link)).toContain('Give --qti or --ics as well');
+		const line = ['set', 'export', set.link, '--ics', at('due.ics')];
+		expect(await refused(...line)).toContain('The set has no due date');
 	});
 });
 

@@ -12,6 +12,7 @@ import { type OpenSet, openSet } from '../../../lib/engine/sets/open-set.ts';
 import { writeCsv } from '../../../lib/exchange/csv.ts';
 import { gather } from '../../../lib/exchange/gather.ts';
 import { gradebook, slipTable } from '../../../lib/exchange/gradebook.ts';
+import { xapiStatements } from '../../../lib/exchange/xapi.ts';
 import { setOfMost } from '../../../lib/exchange/which-set.ts';
 import { filesIn, readJson, write } from '../../files.ts';
 import type { Options } from '../../options.ts';
@@ -62,10 +63,14 @@ async function setFor(found: readonly Found[], options: Options): Promise<OpenSe
 }
 
 async function writeTables(open: OpenSet, { handIns }: Collected, options: Options): Promise<void> {
-	const [csv, slips] = [options.value('--csv'), options.value('--slips')];
+	const [csv, slips, xapi] = ['--csv', '--slips', '--xapi'].map((name) => options.value(name));
 	if (csv !== undefined) await write(csv, writeCsv(gradebook(open, handIns)));
-	if (slips === undefined) return;
-	await write(slips, writeCsv(slipTable(missedSteps(open, handIns), handIns.length)));
+	if (slips !== undefined) {
+		await write(slips, writeCsv(slipTable(missedSteps(open, handIns), handIns.length)));
+	}
+	if (xapi === undefined) return;
+	const statements = xapiStatements(open, handIns, { now: new Date().toISOString() });
+	await write(xapi, `${JSON.stringify(statements, null, '\t')}\n`);
 }
 
 function dataOf(open: OpenSet, { handIns, aside }: Collected) {
