@@ -1,5 +1,5 @@
-import type { Aside, Found } from '../engine/sets/collect.ts';
-import type { HandInReading } from '../engine/sets/hand-in.ts';
+import type { Aside, Found } from '../engine/sets/choose-hand-ins.ts';
+import type { HandInReading } from '../engine/sets/sealed.ts';
 import { hasHandInText, largestFile, readHandInFile, readHandInTexts } from './hand-in-file.ts';
 import { readZip } from './zip.ts';
 

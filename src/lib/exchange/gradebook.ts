@@ -1,4 +1,4 @@
-import type { MissedStep } from '../engine/sets/class-figures.ts';
+import type { MissedStep } from '../engine/sets/missed-steps.ts';
 import type { MarkedHandIn } from '../engine/sets/collect.ts';
 import type { OpenSet } from '../engine/sets/open-set.ts';
 import type { Cell } from './csv.ts';

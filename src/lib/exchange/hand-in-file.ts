@@ -1,4 +1,5 @@
-import { type HandIn, type HandInReading, readSealed, seal } from '../engine/sets/hand-in.ts';
+import type { HandIn } from '../engine/sets/hand-in.ts';
+import { type HandInReading, readSealed, seal } from '../engine/sets/sealed.ts';
 import { packed, unpacked } from './fragment.ts';
 
 /*

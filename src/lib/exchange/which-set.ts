@@ -1,4 +1,4 @@
-import type { Found } from '../engine/sets/collect.ts';
+import type { Found } from '../engine/sets/choose-hand-ins.ts';
 import { setHash, type TaskSet } from '../engine/sets/set.ts';
 import { readSetLink } from './set-link.ts';
 

@@ -1,4 +1,4 @@
-import { missedSteps } from '../../../src/lib/engine/sets/class-figures.ts';
+import { missedSteps } from '../../../src/lib/engine/sets/missed-steps.ts';
 import { collect } from '../../../src/lib/engine/sets/collect.ts';
 import { composeSet, plainTerms, readWish } from '../../../src/lib/engine/sets/compose.ts';
 import type { HandIn } from '../../../src/lib/engine/sets/hand-in.ts';

@@ -1,10 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { cards } from '../../../src/lib/engine/families/topics.ts';
-import { missedSteps, taskFigures } from '../../../src/lib/engine/sets/class-figures.ts';
-import { collect, type Found, readOverrides } from '../../../src/lib/engine/sets/collect.ts';
+import { missedSteps } from '../../../src/lib/engine/sets/missed-steps.ts';
+import { taskFigures } from '../../../src/lib/engine/sets/task-figures.ts';
+import type { Found } from '../../../src/lib/engine/sets/choose-hand-ins.ts';
+import { collect } from '../../../src/lib/engine/sets/collect.ts';
+import { readOverrides } from '../../../src/lib/engine/sets/override.ts';
 import { composeSet, plainTerms, readWish } from '../../../src/lib/engine/sets/compose.ts';
 import type { HandIn } from '../../../src/lib/engine/sets/hand-in.ts';
-import { optionEntry } from '../../../src/lib/engine/sets/mark-answer.ts';
+import { optionEntry } from '../../../src/lib/engine/sets/chosen-option.ts';
 import { type OpenSet, openSet, type SetTask } from '../../../src/lib/engine/sets/open-set.ts';
 import { evaluate } from '../../../src/lib/engine/solver/evaluate.ts';
 import { textAt } from '../../../src/lib/engine/solver/show.ts';

@@ -1,6 +1,3 @@
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
-import { XmlDocument, XsdValidator } from 'libxml2-wasm';
 import { describe, expect, test } from 'vitest';
 import { cards } from '../../../src/lib/engine/families/topics.ts';
 import { composeSet, plainTerms, readWish } from '../../../src/lib/engine/sets/compose.ts';
@@ -14,25 +11,7 @@ import {
 import { readZip } from '../../../src/lib/exchange/zip.ts';
 import { agreementOn } from './entries.ts';
 import { processorOf } from './processor.ts';
-
-const [itemSchema, manifestSchema] = ['item.xsd', 'manifest.xsd'].map((name) => {
-	const document = XmlDocument.fromString(readFileSync(join(import.meta.dirname, name), 'utf8'));
-	return XsdValidator.fromDoc(document);
-});
-
-/** What is wrong with a file by its schema; null where nothing is. */
-function faultIn(name: string, text: string): string | null {
-	const document = XmlDocument.fromString(text);
-	try {
-		const schema = name === 'imsmanifest.xml' ? manifestSchema : itemSchema;
-		if (!name.endsWith('.svg')) schema?.validate(document);
-		return null;
-	} catch (error) {
-		return `${name}: ${String(error)}`;
-	} finally {
-		document.dispose();
-	}
-}
+import { faultIn } from './validate.ts';
 
 function faultsIn({ files }: QtiPackage): string[] {
 	return [...files].flatMap(([name, text]) =>

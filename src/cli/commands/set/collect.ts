@@ -1,13 +1,9 @@
 import { readFile } from 'node:fs/promises';
-import { missedSteps, taskFigures } from '../../../lib/engine/sets/class-figures.ts';
-import {
-	type Collected,
-	collect,
-	type Found,
-	type MarkedHandIn,
-	type Override,
-	readOverrides
-} from '../../../lib/engine/sets/collect.ts';
+import { missedSteps } from '../../../lib/engine/sets/missed-steps.ts';
+import { taskFigures } from '../../../lib/engine/sets/task-figures.ts';
+import type { Found } from '../../../lib/engine/sets/choose-hand-ins.ts';
+import { type Collected, collect, type MarkedHandIn } from '../../../lib/engine/sets/collect.ts';
+import { type Override, readOverrides } from '../../../lib/engine/sets/override.ts';
 import { type OpenSet, openSet } from '../../../lib/engine/sets/open-set.ts';
 import { writeCsv } from '../../../lib/exchange/csv.ts';
 import { gather } from '../../../lib/exchange/gather.ts';

@@ -6,7 +6,8 @@ import {
 	longestEntry,
 	longestName
 } from '../../../lib/engine/sets/hand-in.ts';
-import { markAnswer, optionChosen, optionEntry } from '../../../lib/engine/sets/mark-answer.ts';
+import { optionChosen, optionEntry } from '../../../lib/engine/sets/chosen-option.ts';
+import { markAnswer } from '../../../lib/engine/sets/mark-answer.ts';
 import type { SetTask } from '../../../lib/engine/sets/open-set.ts';
 import { stepsOf } from '../../../lib/engine/tasks/task.ts';
 import { writeHandInFile, writeHandInText } from '../../../lib/exchange/hand-in-file.ts';

@@ -1,46 +1,11 @@
-import * as v from 'valibot';
 import { loadReader } from '../quantity/reader.ts';
 import { stepsOf } from '../tasks/task.ts';
-import { type HandIn, type HandInAnswer, isSameHandIn } from './hand-in.ts';
+import { type Aside, type Chosen, chooseEach, type Found } from './choose-hand-ins.ts';
+import type { HandIn, HandInAnswer } from './hand-in.ts';
 import { type AnswerMark, markAnswer } from './mark-answer.ts';
 import type { OpenSet, SetTask } from './open-set.ts';
-import { mostMarks, mostTasks, totalOf } from './set.ts';
-import { readCode } from './student-code.ts';
-
-/** A hand-in and the file or text it came in. */
-export interface Found {
-	readonly file: string;
-	readonly handIn: HandIn;
-}
-
-/** What was not marked, and why. */
-export interface Aside {
-	readonly file: string;
-	readonly why: string;
-}
-
-const overrideSchema = v.strictObject({
-	code: v.pipe(
-		v.string(),
-		v.transform((typed) => readCode(typed)),
-		v.check((reading) => reading.ok),
-		v.transform((reading) => (reading.ok ? reading.code : ''))
-	),
-	/** Place of the task in the set, from 1. */
-	task: v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(mostTasks)),
-	marks: v.pipe(v.number(), v.minValue(0), v.maxValue(mostMarks * 30)),
-	/** Why. */
-	note: v.pipe(v.string(), v.trim(), v.minLength(1), v.maxLength(400))
-});
-
-/** Marks of one task that an instructor has changed. */
-export type Override = Readonly<v.InferOutput<typeof overrideSchema>>;
-
-/** Reads overrides from plain data; null where they are none. */
-export function readOverrides(data: unknown): readonly Override[] | null {
-	const read = v.safeParse(v.pipe(v.array(overrideSchema), v.maxLength(20_000)), data);
-	return read.success ? read.output : null;
-}
+import type { Override } from './override.ts';
+import { totalOf } from './set.ts';
 
 /** One task of a hand-in, marked. */
 export interface TaskMark {
@@ -121,44 +86,6 @@ export async function collect(
 
 export function byCode(one: string, other: string): number {
 	return one.localeCompare(other, 'en', { numeric: true });
-}
-
-interface Chosen {
-	readonly handIn: HandIn;
-	readonly files: readonly string[];
-}
-
-/** For every code the hand-in to mark, and what is set aside for it. */
-function chooseEach(found: readonly Found[]): { chosen: Chosen[]; aside: Aside[] } {
-	const codes = [...new Set(found.map(({ handIn }) => handIn.code))];
-	const each = codes.map((code) => chooseOne(found.filter(({ handIn }) => handIn.code === code)));
-	return {
-		chosen: each.flatMap(({ chosen }) => chosen),
-		aside: each.flatMap(({ aside }) => aside)
-	};
-}
-
-function chooseOne(found: readonly Found[]): { chosen: Chosen[]; aside: Aside[] } {
-	const unlike: { handIn: HandIn; files: string[] }[] = [];
-	for (const { file, handIn } of found) {
-		const same = unlike.find((one) => isSameHandIn(one.handIn, handIn));
-		if (same) same.files.push(file);
-		else unlike.push({ handIn, files: [file] });
-	}
-	const newest = Math.max(...unlike.map(({ handIn }) => handIn.version));
-	const top = unlike.filter(({ handIn }) => handIn.version === newest);
-	const older = unlike.filter(({ handIn }) => handIn.version < newest);
-	const aside = older.flatMap(({ handIn, files }) =>
-		files.map((file) => ({
-			file,
-			why: `${handIn.code} handed in again: version ${newest} is marked in place of version ${handIn.version}.`
-		}))
-	);
-	const [first] = top;
-	if (top.length === 1 && first) return { chosen: [first], aside };
-	const why = `${found[0]?.handIn.code ?? ''} stands on ${top.length} different hand-ins of version ${newest}: find out whose each is, and have one handed in under another code.`;
-	const twice = top.flatMap(({ files }) => files.map((file) => ({ file, why })));
-	return { chosen: [], aside: [...aside, ...twice] };
 }
 
 /** Why a hand-in of this set cannot be marked all the same, or null. */

@@ -1,5 +1,4 @@
 import * as v from 'valibot';
-import { hashOf } from './hash.ts';
 import { mostTasks } from './set.ts';
 import { readCode } from './student-code.ts';
 
@@ -14,13 +13,11 @@ export const longestEntry = 200;
 /** Longest name, where a student types one. */
 export const longestName = 60;
 
-/** Form of a hand-in; a higher one is of a newer edition. */
-export const handInForm = 1;
-
 const key = v.pipe(v.string(), v.regex(/^[A-Za-z]\w{0,39}$/));
 const list = v.pipe(v.array(v.pipe(v.string(), v.regex(/^[\w-]{1,60}$/))), v.maxLength(40));
 
-function count(least: number, most: number) {
+/** A whole number. */
+export function count(least: number, most: number) {
 	return v.pipe(v.number(), v.integer(), v.minValue(least), v.maxValue(most));
 }
 
@@ -44,7 +41,8 @@ const answer = v.strictObject({
 	seconds: v.optional(v.nullable(count(0, 1_000_000)), null)
 });
 
-const handInSchema = v.strictObject({
+/** What is left out says nothing. */
+export const handInSchema = v.strictObject({
 	/** The set as the fragment of its link. */
 	set: v.pipe(v.string(), v.regex(/^[\w.-]{1,16000}$/)),
 	/** Hash of the set. */
@@ -74,96 +72,6 @@ const handInSchema = v.strictObject({
 
 export type HandIn = Readonly<v.InferOutput<typeof handInSchema>>;
 export type HandInAnswer = HandIn['answers'][number];
-
-/** A hand-in with checks that show a later change. */
-const sealedSchema = v.object({
-	bucktail: v.literal('hand-in'),
-	form: count(1, 9999),
-	handIn: handInSchema,
-	/** Over the whole. */
-	check: v.string(),
-	/** Over each answer. */
-	checks: v.pipe(v.array(v.string()), v.maxLength(mostTasks))
-});
-
-export type SealedHandIn = v.InferInput<typeof sealedSchema>;
-
-export type HandInReading =
-	| { readonly ok: true; readonly handIn: HandIn }
-	| { readonly ok: false; readonly sentence: string };
-
-/** The hand-in as it is written; what says nothing is left out. */
-export function seal(handIn: HandIn): SealedHandIn {
-	const whole = v.parse(handInSchema, handIn);
-	const { answers, ...rest } = whole;
-	return {
-		bucktail: 'hand-in',
-		form: handInForm,
-		handIn: {
-			...(withoutNothing(rest) as typeof rest),
-			answers: answers.map((one) => withoutNothing(one) as typeof one)
-		},
-		check: checkOf(whole),
-		checks: answers.map((one) => answerCheck(whole, one))
-	};
-}
-
-/** Reads what was sealed; never throws. */
-export function readSealed(data: unknown): HandInReading {
-	const form = v.safeParse(v.object({ bucktail: v.literal('hand-in'), form: v.number() }), data);
-	if (!form.success) return refused('That is no hand-in of Bucktail.');
-	if (form.output.form > handInForm) {
-		return refused('Update Bucktail first: a newer version made that hand-in.');
-	}
-	const read = v.safeParse(sealedSchema, data, { abortEarly: true });
-	if (!read.success) {
-		const isCode = read.issues[0].message === 'code';
-		return refused(isCode ? noCode : 'The hand-in is damaged; ask for it to be sent again.');
-	}
-	const { handIn, check, checks } = read.output;
-	if (check === checkOf(handIn)) return { ok: true, handIn };
-	const at = handIn.answers.filter((one, i) => answerCheck(handIn, one) !== checks[i]);
-	const all = at.length === handIn.answers.length;
-	const what =
-		all || at.length === 0 ? 'it does' : `task ${at.map(({ place }) => place).join(', ')} does`;
-	return refused(`Changed after it was handed in: ${what} not match its check.`);
-}
-
-const noCode =
-	'The student code in it has characters that no code may have; ask for it to be handed in again.';
-
-function refused(sentence: string): HandInReading {
-	return { ok: false, sentence };
-}
-
-function checkOf(handIn: HandIn): string {
-	return hashOf(JSON.stringify(handIn), 8);
-}
-
-function answerCheck({ hash, code, version }: HandIn, answer: HandInAnswer): string {
-	return hashOf(JSON.stringify([hash, code, version, answer]), 4);
-}
-
-/** Without what the schema puts in by itself. */
-function withoutNothing(record: Readonly<Record<string, unknown>>): Record<string, unknown> {
-	const plain: Readonly<Record<string, unknown>> = {
-		entries: {},
-		picked: {},
-		units: 'in',
-		opened: [],
-		charts: [],
-		seconds: null,
-		name: '',
-		version: 1,
-		promised: false,
-		at: null
-	};
-	return Object.fromEntries(
-		Object.entries(record).filter(
-			([name, value]) => JSON.stringify(value) !== JSON.stringify(plain[name])
-		)
-	);
-}
 
 /** Whether two hand-ins say the same. */
 export function isSameHandIn(one: HandIn, other: HandIn): boolean {

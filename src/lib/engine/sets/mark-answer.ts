@@ -1,10 +1,10 @@
-import { entryOf, readAnswer, workArithmetic } from '../marking/answer.ts';
-import { mark } from '../marking/mark.ts';
 import { sayVerdict } from '../marking/say.ts';
-import type { Entry, Verdict, Verdicts } from '../marking/verdict.ts';
+import type { Verdict } from '../marking/verdict.ts';
 import { stepsOf, type Task } from '../tasks/task.ts';
 import type { HandInAnswer } from './hand-in.ts';
 import type { SetTask } from './open-set.ts';
+import { bestVerdicts, type Read, readOne } from './read-entries.ts';
+import { optionChosen } from './chosen-option.ts';
 import { optionTexts, type Question } from './rehearsal.ts';
 import { verdictOn } from './rehearsal-marks.ts';
 import { totalOf } from './set.ts';
@@ -83,85 +83,8 @@ function told(task: Task, key: string, verdict: Verdict) {
 
 function nameOf(verdict: Verdict): AnswerMark['verdict'] {
 	if (verdict.kind === 'accept') return verdict.carried ? 'carried' : 'right';
-	return verdict.kind === 'holds' ? 'holds' : 'wrong';
-}
-
-/** Every way to understand an entry; where there is none, why. */
-interface Read {
-	readonly readings: readonly { readonly entry: Entry; readonly said: string }[];
-	readonly why: string;
-}
-
-async function readOne(
-	task: Task,
-	key: string,
-	text: string,
-	{ units, picked }: Pick<HandInAnswer, 'picked' | 'units'>
-): Promise<Read> {
-	const { method } = task;
-	const first = readAnswer(method, key, text, units);
-	const reading =
-		first.state === 'arithmetic' ? await workArithmetic(method, key, text, units) : first;
-	if (reading.state === 'which') {
-		const own = picked[key];
-		const options = reading.options.filter((_, i) => own === undefined || i === own);
-		const readings = options.map(({ value, grain, said }) => ({ entry: { value, grain }, said }));
-		return { readings, why: reading.question };
-	}
-	const entry = entryOf(reading);
-	if (entry && reading.state === 'read')
-		return { readings: [{ entry, said: reading.said }], why: '' };
-	return { readings: [], why: reading.state === 'unread' ? reading.why : 'It cannot be read.' };
-}
-
-/** The verdicts; an entry that can be understood in two ways is taken in the student's favour. */
-function bestVerdicts(task: Task, read: ReadonlyMap<string, Read>) {
-	const entries: Record<string, Entry> = {};
-	for (const key of stepsOf(task)) {
-		const readings = read.get(key)?.readings ?? [];
-		const [first] = readings;
-		if (!first) continue;
-		const right = readings.find(({ entry }) => {
-			const verdict = mark(task, { ...entries, [key]: entry })[key];
-			return readings.length > 1 && verdict?.kind === 'accept';
-		});
-		entries[key] = (right ?? first).entry;
-	}
-	return { entries, verdicts: settled(mark(task, entries)) };
-}
-
-/** One of two slips is the one that another answer of the task makes certain. */
-function settled(verdicts: Verdicts): Verdicts {
-	const causes = Object.values(verdicts).flatMap((one) => (one.kind === 'rework' ? one.cause : []));
-	const certain = causes.flatMap((cause) => (cause.kind === 'slip' ? cause.slips : []));
-	return Object.fromEntries(
-		Object.entries(verdicts).map(([key, verdict]) => {
-			if (verdict.kind !== 'rework' || verdict.cause.kind !== 'either') return [key, verdict];
-			const slips = verdict.cause.slips.filter((slip) => certain.includes(slip));
-			return [
-				key,
-				slips.length === 1 ? { kind: 'rework', cause: { kind: 'slip', slips } } : verdict
-			];
-		})
-	);
-}
-
-/** The chosen option: its letter, or its letter and text; null where it is none of them. */
-export function optionChosen(question: Question, entry: string): number | null {
-	const [, letter = '', text] = /^\s*([A-Za-z])\s*(?::\s*(.*\S))?\s*$/.exec(entry) ?? [];
-	const written = letter === '' ? entry.trim() : text;
-	const place =
-		written === undefined
-			? letter.toUpperCase().charCodeAt(0) - firstLetter
-			: Math.max(...(['in', 'mm'] as const).map((u) => optionTexts(question, u).indexOf(written)));
-	return question.options[place] ? place : null;
-}
-
-const firstLetter = 'A'.charCodeAt(0);
-
-/** An option as it is handed in: `B: 3/8 in`. */
-export function optionEntry(question: Question, place: number): string {
-	return `${String.fromCharCode(firstLetter + place)}: ${optionTexts(question, 'in')[place] ?? ''}`;
+	if (verdict.kind === 'holds') return 'holds';
+	return verdict.kind === 'rework' ? 'wrong' : 'unread';
 }
 
 function markOption({ task, marks }: SetTask, question: Question, entry: string): AnswerMark {

@@ -88,10 +88,10 @@ function sumOf(group: Group, steps: readonly string[]): number {
 
 /** The steps that lose their marks by a wrong answer. */
 function lostSteps(task: Task, key: string, group: Group, verdict: Verdict): string[] {
-	if (verdict.kind === 'accept') return [];
-	if (verdict.kind === 'holds') return [key];
-	const { cause } = verdict;
 	const all = [...group.keys()];
+	if (verdict.kind === 'holds') return [key];
+	if (verdict.kind !== 'rework') return verdict.kind === 'accept' ? [] : all;
+	const { cause } = verdict;
 	switch (cause.kind) {
 		case 'slip':
 			return [...slipSteps(task, cause.slips, key, group), ...(cause.also ? [key] : [])];

@@ -1,0 +1,66 @@
+import { entryOf, readAnswer, workArithmetic } from '../marking/answer.ts';
+import { mark } from '../marking/mark.ts';
+import type { Entry, Verdicts } from '../marking/verdict.ts';
+import { stepsOf, type Task } from '../tasks/task.ts';
+import type { HandInAnswer } from './hand-in.ts';
+
+/** Every way to understand an entry; where there is none, why. */
+export interface Read {
+	readonly readings: readonly { readonly entry: Entry; readonly said: string }[];
+	readonly why: string;
+}
+
+/** Reads an entry as typed; never rejects. */
+export async function readOne(
+	task: Task,
+	key: string,
+	text: string,
+	{ units, picked }: Pick<HandInAnswer, 'picked' | 'units'>
+): Promise<Read> {
+	const { method } = task;
+	const first = readAnswer(method, key, text, units);
+	const reading =
+		first.state === 'arithmetic' ? await workArithmetic(method, key, text, units) : first;
+	if (reading.state === 'which') {
+		const own = picked[key];
+		const options = reading.options.filter((_, i) => own === undefined || i === own);
+		const readings = options.map(({ value, grain, said }) => ({ entry: { value, grain }, said }));
+		return { readings, why: reading.question };
+	}
+	const entry = entryOf(reading);
+	if (entry && reading.state === 'read')
+		return { readings: [{ entry, said: reading.said }], why: '' };
+	return { readings: [], why: reading.state === 'unread' ? reading.why : 'It cannot be read.' };
+}
+
+/** The verdicts; an entry that can be understood in two ways is taken in the student's favour. */
+export function bestVerdicts(task: Task, read: ReadonlyMap<string, Read>) {
+	const entries: Record<string, Entry> = {};
+	for (const key of stepsOf(task)) {
+		const readings = read.get(key)?.readings ?? [];
+		const [first] = readings;
+		if (!first) continue;
+		const right = readings.find(({ entry }) => {
+			const verdict = mark(task, { ...entries, [key]: entry })[key];
+			return readings.length > 1 && verdict?.kind === 'accept';
+		});
+		entries[key] = (right ?? first).entry;
+	}
+	return { entries, verdicts: settled(mark(task, entries)) };
+}
+
+/** One of two slips is the one that another answer of the task makes certain. */
+function settled(verdicts: Verdicts): Verdicts {
+	const causes = Object.values(verdicts).flatMap((one) => (one.kind === 'rework' ? one.cause : []));
+	const certain = causes.flatMap((cause) => (cause.kind === 'slip' ? cause.slips : []));
+	return Object.fromEntries(
+		Object.entries(verdicts).map(([key, verdict]) => {
+			if (verdict.kind !== 'rework' || verdict.cause.kind !== 'either') return [key, verdict];
+			const slips = verdict.cause.slips.filter((slip) => certain.includes(slip));
+			return [
+				key,
+				slips.length === 1 ? { kind: 'rework', cause: { kind: 'slip', slips } } : verdict
+			];
+		})
+	);
+}
