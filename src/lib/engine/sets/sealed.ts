@@ -54,10 +54,18 @@ export function readSealed(data: unknown): HandInReading {
 	const { handIn, check, checks } = read.output;
 	if (check === checkOf(handIn)) return { ok: true, handIn };
 	const at = handIn.answers.filter((one, i) => answerCheck(handIn, one) !== checks[i]);
-	const all = at.length === handIn.answers.length;
-	const what =
-		all || at.length === 0 ? 'it does' : `task ${at.map(({ place }) => place).join(', ')} does`;
-	return refused(`Changed after it was handed in: ${what} not match its check.`);
+	const places = at.map(({ place }) => place).join(', ');
+	const isWhole = at.length === 0 || at.length === handIn.answers.length;
+	if (isWhole) return changed('it does not match its check');
+	return changed(
+		at.length === 1
+			? `task ${places} does not match its check`
+			: `tasks ${places} do not match their checks`
+	);
+}
+
+function changed(what: string): HandInReading {
+	return refused(`Changed after it was handed in: ${what}.`);
 }
 
 const noCode =
