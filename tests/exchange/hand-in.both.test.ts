@@ -6,6 +6,7 @@ import { composeSet, plainTerms, readWish } from '../../src/lib/engine/sets/comp
 import type { HandIn } from '../../src/lib/engine/sets/hand-in.ts';
 import { seal } from '../../src/lib/engine/sets/sealed.ts';
 import { openSet } from '../../src/lib/engine/sets/open-set.ts';
+import { checked } from '../../src/lib/exchange/checked.ts';
 import { packed } from '../../src/lib/exchange/fragment.ts';
 import { gather, type Source } from '../../src/lib/exchange/gather.ts';
 import {
@@ -132,7 +133,7 @@ describe('set aside with one sentence, and nothing is lost', () => {
 	test('with one character of its text changed', async () => {
 		const message = (await writeHandInText(whole)) ?? '';
 		const from = message.indexOf('2.z.');
-		for (let at = from; at < message.length - 1; at += 3) {
+		for (let at = from; at < message.length - 1; at++) {
 			const other = message[at] === 'A' ? 'B' : 'A';
 			const why = await whyAside(file('a', message.slice(0, at) + other + message.slice(at + 1)));
 			expect(why.a, String(at)).toMatch(sentence);
@@ -165,7 +166,7 @@ describe('set aside with one sentence, and nothing is lost', () => {
 
 	test('that is something else, or of a newer edition', async () => {
 		const newer = JSON.stringify({ ...seal(whole), form: 2 });
-		const message = `[Bucktail hand-in B05: ${await packed(3, seal(whole))}]`;
+		const message = `[Bucktail hand-in B05: ${checked(await packed(3, seal(whole)))}]`;
 		const why = await whyAside(
 			file('a.png', new Uint8Array([137, 80, 78, 71])),
 			file('b.json', '[]'),

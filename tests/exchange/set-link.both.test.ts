@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { composeSet, plainTerms, readWish } from '../../src/lib/engine/sets/compose.ts';
 import { setHash } from '../../src/lib/engine/sets/set.ts';
 import { cards } from '../../src/lib/engine/families/topics.ts';
+import { checked } from '../../src/lib/exchange/checked.ts';
 import { packed } from '../../src/lib/exchange/fragment.ts';
 import { readSetLink, writeSet } from '../../src/lib/exchange/set-link.ts';
 import { anySet } from '../engine/sets/set-arbitrary.ts';
@@ -40,7 +41,12 @@ test('20 tasks with dates and notes fit in 600 characters with their address', a
 });
 
 test('one character changed, added or left out anywhere: refused with a sentence', async () => {
-	const fragment = await writeSet(usual);
+	for (const set of [usual, { ...usual, title: 'B', note: '' }, { ...usual, help: true }]) {
+		await refusesChanges(await writeSet(set));
+	}
+});
+
+async function refusesChanges(fragment: string): Promise<void> {
 	for (let at = 0; at < fragment.length; at++) {
 		const [before, after] = [fragment.slice(0, at), fragment.slice(at + 1)];
 		const others = ['A', 'B', 'z', '0', '-', '_', '.'].filter((one) => one !== fragment[at]);
@@ -51,10 +57,10 @@ test('one character changed, added or left out anywhere: refused with a sentence
 			if (!reading.ok) expect(reading.sentence).toMatch(/^[A-Z].*\.$/);
 		}
 	}
-});
+}
 
 test('a newer edition is told apart', async () => {
-	expect(await readSetLink(await packed(3, ['?']))).toMatchObject({
+	expect(await readSetLink(checked(await packed(3, ['?'])))).toMatchObject({
 		sentence: expect.stringMatching(/^Update Bucktail first/)
 	});
 });
@@ -62,7 +68,7 @@ test('a newer edition is told apart', async () => {
 test('what is no set is refused, whatever it is', async () => {
 	const damaged = { ok: false, sentence: expect.stringMatching(/damaged or cut short/) };
 	for (const value of [null, [], ['x'], { title: 'x' }, Array.from({ length: 11 }, () => '')]) {
-		const reading = await readSetLink(await packed(2, value));
+		const reading = await readSetLink(checked(await packed(2, value)));
 		expect(reading.ok).toBe(false);
 	}
 	for (const link of ['', '#', 'https://example.org/', '2.z.', 'x'.repeat(100_000)]) {

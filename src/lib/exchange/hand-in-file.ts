@@ -1,5 +1,6 @@
 import type { HandIn } from '../engine/sets/hand-in.ts';
 import { type HandInReading, readSealed, seal } from '../engine/sets/sealed.ts';
+import { checked, unchecked } from './checked.ts';
 import { packed, unpacked } from './fragment.ts';
 
 /*
@@ -43,7 +44,7 @@ function refused(sentence: string): HandInReading {
 export async function writeHandInText(handIn: HandIn): Promise<string | null> {
 	const body = await packed(version, seal(handIn));
 	const fits = (await unpacked(version, body)).ok;
-	return fits ? `${opening} ${handIn.code}: ${body}]` : null;
+	return fits ? `${opening} ${handIn.code}: ${checked(body)}]` : null;
 }
 
 /** Whether there is a hand-in to be pasted somewhere in a text. */
@@ -63,7 +64,7 @@ async function readPart(part: string): Promise<HandInReading> {
 	const [, body] = /^[^\]:]*:([^\]]*)\]/.exec(part) ?? [];
 	if (body === undefined) return refused(cut);
 	// Lines may have been broken anywhere, with marks of quotation before them.
-	const reading = await unpacked(version, body.replace(/[\s>]/g, ''));
+	const reading = await unpacked(version, unchecked(body.replace(/[\s>]/g, '')));
 	if (reading.ok) return readSealed(reading.value);
 	return refused(
 		reading.reason === 'newer' ? 'Update Bucktail first: a newer version made that hand-in.' : cut

@@ -3,6 +3,7 @@ import { readSet, type SetReading, type TaskSet } from '../engine/sets/set.ts';
 import { readTaskNumber, writeTaskNumber } from '../engine/tasks/task-number.ts';
 import type { Level } from '../engine/families/level.ts';
 import { toBase32, fromBase32 } from '../engine/tasks/base32.ts';
+import { checked, unchecked } from './checked.ts';
 import { packed, unpacked } from './fragment.ts';
 
 /*
@@ -33,7 +34,7 @@ const packedSet = v.strictTuple([
 ]);
 
 /** The fragment of the address that opens the set. */
-export function writeSet(set: TaskSet): Promise<string> {
+export async function writeSet(set: TaskSet): Promise<string> {
 	const ids = set.tasks.map(({ number }) => readTaskNumber(number));
 	const row: v.InferOutput<typeof packedSet> = [
 		set.title,
@@ -48,7 +49,7 @@ export function writeSet(set: TaskSet): Promise<string> {
 		set.tolerance,
 		set.note
 	];
-	return packed(version, row);
+	return checked(await packed(version, row));
 }
 
 /** What may be chosen otherwise than plain. */
@@ -62,7 +63,7 @@ const choices: readonly (readonly [letter: string, isMade: (set: TaskSet) => boo
 /** Reads the fragment of an address, with or without what stands before its `#`; never throws. */
 export async function readSetLink(link: string): Promise<SetReading> {
 	const fragment = link.trim().replace(/^[^#]*#/, '');
-	const reading = await unpacked(version, fragment);
+	const reading = await unpacked(version, unchecked(fragment));
 	if (!reading.ok && reading.reason === 'newer') return refused(newer);
 	const row = reading.ok ? v.safeParse(packedSet, reading.value) : null;
 	if (!row?.success) return refused(damaged);

@@ -3,7 +3,7 @@ import type { Verdict } from '../marking/verdict.ts';
 import { stepsOf, type Task } from '../tasks/task.ts';
 import type { HandInAnswer } from './hand-in.ts';
 import type { SetTask } from './open-set.ts';
-import { bestVerdicts, type Read, readOne } from './read-entries.ts';
+import { bestVerdicts, forMarks, type Read, readOne } from './read-entries.ts';
 import { optionChosen } from './chosen-option.ts';
 import { optionTexts, type Question } from './rehearsal.ts';
 import { verdictOn } from './rehearsal-marks.ts';
@@ -42,7 +42,8 @@ export async function markAnswer(
 	for (const [key, text] of typed) read.set(key, await readOne(task, key, text, answer));
 	const { entries, verdicts } = bestVerdicts(task, read);
 	const unread = typed.filter(([key]) => !entries[key]).map(([key]) => [key, null] as const);
-	const rows = stepMarks(task, setTask.marks, { ...verdicts, ...Object.fromEntries(unread) });
+	const judged = { ...forMarks(task, entries, verdicts), ...Object.fromEntries(unread) };
+	const rows = stepMarks(task, setTask.marks, judged);
 	return rows.map(({ follows, ...row }) => {
 		const verdict = verdicts[row.key];
 		const one = read.get(row.key);

@@ -1,6 +1,7 @@
 import { entryOf, readAnswer, workArithmetic } from '../marking/answer.ts';
 import { mark } from '../marking/mark.ts';
-import type { Entry, Verdicts } from '../marking/verdict.ts';
+import type { Entry, Verdict, Verdicts } from '../marking/verdict.ts';
+import { kindAt } from '../solver/kind-at.ts';
 import { stepsOf, type Task } from '../tasks/task.ts';
 import type { HandInAnswer } from './hand-in.ts';
 
@@ -46,20 +47,27 @@ export function bestVerdicts(task: Task, read: ReadonlyMap<string, Read>) {
 		});
 		entries[key] = (right ?? first).entry;
 	}
-	return { entries, verdicts: settled(mark(task, entries)) };
+	return { entries, verdicts: mark(task, entries) };
 }
 
-/** One of two slips is the one that another answer of the task makes certain. */
-function settled(verdicts: Verdicts): Verdicts {
-	const causes = Object.values(verdicts).flatMap((one) => (one.kind === 'rework' ? one.cause : []));
-	const certain = causes.flatMap((cause) => (cause.kind === 'slip' ? cause.slips : []));
+/**
+ * The verdicts that marks are taken by: where more slips lead to a number than anybody is asked to
+ * choose among, it was one of them all the same.
+ */
+export function forMarks(task: Task, entries: Readonly<Record<string, Entry>>, verdicts: Verdicts) {
+	const fitting = (key: string) => {
+		const [kind, entry] = [kindAt(task.method, key), entries[key]];
+		return [...task.slips].flatMap(([slip, { [key]: value }]) =>
+			entry && value !== undefined && kind.isWritten(entry, value) ? slip : []
+		);
+	};
 	return Object.fromEntries(
-		Object.entries(verdicts).map(([key, verdict]) => {
-			if (verdict.kind !== 'rework' || verdict.cause.kind !== 'either') return [key, verdict];
-			const slips = verdict.cause.slips.filter((slip) => certain.includes(slip));
+		Object.entries(verdicts).map(([key, verdict]): [string, Verdict] => {
+			if (verdict.kind !== 'rework' || verdict.cause.kind !== 'unknown') return [key, verdict];
+			const slips = fitting(key);
 			return [
 				key,
-				slips.length === 1 ? { kind: 'rework', cause: { kind: 'slip', slips } } : verdict
+				slips.length > 0 ? { kind: 'rework', cause: { kind: 'either', slips } } : verdict
 			];
 		})
 	);

@@ -96,7 +96,13 @@ function lostSteps(task: Task, key: string, group: Group, verdict: Verdict): str
 		case 'slip':
 			return [...slipSteps(task, cause.slips, key, group), ...(cause.also ? [key] : [])];
 		case 'either':
-			return [dearest(group, slipSteps(task, cause.slips, key, group))];
+			// What is no slip among the causes lies in the answer's own step.
+			return [
+				dearest(group, [
+					...slipSteps(task, cause.slips, key, group),
+					...(cause.causes ? [key] : [])
+				])
+			];
 		case 'unit':
 		case 'rounding':
 		case 'digits':
