@@ -65,9 +65,10 @@ export async function collect(
 	const { chosen, aside } = chooseEach(own);
 	const handIns: MarkedHandIn[] = [];
 	const unfit: Aside[] = [];
+	const marking = markingOnce();
 	for (const [i, one] of chosen.entries()) {
 		const fault = faultIn(open, one.handIn);
-		if (fault === null) handIns.push(await marked(open, one, overrides));
+		if (fault === null) handIns.push(await marked(open, one, overrides, marking));
 		else unfit.push(...one.files.map((file) => ({ file, why: fault })));
 		progress?.(i + 1, chosen.length);
 	}
@@ -105,12 +106,13 @@ function faultIn(open: OpenSet, handIn: HandIn): string | null {
 async function marked(
 	open: OpenSet,
 	{ handIn, files }: Chosen,
-	overrides: readonly Override[]
+	overrides: readonly Override[],
+	marking: typeof markAnswer
 ): Promise<MarkedHandIn> {
 	const tasks: TaskMark[] = [];
 	for (const [i, own] of open.for(handIn.code).entries()) {
 		const answer = handIn.answers.find(({ place }) => place === i + 1) ?? noAnswer;
-		const mark = await taskMark(own, answer);
+		const mark = await taskMark(own, answer, marking);
 		// What was changed last holds.
 		const override = overrides
 			.filter(({ code, task }) => code === handIn.code && task === own.place)
@@ -140,8 +142,24 @@ const noAnswer: Omit<HandInAnswer, 'place'> = {
 	seconds: null
 };
 
-async function taskMark(own: SetTask, answer: Omit<HandInAnswer, 'place'>): Promise<TaskMark> {
-	const answers = await markAnswer(own, answer);
+/** Marks what several students entered alike only once: most of a class has the same right ones. */
+function markingOnce(): typeof markAnswer {
+	const known = new Map<string, Promise<AnswerMark[]>>();
+	return (own, answer) => {
+		const { entries, picked, units } = answer;
+		const key = JSON.stringify([own.place, own.task.number, entries, picked, units]);
+		const marks = known.get(key) ?? markAnswer(own, answer);
+		known.set(key, marks);
+		return marks;
+	};
+}
+
+async function taskMark(
+	own: SetTask,
+	answer: Omit<HandInAnswer, 'place'>,
+	marking: typeof markAnswer
+): Promise<TaskMark> {
+	const answers = await marking(own, answer);
 	const { opened, charts, seconds } = answer;
 	return {
 		place: own.place,

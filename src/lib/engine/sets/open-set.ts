@@ -53,7 +53,13 @@ export async function openSet(set: TaskSet): Promise<OpenSet> {
 		const random = randomFrom(`order ${hash} ${code}`);
 		return shuffled(own, (limit) => random.int(0, limit - 1));
 	};
-	return { set, hash, of: marksOf(set), tasks, for: forCode };
+	const drawn = new Map<string, readonly SetTask[]>();
+	const once = (code: string) => {
+		const own = drawn.get(code) ?? forCode(code);
+		drawn.set(code, own);
+		return own;
+	};
+	return { set, hash, of: marksOf(set), tasks, for: once };
 }
 
 async function taskAt(place: number, number: string): Promise<Task> {

@@ -41,10 +41,9 @@ export function bestVerdicts(task: Task, read: ReadonlyMap<string, Read>) {
 		const readings = read.get(key)?.readings ?? [];
 		const [first] = readings;
 		if (!first) continue;
-		const right = readings.find(({ entry }) => {
-			const verdict = mark(task, { ...entries, [key]: entry })[key];
-			return readings.length > 1 && verdict?.kind === 'accept';
-		});
+		const isRight = ({ entry }: { entry: Entry }) =>
+			mark(task, { ...entries, [key]: entry })[key]?.kind === 'accept';
+		const right = readings.length > 1 ? readings.find(isRight) : first;
 		entries[key] = (right ?? first).entry;
 	}
 	return { entries, verdicts: mark(task, entries) };
