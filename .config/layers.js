@@ -31,10 +31,11 @@ const engineFolders = [
 export const layers = {
 	src: { imports: ['src/routes', 'src/lib'], flat: true },
 	'src/routes': { imports: ['src/lib'] },
-	'src/lib/app': { imports: ['src/lib/ui', 'src/lib/storage', engine] },
+	'src/lib/app': { imports: ['src/lib/ui', 'src/lib/storage', 'src/lib/exchange', engine] },
+	'src/lib/exchange': { imports: [engine], packages: ['valibot', 'fflate', 'd3-dsv'] },
 	'src/lib/ui': { imports: [engine] },
 	'src/lib/storage': { imports: [engine] },
-	'src/cli': { imports: [engine] },
+	'src/cli': { imports: ['src/lib/exchange', engine] },
 	'src/plugins': { imports: [engine] },
 	'src/scripts': { imports: [engine] },
 	[engine]: { imports: engineFolders, packages: enginePackages, flat: true },

@@ -1,12 +1,20 @@
+import { SetError } from '../lib/engine/sets/set-error.ts';
 import { TaskNumberError } from '../lib/engine/tasks/task-number.ts';
 import { GivenError } from '../lib/engine/solver/read-givens.ts';
 import { TradeError } from '../lib/engine/solver/trade-function.ts';
 import { listFamilies } from './commands/families.ts';
 import { markTask } from './commands/mark.ts';
 import { listMethods } from './commands/methods.ts';
+import { collectSet } from './commands/set/collect.ts';
+import { exportSet } from './commands/set/export.ts';
+import { handInSet } from './commands/set/hand-in.ts';
+import { newSet } from './commands/set/new.ts';
+import { printSet } from './commands/set/print.ts';
+import { showSet } from './commands/set/show.ts';
 import { solve } from './commands/solve.ts';
 import { showTask } from './commands/task.ts';
 import { listWords } from './commands/words.ts';
+import { type Options, readCommandLine, type Takes } from './options.ts';
 import { echoed, UsageError } from './usage-error.ts';
 
 /** What a command answers: data for `--json`, and the same as text for people. */
@@ -21,15 +29,37 @@ export interface Result {
 	readonly err: string;
 }
 
-type Command = (args: readonly string[], flags: ReadonlySet<string>) => Promise<Answer>;
+/** Told while long work goes on: what is being done, how much of it is done, of how much. */
+export type Progress = (what: string, done: number, of: number) => void;
 
-const commands: Readonly<Record<string, { run: Command; flags: readonly string[] }>> = {
-	families: { run: listFamilies, flags: [] },
-	methods: { run: listMethods, flags: [] },
+interface Command extends Takes {
+	readonly run: (args: readonly string[], options: Options, progress: Progress) => Promise<Answer>;
+}
+
+const commands: Readonly<Record<string, Command>> = {
+	families: { run: listFamilies },
+	methods: { run: listMethods },
 	task: { run: showTask, flags: ['--answers'] },
-	solve: { run: solve, flags: [] },
-	mark: { run: markTask, flags: [] },
-	words: { run: listWords, flags: [] }
+	solve: { run: solve },
+	mark: { run: markTask },
+	words: { run: listWords },
+	'set new': {
+		run: newSet,
+		flags: ['--own-numbers', '--mixed-order', '--options', '--no-help'],
+		values: ['--seed', '--due', '--note', '--tolerance', '--address']
+	},
+	'set show': { run: showSet, flags: ['--answers'], values: ['--code'] },
+	'set print': { run: printSet, flags: ['--key'], values: ['--students', '--out'] },
+	'set hand-in': {
+		run: handInSet,
+		flags: ['--promised'],
+		values: ['--code', '--answers', '--out', '--name', '--version', '--units']
+	},
+	'set collect': {
+		run: collectSet,
+		values: ['--csv', '--slips', '--overrides', '--set', '--xapi']
+	},
+	'set export': { run: exportSet, values: ['--qti', '--ics'] }
 };
 
 export const usage = `bucktail: practice tasks for aircraft sheet metal, from the command line
@@ -41,21 +71,34 @@ export const usage = `bucktail: practice tasks for aircraft sheet metal, from th
   bucktail mark NUMBER key=entry …      answers marked, as the practice page does
   bucktail words [FAMILY]               every sentence that a family can show
 
+  bucktail set new TITLE RL2*3 ED1 …    a set of tasks, and the link that holds it
+      [--seed TEXT] [--own-numbers] [--mixed-order] [--options] [--no-help]
+      [--due DATE] [--note TEXT] [--tolerance TEXT] [--address URL]
+  bucktail set show LINK                the tasks of a set [--code CODE] [--answers]
+  bucktail set print LINK --out DIR     sheets to print [--key] [--students codes.csv]
+  bucktail set hand-in LINK             answers from a file, as a hand-in
+      --code CODE --answers FILE.json --out FILE
+      [--name TEXT] [--version N] [--units mm] [--promised]
+  bucktail set collect DIR_OR_FILES …   hand-ins marked again from their numbers
+      [--csv OUT] [--slips OUT] [--xapi OUT] [--overrides FILE.json] [--set LINK]
+  bucktail set export LINK              the set as a QTI 3.0 package, its due date
+      [--qti OUT.zip] [--ics OUT.ics]
+
   --json prints the same for scripts. Training aid only, not repair data.`;
 
 /** Carries out one command line. Exit code 0 when it did its job, 2 for bad input. */
-export async function run(argv: readonly string[]): Promise<Result> {
-	const flags = new Set(argv.filter((arg) => arg.startsWith('--')));
-	const [name, ...args] = argv.filter((arg) => !arg.startsWith('--'));
-	if (name === undefined || name === 'help' || flags.has('--help'))
+export async function run(argv: readonly string[], progress: Progress = () => {}): Promise<Result> {
+	const words = argv.filter((arg) => !arg.startsWith('--'));
+	const length = words[0] === 'set' ? 2 : 1;
+	const name = words.slice(0, length).join(' ');
+	if (words.length === 0 || name === 'help' || argv.includes('--help'))
 		return { code: 0, out: usage, err: '' };
 	try {
 		const command = Object.hasOwn(commands, name) ? commands[name] : undefined;
 		if (!command) throw new UsageError(`There is no command ${echoed(name)}; try bucktail help.`);
-		const stray = [...flags].find((flag) => flag !== '--json' && !command.flags.includes(flag));
-		if (stray) throw new UsageError(`${name} takes no ${echoed(stray)}; try bucktail help.`);
-		const { data, text } = await command.run(args, flags);
-		return { code: 0, out: flags.has('--json') ? JSON.stringify(data) : text, err: '' };
+		const line = readCommandLine(argv, name, command);
+		const { data, text } = await command.run(line.words.slice(length), line.options, progress);
+		return { code: 0, out: line.options.has('--json') ? JSON.stringify(data) : text, err: '' };
 	} catch (error) {
 		if (!isForPeople(error)) throw error;
 		return { code: 2, out: '', err: error.message };
@@ -63,7 +106,7 @@ export async function run(argv: readonly string[]): Promise<Result> {
 }
 
 function isForPeople(error: unknown): error is Error {
-	return [UsageError, TaskNumberError, GivenError, TradeError].some(
+	return [UsageError, TaskNumberError, GivenError, TradeError, SetError].some(
 		(kind) => error instanceof kind
 	);
 }

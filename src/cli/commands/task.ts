@@ -1,22 +1,27 @@
 import { kindAt } from '../../lib/engine/solver/kind-at.ts';
 import { topics } from '../../lib/engine/families/topics.ts';
 import { givenRows } from '../../lib/engine/tasks/given-rows.ts';
-import { taskFromNumber } from '../../lib/engine/tasks/task.ts';
+import { type Task, taskFromNumber } from '../../lib/engine/tasks/task.ts';
 import { cautions, trainingAid } from '../../lib/engine/trade/cautions.ts';
+import type { Options } from '../options.ts';
 import type { Answer } from '../run.ts';
 import { UsageError } from '../usage-error.ts';
 import { columns } from './columns.ts';
 import { plainGivens, stepAnswers, stepRows } from './steps.ts';
 
-export async function showTask(
-	args: readonly string[],
-	flags: ReadonlySet<string>
-): Promise<Answer> {
+export async function showTask(args: readonly string[], options: Options): Promise<Answer> {
 	const [number, more] = args;
 	if (number === undefined || more !== undefined) {
 		throw new UsageError('Give one task number, such as RL2-7Q4K-21.');
 	}
-	const task = await taskFromNumber(number);
+	return told(await taskFromNumber(number), options.has('--answers'));
+}
+
+/** A task as it is told, with its working where that is asked for. */
+export function told(
+	task: Task,
+	withAnswers: boolean
+): { data: Readonly<Record<string, unknown>>; text: string } {
 	const { family, method, drawn, id } = task;
 	const rows = givenRows(task, 'in');
 	const asked = drawn.asked.map((key) => {
@@ -27,7 +32,7 @@ export async function showTask(
 			...(choices.length > 0 ? { oneOf: choices } : {})
 		};
 	});
-	const steps = flags.has('--answers') ? stepAnswers(method, task.right) : [];
+	const steps = withAnswers ? stepAnswers(method, task.right) : [];
 	const data = {
 		task: task.number,
 		family: family.id,

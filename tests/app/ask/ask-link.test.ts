@@ -8,7 +8,7 @@ import {
 	readQuestion,
 	writeQuestion
 } from '../../../src/lib/app/ask/ask-link.ts';
-import { packed } from '../../../src/lib/app/device/fragment.ts';
+import { packed } from '../../../src/lib/exchange/fragment.ts';
 import firstLinks from './first-edition-links.json';
 
 const key = fc.stringMatching(/^[a-z][A-Za-z0-9]{0,11}$/);

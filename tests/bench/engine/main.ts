@@ -3,6 +3,7 @@ import type { Family } from '../../../src/lib/engine/families/family.ts';
 import { inverseOf } from '../../../src/lib/engine/solver/inverse.ts';
 import { drawTask } from '../../../src/lib/engine/tasks/task.ts';
 import { levels } from '../../../src/lib/engine/families/level.ts';
+import { collecting } from './collecting.ts';
 import { compareWithText, type Speed } from './compiled-against-text.ts';
 
 /*
@@ -18,6 +19,7 @@ if (process.argv.includes('--numbers')) {
 } else {
 	speed();
 	drawing();
+	await collecting();
 }
 
 function speed(): void {

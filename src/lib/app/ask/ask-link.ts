@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { packed, unpacked } from '../device/fragment.ts';
+import { packed, unpacked } from '$lib/exchange/fragment.ts';
 
 /*
  * A question to an instructor as a link: the task's number, and what was done on it. Verdicts are

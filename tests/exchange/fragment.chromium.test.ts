@@ -1,5 +1,5 @@
 import { afterEach, expect, test, vi } from 'vitest';
-import { packed, unpacked } from '../../../src/lib/app/device/fragment.ts';
+import { packed, unpacked } from '../../src/lib/exchange/fragment.ts';
 
 /*
  * A browser inflates the whole of what it is given at a time, however little of it is read. So

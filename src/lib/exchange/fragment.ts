@@ -37,7 +37,10 @@ export async function unpacked(version: number, fragment: string): Promise<Unpac
 	const [, made = '', form = '', body = ''] = parts;
 	if (Number(made) > version) return { ok: false, reason: 'newer' };
 	try {
-		const bytes = await (made === '1' ? firstEdition : inflated)(bytesOf(body), form);
+		const deflated = bytesOf(body);
+		// The last letter can hold bits that stand for nothing: they must be as they were written.
+		if (base64url(deflated) !== body) return damaged;
+		const bytes = await (made === '1' ? firstEdition : inflated)(deflated, form);
 		const text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
 		return { ok: true, value: JSON.parse(text) };
 	} catch {

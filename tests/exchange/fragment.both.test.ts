@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { packed, unpacked } from '../../../src/lib/app/device/fragment.ts';
-import firstLinks from '../ask/first-edition-links.json';
+import { packed, unpacked } from '../../src/lib/exchange/fragment.ts';
+import firstLinks from '../app/ask/first-edition-links.json';
 
 const damaged = { ok: false, reason: 'damaged' };
 const newer = { ok: false, reason: 'newer' };
@@ -11,10 +11,10 @@ function changed(fragment: string, at: number): string {
 	return fragment.slice(0, at) + (fragment[at] === 'A' ? 'B' : 'A') + fragment.slice(at + 1);
 }
 
-/** Fragments with each letter of their body exchanged or cut off in turn; the last can be spare. */
+/** Fragments with each letter of their body exchanged or cut off in turn. */
 function spoiled(fragment: string): string[] {
 	const body = fragment.lastIndexOf('.') + 1;
-	const places = Array.from({ length: fragment.length - body - 1 }, (_, i) => body + i);
+	const places = Array.from({ length: fragment.length - body }, (_, i) => body + i);
 	return places.flatMap((at) => [changed(fragment, at), fragment.slice(0, at)]);
 }
 

@@ -1,0 +1,178 @@
+import { loadReader } from '../quantity/reader.ts';
+import { stepsOf } from '../tasks/task.ts';
+import { type Aside, type Chosen, chooseEach, type Found } from './choose-hand-ins.ts';
+import type { HandIn, HandInAnswer } from './hand-in.ts';
+import { type AnswerMark, markAnswer } from './mark-answer.ts';
+import type { OpenSet, SetTask } from './open-set.ts';
+import type { Override } from './override.ts';
+import { totalOf } from './set.ts';
+
+/** One task of a hand-in, marked. */
+export interface TaskMark {
+	/** Place in the set, from 1. */
+	readonly place: number;
+	/** Number of the task that this student had. */
+	readonly task: string;
+	readonly marks: number;
+	readonly of: number;
+	/** Set where an instructor changed the marks: what they were, and why. */
+	readonly changed?: { readonly from: number; readonly note: string };
+	readonly answers: readonly AnswerMark[];
+	readonly opened: readonly string[];
+	readonly charts: readonly string[];
+	readonly seconds: number | null;
+}
+
+/** A hand-in, marked. */
+export interface MarkedHandIn {
+	readonly code: string;
+	readonly name: string;
+	readonly version: number;
+	readonly promised: boolean;
+	readonly at: string | null;
+	/** The files that hold it, each the same. */
+	readonly files: readonly string[];
+	readonly marks: number;
+	readonly of: number;
+	/** In the order of the set. */
+	readonly tasks: readonly TaskMark[];
+}
+
+export interface Collected {
+	/** By code. */
+	readonly handIns: readonly MarkedHandIn[];
+	readonly aside: readonly Aside[];
+}
+
+interface CollectOptions {
+	readonly overrides?: readonly Override[];
+	/** Told after every hand-in how many are marked. */
+	readonly progress?: (done: number, of: number) => void;
+}
+
+/**
+ * Marks hand-ins of a set again from its numbers. Equal ones count once, of several by one code
+ * the newest version counts, and what cannot be marked is set aside with one sentence.
+ */
+export async function collect(
+	open: OpenSet,
+	found: readonly Found[],
+	{ overrides = [], progress }: CollectOptions = {}
+): Promise<Collected> {
+	await loadReader();
+	const own = found.filter(({ handIn }) => handIn.hash === open.hash);
+	const foreign = found.filter(({ handIn }) => handIn.hash !== open.hash);
+	const { chosen, aside } = chooseEach(own);
+	const handIns: MarkedHandIn[] = [];
+	const unfit: Aside[] = [];
+	const marking = markingOnce();
+	for (const [i, one] of chosen.entries()) {
+		const fault = faultIn(open, one.handIn);
+		if (fault === null) handIns.push(await marked(open, one, overrides, marking));
+		else unfit.push(...one.files.map((file) => ({ file, why: fault })));
+		progress?.(i + 1, chosen.length);
+	}
+	return {
+		handIns: handIns.sort((a, b) => byCode(a.code, b.code)),
+		aside: [
+			...foreign.map(({ file, handIn }) => ({
+				file,
+				why: `Belongs to another set, ${handIn.hash}; this one is ${open.hash}.`
+			})),
+			...aside,
+			...unfit
+		]
+	};
+}
+
+export function byCode(one: string, other: string): number {
+	return one.localeCompare(other, 'en', { numeric: true });
+}
+
+/** Why a hand-in of this set cannot be marked all the same, or null. */
+function faultIn(open: OpenSet, handIn: HandIn): string | null {
+	const tasks = open.for(handIn.code);
+	for (const { place, entries } of handIn.answers) {
+		const own = tasks[place - 1];
+		if (!own) return `It answers task ${place}, and the set has ${tasks.length}.`;
+		const steps = stepsOf(own.task);
+		const stray = Object.keys(entries).find((key) => !steps.includes(key));
+		if (stray !== undefined)
+			return `Task ${place} has no step ${stray}; it was not made by Bucktail.`;
+	}
+	return null;
+}
+
+async function marked(
+	open: OpenSet,
+	{ handIn, files }: Chosen,
+	overrides: readonly Override[],
+	marking: typeof markAnswer
+): Promise<MarkedHandIn> {
+	const tasks: TaskMark[] = [];
+	for (const [i, own] of open.for(handIn.code).entries()) {
+		const answer = handIn.answers.find(({ place }) => place === i + 1) ?? noAnswer;
+		const mark = await taskMark(own, answer, marking);
+		// What was changed last holds.
+		const override = overrides
+			.filter(({ code, task }) => code === handIn.code && task === own.place)
+			.at(-1);
+		tasks.push(override ? changedBy(mark, override) : mark);
+	}
+	const { code, name, version, promised, at } = handIn;
+	return {
+		code,
+		name,
+		version,
+		promised,
+		at,
+		files: [...files].sort(),
+		marks: totalOf(tasks.map(({ marks }) => marks)),
+		of: open.of,
+		tasks: tasks.sort((a, b) => a.place - b.place)
+	};
+}
+
+const noAnswer: Omit<HandInAnswer, 'place'> = {
+	entries: {},
+	picked: {},
+	units: 'in',
+	opened: [],
+	charts: [],
+	seconds: null
+};
+
+/** Marks what several students entered alike only once: most of a class has the same right ones. */
+function markingOnce(): typeof markAnswer {
+	const known = new Map<string, Promise<AnswerMark[]>>();
+	return (own, answer) => {
+		const { entries, picked, units } = answer;
+		const key = JSON.stringify([own.place, own.task.number, entries, picked, units]);
+		const marks = known.get(key) ?? markAnswer(own, answer);
+		known.set(key, marks);
+		return marks;
+	};
+}
+
+async function taskMark(
+	own: SetTask,
+	answer: Omit<HandInAnswer, 'place'>,
+	marking: typeof markAnswer
+): Promise<TaskMark> {
+	const answers = await marking(own, answer);
+	const { opened, charts, seconds } = answer;
+	return {
+		place: own.place,
+		task: own.task.number,
+		marks: totalOf(answers.map(({ marks }) => marks)),
+		of: totalOf(own.marks),
+		answers,
+		opened,
+		charts,
+		seconds
+	};
+}
+
+function changedBy(mark: TaskMark, { marks, note }: Override): TaskMark {
+	return { ...mark, marks: Math.min(marks, mark.of), changed: { from: mark.marks, note } };
+}

@@ -1,0 +1,87 @@
+import { cardByCode, loadFamily } from '../families/catalogue.ts';
+import type { Level } from '../families/level.ts';
+import { stepsOf, type Task } from '../tasks/task.ts';
+import { drawDealt, type Place } from './deal.ts';
+import { mostTasks, readSet, type TaskSet } from './set.ts';
+import { SetError } from './set-error.ts';
+
+/** So many tasks of a family at a level. */
+export interface Wish {
+	readonly code: string;
+	readonly level: Level;
+	readonly count: number;
+}
+
+/** What an instructor settles about a set besides its tasks. */
+export type Terms = Omit<TaskSet, 'tasks'>;
+
+/** Terms where nothing else is said. */
+export function plainTerms(title: string): Terms {
+	return {
+		title,
+		seed: title,
+		order: 'fixed',
+		numbers: 'same',
+		answers: 'typed',
+		help: true,
+		due: null,
+		tolerance: '',
+		note: ''
+	};
+}
+
+/**
+ * Reads a wish: `RL2*3` is three tasks of family RL at level 2, `RL2` one.
+ *
+ * @throws SetError
+ */
+export function readWish(typed: string): Wish {
+	const parts = /^([A-Z]{2})([1-3])(?:[*×X](\d{1,3}))?$/.exec(typed.trim().toUpperCase());
+	if (!parts) {
+		throw new SetError('Write tasks as family, level and how many, such as RL2*3.');
+	}
+	const [, code = '', level, count = '1'] = parts;
+	if (!cardByCode(code)) throw new SetError(`No family of tasks has the code ${code}.`);
+	const wish: Wish = { code, level: Number(level) as Level, count: Number(count) };
+	if (wish.count < 1 || wish.count > mostTasks) {
+		throw new SetError(`A set has 1 to ${mostTasks} tasks; ${code}${level} asks for ${count}.`);
+	}
+	return wish;
+}
+
+/**
+ * A set with fresh tasks for the wishes, in their order; a mark for every step. The same seed text
+ * and wishes give the same tasks, whatever other wishes or families there are.
+ *
+ * @throws SetError where the wishes or terms cannot be met
+ */
+export async function composeSet(terms: Terms, wishes: readonly Wish[]): Promise<TaskSet> {
+	const count = wishes.reduce((sum, wish) => sum + wish.count, 0);
+	if (count < 1 || count > mostTasks) throw new SetError(`A set has 1 to ${mostTasks} tasks.`);
+	const places = await placesFor(wishes);
+	const tasks = drawDealt(terms.seed === '' ? terms.title : terms.seed, places, (task) => task);
+	const reading = readSet({ ...terms, tasks: tasks.map(plainTask) });
+	if (!reading.ok) throw new SetError(reading.sentence);
+	return reading.set;
+}
+
+async function placesFor(wishes: readonly Wish[]): Promise<Place[]> {
+	const places: Place[] = [];
+	const copies = new Map<string, number>();
+	for (const { code, level, count } of wishes) {
+		const card = cardByCode(code);
+		if (!card) throw new SetError(`No family of tasks has the code ${code}.`);
+		const family = await loadFamily(card);
+		for (let i = 0; i < count; i++) {
+			const copy = copies.get(code + level) ?? 0;
+			copies.set(code + level, copy + 1);
+			places.push({ family, level, copy });
+		}
+	}
+	return places;
+}
+
+/** A task as a set holds it, a mark for every step. */
+function plainTask(task: Task): TaskSet['tasks'][number] {
+	return { number: task.number, marks: stepsOf(task).map(() => 1) };
+}

@@ -1,0 +1,76 @@
+import { stepsOf } from '../tasks/task.ts';
+import type { MarkedHandIn } from './collect.ts';
+import type { OpenSet } from './open-set.ts';
+
+/** How one task of the set came out over the class. */
+export interface TaskFigure {
+	readonly place: number;
+	/** Share of its marks, 0 to 1; null without hand-ins or marks. */
+	readonly difficulty: number | null;
+	/**
+	 * Share of its marks of the strongest third less that of the weakest third, by the marks in the
+	 * other tasks; students of equal marks count in part. Null for fewer than six students.
+	 */
+	readonly discrimination: number | null;
+	/** Median seconds; null where no time is known. */
+	readonly seconds: number | null;
+	/** Students who opened steps. */
+	readonly opened: number;
+}
+
+const fewest = 6;
+
+export function taskFigures(open: OpenSet, handIns: readonly MarkedHandIn[]): TaskFigure[] {
+	return open.tasks.map(({ place, marks, task }) => {
+		const rows = handIns.flatMap((one) => {
+			const mark = one.tasks.find((other) => other.place === place);
+			return mark ? [{ mark, rest: one.marks - mark.marks }] : [];
+		});
+		const hasMarks = stepsOf(task).some((_, i) => (marks[i] ?? 0) > 0);
+		const shares = rows.map(({ mark, rest }) => ({ share: mark.marks / (mark.of || 1), rest }));
+		const times = rows.flatMap(({ mark }) => mark.seconds ?? []);
+		return {
+			place,
+			difficulty: hasMarks && rows.length > 0 ? mean(shares.map(({ share }) => share)) : null,
+			discrimination: hasMarks && rows.length >= fewest ? tellsApart(shares) : null,
+			seconds: times.length > 0 ? median(times) : null,
+			opened: rows.filter(({ mark }) => mark.opened.length > 0).length
+		};
+	});
+}
+
+interface Share {
+	readonly share: number;
+	/** Marks in the other tasks. */
+	readonly rest: number;
+}
+
+function tellsApart(shares: readonly Share[]): number {
+	const third = Math.floor(shares.length / 3);
+	const up = [...shares].sort((a, b) => a.rest - b.rest);
+	return firstShare([...up].reverse(), third) - firstShare(up, third);
+}
+
+/** Mean share of the first so many; those level with the last of them count in part. */
+function firstShare(inOrder: readonly Share[], count: number): number {
+	const edge = inOrder[count - 1]?.rest;
+	const level = inOrder.filter(({ rest }) => rest === edge);
+	const before = inOrder.slice(
+		0,
+		inOrder.findIndex(({ rest }) => rest === edge)
+	);
+	const levelShare = mean(level.map(({ share }) => share)) * (count - before.length);
+	return (before.reduce((sum, { share }) => sum + share, 0) + levelShare) / count;
+}
+
+function mean(all: readonly number[]): number {
+	return all.reduce((sum, one) => sum + one, 0) / all.length;
+}
+
+function median(all: readonly number[]): number {
+	const inOrder = [...all].sort((a, b) => a - b);
+	const half = inOrder.length >> 1;
+	const [low = 0, high = 0] =
+		inOrder.length % 2 ? [inOrder[half], inOrder[half]] : inOrder.slice(half - 1);
+	return (low + high) / 2;
+}

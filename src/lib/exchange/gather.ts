@@ -1,0 +1,81 @@
+import type { Aside, Found } from '../engine/sets/choose-hand-ins.ts';
+import type { HandInReading } from '../engine/sets/sealed.ts';
+import { hasHandInText, largestFile, readHandInFile, readHandInTexts } from './hand-in-file.ts';
+import { readZip } from './zip.ts';
+
+/** A file to look at: its content is read only where its size lets it be a hand-in. */
+export interface Source {
+	readonly name: string;
+	readonly size: number;
+	readonly read: () => Promise<Uint8Array>;
+}
+
+export interface Gathered {
+	readonly found: readonly Found[];
+	readonly aside: readonly Aside[];
+}
+
+/** Largest package of hand-ins that is looked at, in bytes. */
+const largestZip = 20_000_000;
+
+/** Most hand-ins at once. */
+export const mostHandIns = 2000;
+
+/** Every hand-in in files, packages and pasted texts, and what is none; never rejects. */
+export async function gather(
+	sources: readonly Source[],
+	progress?: (done: number, of: number) => void
+): Promise<Gathered> {
+	const found: Found[] = [];
+	const aside: Aside[] = [];
+	for (const [i, source] of sources.entries()) {
+		for (const [file, reading] of await readingsIn(source)) {
+			if (!reading.ok) aside.push({ file, why: reading.sentence });
+			else if (found.length < mostHandIns) found.push({ file, handIn: reading.handIn });
+			else aside.push({ file, why: `More than ${mostHandIns} at once; collect it by itself.` });
+		}
+		progress?.(i + 1, sources.length);
+	}
+	return { found, aside };
+}
+
+type Row = readonly [file: string, reading: HandInReading];
+
+async function readingsIn({ name, size, read }: Source): Promise<Row[]> {
+	if (size > largestZip) return [[name, refused(tooLarge(size))]];
+	let bytes: Uint8Array;
+	try {
+		bytes = await read();
+	} catch {
+		return [[name, refused('The file cannot be opened.')]];
+	}
+	if (!isZip(bytes)) return readFile(name, bytes);
+	const zip = readZip(bytes);
+	if (!zip.ok) return [[name, refused(zip.sentence)]];
+	const rows: Row[] = [];
+	for (const [inner, content] of zip.files) {
+		if (!inner.endsWith('/')) rows.push(...(await readFile(`${name}/${inner}`, content)));
+	}
+	return rows;
+}
+
+async function readFile(name: string, bytes: Uint8Array): Promise<Row[]> {
+	if (bytes.length > largestFile) return [[name, refused(tooLarge(bytes.length))]];
+	const text = new TextDecoder().decode(bytes);
+	if (!hasHandInText(text)) return [[name, readHandInFile(text)]];
+	const readings = await readHandInTexts(text);
+	const many = readings.length > 1;
+	return readings.map((reading, i) => [many ? `${name} (${i + 1})` : name, reading]);
+}
+
+function isZip(bytes: Uint8Array): boolean {
+	return [0x50, 0x4b, 0x03, 0x04].every((byte, i) => bytes[i] === byte);
+}
+
+function tooLarge(size: number): string {
+	return `Too large for a hand-in: ${(size / 1e6).toFixed(1)} MB. It was not read.`;
+}
+
+function refused(sentence: string): HandInReading {
+	return { ok: false, sentence };
+}

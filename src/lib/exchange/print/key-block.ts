@@ -1,0 +1,98 @@
+import { escaped } from '../../engine/solver/markup.ts';
+import { identifier, showStep, symbolOf, textAt } from '../../engine/solver/show.ts';
+import { optionTexts } from '../../engine/sets/rehearsal.ts';
+import type { SetTask } from '../../engine/sets/open-set.ts';
+import { stepsOf, type Task } from '../../engine/tasks/task.ts';
+import { type Block, linesOf } from './pages.ts';
+
+/** One task of the key: its answer, every step with working, a slip met there, and its marks. */
+export function keyBlock(own: SetTask, place: number): Block {
+	const { task, marks } = own;
+	const rows = stepsOf(task).map((key, i) => stepRow(task, key, marks[i] ?? 0));
+	const answer = answerText(own);
+	const markup = `<section class="kt"><h2><b>${place}</b><span>${escaped(answer)}</span><em class="tn">${task.number}</em></h2>
+<table><colgroup><col class="st"><col><col class="sl"><col class="mk"></colgroup><thead><tr><th>Step</th><th>Working</th><th>Slip met there</th><th>Marks</th></tr></thead>
+<tbody>${rows.map((row) => row.markup).join('')}</tbody></table></section>`;
+	const height = rows.reduce((sum, row) => sum + row.height, 10 + linesOf(answer, 70, 4.3));
+	return { markup, height };
+}
+
+function answerText({ task, question }: SetTask): string {
+	if (question) {
+		const letter = String.fromCharCode(65 + question.right);
+		return `${letter}: ${optionTexts(question, 'in')[question.right] ?? ''}`;
+	}
+	return task.drawn.asked.map((key) => textAt(task.method, key, task.right[key] ?? '')).join('; ');
+}
+
+function stepRow(task: Task, key: string, marks: number): Block {
+	const { method, right } = task;
+	const label = method.steps[key]?.label ?? key;
+	const shown = showStep(method, key, right);
+	const name = identifier(symbolOf(method, key));
+	const formulas = [
+		...formulaLines(`${name}<mo>=</mo>`, shown.symbols, ''),
+		...shortened(shown.numbers.map((numbers, i) => worked(numbers, shown.results[i] ?? ''))).flat()
+	];
+	if (shown.numbers.length > mostShown) {
+		formulas.push(`<p>${escaped(textAt(method, key, right[key] ?? ''))}</p>`);
+	}
+	const slip = slipAt(task, key);
+	const high = formulas.reduce((sum, one) => sum + heightOf(one), 1.6);
+	return {
+		markup: `<tr><td>${escaped(label)}</td><td>${formulas.join('')}</td><td>${escaped(slip)}</td><td>${marks}</td></tr>`,
+		height: Math.max(high, linesOf(label, 23, 4.1) + 1.6, linesOf(slip, 27, 4.1) + 1.6)
+	};
+}
+
+function worked(numbers: string, result: string): string[] {
+	const same = plain(numbers) === plain(result).replace(/ (in|mm)$/, '');
+	const end = `<mo>=</mo>${result}`;
+	return same ? formulaLines('', end, '') : formulaLines('<mo>=</mo>', numbers, end);
+}
+
+function plain(markup: string): string {
+	return markup.replace(/<[^>]*>/g, '');
+}
+
+/** Most characters of a formula in one line. */
+const longestLine = 56;
+
+/** A formula in as few lines as hold it; browsers do not break one. */
+function formulaLines(before: string, formula: string, after: string): string[] {
+	const isLong = (markup: string) => plain(markup).length > longestLine;
+	const parts = isLong(before + formula + after)
+		? isLong(before + formula)
+			? [before, formula, after]
+			: [before + formula, after]
+		: [before + formula + after];
+	return parts
+		.filter((part) => part !== '')
+		.map((part) => `<p${isLong(part) ? ' class="sm"' : ''}><math>${part}</math></p>`);
+}
+
+/** In mm; a formula with cases has a line for each. */
+function heightOf(formula: string): number {
+	const cases = formula.match(/<mtr/g)?.length ?? 0;
+	if (cases > 0) return 4.2 * cases + 1;
+	return formula.includes('<math') ? 4.3 : linesOf(formula, 50, 4.2);
+}
+
+/** Members of a list that are worked one by one. */
+const mostShown = 3;
+
+function shortened(formulas: readonly string[][]): readonly string[][] {
+	const [first = []] = formulas;
+	return formulas.length > mostShown ? [first, ['<p>and so on:</p>']] : formulas;
+}
+
+/** The first slip of a step that shows in this task, and what the step comes to by it. */
+function slipAt({ method, slips }: Task, key: string): string {
+	const id = Object.keys(method.slips).find(
+		(one) => method.slips[one]?.step === key && slips.has(one)
+	);
+	if (id === undefined) return '';
+	const value = slips.get(id)?.[key];
+	const leads = value === undefined ? '' : `${textAt(method, key, value)}: `;
+	return `${leads.length > 40 ? '' : leads}${method.slips[id]?.says ?? ''}`;
+}
