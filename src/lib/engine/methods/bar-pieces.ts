@@ -20,7 +20,7 @@ export const barPieces = method({
 			slips: {
 				noKerf: slip(
 					'downTo(bar / piece, 1)',
-					'The kerf is left out: every cut turns metal into chips.'
+					'The kerf is left out, or not taken for every cut: every cut turns metal into chips.'
 				),
 				lastCut: slip(
 					'downTo(bar / (piece + kerf), 1)',
@@ -29,6 +29,21 @@ export const barPieces = method({
 				kerfBothSides: slip(
 					'downTo(bar / (piece + 2 * kerf), 1)',
 					'Two kerfs for every piece: one cut parts two pieces.'
+				),
+				oneKerfOff: slip(
+					'downTo((bar - kerf) / piece, 1)',
+					'One kerf in all was taken off: there is one behind every piece.',
+					{ rare: true }
+				),
+				kerfOff: slip(
+					'downTo(bar / (piece - kerf), 1)',
+					'The kerf was taken off the piece: it comes on top of it.',
+					{ rare: true }
+				),
+				halfKerf: slip(
+					'downTo(bar / (piece + kerf / 2), 1)',
+					'Half a kerf for every piece: each piece is cut off with a whole one.',
+					{ rare: true }
 				),
 				up: slip(
 					'upTo((bar + kerf) / (piece + kerf), 1)',
@@ -48,6 +63,17 @@ export const barPieces = method({
 					'count * piece',
 					'The kerfs are missing from the metal used: they are chips on the floor.'
 				),
+				kerfsOnly: slip('count * kerf', 'The kerfs only: the pieces use metal too.'),
+				kerfsOff: slip(
+					'count * (piece - kerf)',
+					'The kerfs were taken off the pieces: they come on top of them.',
+					{ rare: true }
+				),
+				oneKerfMore: slip(
+					'count * (piece + kerf) + kerf',
+					'One kerf too many: there is one behind every piece.',
+					{ rare: true }
+				),
 				lastKerfKept: slip(
 					'count * piece + (count - 1) * kerf',
 					'One kerf too few: the last piece is cut from the remnant too.'
@@ -59,6 +85,15 @@ export const barPieces = method({
 			rule: 'cut.bar',
 			tolerance: layoutLine,
 			slips: {
+				partAsInches: slip(
+					'(bar / (piece + kerf) - downTo(bar / (piece + kerf), 1)) * (1 in)',
+					'The part behind the decimal point is a part of a piece, not inches: multiply it by the piece and its kerf.'
+				),
+				kerfsForRemnant: slip(
+					'count * kerf',
+					'Those are the chips: the remnant is what is left of the bar behind the last cut.',
+					{ rare: true }
+				),
 				partOfPiece: slip(
 					'((bar + kerf) / (piece + kerf) - count) * piece',
 					'The part behind the decimal point times the piece: it stands for a piece with its kerf.'

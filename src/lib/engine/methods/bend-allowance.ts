@@ -23,6 +23,28 @@ export const bendAllowance = method({
 			rule: 'bend.allowance',
 			tolerance: thousandths,
 			slips: {
+				legsForRadius: slip(
+					'0.01743 * R * degrees(180 deg - angle)',
+					'Radius term for the angle between the legs: N is the bend angle from flat.'
+				),
+				radiusTenfold: slip(
+					'0.1743 * R * degrees(angle)',
+					'Ten times too much for the radius: its constant is 0.01743.'
+				),
+				radiusTenth: slip(
+					'0.001743 * R * degrees(angle)',
+					'A tenth of it for the radius: its constant is 0.01743.'
+				),
+				radiusDigits: slip(
+					'0.01473 * R * degrees(angle)',
+					'0.01473 was taken for 0.01743: two digits changed places.',
+					{ rare: true }
+				),
+				halfRadius: slip(
+					'0.01743 * (R / 2) * degrees(angle)',
+					'Half of R in the radius term: R is the inside radius already, not a diameter.',
+					{ rare: true }
+				),
 				brackets: slip(
 					'0.01743 * R',
 					'The radius term was not multiplied by N. The formula is also printed without its brackets, but N multiplies both terms.'
@@ -43,6 +65,19 @@ export const bendAllowance = method({
 			rule: 'bend.allowance',
 			tolerance: thousandths,
 			slips: {
+				legsForThickness: slip(
+					'0.0078 * T * degrees(180 deg - angle)',
+					'Thickness term for the angle between the legs: N is the bend angle from flat.'
+				),
+				thicknessTenfold: slip(
+					'0.078 * T * degrees(angle)',
+					'Ten times too much for the thickness: check the point in 0.0078 and in T.'
+				),
+				radiusForThickness: slip(
+					'0.0078 * R * degrees(angle)',
+					'0.0078 was multiplied by R as well: it goes with the thickness.',
+					{ rare: true }
+				),
 				noT: slip(
 					'0.0078 * T',
 					'The thickness term was left out or not multiplied by N: what is left is the arc of the inside face.'
@@ -62,6 +97,38 @@ export const bendAllowance = method({
 			rule: 'bend.allowance',
 			tolerance: finerThanRule,
 			slips: {
+				constantsSwapped: slip(
+					'(0.0078 * R + 0.01743 * T) * degrees(angle)',
+					'The constants changed places: 0.01743 goes with R, 0.0078 with T.'
+				),
+				insideArc: slip(
+					'3.1416 * R * degrees(angle) / 180',
+					'That is the arc of the inside face: the thickness term is missing.'
+				),
+				outsideArc: slip(
+					'3.1416 * (R + T) * degrees(angle) / 180',
+					'That is the arc of the outside face: R is the inside radius, and T takes 0.0078.'
+				),
+				subtracted: slip(
+					'forRadius - forThickness',
+					'The thickness term was taken off: the two terms are added.',
+					{ rare: true }
+				),
+				halfAngle: slip(
+					'(0.01743 * R + 0.0078 * T) * degrees(angle) / 2',
+					'Worked with half the bend angle: only K is for half of it, the allowance takes all of N.',
+					{ rare: true }
+				),
+				twoSetbacks: slip(
+					'2 * setbackK(angle) * (R + T)',
+					'That is two setbacks: the allowance is the length of metal in the curve.',
+					{ rare: true }
+				),
+				radiusAndT: slip(
+					'R + T',
+					'That is R + T, the setback of a square bend: the allowance is the length of metal in the curve.',
+					{ rare: true }
+				),
 				legs: slip(
 					'bendAllowance(R, T, 180 deg - angle)',
 					'Worked with the angle between the legs: N is the bend angle from flat.'

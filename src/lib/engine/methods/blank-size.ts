@@ -44,7 +44,23 @@ export const blankSize = method({
 			kind: fraction,
 			tolerance: layoutLine,
 			slips: {
-				oneEnd: slip('endTrim', 'Trim for one end only: both ends are trimmed.'),
+				oneEnd: slip(
+					'endTrim',
+					'Trim for one end only, or half of it at each: both ends take all of it.'
+				),
+				halfEnd: slip(
+					'trimmedEnds * endTrim / 2',
+					'Half of the trim at the end: the card gives it for each end.',
+					{ rare: true }
+				),
+				twiceEnd: slip('2 * trimmedEnds * endTrim', 'The trim was taken twice at each end.', {
+					rare: true
+				}),
+				asManyAsEdges: slip(
+					'trimmedEdges * endTrim',
+					'As many ends as edges: count the ends that are trimmed.',
+					{ rare: true }
+				),
 				bothEnds: slip('2 * endTrim', 'Trim for both ends: only one end is trimmed.'),
 				edgeTrimOnLength: slip(
 					'trimmedEnds * edgeTrim',
@@ -57,6 +73,16 @@ export const blankSize = method({
 			kind: fraction,
 			tolerance: layoutLine,
 			slips: {
+				allSides: slip(
+					'finishedLength + addedLength + trimmedEdges * edgeTrim',
+					'The trim of all sides was added to the length: the long edges are trimmed across the width.',
+					{ rare: true }
+				),
+				inchLost: slip(
+					'finishedLength + addedLength - (1 in)',
+					'An inch was lost in adding the fractions.',
+					{ rare: true }
+				),
 				noEndTrim: slip(
 					'finishedLength',
 					'No trim on the length: nothing is left to cut to the line.'
@@ -72,7 +98,25 @@ export const blankSize = method({
 			kind: fraction,
 			tolerance: layoutLine,
 			slips: {
-				oneEdge: slip('edgeTrim', 'Trim for one long edge only: both are trimmed.'),
+				oneEdge: slip(
+					'edgeTrim',
+					'Trim for one long edge only, or half of it at each: both take all of it.'
+				),
+				halfEdge: slip(
+					'trimmedEdges * edgeTrim / 2',
+					'Half of the trim at the long edge: the card gives it for each edge.',
+					{ rare: true }
+				),
+				asManyAsEnds: slip(
+					'trimmedEnds * edgeTrim',
+					'As many long edges as ends: count the edges that are trimmed.',
+					{ rare: true }
+				),
+				lengthTrimOnWidth: slip(
+					'trimmedEnds * endTrim',
+					'The trim of the length was added to the width.',
+					{ rare: true }
+				),
 				bothEdges: slip('2 * edgeTrim', 'Trim for both long edges: only one of them is trimmed.'),
 				endTrimOnWidth: slip(
 					'trimmedEdges * endTrim',

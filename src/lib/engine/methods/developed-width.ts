@@ -41,6 +41,10 @@ export const developedWidth = method({
 			rule: 'bend.flat',
 			tolerance: layoutLine,
 			slips: {
+				twice: slip(
+					'forEach(2 * largest(setbacks), legs)',
+					'Two setbacks taken from every leg. Outer leg: 1 setback; leg between bends: 2.'
+				),
 				once: slip(
 					'forEach(largest(setbacks), legs)',
 					'One setback taken from every leg. Outer leg: 1 setback; leg between bends: 2.'
@@ -70,10 +74,6 @@ export const developedWidth = method({
 					'sum(legs) - 2 * T * howMany(angles)',
 					'2T taken off at each bend: that makes inside sizes of the legs, not a developed width. Take off the setbacks and add the bend allowances.'
 				),
-				setbacksAdded: slip(
-					'sum(flats) + sum(setbacks)',
-					'Setbacks added to the flats: what the bends take is the bend allowance.'
-				),
 				sum: slip(
 					'sum(legs)',
 					'That is the sum of the mold line dimensions: the blank comes out too wide.'
@@ -81,6 +81,19 @@ export const developedWidth = method({
 				halfSetback: slip(
 					'sum(legs) - sum(setbacks) + sum(allowances)',
 					'One setback taken for each bend: a bend takes one from the leg on either side.'
+				),
+				oneSetback: slip(
+					'sum(legs) - member(setbacks, 1) + sum(allowances)',
+					'One setback taken in all: each bend takes one from the leg on either side.'
+				),
+				legLeftOut: slip(
+					'sum(flats) + sum(allowances) - member(legs, howMany(legs))',
+					'One leg was left out: every leg counts.'
+				),
+				lessOneT: slip(
+					'sum(legs) - T * howMany(angles)',
+					'T taken off at each bend: take off the setbacks and add the bend allowances.',
+					{ rare: true }
 				)
 			}
 		})

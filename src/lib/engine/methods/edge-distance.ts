@@ -46,6 +46,34 @@ export const edgeDistance = method({
 					'least + (1/32 in)',
 					'Only 1/32 in was added: preferred is 1/16 in over the minimum.'
 				),
+				threeD: slip(
+					'3 * D',
+					'3D is the minimum pitch: preferred is 1/16 in over the minimum edge distance.'
+				),
+				flushForPreferred: slip(
+					'2.5 * D',
+					'2.5D is the minimum for a countersunk head: preferred is 1/16 in over the minimum.'
+				),
+				oneEighth: slip(
+					'least + (1/8 in)',
+					'1/8 in was added: preferred is 1/16 in over the minimum.',
+					{ rare: true }
+				),
+				sixteenthOff: slip(
+					'least - (1/16 in)',
+					'1/16 in was taken off: it is added to the minimum.',
+					{ rare: true }
+				),
+				sixteenthOnD: slip(
+					'factor * (D + (1/16 in))',
+					'1/16 in was added to D: it is added to the minimum edge distance.',
+					{ rare: true }
+				),
+				midway: slip(
+					'(least + 4 * D) / 2',
+					'Midway between minimum and maximum: preferred is 1/16 in over the minimum.',
+					{ rare: true }
+				),
 				nextRivet: slip(
 					'factor * (D + (1/32 in))',
 					'That is the minimum for the next larger rivet: preferred is the minimum plus 1/16 in.'
@@ -59,7 +87,7 @@ export const edgeDistance = method({
 			slips: {
 				halfGreatest: slip(
 					'4 * D / 2',
-					'Half of 4D: D is the diameter of the rivet, not its radius.'
+					'2D is the minimum for a protruding head, and half of the maximum: that is 4D.'
 				),
 				pitchForGreatest: slip(
 					'3 * D',
@@ -68,6 +96,23 @@ export const edgeDistance = method({
 				greatestPitch: slip(
 					'10 * D',
 					'10D is the maximum pitch, from rivet to rivet; to the edge it is 4D.'
+				),
+				usualPitch: slip(
+					'6 * D',
+					'6D is a pitch, from rivet to rivet; the maximum edge distance is 4D.'
+				),
+				greatestToRim: slip(
+					'3.5 * D',
+					'To the rim of the hole: the maximum edge distance, 4D, runs to its centre.',
+					{ rare: true }
+				),
+				greatestForFlush: slip('4.5 * D', '4.5D: the maximum edge distance is 4D for every head.', {
+					rare: true
+				}),
+				greatestIn16ths: slip(
+					'8 * D',
+					'8D is a pitch, or 4D with the dash number read in sixteenths: it counts 32nds.',
+					{ rare: true }
 				),
 				twiceLeast: slip(
 					'2 * least',

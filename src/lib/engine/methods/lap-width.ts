@@ -23,6 +23,19 @@ export const lapWidth = method({
 			rule: 'rows.apart',
 			tolerance: layoutLine,
 			slips: {
+				quarterOff: slip(
+					'0.25 * pitch',
+					'A quarter of the pitch: 75 percent is what counts, not what is taken off.',
+					{ rare: true }
+				),
+				overThreeQuarters: slip('pitch / 0.75', 'The pitch was divided by 0.75: multiply it.', {
+					rare: true
+				}),
+				twoThirds: slip(
+					'2 * pitch / 3',
+					'Two thirds of the pitch: the rows stand 75 percent of it apart.',
+					{ rare: true }
+				),
 				fullPitch: slip(
 					'pitch',
 					'The full pitch: the rows stand 75 percent of the pitch apart here.'
@@ -49,6 +62,16 @@ export const lapWidth = method({
 					'byPitch',
 					'75 percent of the pitch is under 2.5D here: rows never stand closer than 2.5D.'
 				),
+				bothAdded: slip(
+					'byPitch + closest',
+					'75 percent of the pitch and 2.5D were added: the larger of them counts.',
+					{ rare: true }
+				),
+				greatestEdge: slip(
+					'4 * D',
+					'4D is the maximum edge distance: rows go by 75 percent of the pitch, and stand at least 2.5D apart.',
+					{ rare: true }
+				),
 				edgeForRows: slip('2 * D', '2D is an edge distance: rows stand at least 2.5D apart.'),
 				pitchFloor: slip('3 * D', '3D is the minimum pitch along a row, not across the rows.')
 			}
@@ -64,6 +87,17 @@ export const lapWidth = method({
 				spacePerRow: slip(
 					'2 * edge + rows * rowsApart',
 					'A space counted for every row: there is one space less than rows.'
+				),
+				oneSpace: slip('2 * edge + rowsApart', 'One space between rows only: three rows have two.'),
+				bothSheets: slip(
+					'4 * edge + 2 * (rows - 1) * rowsApart',
+					'The lap was counted twice: both sheets lie on the same width.',
+					{ rare: true }
+				),
+				edgeAtEachRow: slip(
+					'2 * rows * edge',
+					'Two edge distances for every row: between the rows stands the distance from row to row.',
+					{ rare: true }
 				),
 				edgesOnly: slip(
 					'2 * edge',

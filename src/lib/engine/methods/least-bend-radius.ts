@@ -28,6 +28,36 @@ export const leastBendRadius = method({
 					'minimumRadius(annealed(alloy), T)',
 					'That is the radius for the annealed sheet (O): this temper is harder and needs more.'
 				),
+				twiceT: slip(
+					'2 * T',
+					'2T is a rule of thumb: this alloy and temper has its own radius in the chart.',
+					{ rare: true }
+				),
+				threeTimesT: slip(
+					'3 * T',
+					'3T is a rule of thumb: this alloy and temper has its own radius in the chart.',
+					{ rare: true }
+				),
+				lessT: slip(
+					'minimumRadius(alloy, T) - T',
+					'T was taken off: the chart gives the inside radius as it is.',
+					{ rare: true }
+				),
+				plusT: slip(
+					'minimumRadius(alloy, T) + T',
+					'T was added: the chart gives the inside radius as it is.',
+					{ rare: true }
+				),
+				diameterOfBar: slip(
+					'2 * minimumRadius(alloy, T)',
+					'Twice the radius: the chart gives the radius, not the diameter.',
+					{ rare: true }
+				),
+				in64ths: slip(
+					'minimumRadius(alloy, T) * 100 / 64',
+					'The two decimals were read as 64ths: they are hundredths of an inch.',
+					{ rare: true }
+				),
 				thickness: slip('T', 'That is the thickness: the radius stands in the column of the alloy.')
 			}
 		}),
@@ -37,6 +67,11 @@ export const leastBendRadius = method({
 			kind: fraction,
 			tolerance: thousandths,
 			slips: {
+				decimalsAs32nds: slip(
+					'radius * 100 / 32',
+					'The two decimals were read as the number of 32nds: they are hundredths of an inch.',
+					{ rare: true }
+				),
 				in16ths: slip(
 					'nearest(radius, 1/16 in)',
 					'Taken to the nearest 1/16 in: the two decimals stand for a 32nd.'
@@ -55,6 +90,30 @@ export const leastBendRadius = method({
 				under: slip(
 					'barUnder(in32nds)',
 					'A bar sharper than the minimum radius: the metal may crack.'
+				),
+				blunter: slip(
+					'nextBar(nextBar(in32nds) + (1/32 in))',
+					'A bar blunter than needed: the sheet may be bent over a sharper one.'
+				),
+				upToEighth: slip(
+					'upTo(nextBar(in32nds), 1/8 in)',
+					'Rounded up to the next 1/8 in: the rack holds sharper bars that are allowed.',
+					{ rare: true }
+				),
+				barDiameter: slip(
+					'2 * nextBar(in32nds)',
+					'That is the diameter of the bar: bars are named by their radius.',
+					{ rare: true }
+				),
+				halfBar: slip(
+					'nextBar(in32nds) / 2',
+					'Half of it: the chart gives the radius, not the diameter.',
+					{ rare: true }
+				),
+				plusThickness: slip(
+					'upTo(nextBar(in32nds) + T, 1/32 in)',
+					'T was added: the nose bar has the inside radius.',
+					{ rare: true }
 				),
 				largest: slip('1/4 in', 'The largest bar in the rack: a sharper one is allowed too.')
 			}

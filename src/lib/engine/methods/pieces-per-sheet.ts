@@ -67,6 +67,30 @@ export const piecesPerSheet = method({
 					'downTo(sheetLength * sheetWidth / (pieceLength * pieceWidth), 1)',
 					'Area divided by area: the strips left over are too narrow to make whole blanks.'
 				),
+				roundedLast: slip(
+					'downTo(sheetLength / (pieceLength + kerf) * (sheetWidth / (pieceWidth + kerf)), 1)',
+					'Multiplied first and rounded down last: round down each way, parts of blanks do not add up to a whole one.'
+				),
+				areaUp: slip(
+					'upTo(sheetLength * sheetWidth / (pieceLength * pieceWidth), 1)',
+					'Area divided by area and rounded up: a part of a blank is no blank.',
+					{ rare: true }
+				),
+				upBoth: slip(
+					'upTo((sheetLength + kerf) / (pieceLength + kerf), 1) * upTo((sheetWidth + kerf) / (pieceWidth + kerf), 1)',
+					'Rounded up both ways: the last blanks run off the end and the edge.',
+					{ rare: true }
+				),
+				cutsCounted: slip(
+					'(alongLength - 1) * (acrossWidth - 1)',
+					'One too few each way: count the blanks and not the cuts between them.',
+					{ rare: true }
+				),
+				turnedNoKerf: slip(
+					'downTo(sheetLength / pieceWidth, 1) * downTo(sheetWidth / pieceLength, 1)',
+					'That is with the blanks turned a quarter, and without the kerf.',
+					{ rare: true }
+				),
 				turned: slip(
 					'downTo((sheetLength + kerf) / (pieceWidth + kerf), 1) * downTo((sheetWidth + kerf) / (pieceLength + kerf), 1)',
 					'That is with the blanks turned a quarter; laid along the sheet it is another number.'

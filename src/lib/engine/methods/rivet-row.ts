@@ -22,6 +22,16 @@ export const rivetRow = method({
 					'length - endMargin',
 					'Only one end margin taken off: the row has one at each end.'
 				),
+				marginsAdded: slip(
+					'length + 2 * endMargin',
+					'The end margins were added: the run is the length less one at each end.',
+					{ rare: true }
+				),
+				fourMargins: slip(
+					'length - 4 * endMargin',
+					'Two end margins taken off at each end: take off one.',
+					{ rare: true }
+				),
 				noMargin: slip(
 					'length',
 					'The end margins were not taken off: the end holes would lie on the edges.'
@@ -35,11 +45,18 @@ export const rivetRow = method({
 			slips: {
 				spacesDown: slip(
 					'downTo(run / greatestPitch, 1)',
-					'Rounded down: the pitch comes out over the maximum.'
+					'One space too few: the spaces are rounded up, or the pitch comes out over the maximum.',
+					{ rare: true }
 				),
 				oneSpaceMore: slip(
 					'upTo(run / greatestPitch, 1) + 1',
-					'One space too many: the 1 is added for the rivets, not for the spaces.'
+					'One space too many: the 1 is added for the rivets, not for the spaces.',
+					{ rare: true }
+				),
+				byMargin: slip(
+					'upTo(run / endMargin, 1)',
+					'The run was divided by the end margin: divide it by the maximum pitch.',
+					{ rare: true }
 				)
 			}
 		}),
@@ -50,11 +67,11 @@ export const rivetRow = method({
 			slips: {
 				spacesForRivets: slip(
 					'spaces',
-					'Spaces counted as rivets: a row has one rivet more than it has spaces.'
+					'One rivet too few: the spaces are rounded up, and a row has one rivet more than it has spaces.'
 				),
 				oneRivetLess: slip(
 					'spaces - 1',
-					'One less than the spaces: a row has one rivet more than it has spaces.'
+					'Two rivets too few: the spaces are rounded up, and a row has one rivet more than it has spaces.'
 				)
 			}
 		}),
@@ -69,6 +86,19 @@ export const rivetRow = method({
 				byRivets: slip(
 					'run / (spaces + 1)',
 					'Divided by the rivets: the run is divided by its spaces.'
+				),
+				lengthByRivets: slip(
+					'length / (spaces + 1)',
+					'The whole length was divided by the rivets: the run between the end holes is divided by its spaces.'
+				),
+				oneMarginDivided: slip(
+					'(length - endMargin) / spaces',
+					'Only one end margin taken off before dividing: the row has one at each end.'
+				),
+				marginForPitch: slip(
+					'endMargin',
+					'That is the end margin: the pitch is the run divided by its spaces.',
+					{ rare: true }
 				),
 				wholeLength: slip(
 					'length / spaces',

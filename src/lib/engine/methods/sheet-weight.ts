@@ -29,6 +29,19 @@ export const sheetWeight = method({
 					'0.101 lb / (1 in)^3',
 					'0.101 is the density of 2014; this alloy has its own.'
 				),
+				densityOf3003: slip(
+					'0.099 lb / (1 in)^3',
+					'0.099 is the density of 3003; this alloy has its own.'
+				),
+				densityOfSteel: slip(
+					'0.283 lb / (1 in)^3',
+					'0.283 is about the density of steel: this sheet is aluminum alloy.',
+					{ rare: true }
+				),
+				perCubicFoot: slip(
+					'density(alloy) * 1728',
+					'That is pounds for a cubic foot: the sheet is worked in cubic inches.'
+				),
 				densityOf1100: slip(
 					'0.098 lb / (1 in)^3',
 					'0.098 is the density of 1100; this alloy has its own.'
@@ -42,6 +55,21 @@ export const sheetWeight = method({
 				noThickness: slip(
 					'length * width * density * 1 in',
 					'The thickness is left out: that is the weight of a plate 1 in thick.'
+				),
+				divided: slip(
+					'length * width * T / density * (1 lb / (1 in)^3) * (1 lb / (1 in)^3)',
+					'Divided by the density: the volume is multiplied by it.',
+					{ rare: true }
+				),
+				sidesAdded: slip(
+					'(length + width) * T * density * (1 in)',
+					'The sides were added: length times width is the area.',
+					{ rare: true }
+				),
+				widthTwice: slip(
+					'width * width * T * density',
+					'The width was taken for both sides: length times width is the area.',
+					{ rare: true }
 				),
 				oneSideInFeet: slip(
 					'length * width * T * density / 12',

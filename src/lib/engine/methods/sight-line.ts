@@ -44,6 +44,48 @@ export const sightLine = method({
 					'tangentLine + bendAllowance(R, T, angle) / 2',
 					'In the middle of the bend allowance: the sight line is one radius from the bend tangent line under the nose.'
 				),
+
+				moldLine: slip(
+					'leg',
+					'That is the mold line: go back one setback to the bend tangent line, then 1R forward.'
+				),
+				halfRadius: slip(
+					'tangentLine + R / 2',
+					'Half of R past the bend tangent line: the nose reaches one whole radius past it.'
+				),
+				diameterPast: slip(
+					'tangentLine + 2 * R',
+					'Two radii past the bend tangent line: the sight line is one radius past it.',
+					{ rare: true }
+				),
+				plusHalfT: slip(
+					'tangentLine + R + T / 2',
+					'Half of T added: the nose reaches 1R past the bend tangent line, and no more.',
+					{ rare: true }
+				),
+				thicknessPast: slip(
+					'tangentLine + T',
+					'T past the bend tangent line: the sight line is 1R past it.',
+					{ rare: true }
+				),
+				timesK: slip(
+					'tangentLine + K * R',
+					'R was multiplied by K: the sight line is one whole radius past the bend tangent line.',
+					{ rare: true }
+				),
+				farLine: slip(
+					'tangentLine + bendAllowance(R, T, angle)',
+					'That is the other bend tangent line: the sight line is one radius past the one under the nose.',
+					{ rare: true }
+				),
+				fromEdge: slip('R', 'One radius from the edge: it is counted from the bend tangent line.', {
+					rare: true
+				}),
+				setbackLessR: slip(
+					'setback - R',
+					'Counted back from the mold line: the sight line is laid out from the edge of the leg.',
+					{ rare: true }
+				),
 				outward: slip(
 					'tangentLine - R',
 					'On the wrong side: the sight line lies in the bend, past the bend tangent line.'

@@ -51,6 +51,12 @@ export interface PieceUse {
 	readonly of: Piece;
 	readonly names: Readonly<Record<string, string>>;
 	readonly notes: Partial<StepNotes>;
+	/** Its slips that are seldom made in this method, or that a slip of its own tells as well. */
+	readonly rare: readonly string[];
+}
+
+interface UseOptions extends Partial<StepNotes> {
+	readonly rare?: readonly string[];
 }
 
 interface StepOptions {
@@ -84,9 +90,9 @@ export function piece(
 export function use(
 	of: Piece,
 	names: Readonly<Record<string, string>> = {},
-	notes: Partial<StepNotes> = {}
+	{ rare = [], ...notes }: UseOptions = {}
 ): PieceUse {
-	return { of, names, notes };
+	return { of, names, notes, rare };
 }
 
 export type LimitText = Omit<Limit, 'from'>;
@@ -187,7 +193,7 @@ function laidOut(
 		const laid = { ...notes, skill: `${id}/${key}`, from };
 		return [laid, slipsAt(key, slips, (slipId) => origin(id, slipId))];
 	}
-	const { of, names, notes } = 'piece' in written ? { of: written, names: {}, notes: {} } : written;
+	const { of, names, notes, rare } = 'piece' in written ? use(written) : written;
 	const { slips, formula, ...own } = of.step;
 	const unit = `piece/${of.piece}`;
 	const laid: Step = {
@@ -201,7 +207,10 @@ function laidOut(
 		Object.keys(of.may).every((name) => !mentions(text, name) || scope.has(names[name] ?? name))
 	);
 	const texts = Object.fromEntries(
-		known.map(([slipId, one]) => [slipId, { ...one, formula: renamed(one.formula, names) }])
+		known.map(([slipId, one]) => [
+			slipId,
+			{ ...one, formula: renamed(one.formula, names), rare: one.rare || rare.includes(slipId) }
+		])
 	);
 	return [laid, slipsAt(key, texts, (slipId) => origin(unit, slipId, names))];
 }

@@ -44,7 +44,8 @@ export const rules = [
 		'the term of the radius only',
 		({ R, angle }, { allowance }) => off(c * R * angle, allowance),
 		'noT',
-		'other-step:forRadius'
+		'other-step:forRadius',
+		'insideArc'
 	),
 	rare(
 		'allowance',
@@ -88,16 +89,22 @@ export const rules = [
 		'allowance',
 		'the constants changed places',
 		({ R, T, angle }, { allowance }) => off((d * R + c * T) * angle, allowance),
-		'swappedR+swappedT'
+		'swappedR+swappedT',
+		'constantsSwapped'
 	),
 	common(
 		'allowance',
 		'the inside arc',
 		({ R, angle }, { allowance }) => off(arc(R, angle), allowance),
-		'noT'
+		'noT',
+		'insideArc'
 	),
-	common('allowance', 'the outside arc', ({ R, T, angle }, { allowance }) =>
-		off(arc(R + T, angle), allowance)
+	common(
+		'allowance',
+		'the outside arc',
+		({ R, T, angle }, { allowance }) => off(arc(R + T, angle), allowance),
+		'outsideArc',
+		'swappedT'
 	),
 	common(
 		'allowance',
@@ -105,8 +112,11 @@ export const rules = [
 		(given, { allowance }) => off(arc(given.R + given.T / 2, given.angle), allowance),
 		'middle'
 	),
-	rare('allowance', '0.0173, right by the navy formula', ({ R, T, angle }, { allowance }) =>
-		off((0.0173 * R + d * T) * angle, allowance)
+	rare(
+		'allowance',
+		'0.0173, right by the navy formula',
+		({ R, T, angle }, { allowance }) => off((0.0173 * R + d * T) * angle, allowance),
+		'navy'
 	),
 	common(
 		'allowance',
@@ -114,12 +124,24 @@ export const rules = [
 		({ R, T, angle }, { allowance }) => off(kOf(angle) * (R + T), allowance),
 		'setback'
 	),
-	rare('allowance', 'two setbacks', ({ R, T, angle }, { allowance }) =>
-		off(2 * kOf(angle) * (R + T), allowance)
+	rare(
+		'allowance',
+		'two setbacks',
+		({ R, T, angle }, { allowance }) => off(2 * kOf(angle) * (R + T), allowance),
+		'twoSetbacks'
 	),
-	rare('allowance', 'R + T and nothing else', ({ R, T }, { allowance }) => off(R + T, allowance)),
-	rare('allowance', 'both constants on the radius', ({ R, angle }, { allowance }) =>
-		off((c + d) * R * angle, allowance)
+	rare(
+		'allowance',
+		'R + T and nothing else',
+		({ R, T }, { allowance }) => off(R + T, allowance),
+		'radiusAndT',
+		({ angle }) => (angle === 90 ? 'setback' : '')
+	),
+	rare(
+		'allowance',
+		'both constants on the radius',
+		({ R, angle }, { allowance }) => off((c + d) * R * angle, allowance),
+		'radiusForThickness'
 	),
 	common(
 		'allowance',
@@ -133,29 +155,53 @@ export const rules = [
 		({ R, T, angle }, { allowance }) => off(allowanceOf(2 * R, T, angle), allowance),
 		'diameter'
 	),
-	rare('allowance', 'half of the radius: takes R for a diameter', ({ R, T, angle }, right) =>
-		off(allowanceOf(R / 2, T, angle), right.allowance)
+	rare(
+		'allowance',
+		'half of the radius: takes R for a diameter',
+		({ R, T, angle }, right) => off(allowanceOf(R / 2, T, angle), right.allowance),
+		'halfRadius'
 	),
-	common('allowance', '0.1743: a nought lost', ({ R, T, angle }, { allowance }) =>
-		off((0.1743 * R + d * T) * angle, allowance)
+	common(
+		'allowance',
+		'0.1743: a nought lost',
+		({ R, T, angle }, { allowance }) => off((0.1743 * R + d * T) * angle, allowance),
+		'radiusTenfold'
 	),
-	common('allowance', '0.078: a nought lost', ({ R, T, angle }, { allowance }) =>
-		off((c * R + 0.078 * T) * angle, allowance)
+	common(
+		'allowance',
+		'0.078: a nought lost',
+		({ R, T, angle }, { allowance }) => off((c * R + 0.078 * T) * angle, allowance),
+		'thicknessTenfold'
 	),
-	rare('allowance', '0.00174: a nought too many', ({ R, T, angle }, { allowance }) =>
-		off((0.001743 * R + d * T) * angle, allowance)
+	rare(
+		'allowance',
+		'0.00174: a nought too many',
+		({ R, T, angle }, { allowance }) => off((0.001743 * R + d * T) * angle, allowance),
+		'radiusTenth'
 	),
-	rare('allowance', '0.01473: digits of the constant changed places', (given, { allowance }) =>
-		off((0.01473 * given.R + d * given.T) * given.angle, allowance)
+	rare(
+		'allowance',
+		'0.01473: digits of the constant changed places',
+		(given, { allowance }) => off((0.01473 * given.R + d * given.T) * given.angle, allowance),
+		'radiusDigits'
 	),
-	rare('allowance', 'minus for plus', ({ R, T, angle }, { allowance }) =>
-		off((c * R - d * T) * angle, allowance)
+	rare(
+		'allowance',
+		'minus for plus',
+		({ R, T, angle }, { allowance }) => off((c * R - d * T) * angle, allowance),
+		'subtracted'
 	),
-	rare('allowance', 'half the angle, as in the setback', ({ R, T, angle }, { allowance }) =>
-		off(allowanceOf(R, T, angle / 2), allowance)
+	rare(
+		'allowance',
+		'half the angle, as in the setback',
+		({ R, T, angle }, { allowance }) => off(allowanceOf(R, T, angle / 2), allowance),
+		'halfAngle'
 	),
-	rare('allowance', 'the sheet ten times too thick: the point', ({ R, T, angle }, { allowance }) =>
-		off(allowanceOf(R, 10 * T, angle), allowance)
+	rare(
+		'allowance',
+		'the sheet ten times too thick: the point',
+		({ R, T, angle }, { allowance }) => off(allowanceOf(R, 10 * T, angle), allowance),
+		'thicknessTenfold'
 	),
 	rare(
 		'allowance',
@@ -236,13 +282,15 @@ export const rules = [
 		'forRadius',
 		'for the angle between the legs',
 		({ R, angle }, { forRadius }) => off(c * R * (180 - angle), forRadius),
-		'legs'
+		'legs',
+		'legsForRadius'
 	),
 	rare(
 		'forRadius',
 		'a nought of the constant lost',
 		(_, { forRadius }) => off(10 * forRadius, forRadius),
-		'digits'
+		'digits',
+		'radiusTenfold'
 	),
 	rare(
 		'forRadius',
@@ -273,13 +321,15 @@ export const rules = [
 		'forThickness',
 		'a nought of the constant lost',
 		(_, { forThickness }) => off(10 * forThickness, forThickness),
-		'digits'
+		'digits',
+		'thicknessTenfold'
 	),
 	rare(
 		'forThickness',
 		'for the angle between the legs',
 		({ T, angle }, { forThickness }) => off(d * T * (180 - angle), forThickness),
-		'legs'
+		'legs',
+		'legsForThickness'
 	),
 	rare(
 		'forThickness',
@@ -293,7 +343,8 @@ export const rules = [
 		({ R, T, angle }) => worked(d * R * angle, c * T * angle),
 		'swappedR',
 		'swappedT',
-		'swappedR+swappedT'
+		'swappedR+swappedT',
+		'constantsSwapped'
 	),
 	common(
 		'forRadius',
@@ -302,7 +353,9 @@ export const rules = [
 			off(180 - angle, angle) && off(c * R * (180 - angle), right.forRadius)
 				? worked(c * R * (180 - angle), d * T * (180 - angle))
 				: null,
-		'legs'
+		'legs',
+		'legsForRadius',
+		'legsForThickness'
 	),
 	common(
 		'forThickness',
@@ -318,7 +371,8 @@ export const rules = [
 		'forRadius',
 		'a nought of the constant lost, added up',
 		(_, right) => worked(10 * right.forRadius, right.forThickness),
-		'digits'
+		'digits',
+		'radiusTenfold'
 	),
 	common(
 		'forRadius',
@@ -330,8 +384,13 @@ export const rules = [
 		}),
 		'other-step'
 	),
-	rare('allowance', 'both terms right, subtracted', (_, { forRadius, forThickness }) => ({
-		...worked(forRadius, forThickness),
-		allowance: decimal(forRadius - forThickness)
-	}))
+	rare(
+		'allowance',
+		'both terms right, subtracted',
+		(_, { forRadius, forThickness }) => ({
+			...worked(forRadius, forThickness),
+			allowance: decimal(forRadius - forThickness)
+		}),
+		'subtracted'
+	)
 ];

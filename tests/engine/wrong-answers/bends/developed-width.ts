@@ -83,10 +83,14 @@ export const rules = [
 			off(sum(given.legs) - sum(setbacksOf(given)) + sum(allowancesOf(given)), width),
 		'halfSetback'
 	),
-	common('width', 'one setback in all', (given, { width }) =>
-		given.angles.length === 1
-			? null
-			: off(sum(given.legs) - (setbacksOf(given)[0] ?? 0) + sum(allowancesOf(given)), width)
+	common(
+		'width',
+		'one setback in all',
+		(given, { width }) =>
+			given.angles.length === 1
+				? null
+				: off(sum(given.legs) - (setbacksOf(given)[0] ?? 0) + sum(allowancesOf(given)), width),
+		'oneSetback'
 	),
 	common(
 		'width',
@@ -111,20 +115,31 @@ export const rules = [
 					),
 		'once'
 	),
-	common('width', 'the allowance subtracted', (given, { width }) =>
-		off(sum(flatsBy(given, setbacksOf(given))) - sum(allowancesOf(given)), width)
+	common(
+		'width',
+		'the allowance subtracted',
+		(given, { width }) =>
+			off(sum(flatsBy(given, setbacksOf(given))) - sum(allowancesOf(given)), width),
+		'allowanceOff'
 	),
-	common('width', 'the allowance taken off the legs', (given, { width }) =>
-		off(sum(given.legs) - sum(allowancesOf(given)), width)
+	common(
+		'width',
+		'the allowance taken off the legs',
+		(given, { width }) => off(sum(given.legs) - sum(allowancesOf(given)), width),
+		'allowance'
 	),
 	common(
 		'width',
 		'two sheets off the legs at each bend',
 		({ legs, T, angles }, { width }) => off(sum(legs) - 2 * T * angles.length, width),
-		'inside+noAllowance'
+		'inside+noAllowance',
+		'lessTwoT'
 	),
-	rare('width', 'one sheet off the legs at each bend', ({ legs, T, angles }, { width }) =>
-		off(sum(legs) - T * angles.length, width)
+	rare(
+		'width',
+		'one sheet off the legs at each bend',
+		({ legs, T, angles }, { width }) => off(sum(legs) - T * angles.length, width),
+		'lessOneT'
 	),
 	common(
 		'width',
@@ -150,7 +165,8 @@ export const rules = [
 				),
 				width
 			),
-		'inside'
+		'inside',
+		'noR'
 	),
 	common(
 		'width',
@@ -210,10 +226,21 @@ export const rules = [
 			),
 		'allowNoT'
 	),
-	common('width', 'the allowance for 90 degrees', (given, { width }) =>
-		square(given.angles)
-			? null
-			: off(widthBy(given, setbacksOf(given), allowancesOf({ ...given, angles: [90] })), width)
+	common(
+		'width',
+		'the allowance for 90 degrees',
+		(given, { width }) =>
+			square(given.angles)
+				? null
+				: off(
+						widthBy(
+							given,
+							setbacksOf(given),
+							allowancesOf({ ...given, angles: given.angles.map(() => 90) })
+						),
+						width
+					),
+		'allowSquare'
 	),
 	common(
 		'width',
@@ -239,27 +266,37 @@ export const rules = [
 				),
 				width
 			),
-		'allowNoT'
+		'allowNoT',
+		'allowInnerArc'
 	),
-	rare('width', 'the outside arc for the allowance', (given, { width }) =>
-		off(
-			widthBy(
-				given,
-				setbacksOf(given),
-				given.angles.map((angle) => ((given.R + given.T) * angle * Math.PI) / 180)
+	rare(
+		'width',
+		'the outside arc for the allowance',
+		(given, { width }) =>
+			off(
+				widthBy(
+					given,
+					setbacksOf(given),
+					given.angles.map((angle) => ((given.R + given.T) * angle * Math.PI) / 180)
+				),
+				width
 			),
-			width
-		)
+		'allowOuterArc',
+		'allowOutside'
 	),
-	rare('width', 'the arc at mid sheet, right by another formula', (given, { width }) =>
-		off(
-			widthBy(
-				given,
-				setbacksOf(given),
-				given.angles.map((angle) => ((given.R + given.T / 2) * angle * Math.PI) / 180)
+	rare(
+		'width',
+		'the arc at mid sheet, right by another formula',
+		(given, { width }) =>
+			off(
+				widthBy(
+					given,
+					setbacksOf(given),
+					given.angles.map((angle) => ((given.R + given.T / 2) * angle * Math.PI) / 180)
+				),
+				width
 			),
-			width
-		)
+		'allowMiddle'
 	),
 	rare(
 		'width',
@@ -274,30 +311,45 @@ export const rules = [
 			),
 		'added'
 	),
-	common('width', 'a leg left out', ({ legs, ...given }, { width }) =>
-		legs.length === 2
-			? null
-			: off(widthBy({ ...given, legs }, setbacksOf({ ...given, legs })) - (legs.at(-1) ?? 0), width)
+	common(
+		'width',
+		'a leg left out',
+		({ legs, ...given }, { width }) =>
+			legs.length === 2
+				? null
+				: off(
+						widthBy({ ...given, legs }, setbacksOf({ ...given, legs })) - (legs.at(-1) ?? 0),
+						width
+					),
+		'legLeftOut'
 	),
-	rare('width', 'the bend angle left out of the allowance', (given, { width }) =>
-		off(
-			widthBy(
-				given,
-				setbacksOf(given),
-				given.angles.map(() => 0.01743 * given.R + 0.0078 * given.T)
+	rare(
+		'width',
+		'the bend angle left out of the allowance',
+		(given, { width }) =>
+			off(
+				widthBy(
+					given,
+					setbacksOf(given),
+					given.angles.map(() => 0.01743 * given.R + 0.0078 * given.T)
+				),
+				width
 			),
-			width
-		)
+		'allowOneDegree'
 	),
-	rare('width', 'R and T of the allowance changed places', (given, { width }) =>
-		off(
-			widthBy(
-				given,
-				setbacksOf(given),
-				given.angles.map((angle) => allowanceOf(given.T, given.R, angle))
+	rare(
+		'width',
+		'R and T of the allowance changed places',
+		(given, { width }) =>
+			off(
+				widthBy(
+					given,
+					setbacksOf(given),
+					given.angles.map((angle) => allowanceOf(given.T, given.R, angle))
+				),
+				width
 			),
-			width
-		)
+		'allowSwapped'
 	),
 	common(
 		'width',
@@ -370,11 +422,15 @@ export const rules = [
 					),
 		'once'
 	),
-	common('flats', 'two setbacks from every leg, also at the ends', (given) =>
-		list(
-			given.legs.map((leg) => leg - 2 * (setbacksOf(given)[0] ?? 0)),
-			decimal
-		)
+	common(
+		'flats',
+		'two setbacks from every leg, also at the ends',
+		(given) =>
+			list(
+				given.legs.map((leg) => leg - 2 * (setbacksOf(given)[0] ?? 0)),
+				decimal
+			),
+		'twice'
 	),
 	common(
 		'flats',
@@ -472,10 +528,14 @@ export const rules = [
 			),
 		'allowNoT'
 	),
-	common('allowances', 'for 90 degrees', (given) =>
-		square(given.angles)
-			? null
-			: list(allowancesOf({ ...given, angles: given.angles.map(() => 90) }), decimal)
+	common(
+		'allowances',
+		'for 90 degrees',
+		(given) =>
+			square(given.angles)
+				? null
+				: list(allowancesOf({ ...given, angles: given.angles.map(() => 90) }), decimal),
+		'allowSquare'
 	),
 	common(
 		'allowances',
@@ -506,11 +566,15 @@ export const rules = [
 		'half-list',
 		'order'
 	),
-	rare('allowances', 'R and T changed places', ({ R, T, angles }) =>
-		list(
-			angles.map((angle) => allowanceOf(T, R, angle)),
-			decimal
-		)
+	rare(
+		'allowances',
+		'R and T changed places',
+		({ R, T, angles }) =>
+			list(
+				angles.map((angle) => allowanceOf(T, R, angle)),
+				decimal
+			),
+		'allowSwapped'
 	),
 	common(
 		'flats',

@@ -82,16 +82,26 @@ export const rules = [
 		'leg',
 		'the radius added: the sight line',
 		({ tangentLine, R, angle }, { leg }) => (angle === 90 ? null : off(tangentLine + R, leg)),
-		'noT+square'
+		'noT+square',
+		'radiusAlone'
 	),
-	rare('leg', 'the whole allowance added', ({ tangentLine, R, T, angle }, { leg }) =>
-		off(tangentLine + allowanceOf(R, T, angle), leg)
+	rare(
+		'leg',
+		'the whole allowance added',
+		({ tangentLine, R, T, angle }, { leg }) => off(tangentLine + allowanceOf(R, T, angle), leg),
+		'allowance'
 	),
-	rare('leg', 'half of the allowance added', ({ tangentLine, R, T, angle }, { leg }) =>
-		off(tangentLine + allowanceOf(R, T, angle) / 2, leg)
+	rare(
+		'leg',
+		'half of the allowance added',
+		({ tangentLine, R, T, angle }, { leg }) => off(tangentLine + allowanceOf(R, T, angle) / 2, leg),
+		'halfAllowance'
 	),
-	rare('leg', 'two setbacks added', ({ tangentLine }, { setback, leg }) =>
-		off(tangentLine + 2 * setback, leg)
+	rare(
+		'leg',
+		'two setbacks added',
+		({ tangentLine }, { setback, leg }) => off(tangentLine + 2 * setback, leg),
+		'doubled'
 	),
 	common(
 		'leg',

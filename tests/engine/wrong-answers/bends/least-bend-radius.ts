@@ -129,16 +129,30 @@ export const rules = [
 		({ T }, { radius }) => off(T, radius),
 		'thickness'
 	),
-	rare('radius', '3T, as a rule of thumb', ({ T }, { radius }) => off(3 * T, radius)),
-	rare('radius', '2T, as a rule of thumb', ({ T }, { radius }) => off(2 * T, radius)),
-	rare('radius', 'the thickness taken off: to the outside', ({ T }, { radius }) =>
-		off(radius - T, radius)
+	rare(
+		'radius',
+		'3T, as a rule of thumb',
+		({ T }, { radius }) => off(3 * T, radius),
+		'threeTimesT'
 	),
-	rare('radius', 'the thickness added: to the outside', ({ T }, { radius }) =>
-		off(radius + T, radius)
+	rare('radius', '2T, as a rule of thumb', ({ T }, { radius }) => off(2 * T, radius), 'twiceT'),
+	rare(
+		'radius',
+		'the thickness taken off: to the outside',
+		({ T }, { radius }) => off(radius - T, radius),
+		'lessT'
 	),
-	rare('radius', 'doubled: the diameter of the bar', (_, { radius }) =>
-		off(2 * radius, radius, hundredths)
+	rare(
+		'radius',
+		'the thickness added: to the outside',
+		({ T }, { radius }) => off(radius + T, radius),
+		'plusT'
+	),
+	rare(
+		'radius',
+		'doubled: the diameter of the bar',
+		(_, { radius }) => off(2 * radius, radius, hundredths),
+		'diameterOfBar'
 	),
 	common(
 		'radius',
@@ -153,8 +167,11 @@ export const rules = [
 		'digits'
 	),
 	rare('radius', 'to the nearest eighth', (_, { radius }) => rounded(radius, 8), 'rounding'),
-	rare('radius', 'the hundredths read as 64ths', (_, { radius }) =>
-		off((radius * 100) / 64, radius, fraction)
+	rare(
+		'radius',
+		'the hundredths read as 64ths',
+		(_, { radius }) => off((radius * 100) / 64, radius, fraction),
+		'in64ths'
 	),
 	rare(
 		'radius',
@@ -162,7 +179,12 @@ export const rules = [
 		(_, { radius }) => bareMillimetres(radius),
 		'unit'
 	),
-	common('bar', 'the next bar up in sixteenths', (_, { bar }) => off(up(bar, 16), bar, fraction)),
+	common(
+		'bar',
+		'the next bar up in sixteenths',
+		(_, { bar }) => off(up(bar, 16), bar, fraction),
+		'blunter'
+	),
 	common(
 		'bar',
 		'the bar below in sixteenths: near enough',
@@ -170,19 +192,43 @@ export const rules = [
 		'under'
 	),
 	common('bar', 'one bar sharper', (_, { bar }) => off(bar - 1 / 32, bar, fraction), 'under'),
-	common('bar', 'one bar blunter, to be safe', (_, { bar }) => off(bar + 1 / 32, bar, fraction)),
-	rare('bar', 'the diameter of the bar', (_, { bar }) => off(2 * bar, bar, fraction)),
+	common(
+		'bar',
+		'one bar blunter, to be safe',
+		(_, { bar }) => off(bar + 1 / 32, bar, fraction),
+		'blunter'
+	),
+	rare(
+		'bar',
+		'the diameter of the bar',
+		(_, { bar }) => off(2 * bar, bar, fraction),
+		'barDiameter'
+	),
 	rare(
 		'bar',
 		'half of it: takes the chart for a diameter',
 		(_, { bar }) => off(bar / 2, bar, fraction),
-		'under'
+		'under',
+		'halfBar'
 	),
-	rare('bar', 'the next bar up in eighths', (_, { bar }) => off(up(bar, 8), bar, fraction)),
-	rare('bar', 'the hundredths read as 32nds', (_, { radius, bar }) =>
-		off((radius * 100) / 32, bar, fraction)
+	rare(
+		'bar',
+		'the next bar up in eighths',
+		(_, { bar }) => off(up(bar, 8), bar, fraction),
+		'upToEighth'
 	),
-	rare('bar', 'the sheet added to it', ({ T }, { bar }) => off(up(bar + T, 32), bar, fraction)),
+	rare(
+		'bar',
+		'the hundredths read as 32nds',
+		(_, { radius, bar }) => off((radius * 100) / 32, bar, fraction),
+		'decimalsAs32nds'
+	),
+	rare(
+		'bar',
+		'the sheet added to it',
+		({ T }, { bar }) => off(up(bar + T, 32), bar, fraction),
+		'plusThickness'
+	),
 	rare('bar', 'the sheet itself, as a bar', ({ T }, { bar }) => off(up(T, 32), bar, fraction)),
 	rare(
 		'bar',
@@ -221,6 +267,7 @@ export const rules = [
 		'bar',
 		'radius right, then up to the next sixteenth',
 		(_, { radius, bar }) =>
-			off(up(bar, 16), bar) && { radius: decimal(radius), bar: fraction(up(bar, 16)) }
+			off(up(bar, 16), bar) && { radius: decimal(radius), bar: fraction(up(bar, 16)) },
+		'blunter'
 	)
 ];

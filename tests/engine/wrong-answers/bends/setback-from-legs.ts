@@ -60,19 +60,38 @@ export const rules = [
 		({ betweenLegs }, { angle }) => off(Math.abs(90 - betweenLegs), angle, number),
 		'fromSquare'
 	),
-	common('angle', 'half of it', ({ betweenLegs }, { angle }) =>
-		off(betweenLegs / 2, angle, number)
+	common(
+		'angle',
+		'half of it',
+		({ betweenLegs }, { angle }) => off(betweenLegs / 2, angle, number),
+		'halfBetween'
 	),
-	rare('angle', 'half of what it is bent', (_, { angle }) => off(angle / 2, angle, number)),
-	rare('angle', 'the difference to 360', ({ betweenLegs }) => number(360 - betweenLegs)),
-	rare('angle', 'ten out when taking it from 180', (_, { angle }) => number(angle + 10)),
-	rare('angle', 'ten short when taking it from 180', (_, { angle }) => number(angle - 10)),
-	common('angle', 'added to 90', ({ betweenLegs }, { angle }) =>
-		off(90 + betweenLegs, angle, number)
+	rare(
+		'angle',
+		'half of what it is bent',
+		(_, { angle }) => off(angle / 2, angle, number),
+		'halfBend'
+	),
+	rare('angle', 'the difference to 360', ({ betweenLegs }) => number(360 - betweenLegs), 'from360'),
+	rare('angle', 'ten out when taking it from 180', (_, { angle }) => number(angle + 10), 'tenMore'),
+	rare(
+		'angle',
+		'ten short when taking it from 180',
+		(_, { angle }) => number(angle - 10),
+		'tenLess'
+	),
+	common(
+		'angle',
+		'added to 90',
+		({ betweenLegs }, { angle }) => off(90 + betweenLegs, angle, number),
+		'added90'
 	),
 	common('angle', 'square, as most bends are', (_, { angle }) => off(90, angle, number), 'square'),
-	rare('angle', 'twice the difference to 90', ({ betweenLegs }, { angle }) =>
-		off(2 * Math.abs(90 - betweenLegs), angle, number)
+	rare(
+		'angle',
+		'twice the difference to 90',
+		({ betweenLegs }, { angle }) => off(2 * Math.abs(90 - betweenLegs), angle, number),
+		'twiceFromSquare'
 	),
 	rare(
 		'angle',
@@ -84,7 +103,7 @@ export const rules = [
 		'digits'
 	),
 	rare('angle', 'the bevel read five degrees out', (_, { angle }) => number(angle + 5)),
-	rare('angle', 'added to 180', ({ betweenLegs }) => number(180 + betweenLegs)),
+	rare('angle', 'added to 180', ({ betweenLegs }) => number(180 + betweenLegs), 'added180'),
 	common(
 		'setback',
 		'K of the angle between the legs',
@@ -119,14 +138,14 @@ export const rules = [
 		({ R, T }, { K, setback }) => off(K * R + T, setback),
 		'brackets'
 	),
-	common('setback', 'R minus T', ({ R, T }, { K, setback }) => off(K * (R - T), setback)),
+	common('setback', 'R minus T', ({ R, T }, { K, setback }) => off(K * (R - T), setback), 'minusT'),
 	common(
 		'setback',
 		'R + T/2',
 		({ R, T }, { K, setback }) => off(K * (R + T / 2), setback),
 		'middle'
 	),
-	rare('setback', 'R + 2T', ({ R, T }, { K, setback }) => off(K * (R + 2 * T), setback)),
+	rare('setback', 'R + 2T', ({ R, T }, { K, setback }) => off(K * (R + 2 * T), setback), 'twoT'),
 	rare(
 		'setback',
 		'the diameter of the bar: 2R + T',
@@ -145,7 +164,7 @@ export const rules = [
 		(given, { setback }) => off(allowanceOf(given.R, given.T, given.betweenLegs), setback),
 		'allowance+legs'
 	),
-	common('setback', 'two setbacks', (_, { setback }) => off(2 * setback, setback)),
+	common('setback', 'two setbacks', (_, { setback }) => off(2 * setback, setback), 'doubled'),
 	rare(
 		'setback',
 		'by the share of 90 degrees',
@@ -155,8 +174,11 @@ export const rules = [
 	rare('setback', 'the calculator in radians', ({ R, T }, { angle, setback }) =>
 		off(Math.abs(Math.tan(angle / 2)) * (R + T), setback)
 	),
-	common('setback', 'K from the row below in the chart', ({ R, T }, { angle, setback }) =>
-		off(kOf(angle + 1) * (R + T), setback)
+	common(
+		'setback',
+		'K from the row below in the chart',
+		({ R, T }, { angle, setback }) => off(kOf(angle + 1) * (R + T), setback),
+		'rowAfter'
 	),
 	rare(
 		'setback',
@@ -193,7 +215,9 @@ export const rules = [
 		'the radius as it stands',
 		({ R }, { setback }) => off(R, setback, fraction),
 		'K.square+noT',
-		'noT+square'
+		'noT+square',
+		'radiusAlone',
+		({ betweenLegs }) => (betweenLegs === 90 ? 'noT' : '')
 	),
 	rare(
 		'setback',
@@ -232,7 +256,12 @@ export const rules = [
 	),
 	common('K', '1, as for a square bend', (_, { K }) => off(1, K, kTyped), 'K.square', 'square'),
 	rare('K', 'the share of 90 degrees', (_, { angle, K }) => off(angle / 90, K, kTyped), 'share'),
-	common('K', 'the row below in the chart', (_, { angle, K }) => off(kOf(angle + 1), K, kTyped)),
+	common(
+		'K',
+		'the row below in the chart',
+		(_, { angle, K }) => off(kOf(angle + 1), K, kTyped),
+		'rowAfter'
+	),
 	rare('K', 'the calculator in radians', (_, { angle, K }) => off(Math.tan(angle / 2), K, kTyped)),
 	rare(
 		'K',

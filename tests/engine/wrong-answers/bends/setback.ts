@@ -58,7 +58,8 @@ export const rules = [
 		'the radius as it stands',
 		({ R }, { setback }) => off(R, setback, fraction),
 		'noT+square',
-		({ angle }) => (angle === 90 ? 'noT' : '')
+		({ angle }) => (angle === 90 ? 'noT' : ''),
+		'radiusAlone'
 	),
 	common(
 		'setback',
@@ -66,11 +67,17 @@ export const rules = [
 		({ R, T, angle }, { setback }) => off(kOf(angle) * R + T, setback),
 		'brackets'
 	),
-	rare('setback', 'K on the sheet only: R + K T', ({ R, T, angle }, { setback }) =>
-		off(R + kOf(angle) * T, setback)
+	rare(
+		'setback',
+		'K on the sheet only: R + K T',
+		({ R, T, angle }, { setback }) => off(R + kOf(angle) * T, setback),
+		'onlyTByK'
 	),
-	common('setback', 'R minus T', ({ R, T, angle }, { setback }) =>
-		off(kOf(angle) * (R - T), setback)
+	common(
+		'setback',
+		'R minus T',
+		({ R, T, angle }, { setback }) => off(kOf(angle) * (R - T), setback),
+		'minusT'
 	),
 	common(
 		'setback',
@@ -78,8 +85,11 @@ export const rules = [
 		({ R, T, angle }, { setback }) => off(kOf(angle) * (R + T / 2), setback),
 		'middle'
 	),
-	common('setback', 'the sheet twice: there are two legs', ({ R, T, angle }, { setback }) =>
-		off(kOf(angle) * (R + 2 * T), setback)
+	common(
+		'setback',
+		'the sheet twice: there are two legs',
+		({ R, T, angle }, { setback }) => off(kOf(angle) * (R + 2 * T), setback),
+		'twoT'
 	),
 	rare(
 		'setback',
@@ -87,8 +97,11 @@ export const rules = [
 		({ R, T, angle }, { setback }) => off(kOf(angle) * (2 * R + T), setback),
 		'diameter'
 	),
-	rare('setback', 'half of the radius: takes R for a diameter', ({ R, T, angle }, { setback }) =>
-		off(kOf(angle) * (R / 2 + T), setback)
+	rare(
+		'setback',
+		'half of the radius: takes R for a diameter',
+		({ R, T, angle }, { setback }) => off(kOf(angle) * (R / 2 + T), setback),
+		'halfR'
 	),
 	common(
 		'setback',
@@ -102,27 +115,42 @@ export const rules = [
 		({ R, T, angle }, { setback }) => off(allowanceOf(R, T, angle), setback),
 		'allowance'
 	),
-	common('setback', 'two setbacks, one for each leg', (_, { setback }) =>
-		off(2 * setback, setback)
+	common(
+		'setback',
+		'two setbacks, one for each leg',
+		(_, { setback }) => off(2 * setback, setback),
+		'doubled'
 	),
-	rare('setback', 'half of it', (_, { setback }) => off(setback / 2, setback)),
+	rare('setback', 'half of it', (_, { setback }) => off(setback / 2, setback), 'halfOfIt'),
 	rare('setback', 'the sine of half the angle', ({ R, T, angle }, { setback }) =>
 		off(sin(angle / 2) * (R + T), setback)
 	),
-	rare('setback', 'divided by K', ({ R, T, angle }, { setback }) =>
-		off((R + T) / kOf(angle), setback)
+	rare(
+		'setback',
+		'divided by K',
+		({ R, T, angle }, { setback }) => off((R + T) / kOf(angle), setback),
+		'legs'
 	),
-	rare('setback', 'K added, not multiplied', ({ R, T, angle }, { setback }) =>
-		off(kOf(angle) + R + T, setback)
+	rare(
+		'setback',
+		'K added, not multiplied',
+		({ R, T, angle }, { setback }) => off(kOf(angle) + R + T, setback),
+		'addedK'
 	),
 	rare('setback', 'the calculator in radians', ({ R, T, angle }, { setback }) =>
 		off(Math.abs(Math.tan(angle / 2)) * (R + T), setback)
 	),
-	common('setback', 'K from the row above in the chart', ({ R, T, angle }, { setback }) =>
-		off(kOf(angle - 1) * (R + T), setback)
+	common(
+		'setback',
+		'K from the row above in the chart',
+		({ R, T, angle }, { setback }) => off(kOf(angle - 1) * (R + T), setback),
+		'rowBefore'
 	),
-	common('setback', 'K from the row below in the chart', ({ R, T, angle }, { setback }) =>
-		off(kOf(angle + 1) * (R + T), setback)
+	common(
+		'setback',
+		'K from the row below in the chart',
+		({ R, T, angle }, { setback }) => off(kOf(angle + 1) * (R + T), setback),
+		'rowAfter'
 	),
 	rare(
 		'setback',
@@ -178,8 +206,11 @@ export const rules = [
 		(_, { setback }) => off(setback * 10, setback),
 		'digits'
 	),
-	rare('setback', 'the sheet ten times too thick: the point', ({ R, T, angle }, { setback }) =>
-		off(kOf(angle) * (R + 10 * T), setback)
+	rare(
+		'setback',
+		'the sheet ten times too thick: the point',
+		({ R, T, angle }, { setback }) => off(kOf(angle) * (R + 10 * T), setback),
+		'tenfoldT'
 	),
 	rare(
 		'setback',
@@ -187,8 +218,12 @@ export const rules = [
 		(_, { setback }) => bareMillimetres(setback),
 		'unit'
 	),
-	rare('setback', 'two mistakes: no K, and R minus T', ({ R, T }, { setback }) =>
-		off(R - T, setback)
+	rare(
+		'setback',
+		'two mistakes: no K, and R minus T',
+		({ R, T }, { setback }) => off(R - T, setback),
+		'minusT+square',
+		({ angle }) => (angle === 90 ? 'minusT' : '')
 	),
 	rare(
 		'setback',
@@ -218,8 +253,18 @@ export const rules = [
 	common('K', 'the share of 90 degrees', ({ angle }, { K }) => off(angle / 90, K, kTyped), 'share'),
 	rare('K', 'the sine of half the angle', ({ angle }, { K }) => off(sin(angle / 2), K, kTyped)),
 	rare('K', 'the calculator in radians', ({ angle }, { K }) => off(Math.tan(angle / 2), K, kTyped)),
-	common('K', 'the row above in the chart', ({ angle }, { K }) => off(kOf(angle - 1), K, kTyped)),
-	common('K', 'the row below in the chart', ({ angle }, { K }) => off(kOf(angle + 1), K, kTyped)),
+	common(
+		'K',
+		'the row above in the chart',
+		({ angle }, { K }) => off(kOf(angle - 1), K, kTyped),
+		'rowBefore'
+	),
+	common(
+		'K',
+		'the row below in the chart',
+		({ angle }, { K }) => off(kOf(angle + 1), K, kTyped),
+		'rowAfter'
+	),
 	rare('K', 'a column aside: ten degrees on', ({ angle }, { K }) =>
 		off(kOf(angle + 10), K, kTyped)
 	),
@@ -237,7 +282,7 @@ export const rules = [
 		'digits'
 	),
 	rare('K', 'the point one place too far right', (_, { K }) => off(K * 10, K, kTyped), 'digits'),
-	rare('K', '0.445, the other K: where the neutral line runs', () => '.445'),
+	rare('K', '0.445, the other K: where the neutral line runs', () => '.445', 'neutral'),
 	common(
 		'K',
 		'the angle between the legs, carried on correctly',
@@ -251,8 +296,11 @@ export const rules = [
 		'whole'
 	),
 	common('K', 'K as 1, carried on correctly', (given, right) => worked(given, 1, right), 'square'),
-	common('K', 'the row below, carried on correctly', (given, right) =>
-		worked(given, kOf(given.angle + 1), right)
+	common(
+		'K',
+		'the row below, carried on correctly',
+		(given, right) => worked(given, kOf(given.angle + 1), right),
+		'rowAfter'
 	),
 	common(
 		'setback',

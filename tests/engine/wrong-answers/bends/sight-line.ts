@@ -56,8 +56,11 @@ export const rules = [
 			off(right.tangentLine + allowanceOf(R, T, angle) / 2, right.sightLine),
 		'middle'
 	),
-	rare('sightLine', 'the far end of the bend allowance', ({ R, T, angle }, right) =>
-		off(right.tangentLine + allowanceOf(R, T, angle), right.sightLine)
+	rare(
+		'sightLine',
+		'the far end of the bend allowance',
+		({ R, T, angle }, right) => off(right.tangentLine + allowanceOf(R, T, angle), right.sightLine),
+		'farLine'
 	),
 	common(
 		'sightLine',
@@ -69,13 +72,15 @@ export const rules = [
 		'sightLine',
 		'the leg less the radius',
 		({ leg, R }, { sightLine }) => off(leg - R, sightLine),
-		'moldLines+outward'
+		'moldLines+outward',
+		'fromMoldLine'
 	),
 	common(
 		'sightLine',
 		'the leg as it is: the mold line',
 		({ leg }, { sightLine }) => off(leg, sightLine, fraction),
-		'atTangent+moldLines'
+		'atTangent+moldLines',
+		'moldLine'
 	),
 	rare(
 		'sightLine',
@@ -95,17 +100,29 @@ export const rules = [
 		({ R, T }, right) => off(right.tangentLine + R + T, right.sightLine),
 		'plusT'
 	),
-	rare('sightLine', 'R + T/2 from the tangent line', ({ R, T }, right) =>
-		off(right.tangentLine + R + T / 2, right.sightLine)
+	rare(
+		'sightLine',
+		'R + T/2 from the tangent line',
+		({ R, T }, right) => off(right.tangentLine + R + T / 2, right.sightLine),
+		'plusHalfT'
 	),
-	rare('sightLine', 'the sheet for the radius', ({ T }, { tangentLine, sightLine }) =>
-		off(tangentLine + T, sightLine)
+	rare(
+		'sightLine',
+		'the sheet for the radius',
+		({ T }, { tangentLine, sightLine }) => off(tangentLine + T, sightLine),
+		'thicknessPast'
 	),
-	rare('sightLine', 'the diameter of the bar: 2R', ({ R }, { tangentLine, sightLine }) =>
-		off(tangentLine + 2 * R, sightLine)
+	rare(
+		'sightLine',
+		'the diameter of the bar: 2R',
+		({ R }, { tangentLine, sightLine }) => off(tangentLine + 2 * R, sightLine),
+		'diameterPast'
 	),
-	common('sightLine', 'half of the radius', ({ R }, { tangentLine, sightLine }) =>
-		off(tangentLine + R / 2, sightLine)
+	common(
+		'sightLine',
+		'half of the radius',
+		({ R }, { tangentLine, sightLine }) => off(tangentLine + R / 2, sightLine),
+		'halfRadius'
 	),
 	common(
 		'sightLine',
@@ -139,10 +156,14 @@ export const rules = [
 		'sightLine',
 		'T alone for the setback',
 		(given, { sightLine }) => off(by(given, kOf(given.angle) * given.T), sightLine),
-		'inside'
+		'inside',
+		'noR'
 	),
-	rare('sightLine', 'R minus T for the setback', (given, { sightLine }) =>
-		off(by(given, kOf(given.angle) * (given.R - given.T)), sightLine)
+	rare(
+		'sightLine',
+		'R minus T for the setback',
+		(given, { sightLine }) => off(by(given, kOf(given.angle) * (given.R - given.T)), sightLine),
+		'minusT'
 	),
 	rare(
 		'sightLine',
@@ -150,11 +171,17 @@ export const rules = [
 		(given, { sightLine }) => off(by(given, allowanceOf(given.R, given.T, given.angle)), sightLine),
 		'allowance'
 	),
-	rare('sightLine', 'two setbacks off the leg', ({ R }, { setback, tangentLine, sightLine }) =>
-		off(tangentLine - setback + R, sightLine)
+	rare(
+		'sightLine',
+		'two setbacks off the leg',
+		({ R }, { setback, tangentLine, sightLine }) => off(tangentLine - setback + R, sightLine),
+		'doubled'
 	),
-	rare('sightLine', 'from the mold line: setback less R', ({ R }, { setback, sightLine }) =>
-		off(setback - R, sightLine)
+	rare(
+		'sightLine',
+		'from the mold line: setback less R',
+		({ R }, { setback, sightLine }) => off(setback - R, sightLine),
+		'setbackLessR'
 	),
 	common(
 		'sightLine',
@@ -162,11 +189,17 @@ export const rules = [
 		(_, { setback, sightLine }) => off(setback, sightLine),
 		'other-step:setback'
 	),
-	rare('sightLine', 'one radius from the edge', ({ R }, { sightLine }) =>
-		off(R, sightLine, fraction)
+	rare(
+		'sightLine',
+		'one radius from the edge',
+		({ R }, { sightLine }) => off(R, sightLine, fraction),
+		'fromEdge'
 	),
-	rare('sightLine', 'R K for the radius', ({ R }, { K, tangentLine, sightLine }) =>
-		off(tangentLine + K * R, sightLine)
+	rare(
+		'sightLine',
+		'R K for the radius',
+		({ R }, { K, tangentLine, sightLine }) => off(tangentLine + K * R, sightLine),
+		'timesK'
 	),
 	rare('sightLine', 'the leg taken inside: a sheet added', ({ T }, { sightLine }) =>
 		off(sightLine + T, sightLine)
@@ -249,10 +282,15 @@ export const rules = [
 		'tangentLine',
 		'the leg less the radius',
 		({ leg, R }, { tangentLine }) => off(leg - R, tangentLine),
-		'noT+square'
+		'noT+square',
+		'radiusAlone',
+		({ angle }) => (angle === 90 ? 'noT' : '')
 	),
-	rare('tangentLine', 'two setbacks off the leg', (_, { setback, tangentLine }) =>
-		off(tangentLine - setback, tangentLine)
+	rare(
+		'tangentLine',
+		'two setbacks off the leg',
+		(_, { setback, tangentLine }) => off(tangentLine - setback, tangentLine),
+		'doubled'
 	),
 	common(
 		'tangentLine',

@@ -38,7 +38,8 @@ export const rules = [
 		'count',
 		'one kerf only taken off the bar',
 		({ bar, piece, kerf }, { count }) => off(whole((bar - kerf) / piece), count, number),
-		'noKerf'
+		'noKerf',
+		'oneKerfOff'
 	),
 	common(
 		'count',
@@ -61,13 +62,19 @@ export const rules = [
 		({ bar, piece, kerf }, { count }) => off(whole(bar / (piece + 2 * kerf)), count, number),
 		'kerfBothSides'
 	),
-	rare('count', 'the kerf taken off each piece', ({ bar, piece, kerf }, { count }) =>
-		off(whole(bar / (piece - kerf)), count, number)
+	rare(
+		'count',
+		'the kerf taken off each piece',
+		({ bar, piece, kerf }, { count }) => off(whole(bar / (piece - kerf)), count, number),
+		'kerfOff'
 	),
 	rare('count', 'cuts counted, not pieces', (_, { count }) => number(count - 1), 'cuts'),
 	rare('count', 'one more: posts and gaps', (_, { count }) => number(count + 1)),
-	rare('count', 'half a kerf: to the middle of the cut', ({ bar, piece, kerf }, { count }) =>
-		off(whole(bar / (piece + kerf / 2)), count, number)
+	rare(
+		'count',
+		'half a kerf: to the middle of the cut',
+		({ bar, piece, kerf }, { count }) => off(whole(bar / (piece + kerf / 2)), count, number),
+		'halfKerf'
 	),
 	rare('count', 'no kerf, and rounded up', ({ bar, piece }, { count }) =>
 		off(up(bar / piece, 1), count, number)
@@ -92,10 +99,15 @@ export const rules = [
 		({ bar, piece }, { count, remnant }) => off(bar - count * piece, remnant, fraction),
 		'chipsKept'
 	),
-	common('remnant', 'the part of a piece left over, as a number', (given, { remnant }) => {
-		const pieces = given.bar / (given.piece + given.kerf);
-		return off(pieces - whole(pieces), remnant, decimal);
-	}),
+	common(
+		'remnant',
+		'the part of a piece left over, as a number',
+		(given, { remnant }) => {
+			const pieces = given.bar / (given.piece + given.kerf);
+			return off(pieces - whole(pieces), remnant, decimal);
+		},
+		'partAsInches'
+	),
 	rare(
 		'remnant',
 		'one kerf fewer: as many cuts as gaps',
@@ -103,8 +115,11 @@ export const rules = [
 			off(given.bar - count * given.piece - (count - 1) * given.kerf, remnant, fraction),
 		'lastKerfKept'
 	),
-	rare('remnant', 'one kerf more', (given, { remnant }) =>
-		off(remnant - given.kerf, remnant, fraction)
+	rare(
+		'remnant',
+		'one kerf more',
+		(given, { remnant }) => off(remnant - given.kerf, remnant, fraction),
+		'oneKerfMore'
 	),
 	common(
 		'remnant',
@@ -118,11 +133,17 @@ export const rules = [
 		({ bar, piece }, { remnant }) => off(bar - whole(bar / piece) * piece, remnant, fraction),
 		'chipsKept+noKerf'
 	),
-	rare('remnant', 'the kerfs only: all that turns to chips', ({ kerf }, { count, remnant }) =>
-		off(count * kerf, remnant, fraction)
+	rare(
+		'remnant',
+		'the kerfs only: all that turns to chips',
+		({ kerf }, { count, remnant }) => off(count * kerf, remnant, fraction),
+		'kerfsForRemnant'
 	),
-	rare('remnant', 'remnant and chips together', ({ bar, piece }, { count, remnant }) =>
-		off(bar - (count - 1) * piece, remnant, fraction)
+	rare(
+		'remnant',
+		'remnant and chips together',
+		({ bar, piece }, { count, remnant }) => off(bar - (count - 1) * piece, remnant, fraction),
+		'chipsKept+cuts'
 	),
 	rare(
 		'remnant',
@@ -167,12 +188,18 @@ export const rules = [
 		(_, { used, remnant }) => off(remnant, used, fraction),
 		'other-step:remnant'
 	),
-	common('used', 'the kerfs only', ({ kerf }, { count, used }) =>
-		off(count * kerf, used, fraction)
+	common(
+		'used',
+		'the kerfs only',
+		({ kerf }, { count, used }) => off(count * kerf, used, fraction),
+		'kerfsOnly'
 	),
 	rare('used', 'the whole bar', ({ bar }, { used }) => off(bar, used, number), 'chipsKept+noKerf'),
-	rare('used', 'kerfs taken off the pieces', ({ piece, kerf }, { count, used }) =>
-		off(count * (piece - kerf), used, fraction)
+	rare(
+		'used',
+		'kerfs taken off the pieces',
+		({ piece, kerf }, { count, used }) => off(count * (piece - kerf), used, fraction),
+		'kerfsOff'
 	),
 	common(
 		'count',

@@ -67,11 +67,20 @@ export const rules = [
 	rare('blankLength', 'ends and edges mixed up', (given, { blankLength }) =>
 		off(given.finishedLength + given.trimmedEdges * given.edgeTrim, blankLength, fraction)
 	),
-	common('blankLength', 'half of the trim at each end', (given, { blankLength }) =>
-		off(given.finishedLength + (given.trimmedEnds * given.endTrim) / 2, blankLength, fraction)
+	common(
+		'blankLength',
+		'half of the trim at each end',
+		(given, { blankLength }) =>
+			off(given.finishedLength + (given.trimmedEnds * given.endTrim) / 2, blankLength, fraction),
+		'halfEnd',
+		({ trimmedEnds }) => (trimmedEnds === 2 ? 'oneEnd' : '')
 	),
-	rare('blankLength', 'the trim twice at each end', (given, { blankLength }) =>
-		off(given.finishedLength + 2 * given.trimmedEnds * given.endTrim, blankLength, fraction)
+	rare(
+		'blankLength',
+		'the trim twice at each end',
+		(given, { blankLength }) =>
+			off(given.finishedLength + 2 * given.trimmedEnds * given.endTrim, blankLength, fraction),
+		'twiceEnd'
 	),
 	common(
 		'blankLength',
@@ -86,15 +95,22 @@ export const rules = [
 		(_, { addedLength, blankLength }) => off(addedLength, blankLength, fraction),
 		'other-step:addedLength'
 	),
-	rare('blankLength', 'all four sides added to the length', (given, { addedLength, ...right }) =>
-		off(
-			given.finishedLength + addedLength + given.trimmedEdges * given.edgeTrim,
-			right.blankLength,
-			fraction
-		)
+	rare(
+		'blankLength',
+		'all four sides added to the length',
+		(given, { addedLength, ...right }) =>
+			off(
+				given.finishedLength + addedLength + given.trimmedEdges * given.edgeTrim,
+				right.blankLength,
+				fraction
+			),
+		'allSides'
 	),
-	rare('blankLength', 'an inch lost when carrying a fraction', (_, { blankLength }) =>
-		Number.isInteger(blankLength) ? null : fraction(blankLength - 1)
+	rare(
+		'blankLength',
+		'an inch lost when carrying a fraction',
+		(_, { blankLength }) => (Number.isInteger(blankLength) ? null : fraction(blankLength - 1)),
+		'inchLost'
 	),
 	rare('blankLength', 'an eighth out on the tape', (_, { blankLength }) =>
 		fraction(blankLength + 1 / 8)
@@ -149,11 +165,19 @@ export const rules = [
 			off(given.finishedWidth + given.trimmedEdges * given.endTrim, blankWidth, fraction),
 		'endTrimOnWidth'
 	),
-	common('blankWidth', 'as many edges as ends', (given, { blankWidth }) =>
-		off(given.finishedWidth + given.trimmedEnds * given.edgeTrim, blankWidth, fraction)
+	common(
+		'blankWidth',
+		'as many edges as ends',
+		(given, { blankWidth }) =>
+			off(given.finishedWidth + given.trimmedEnds * given.edgeTrim, blankWidth, fraction),
+		'asManyAsEnds',
+		({ trimmedEdges }) => (trimmedEdges === 2 ? 'oneEdge' : 'bothEdges')
 	),
-	rare('blankWidth', 'what the length takes added to the width', (given, right) =>
-		off(given.finishedWidth + right.addedLength, right.blankWidth, fraction)
+	rare(
+		'blankWidth',
+		'what the length takes added to the width',
+		(given, right) => off(given.finishedWidth + right.addedLength, right.blankWidth, fraction),
+		'lengthTrimOnWidth'
 	),
 	rare(
 		'blankWidth',
@@ -161,8 +185,13 @@ export const rules = [
 		(_, { addedWidth, blankWidth }) => off(addedWidth, blankWidth, fraction),
 		'other-step:addedWidth'
 	),
-	rare('blankWidth', 'half of the trim at each edge', (given, { blankWidth }) =>
-		off(given.finishedWidth + (given.trimmedEdges * given.edgeTrim) / 2, blankWidth, fraction)
+	rare(
+		'blankWidth',
+		'half of the trim at each edge',
+		(given, { blankWidth }) =>
+			off(given.finishedWidth + (given.trimmedEdges * given.edgeTrim) / 2, blankWidth, fraction),
+		'halfEdge',
+		({ trimmedEdges }) => (trimmedEdges === 2 ? 'oneEdge' : '')
 	),
 	rare(
 		'blankWidth',
@@ -239,11 +268,18 @@ export const rules = [
 		(given, right) => blank(right.blankLength, given.finishedWidth, right),
 		'noEdgeTrim'
 	),
-	rare('blankLength', 'half of the trims, both ways', (given, right) =>
-		blank(
-			given.finishedLength + right.addedLength / 2,
-			given.finishedWidth + right.addedWidth / 2,
-			right
-		)
+	rare(
+		'blankLength',
+		'half of the trims, both ways',
+		(given, right) =>
+			blank(
+				given.finishedLength + right.addedLength / 2,
+				given.finishedWidth + right.addedWidth / 2,
+				right
+			),
+		'halfEnd',
+		'halfEdge',
+		({ trimmedEnds }) => (trimmedEnds === 2 ? 'oneEnd' : ''),
+		({ trimmedEdges }) => (trimmedEdges === 2 ? 'oneEdge' : '')
 	)
 ];

@@ -55,7 +55,8 @@ export const rules = [
 		'lengthwise',
 		'the areas divided, rounded up',
 		(given, { lengthwise }) => off(up(area(given), 1), lengthwise, number),
-		'area'
+		'area',
+		'areaUp'
 	),
 	common(
 		'lengthwise',
@@ -71,8 +72,11 @@ export const rules = [
 		(given, { lengthwise }) => off(turned(given), lengthwise, number),
 		'turned'
 	),
-	common('lengthwise', 'turned a quarter, and the kerf forgotten', (given, { lengthwise }) =>
-		off(turned({ ...given, kerf: 0 }), lengthwise, number)
+	common(
+		'lengthwise',
+		'turned a quarter, and the kerf forgotten',
+		(given, { lengthwise }) => off(turned({ ...given, kerf: 0 }), lengthwise, number),
+		'turnedNoKerf'
 	),
 	common(
 		'lengthwise',
@@ -85,7 +89,8 @@ export const rules = [
 			),
 		'upAlong',
 		'upAcross',
-		'upAcross+upAlong'
+		'upAcross+upAlong',
+		'upBoth'
 	),
 	common(
 		'lengthwise',
@@ -99,17 +104,22 @@ export const rules = [
 			),
 		'upAlong',
 		'upAcross',
-		'upAcross+upAlong'
+		'upAcross+upAlong',
+		'upBoth'
 	),
-	common('lengthwise', 'both ways multiplied first, then rounded down', (given, { lengthwise }) =>
-		off(
-			whole(
-				(given.sheetLength / (given.pieceLength + given.kerf)) *
-					(given.sheetWidth / (given.pieceWidth + given.kerf))
+	common(
+		'lengthwise',
+		'both ways multiplied first, then rounded down',
+		(given, { lengthwise }) =>
+			off(
+				whole(
+					(given.sheetLength / (given.pieceLength + given.kerf)) *
+						(given.sheetWidth / (given.pieceWidth + given.kerf))
+				),
+				lengthwise,
+				number
 			),
-			lengthwise,
-			number
-		)
+		'roundedLast'
 	),
 	common(
 		'lengthwise',
@@ -129,8 +139,11 @@ export const rules = [
 		(given, { lengthwise }) => off(along(given) + across(given), lengthwise, number),
 		'addedUp'
 	),
-	rare('lengthwise', 'cuts counted, not blanks', (given, { lengthwise }) =>
-		off((along(given) - 1) * (across(given) - 1), lengthwise, number)
+	rare(
+		'lengthwise',
+		'cuts counted, not blanks',
+		(given, { lengthwise }) => off((along(given) - 1) * (across(given) - 1), lengthwise, number),
+		'cutsCounted'
 	),
 	common(
 		'lengthwise',
@@ -162,7 +175,9 @@ export const rules = [
 		'count',
 		'one way only looked at: turned',
 		(given, { count }) => off(turned(given), count, number),
-		'other-step:crosswise'
+		'other-step:crosswise',
+		'acrossOnly',
+		'turned'
 	),
 	common(
 		'count',
@@ -180,7 +195,8 @@ export const rules = [
 		'count',
 		'the areas divided, rounded up',
 		(given, { count }) => off(up(area(given), 1), count, number),
-		'area'
+		'area',
+		'areaUp'
 	),
 	rare(
 		'count',
@@ -199,7 +215,8 @@ export const rules = [
 			),
 		'upAlong',
 		'upAcross',
-		'upAcross+upAlong'
+		'upAcross+upAlong',
+		'upBoth'
 	),
 	common(
 		'count',
@@ -213,7 +230,8 @@ export const rules = [
 			),
 		'upAlong',
 		'upAcross',
-		'upAcross+upAlong'
+		'upAcross+upAlong',
+		'upBoth'
 	),
 	common(
 		'count',
@@ -247,7 +265,10 @@ export const rules = [
 		)
 	),
 	rare('count', 'one short: a slip in the product', (_, { count }) => number(count - 1)),
-	rare('count', 'cuts counted, not blanks', (given, { count }) =>
-		off((along(given) - 1) * (across(given) - 1), count, number)
+	rare(
+		'count',
+		'cuts counted, not blanks',
+		(given, { count }) => off((along(given) - 1) * (across(given) - 1), count, number),
+		'cutsCounted'
 	)
 ];

@@ -52,11 +52,18 @@ const rowTaken =
 const slipOf = new Map([
 	[0.1, 'densityOf2024'],
 	[0.097, 'densityOf5052'],
-	[0.101, 'densityOf2014']
+	[0.101, 'densityOf2014'],
+	[0.099, 'densityOf3003'],
+	[0.098, 'densityOf1100']
 ]);
 
 export const rules = [
-	common('weight', 'the volume, no density', (given, { weight }) => other(volume(given), weight)),
+	common(
+		'weight',
+		'the volume, no density',
+		(given, { weight }) => other(volume(given), weight),
+		'noDensity'
+	),
 	common(
 		'weight',
 		'the area, no thickness',
@@ -112,21 +119,24 @@ export const rules = [
 		'oneSideInFeet'
 	),
 	rare('weight', 'in kilograms', (_, { weight }) => other(weight * 0.45359237, weight), 'unit'),
-	rare('weight', 'sides added, not multiplied', ({ length, width, T }, { density, weight }) =>
-		off((length + width) * T * density, weight, decimal)
-	),
-	rare('weight', 'twice: both faces', (_, { weight }) => other(2 * weight, weight), 'twice'),
-	common(
+	rare(
 		'weight',
-		'specific gravity for the density',
-		(given, { weight }) => other(volume(given) * 2.7, weight),
-		'specificGravity'
+		'sides added, not multiplied',
+		({ length, width, T }, { density, weight }) =>
+			off((length + width) * T * density, weight, decimal),
+		'sidesAdded'
 	),
-	rare('weight', 'the density of steel', (given, { weight }) =>
-		other(volume(given) * steel, weight)
+	rare(
+		'weight',
+		'the density of steel',
+		(given, { weight }) => other(volume(given) * steel, weight),
+		'densityOfSteel'
 	),
-	rare('weight', 'divided by the density', (given, { density, weight }) =>
-		other(volume(given) / density, weight, rough)
+	rare(
+		'weight',
+		'divided by the density',
+		(given, { density, weight }) => other(volume(given) / density, weight, rough),
+		'divided'
 	),
 	rare('weight', 'the next gauge up', (given, { density, weight }) =>
 		given.T === 0.032
@@ -151,8 +161,11 @@ export const rules = [
 		},
 		'digits'
 	),
-	rare('weight', 'the width squared', ({ width, T }, { density, weight }) =>
-		other(width * width * T * density, weight)
+	rare(
+		'weight',
+		'the width squared',
+		({ width, T }, { density, weight }) => other(width * width * T * density, weight),
+		'widthTwice'
 	),
 	rare(
 		'weight',
@@ -185,7 +198,6 @@ export const rules = [
 		(given, { density }) => off(rowBeside(given, -1), density, number),
 		rowTaken(-1)
 	),
-	common('density', 'the specific gravity', () => '2.7', 'specificGravity'),
 	common(
 		'density',
 		'the point one place too far right',
@@ -198,7 +210,7 @@ export const rules = [
 		(_, { density }) => off(density / 10, density, number),
 		'digits'
 	),
-	rare('density', 'that of steel', () => `${steel}`),
+	rare('density', 'that of steel', () => `${steel}`, 'densityOfSteel'),
 	rare(
 		'density',
 		'two digits changed places',
@@ -211,7 +223,13 @@ export const rules = [
 		(_, { density }) => off(0.101, density, number),
 		'densityOf2014'
 	),
-	common('density', 'pounds a cubic foot', (_, { density }) => rough(density * 1728), 'unit'),
+	common(
+		'density',
+		'pounds a cubic foot',
+		(_, { density }) => rough(density * 1728),
+		'unit',
+		'perCubicFoot'
+	),
 	rare(
 		'density',
 		'the weight in its field',
@@ -252,10 +270,15 @@ export const rules = [
 		}),
 		'digits'
 	),
-	common('weight', 'density right, the volume typed', (given, { density }) => ({
-		density: number(density),
-		weight: pounds(volume(given))
-	})),
+	common(
+		'weight',
+		'density right, the volume typed',
+		(given, { density }) => ({
+			density: number(density),
+			weight: pounds(volume(given))
+		}),
+		'noDensity'
+	),
 	rare(
 		'density',
 		'each in the field of the other',

@@ -14,6 +14,8 @@ import {
 interface Given {
 	readonly D: number;
 	readonly head: string;
+	/** Of the rivet, where that is given and not D. */
+	readonly number?: string;
 }
 
 interface Right {
@@ -44,11 +46,19 @@ export const rules = [
 		'flushFactor',
 		'protrudingFactor'
 	),
-	common('least', 'from the rim of the hole: half of D too little', (given, { least }) =>
-		off((factor(given) - 0.5) * given.D, least, fraction)
+	common(
+		'least',
+		'from the rim of the hole: half of D too little',
+		(given, { least }) => off((factor(given) - 0.5) * given.D, least, fraction),
+		'toRim',
+		({ head }) => (head === 'countersunk' ? 'protrudingFactor' : 'shankFactor')
 	),
-	rare('least', 'to the rim of the hole: half of D too much', (given, { least }) =>
-		off((factor(given) + 0.5) * given.D, least, fraction)
+	rare(
+		'least',
+		'to the rim of the hole: half of D too much',
+		(given, { least }) => off((factor(given) + 0.5) * given.D, least, fraction),
+		'fromRim',
+		({ head }) => (head === 'countersunk' ? 'pitchFactor' : 'flushFactor')
 	),
 	common(
 		'least',
@@ -62,12 +72,19 @@ export const rules = [
 		({ D }, { least }) => off(3 * D, least, fraction),
 		'pitchFactor'
 	),
-	rare('least', 'one diameter', ({ D }, { least }) => off(D, least, fraction)),
+	rare(
+		'least',
+		'one diameter',
+		({ D }, { least }) => off(D, least, fraction),
+		'oneDiameter',
+		({ head }) => (head === 'protruding' ? 'halfLeast' : '')
+	),
 	common(
 		'least',
 		'4D, the greatest',
 		({ D }, { least }) => off(4 * D, least, fraction),
-		'other-step:greatest'
+		'other-step:greatest',
+		({ head }) => (head === 'protruding' ? 'dashIn16ths' : '')
 	),
 	rare('least', '1.7 D of a specification for one rivet', ({ D }, { least }) =>
 		off(1.7 * D, least, decimal)
@@ -76,13 +93,18 @@ export const rules = [
 		'least',
 		'the preferred one: 1/16 in more',
 		(_, { least }) => fraction(least + 1 / 16),
-		'other-step:preferred'
+		'other-step:preferred',
+		'sixteenthAdded'
 	),
 	common('least', 'the factor for the size', (given) => `${factor(given)}`, 'factor'),
 	common('least', 'the rule for the size', (given) => `${factor(given)}D`, 'factor'),
 	rare('least', 'the rule for the size, with times', (given) => `${factor(given)} x D`, 'factor'),
-	common('least', 'the dash number of D read as sixteenths', (given, { least }) =>
-		off(factor(given) * 2 * given.D, least, fraction)
+	common(
+		'least',
+		'the dash number of D read as sixteenths',
+		(given, { least }) => off(factor(given) * 2 * given.D, least, fraction),
+		'dashIn16ths',
+		({ number }) => (number ? 'diameterIn16ths' : '')
 	),
 	rare(
 		'least',
@@ -110,11 +132,19 @@ export const rules = [
 		(_, { least }) => bareMillimetres(least),
 		'unit'
 	),
-	rare('least', 'for the next larger rivet', (given, { least }) =>
-		off(factor(given) * (given.D + 1 / 32), least, fraction)
+	rare(
+		'least',
+		'for the next larger rivet',
+		(given, { least }) => off(factor(given) * (given.D + 1 / 32), least, fraction),
+		'nextRivetLeast',
+		({ head }) => (head === 'protruding' ? 'sixteenthAdded' : '')
 	),
-	rare('least', 'two mistakes: the other head, and D as sixteenths', (given, { least }) =>
-		off(otherFactor(given) * 2 * given.D, least, fraction)
+	rare(
+		'least',
+		'two mistakes: the other head, and D as sixteenths',
+		(given, { least }) => off(otherFactor(given) * 2 * given.D, least, fraction),
+		'dashIn16ths+flushFactor',
+		'dashIn16ths+protrudingFactor'
 	),
 	rare('least', 'two mistakes: the other head, and from the rim', (given, { least }) =>
 		off((otherFactor(given) - 0.5) * given.D, least, fraction)
@@ -125,22 +155,37 @@ export const rules = [
 		({ D }, { greatest }) => off(3 * D, greatest, fraction),
 		'pitchForGreatest'
 	),
-	common('greatest', '6D, from the pitch', ({ D }, { greatest }) => off(6 * D, greatest, fraction)),
+	common(
+		'greatest',
+		'6D, from the pitch',
+		({ D }, { greatest }) => off(6 * D, greatest, fraction),
+		'usualPitch'
+	),
 	common(
 		'greatest',
 		'10 D, the greatest pitch',
 		({ D }, { greatest }) => off(10 * D, greatest, fraction),
 		'greatestPitch'
 	),
-	rare('greatest', '8D, from the pitch', ({ D }, { greatest }) => off(8 * D, greatest, fraction)),
-	rare('greatest', '4.5 D: half a diameter more for countersunk heads', ({ D, head }, right) =>
-		head === 'countersunk' ? off(4.5 * D, right.greatest, fraction) : null
+	rare(
+		'greatest',
+		'8D, from the pitch',
+		({ D }, { greatest }) => off(8 * D, greatest, fraction),
+		'greatestIn16ths'
+	),
+	rare(
+		'greatest',
+		'4.5 D: half a diameter more for countersunk heads',
+		({ D, head }, right) =>
+			head === 'countersunk' ? off(4.5 * D, right.greatest, fraction) : null,
+		'greatestForFlush'
 	),
 	common(
 		'greatest',
 		'the least one typed twice',
 		(_, { least, greatest }) => off(least, greatest, fraction),
-		'other-step:least'
+		'other-step:least',
+		({ head }) => (head === 'protruding' ? 'halfGreatest' : '')
 	),
 	rare(
 		'greatest',
@@ -148,19 +193,32 @@ export const rules = [
 		(_, { least, greatest }) => off(2 * least, greatest, fraction),
 		'twiceLeast'
 	),
-	rare('greatest', 'the rim of the hole: 3.5 D', ({ D }, { greatest }) =>
-		off(3.5 * D, greatest, fraction)
+	rare(
+		'greatest',
+		'the rim of the hole: 3.5 D',
+		({ D }, { greatest }) => off(3.5 * D, greatest, fraction),
+		'greatestToRim'
 	),
 	common('greatest', 'the rule for the size', () => '4D', 'factor'),
 	rare('greatest', 'the factor for the size', ({ D }) => (4 * D === 4 ? null : '4'), 'factor'),
-	rare('greatest', 'the dash number of D read as sixteenths', ({ D }, { greatest }) =>
-		off(8 * D, greatest, fraction)
+	rare(
+		'greatest',
+		'the dash number of D read as sixteenths',
+		({ D }, { greatest }) => off(8 * D, greatest, fraction),
+		'greatestIn16ths',
+		({ number }) => (number ? 'diameterIn16ths' : '')
 	),
-	common('preferred', '2.5 D, the recommended one', ({ D }, { preferred }) =>
-		off(2.5 * D, preferred, fraction)
+	common(
+		'preferred',
+		'2.5 D, the recommended one',
+		({ D }, { preferred }) => off(2.5 * D, preferred, fraction),
+		'flushForPreferred'
 	),
-	common('preferred', '3D, half a diameter and more to spare', ({ D }, { preferred }) =>
-		off(3 * D, preferred, fraction)
+	common(
+		'preferred',
+		'3D, half a diameter and more to spare',
+		({ D }, { preferred }) => off(3 * D, preferred, fraction),
+		'threeD'
 	),
 	common(
 		'preferred',
@@ -175,8 +233,11 @@ export const rules = [
 		(_, { least, preferred }) => off(least + 1 / 32, preferred, fraction),
 		'oneThirtySecond'
 	),
-	rare('preferred', '1/8 in added', (_, { least, preferred }) =>
-		off(least + 1 / 8, preferred, fraction)
+	rare(
+		'preferred',
+		'1/8 in added',
+		(_, { least, preferred }) => off(least + 1 / 8, preferred, fraction),
+		'oneEighth'
 	),
 	common(
 		'preferred',
@@ -184,14 +245,23 @@ export const rules = [
 		(given, { preferred }) => off(factor(given) * (given.D + 1 / 32), preferred, fraction),
 		'nextRivet'
 	),
-	rare('preferred', 'midway between least and greatest', (_, { least, preferred, greatest }) =>
-		off((least + greatest) / 2, preferred, fraction)
+	rare(
+		'preferred',
+		'midway between least and greatest',
+		(_, { least, preferred, greatest }) => off((least + greatest) / 2, preferred, fraction),
+		'midway'
 	),
-	rare('preferred', 'one sixteenth added to D, then the factor', (given, { preferred }) =>
-		off(factor(given) * (given.D + 1 / 16), preferred, fraction)
+	rare(
+		'preferred',
+		'one sixteenth added to D, then the factor',
+		(given, { preferred }) => off(factor(given) * (given.D + 1 / 16), preferred, fraction),
+		'sixteenthOnD'
 	),
-	rare('preferred', 'one sixteenth taken off', (_, { least, preferred }) =>
-		off(least - 1 / 16, preferred, fraction)
+	rare(
+		'preferred',
+		'one sixteenth taken off',
+		(_, { least, preferred }) => off(least - 1 / 16, preferred, fraction),
+		'sixteenthOff'
 	),
 	common(
 		'least',
@@ -212,10 +282,17 @@ export const rules = [
 		'flushFactor',
 		'protrudingFactor'
 	),
-	common('least', 'both from a dash number read as sixteenths', (given) => ({
-		least: fraction(factor(given) * 2 * given.D),
-		greatest: fraction(8 * given.D)
-	})),
+	common(
+		'least',
+		'both from a dash number read as sixteenths',
+		(given) => ({
+			least: fraction(factor(given) * 2 * given.D),
+			greatest: fraction(8 * given.D)
+		}),
+		'dashIn16ths',
+		({ number }) => (number ? 'diameterIn16ths' : ''),
+		'greatestIn16ths'
+	),
 	common(
 		'least',
 		'the other head, and the preferred one from it',
@@ -223,8 +300,12 @@ export const rules = [
 		'flushFactor',
 		'protrudingFactor'
 	),
-	common('least', 'from the rim of the hole, and the preferred one from it', (given) =>
-		three((factor(given) - 0.5) * given.D, 4 * given.D)
+	common(
+		'least',
+		'from the rim of the hole, and the preferred one from it',
+		(given) => three((factor(given) - 0.5) * given.D, 4 * given.D),
+		'toRim',
+		({ head }) => (head === 'countersunk' ? 'protrudingFactor' : 'shankFactor')
 	),
 	common(
 		'least',
@@ -236,10 +317,17 @@ export const rules = [
 		'pitchFactor',
 		'greatestPitch'
 	),
-	rare('least', 'both from the rim of the hole', (given) => ({
-		least: fraction((factor(given) - 0.5) * given.D),
-		greatest: fraction(3.5 * given.D)
-	})),
+	rare(
+		'least',
+		'both from the rim of the hole',
+		(given) => ({
+			least: fraction((factor(given) - 0.5) * given.D),
+			greatest: fraction(3.5 * given.D)
+		}),
+		'toRim',
+		'greatestToRim',
+		({ head }) => (head === 'countersunk' ? 'protrudingFactor' : 'shankFactor')
+	),
 	rare(
 		'least',
 		'least and preferred changed places',

@@ -69,7 +69,8 @@ export const rules = [
 		'rowsApart',
 		'2D between rows, as at the edge',
 		({ D }, { rowsApart }) => off(2 * D, rowsApart, fraction),
-		'other-step:edge'
+		'other-step:edge',
+		'edgeForRows'
 	),
 	common(
 		'rowsApart',
@@ -77,22 +78,43 @@ export const rules = [
 		({ D }, { rowsApart }) => off(3 * D, rowsApart, fraction),
 		'pitchFloor'
 	),
-	rare('rowsApart', '4D between rows', ({ D }, { rowsApart }) => off(4 * D, rowsApart, fraction)),
+	rare(
+		'rowsApart',
+		'4D between rows',
+		({ D }, { rowsApart }) => off(4 * D, rowsApart, fraction),
+		'greatestEdge'
+	),
 	common(
 		'rowsApart',
 		'half of the pitch: the rows are staggered',
 		({ pitch }, { rowsApart }) => off(0.5 * pitch, rowsApart),
 		'stagger'
 	),
-	rare('rowsApart', 'two thirds of the pitch', ({ pitch }, { rowsApart }) =>
-		off((2 / 3) * pitch, rowsApart)
+	rare(
+		'rowsApart',
+		'two thirds of the pitch',
+		({ pitch }, { rowsApart }) => off((2 / 3) * pitch, rowsApart),
+		'twoThirds',
+		'pitchAlone+twoThirds'
 	),
-	rare('rowsApart', 'a quarter of the pitch: 75 percent taken off', ({ pitch }, { rowsApart }) =>
-		off(0.25 * pitch, rowsApart)
+	rare(
+		'rowsApart',
+		'a quarter of the pitch: 75 percent taken off',
+		({ pitch }, { rowsApart }) => off(0.25 * pitch, rowsApart),
+		'quarterOff',
+		'pitchAlone+quarterOff'
 	),
-	rare('rowsApart', 'divided by 0.75', ({ pitch }, { rowsApart }) => off(pitch / 0.75, rowsApart)),
-	rare('rowsApart', '75 percent of the pitch, and 2.5 D on top', ({ pitch, D }, { rowsApart }) =>
-		off(0.75 * pitch + 2.5 * D, rowsApart)
+	rare(
+		'rowsApart',
+		'divided by 0.75',
+		({ pitch }, { rowsApart }) => off(pitch / 0.75, rowsApart),
+		'overThreeQuarters'
+	),
+	rare(
+		'rowsApart',
+		'75 percent of the pitch, and 2.5 D on top',
+		({ pitch, D }, { rowsApart }) => off(0.75 * pitch + 2.5 * D, rowsApart),
+		'bothAdded'
 	),
 	rare(
 		'rowsApart',
@@ -150,8 +172,11 @@ export const rules = [
 		(given, { width }) => off(lap(edge(given), apart(given), given.rows), width),
 		'spacePerRow'
 	),
-	common('width', 'one gap for three rows', (given, { width }) =>
-		given.rows === 3 ? off(lap(edge(given), apart(given), 1), width) : null
+	common(
+		'width',
+		'one gap for three rows',
+		(given, { width }) => (given.rows === 3 ? off(lap(edge(given), apart(given), 1), width) : null),
+		'oneSpace'
 	),
 	common(
 		'width',
@@ -173,8 +198,11 @@ export const rules = [
 		(given, { width }) => off(lap(edge(given), 2.5 * given.D, given.rows - 1), width),
 		'closestAlone'
 	),
-	common('width', '2D between the rows', (given, { width }) =>
-		off(lap(edge(given), 2 * given.D, given.rows - 1), width)
+	common(
+		'width',
+		'2D between the rows',
+		(given, { width }) => off(lap(edge(given), 2 * given.D, given.rows - 1), width),
+		'edgeForRows'
 	),
 	rare(
 		'width',
@@ -188,8 +216,12 @@ export const rules = [
 		(given, { width }) => off(lap(edge(given), 0.5 * given.pitch, given.rows - 1), width),
 		'stagger'
 	),
-	rare('width', 'the edges from the rims of the holes', (given, { width }) =>
-		off(lap(edge(given) - given.D / 2, apart(given), given.rows - 1), width)
+	rare(
+		'width',
+		'the edges from the rims of the holes',
+		(given, { width }) => off(lap(edge(given) - given.D / 2, apart(given), given.rows - 1), width),
+		'toRim',
+		({ head }) => (head === 'countersunk' ? 'protrudingFactor' : 'shankFactor')
 	),
 	rare(
 		'width',
@@ -198,15 +230,30 @@ export const rules = [
 		'noEdges',
 		'other-step:rowsApart'
 	),
-	rare('width', 'both sheets: the lap twice', (_, { width }) => off(2 * width, width)),
-	rare('width', 'an edge distance beside every row', (given, { width }) =>
-		off(2 * given.rows * edge(given), width)
+	rare(
+		'width',
+		'both sheets: the lap twice',
+		(_, { width }) => off(2 * width, width),
+		'bothSheets'
 	),
-	rare('width', 'the dash number of D read as sixteenths', (given, { width }) =>
-		off(lap(2 * edge(given), Math.max(0.75 * given.pitch, 5 * given.D), given.rows - 1), width)
+	rare(
+		'width',
+		'an edge distance beside every row',
+		(given, { width }) => off(2 * given.rows * edge(given), width),
+		'edgeAtEachRow'
 	),
-	rare('width', '1/16 in added at each edge', (given, { width }) =>
-		off(lap(edge(given) + 1 / 16, apart(given), given.rows - 1), width)
+	rare(
+		'width',
+		'the dash number of D read as sixteenths',
+		(given, { width }) =>
+			off(lap(2 * edge(given), Math.max(0.75 * given.pitch, 5 * given.D), given.rows - 1), width),
+		'dashIn16ths'
+	),
+	rare(
+		'width',
+		'1/16 in added at each edge',
+		(given, { width }) => off(lap(edge(given) + 1 / 16, apart(given), given.rows - 1), width),
+		'sixteenthAdded'
 	),
 	common('width', 'to the nearest sixteenth', (_, { width }) => onScale(width, 16), 'rounding'),
 	rare('width', 'to the nearest eighth', (_, { width }) => onScale(width, 8), 'rounding'),
@@ -255,17 +302,32 @@ export const rules = [
 		({ D }, right) => off(1.5 * D, right.edge, fraction),
 		'shankFactor'
 	),
-	common('edge', 'both edges together', (given, right) =>
-		off(2 * edge(given), right.edge, fraction)
+	common(
+		'edge',
+		'both edges together',
+		(given, right) => off(2 * edge(given), right.edge, fraction),
+		'dashIn16ths'
 	),
-	common('edge', 'from the rim of the hole', (given, right) =>
-		off(edge(given) - given.D / 2, right.edge, fraction)
+	common(
+		'edge',
+		'from the rim of the hole',
+		(given, right) => off(edge(given) - given.D / 2, right.edge, fraction),
+		'toRim',
+		({ head }) => (head === 'countersunk' ? 'protrudingFactor' : 'shankFactor')
 	),
 	common('edge', 'the rule for the size', (given) => `${factor(given)}D`, 'factor'),
 	rare('edge', 'the factor for the size', (given) => `${factor(given)}`, 'factor'),
-	rare('edge', 'the preferred one, 1/16 in more', (_, right) => fraction(right.edge + 1 / 16)),
-	rare('edge', 'the dash number of D read as sixteenths', (given, right) =>
-		off(2 * edge(given), right.edge, fraction)
+	rare(
+		'edge',
+		'the preferred one, 1/16 in more',
+		(_, right) => fraction(right.edge + 1 / 16),
+		'sixteenthAdded'
+	),
+	rare(
+		'edge',
+		'the dash number of D read as sixteenths',
+		(given, right) => off(2 * edge(given), right.edge, fraction),
+		'dashIn16ths'
 	),
 	common(
 		'edge',
@@ -288,10 +350,15 @@ export const rules = [
 		'closestAlone',
 		'other-step:closest'
 	),
-	common('width', 'edge and rows right, one gap for three rows', (given) => ({
-		...worked(given, edge(given), apart(given)),
-		width: decimal(lap(edge(given), apart(given), 1))
-	})),
+	common(
+		'width',
+		'edge and rows right, one gap for three rows',
+		(given) => ({
+			...worked(given, edge(given), apart(given)),
+			width: decimal(lap(edge(given), apart(given), 1))
+		}),
+		'oneSpace'
+	),
 	common(
 		'width',
 		'edge and rows right, one edge only',
@@ -316,6 +383,7 @@ export const rules = [
 		'two mistakes: the other head, and 2D between rows',
 		(given) => worked(given, otherFactor(given) * given.D, 2 * given.D),
 		'flushFactor',
-		'protrudingFactor'
+		'protrudingFactor',
+		'edgeForRows'
 	)
 ];

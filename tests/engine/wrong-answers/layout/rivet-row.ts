@@ -84,7 +84,8 @@ export const rules = [
 		'count',
 		'part of a space dropped: the pitch gets too wide',
 		(given, { run, count }) => off(down(run / given.greatestPitch, 1) + 1, count, number),
-		'spacesDown'
+		'spacesDown',
+		'spacesForRivets'
 	),
 	common(
 		'count',
@@ -110,14 +111,25 @@ export const rules = [
 	rare('count', 'the spaces not rounded, and one more', ({ greatestPitch }, { run, count }) =>
 		off(run / greatestPitch + 1, count, (value) => value.toFixed(2))
 	),
-	rare('count', 'the margins added to the length', (given, { count }) =>
-		off(whole((given.length + 2 * given.endMargin) / given.greatestPitch) + 1, count, number)
+	rare(
+		'count',
+		'the margins added to the length',
+		(given, { count }) =>
+			off(whole((given.length + 2 * given.endMargin) / given.greatestPitch) + 1, count, number),
+		'marginsAdded'
 	),
-	rare('count', 'twice the margins taken off: two at each end', (given, { count }) =>
-		off(whole((given.length - 4 * given.endMargin) / given.greatestPitch) + 1, count, number)
+	rare(
+		'count',
+		'twice the margins taken off: two at each end',
+		(given, { count }) =>
+			off(whole((given.length - 4 * given.endMargin) / given.greatestPitch) + 1, count, number),
+		'fourMargins'
 	),
-	rare('count', 'the row divided by the margin', (given, { run, count }) =>
-		off(whole(run / given.endMargin) + 1, count, number)
+	rare(
+		'count',
+		'the row divided by the margin',
+		(given, { run, count }) => off(whole(run / given.endMargin) + 1, count, number),
+		'byMargin'
 	),
 	common(
 		'count',
@@ -135,7 +147,8 @@ export const rules = [
 		'count',
 		'two mistakes: part of a space dropped, spaces for rivets',
 		(given, right) => off(down(right.run / given.greatestPitch, 1), right.count, number),
-		'spacesDown+spacesForRivets'
+		'spacesDown+spacesForRivets',
+		'oneRivetLess'
 	),
 	common(
 		'pitch',
@@ -149,8 +162,11 @@ export const rules = [
 		({ length }, { spaces, pitch }) => off(length / spaces, pitch),
 		'wholeLength'
 	),
-	common('pitch', 'the whole length by the rivets', ({ length }, { count, pitch }) =>
-		off(length / count, pitch)
+	common(
+		'pitch',
+		'the whole length by the rivets',
+		({ length }, { count, pitch }) => off(length / count, pitch),
+		'lengthByRivets'
 	),
 	common(
 		'pitch',
@@ -162,7 +178,8 @@ export const rules = [
 		'pitch',
 		'one margin only taken off',
 		({ length, endMargin }, { spaces, pitch }) => off((length - endMargin) / spaces, pitch),
-		'oneMargin'
+		'oneMargin',
+		'oneMarginDivided'
 	),
 	rare(
 		'pitch',
@@ -170,8 +187,11 @@ export const rules = [
 		({ greatestPitch }, { run, pitch }) => off(run / down(run / greatestPitch, 1), pitch),
 		'spacesDown'
 	),
-	rare('pitch', 'the run by one space fewer', (_, { run, spaces, pitch }) =>
-		off(run / (spaces - 1), pitch)
+	rare(
+		'pitch',
+		'the run by one space fewer',
+		(_, { run, spaces, pitch }) => off(run / (spaces - 1), pitch),
+		'spacesDown'
 	),
 	common(
 		'pitch',
@@ -210,8 +230,11 @@ export const rules = [
 		(_, { pitch }) => bareMillimetres(pitch),
 		'unit'
 	),
-	rare('pitch', 'the end margin for the pitch', ({ endMargin }, { pitch }) =>
-		off(endMargin, pitch, fraction)
+	rare(
+		'pitch',
+		'the end margin for the pitch',
+		({ endMargin }, { pitch }) => off(endMargin, pitch, fraction),
+		'marginForPitch'
 	),
 	rare(
 		'pitch',

@@ -23,11 +23,36 @@ export const allowanceOfBend = piece(
 				'0.01743 * R + 0.0078 * T * degrees(angle)',
 				'The radius term of the allowance was not multiplied by N: N multiplies both terms.'
 			),
+
+			allowSquare: slip(
+				'(0.01743 * R + 0.0078 * T) * 90',
+				'Bend allowance for 90°: this bend has another angle.'
+			),
+			allowSwapped: slip(
+				'(0.0078 * R + 0.01743 * T) * degrees(angle)',
+				'The constants of the bend allowance changed places: 0.01743 goes with R, 0.0078 with T.'
+			),
+			allowOneDegree: slip('0.01743 * R + 0.0078 * T', 'Bend allowance for 1°: multiply it by N.', {
+				rare: true
+			}),
+			allowInnerArc: slip(
+				'3.1416 * R * degrees(angle) / 180',
+				'The arc of the inside face was taken for the bend allowance.',
+				{ rare: true }
+			),
+			allowOuterArc: slip(
+				'3.1416 * (R + T) * degrees(angle) / 180',
+				'The arc of the outside face was taken for the bend allowance.',
+				{ rare: true }
+			),
 			allowLegs: slip(
 				'bendAllowance(R, T, 180 deg - angle)',
 				'Bend allowance for the angle between the legs: N is the bend angle from flat.'
 			),
-			allowSetback: slip('setbackK(angle) * (R + T)', 'Setback taken for the bend allowance.'),
+			allowSetback: slip(
+				'setbackK(angle) * (R + T)',
+				'Setback taken for the bend allowance: what a bend takes is the length of metal in the curve.'
+			),
 			allowOutside: slip(
 				'0.01743 * (R + T) * degrees(angle)',
 				'That is the arc of the outside face: R is the inside radius, and T takes 0.0078.'

@@ -16,14 +16,27 @@ export const edgeFactor = piece(
 		slips: {
 			flushFactor: slip(
 				'2.5',
-				'2.5D is the minimum for a countersunk head; a protruding head needs 2D.'
+				'2.5D is the minimum for a countersunk head; a protruding head needs 2D, from the centre of the hole and not from its rim.'
 			),
 			protrudingFactor: slip(
 				'2',
-				'2D is the minimum for a protruding head; a countersunk one needs 2.5D.'
+				'2D is the minimum for a protruding head; a countersunk one needs 2.5D, and to the centre of the hole, not to its rim.'
 			),
-			pitchFactor: slip('3', '3D is the minimum pitch, from rivet to rivet, not to the edge.'),
-			shankFactor: slip('1.5', '1.5D is the shank for the shop head, not an edge distance.')
+			pitchFactor: slip(
+				'3',
+				'3D is the minimum pitch, from rivet to rivet; the edge distance is less, and runs from the centre of the hole, not from its rim.'
+			),
+			oneDiameter: slip(
+				'1',
+				'One diameter is no edge distance: the minimum is 2D, or 2.5D for a countersunk head.',
+				{
+					rare: true
+				}
+			),
+			shankFactor: slip(
+				'1.5',
+				'1.5D is the shank for the shop head; the edge distance is more, and runs to the centre of the hole, not to its rim.'
+			)
 		}
 	})
 );
@@ -41,19 +54,33 @@ export const leastEdge = piece(
 		slips: {
 			halfLeast: slip(
 				'factor * D / 2',
-				'Half of the minimum edge distance: D is the diameter of the rivet, not its radius.'
+				'Half of the minimum edge distance: D is the diameter of the rivet, not its radius.',
+				{ rare: true }
 			),
 			dashIn16ths: slip(
 				'factor * 2 * D',
-				'The dash number of the rivet was read in sixteenths: it counts 32nds.'
+				'Twice the minimum for one edge: a dash number counts 32nds, not sixteenths.',
+				{ rare: true }
+			),
+			sixteenthAdded: slip(
+				'factor * D + (1/16 in)',
+				'1/16 in over the minimum, as is preferred or as the next larger rivet needs: the bare minimum is asked for.',
+				{ rare: true }
+			),
+			nextRivetLeast: slip(
+				'factor * (D + (1/32 in))',
+				'That is the minimum for the next larger rivet: take D of this one.',
+				{ rare: true }
 			),
 			toRim: slip(
 				'factor * D - D / 2',
-				'That is from the rim of the hole to the edge: edge distance runs from the centre of the hole.'
+				'That is from the rim of the hole to the edge: edge distance runs from the centre of the hole.',
+				{ rare: true }
 			),
 			fromRim: slip(
 				'factor * D + D / 2',
-				'Measured from the rim of the hole: edge distance runs from the centre of the hole.'
+				'Measured from the rim of the hole: edge distance runs from the centre of the hole.',
+				{ rare: true }
 			)
 		}
 	})

@@ -16,14 +16,30 @@ export const setbackFactor = piece(
 				'setbackK(180 deg - angle)',
 				'K for the angle between the legs: the bend angle counts from flat.'
 			),
+
+			rowBefore: slip(
+				'setbackK(angle - 1 deg)',
+				'K for 1° less: read K in the row of the bend angle itself.'
+			),
+			rowAfter: slip(
+				'setbackK(angle + 1 deg)',
+				'K for 1° more: read K in the row of the bend angle itself.'
+			),
+			neutral: slip(
+				'0.445',
+				'0.445 is the place of the neutral line in the thickness: K for setback is the tangent of half the bend angle.',
+				{ rare: true }
+			),
 			square: slip('1', 'K taken as 1: it is 1 only for a bend of 90°.'),
 			whole: slip(
-				'setbackK(2 * angle)',
-				'Tangent of the whole bend angle: K is the tangent of half of it.'
+				'setbackK(360 deg - max(2 * angle, 360 deg - 2 * angle))',
+				'Tangent of the whole bend angle: K is the tangent of half of it.',
+				{ rare: true }
 			),
 			halved: slip(
 				'setbackK(angle / 2)',
-				'The angle was halved twice: the K chart is entered with the whole bend angle.'
+				'The angle was halved twice: the K chart is entered with the whole bend angle.',
+				{ rare: true }
 			),
 			share: slip(
 				'angle / 90 deg',

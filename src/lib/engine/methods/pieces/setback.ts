@@ -16,15 +16,53 @@ export const setbackOfBend = piece(
 		tolerance: thousandths,
 		slips: {
 			noT: slip('K * R', 'T left out of the setback: it is K times R + T.'),
-			diameter: slip('K * (2 * R + T)', 'Diameter taken for the radius in the setback.'),
+			diameter: slip('K * (2 * R + T)', 'Diameter taken for the radius in the setback.', {
+				rare: true
+			}),
 			middle: slip(
 				'K * (R + T / 2)',
 				'Only half of T in the setback: the mold lines lie on the outside faces, so all of T counts.'
 			),
+
+			twoT: slip(
+				'K * (R + 2 * T)',
+				'T counted twice in the setback: it is K times R + T, with one T.'
+			),
+			minusT: slip('K * (R - T)', 'T taken off R in the setback: it is K times R + T.'),
+			doubled: slip(
+				'2 * K * (R + T)',
+				'Two setbacks where one is meant: one setback is K times R + T.'
+			),
+			radiusAlone: slip('R', 'R taken for the setback: it is K times R + T.', { rare: true }),
+			noR: slip('K * T', 'R left out of the setback: it is K times R + T.', { rare: true }),
+			halfR: slip(
+				'K * (R / 2 + T)',
+				'Half of R in the setback: R is the inside radius already, not a diameter.',
+				{ rare: true }
+			),
+			onlyTByK: slip('R + K * T', 'K multiplied T only: it multiplies R and T together.', {
+				rare: true
+			}),
+			addedK: slip('K * (1 in) + R + T', 'K was added to R + T: it multiplies them.', {
+				rare: true
+			}),
+			tenfoldT: slip(
+				'K * (R + 10 * T)',
+				'T ten times too thick in the setback: check its decimal point.',
+				{ rare: true }
+			),
+			halfOfIt: slip('K * (R + T) / 2', 'Half of the setback: K is for half the angle already.', {
+				rare: true
+			}),
+			halfAllowance: slip(
+				'bendAllowance(R, T, angle) / 2',
+				'That is half of the bend allowance: setback is K times R + T.',
+				{ rare: true }
+			),
 			brackets: slip('K * R + T', 'K multiplied R only: it multiplies R and T together.'),
 			allowance: slip(
 				'bendAllowance(R, T, angle)',
-				'That is the bend allowance: setback is K times R + T.'
+				'That is the bend allowance: what comes off a leg is the setback, K times R + T.'
 			)
 		}
 	}),
