@@ -149,11 +149,15 @@ describe.each(families.map((family) => [family.id, family] as const))('%s', (_, 
 						expect(verdict?.kind, where).toBe('rework');
 						if (verdict?.kind !== 'rework') continue;
 						const alike = [...task.slips.values()].filter(
-							(other) => !differs(family.method, key, values, other)
+							(other) => !differs(task.method, key, values, other)
 						);
+						const { kind } = verdict.cause;
 						// Where more than three lead to it, none is picked.
-						const told = alike.length > 3 ? ['slip', 'either', 'unknown'] : ['slip', 'either'];
-						expect(told, where).toContain(verdict.cause.kind);
+						const isTold = kind === 'slip' || kind === 'either';
+						const isMany = kind === 'unknown' && alike.length > 3;
+						// A rare slip gives way to a usual fault of the writing.
+						const givesWay = kind !== 'unknown' && task.method.slips[id]?.rare;
+						expect(isTold || isMany || givesWay, `${where}: ${kind}`).toBe(true);
 						expect(sayCause(task, verdict.cause, key)).toMatch(/^[A-Z0-9].+[.]/);
 					}
 				}
