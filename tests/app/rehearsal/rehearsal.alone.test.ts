@@ -6,7 +6,7 @@ import { loadFamilies } from '../../../src/lib/engine/families/catalogue.ts';
 import { givensOf, numbersIn } from '../../../src/lib/engine/tasks/givens.ts';
 import { emptyLearning, type Learning } from '../../../src/lib/engine/schedule/learning.ts';
 import { readTaskNumber, writeTaskNumber } from '../../../src/lib/engine/tasks/task-number.ts';
-import { composeRehearsal, optionTexts } from '../../../src/lib/engine/sets/rehearsal.ts';
+import { composeRehearsal } from '../../../src/lib/engine/sets/rehearsal.ts';
 
 const device = vi.hoisted(() => ({
 	learnerId: 'sam' as string | null,
