@@ -9,7 +9,7 @@ import { type Fate, fates, judge, type Judged } from './judge.ts';
  * npm run diagnosis: what marking tells about the wrong answers of this folder, and about those
  * that the catalogue of slips leads to. Fails nothing.
  *
- *   npm run diagnosis -- --list [family]      every false, untold and accepted answer as well
+ *   npm run diagnosis -- --list [family]      the false, untold and accepted ones to tune on as well
  *   npm run diagnosis -- --missing [family]   the mistakes that no slip stands for
  */
 
@@ -90,7 +90,7 @@ function catalogued(found: Diagnosis): void {
 function list(family: string | undefined): void {
 	for (const fate of ['false', 'cannot tell', 'accepted'] as const) {
 		console.log(`\n## ${fate}\n`);
-		for (const one of judged.filter((other) => other.fate === fate && isOf(family, other))) {
+		for (const one of judged.filter((other) => other.fate === fate && isListed(family, other))) {
 			const { task, typed, rules } = one.answer;
 			const entries = Object.entries(typed).map(([key, text]) => `${key}=${text}`);
 			const whys = rules.map(({ why }) => why).join(' / ');
@@ -100,8 +100,9 @@ function list(family: string | undefined): void {
 	}
 }
 
-function isOf(family: string | undefined, one: Judged): boolean {
-	return family === undefined || familyOf(one) === family;
+/** The held-out half is only counted. */
+function isListed(family: string | undefined, one: Judged): boolean {
+	return one.answer.half === 'tuning' && (family === undefined || familyOf(one) === family);
 }
 
 function listMissing(family: string | undefined): void {

@@ -22,6 +22,17 @@ export const drillForRivet = method({
 					'(final - D) / 2',
 					'That is the gap on one side; clearance is the hole less the shank.'
 				),
+				ruleOfThumb: slip(
+					'0.003 in',
+					'About 0.003 in is what is aimed for; this asks what these drills leave.'
+				),
+				addedUp: slip(
+					'final + D',
+					'Hole and shank were added; clearance is the hole less the shank.',
+					{
+						rare: true
+					}
+				),
 				bothSides: slip(
 					'2 * (final - D)',
 					'Twice the clearance: the hole less the shank counts both sides already.'

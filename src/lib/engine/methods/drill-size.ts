@@ -27,6 +27,10 @@ export const drillSize = method({
 					'drillNumber(drill) * (0.001 in)',
 					'The number was read as thousandths; it is only a name.'
 				),
+				asHundredths: slip(
+					'drillNumber(drill) * (0.01 in)',
+					'The number was read as hundredths; it is only a name.'
+				),
 				as64ths: slip(
 					'drillNumber(drill) * (1/64 in)',
 					'The number was read as 64ths; it is only a name.'

@@ -46,7 +46,8 @@ export const removalDrill = method({
 				),
 				oneNumberUnder: slip(
 					'chartSizeBelow(drillOfSize(finalDrill(D)))',
-					'One number under the final drill, as No. 31 in a No. 30 hole; this asks for Fig. 4-98, 1/32 in under the shank.'
+					'One number under the final drill, as No. 31 in a No. 30 hole; this asks for Fig. 4-98, 1/32 in under the shank.',
+					{ rare: true }
 				),
 				smallerFinal: slip(
 					'finalDrillAbove(D)',
@@ -54,12 +55,48 @@ export const removalDrill = method({
 				),
 				nextRivet: slip(
 					'pilotDrillAbove(D)',
-					'That is the next smaller rivet; 1/32 in under the shank is asked, also where no rivet has that size.'
+					'That is the next smaller rivet; 1/32 in under the shank is asked, also where no rivet has that size.',
+					{ rare: true }
 				),
 				twoUnder: slip(
 					'D - (1/16 in)',
-					'1/16 in under leaves too thick a ring to snap the head off; 1/32 in is asked.'
+					'1/16 in under leaves too thick a ring; 1/32 in is asked, also where no rivet has that size.'
 				),
+				oneSixtyFourth: slip(
+					'D - (1/64 in)',
+					'1/64 in under cuts into the shank’s rim; 1/32 in under is asked.'
+				),
+				over: slip(
+					'D + (1/32 in)',
+					'1/32 in over the rivet cuts the hole; drill 1/32 in under it.'
+				),
+				no40ForHead: slip(
+					'0.098 in',
+					'No. 40 for every head: the drill goes by the rivet, 1/32 in under.'
+				),
+				no30ForHead: slip(
+					'0.1285 in',
+					'No. 30 for every head: the drill goes by the rivet, 1/32 in under.',
+					{
+						rare: true
+					}
+				),
+				halfRivet: slip('D / 2', 'Half of the rivet: 1/32 in under is asked.', { rare: true }),
+				headWide: slip(
+					'2 * D',
+					'2D is as wide as the head; the drill is 1/32 in under the shank.',
+					{
+						rare: true
+					}
+				),
+				twiceForHead: slip(
+					'2 * D - (1/32 in)',
+					'From twice the rivet: a dash number counts 32nds, not 16ths.',
+					{ rare: true }
+				),
+				stepAlone: slip('1/32 in', '1/32 in is what the drill is under the rivet: take it off D.', {
+					rare: true
+				}),
 				countersunk: slip(
 					'D - (0.003 in)',
 					'0.003 in under is for countersunk heads; a universal head is drilled 1/32 in under.'
@@ -82,6 +119,30 @@ export const removalDrill = method({
 					'0.425 * drill',
 					'0.425 of the drill: the height of the head goes by the rivet, 0.425D.'
 				),
+				outerSheet: slip(
+					'member(layers, 1)',
+					'That is the sheet under the head; only the head is drilled, 0.425D deep.'
+				),
+				headAndSheet: slip(
+					'0.425 * D + member(layers, 1)',
+					'The sheet under the head was added; only the head is drilled, 0.425D deep.'
+				),
+				shankDeep: slip('1.5 * D', '1.5D is the shank before driving; the head is 0.425D high.', {
+					rare: true
+				}),
+				headDeep: slip('2 * D', '2D is the width of the head; it is 0.425D high.', { rare: true }),
+				mostHigh: slip(
+					'0.66 * D',
+					'0.66D is the maximum of a shop head; this one is 0.425D high.',
+					{
+						rare: true
+					}
+				),
+				twiceDeep: slip(
+					'0.425 * (2 * D)',
+					'Twice as deep: the dash number of D counts 32nds, not 16ths.',
+					{ rare: true }
+				),
 				halfDepth: slip('0.425 * D / 2', 'Half of 0.425D: the radius was taken for the diameter.')
 			}
 		}),
@@ -95,7 +156,26 @@ export const removalDrill = method({
 					'Right through the stack: stop at two thirds and drive the rest out.'
 				),
 				halfGrip: slip('grip / 2', 'Half the stack: about two thirds is asked.'),
-				oneThird: slip('grip / 3', 'One third of the stack: about two thirds is asked.')
+				oneThird: slip('grip / 3', 'One third of the stack: about two thirds is asked.'),
+				headToStack: slip(
+					'2 / 3 * grip + depth',
+					'The head was added; two thirds of the stack are counted from its face.'
+				),
+				thirdsOfHead: slip(
+					'2 / 3 * depth',
+					'Two thirds of the head; two thirds of the stack are asked.'
+				),
+				thirdsOfD: slip('2 / 3 * D', 'Two thirds of D; two thirds of the stack are asked.', {
+					rare: true
+				}),
+				upsideDown: slip('3 / 2 * grip', 'Three halves of the stack: two thirds are asked.', {
+					rare: true
+				}),
+				oneSheetDeep: slip(
+					'member(layers, 1)',
+					'Through the sheet under the head: two thirds of the whole stack are asked.',
+					{ rare: true }
+				)
 			}
 		})
 	},

@@ -32,7 +32,17 @@ export const rivetDiameterFromStack = method({
 				wholeStack: slip('sum(layers)', 'The whole stack was taken; the thickest layer decides.'),
 				average: slip(
 					'sum(layers) / howMany(layers)',
-					'The average of the layers was taken; the thickest one decides.'
+					'The layers were averaged, or only added up; three times the thickest one decides.'
+				),
+				stackAlone: slip(
+					'sum(layers) / 3',
+					'The stack was taken without a factor; three times the thickest layer decides.',
+					{ rare: true }
+				),
+				middle: slip(
+					'howMany(layers) > 2 ? member(layers, 2) : largest(layers)',
+					'The layer in the middle was taken; the thickest one decides.',
+					{ rare: true }
 				)
 			}
 		}),

@@ -25,7 +25,21 @@ export const rivetLength = method({
 				noGrip: slip('shank', 'The shank alone: the grip is left out.'),
 				twoShanks: slip(
 					'grip + 2 * shank',
-					'The shank for the shop head was added twice: only one end is driven.'
+					'The shank for the shop head was added twice: only one end is driven.',
+					{ rare: true }
+				),
+				factorOnGrip: slip(
+					'1.5 * grip + D',
+					'The 1.5 went with the grip: the shank is 1.5D, and the grip is added as it is.',
+					{ rare: true }
+				),
+				factorOnBoth: slip('1.5 * (grip + D)', 'Grip and D were both taken 1.5 times: only D is.', {
+					rare: true
+				}),
+				factorForShank: slip(
+					'1.5 * grip',
+					'1.5 times the grip: the shank for the shop head is 1.5 times D.',
+					{ rare: true }
 				)
 			}
 		}),

@@ -66,11 +66,22 @@ export const rivetNumberReading = method({
 				),
 				diameterIn64ths: slip(
 					'diameterDash * (1/64 in)',
-					'The diameter was read in 64ths; it goes by 32nds.'
+					'The diameter was read in 64ths; it goes by 32nds.',
+					{ rare: true }
+				),
+				diameterInMm: slip(
+					'diameterDash * (1 in) / 25.4',
+					'The number was read as millimetres; the diameter goes by 32nds of an inch.'
+				),
+				diameterIn8ths: slip(
+					'diameterDash * (1/8 in)',
+					'The diameter was read in 8ths; it goes by 32nds.',
+					{ rare: true }
 				),
 				diameterInTenths: slip(
 					'diameterDash * (0.1 in)',
-					'The number was read as tenths of an inch; the diameter goes by 32nds.'
+					'The number was read as tenths of an inch; the diameter goes by 32nds.',
+					{ rare: true }
 				)
 			}
 		}),
@@ -86,6 +97,26 @@ export const rivetNumberReading = method({
 				lengthIn8ths: slip(
 					'lengthDash * (1/8 in)',
 					'The length was read in 8ths; it goes by 16ths.'
+				),
+				lengthInMm: slip(
+					'lengthDash * (1 in) / 25.4',
+					'The number was read as millimetres; the length goes by 16ths of an inch.',
+					{ rare: true }
+				),
+				lengthIn64ths: slip(
+					'lengthDash * (1/64 in)',
+					'The length was read in 64ths; it goes by 16ths.',
+					{ rare: true }
+				),
+				lengthOneOver: slip(
+					'(lengthDash + 1) * (1/16 in)',
+					'1/16 in too long: the number itself counts the 16ths.',
+					{ rare: true }
+				),
+				gripForLength: slip(
+					'lengthDash * (1/16 in) - 1.5 * diameter',
+					'1.5D was taken off: the number gives the whole length.',
+					{ rare: true }
 				),
 				lengthInTenths: slip(
 					'lengthDash * (0.1 in)',

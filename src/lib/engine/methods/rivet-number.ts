@@ -22,7 +22,10 @@ export const rivetNumber = method({
 				universalHead: slip('470', '470 is the universal head; this one is countersunk.'),
 				countersunkHead: slip('426', '426 is the countersunk head; this one is universal.'),
 				roundHead: slip('430', '430 is the round head.'),
-				flatHead: slip('442', '442 is the flat head.')
+				flatHead: slip('442', '442 is the flat head.'),
+				narrowHead: slip('425', '425 is the older countersunk head of 78°; this is another one.', {
+					rare: true
+				})
 			}
 		}),
 		letters: step('letters(alloy)', 'Alloy letters', {
@@ -50,6 +53,11 @@ export const rivetNumber = method({
 					'D / (1/64 in)',
 					'The diameter was counted in 64ths; it goes by 32nds.'
 				),
+				diameterOneOver: slip(
+					'D / (1/32 in) + 1',
+					'One diameter too large: the number counts the 32nds as they are.',
+					{ rare: true }
+				),
 				lengthForDiameter: slip(
 					'length / (1/16 in)',
 					'That is the dash number of the length; the diameter comes first.'
@@ -68,6 +76,11 @@ export const rivetNumber = method({
 				lengthIn8ths: slip(
 					'length / (1/8 in)',
 					'The length was counted in 8ths; it goes by 16ths.'
+				),
+				lengthOneOver: slip(
+					'length / (1/16 in) + 1',
+					'One length too long: the number counts the 16ths as they are.',
+					{ rare: true }
 				),
 				diameterForLength: slip(
 					'D / (1/32 in)',

@@ -17,12 +17,32 @@ export const rivetsEachSide = method({
 		perInch: step('perInchOfWidth(T, D)', 'Rivets per inch of width', {
 			rule: 'repair.per-inch',
 			tolerance: fromTable,
-			slips: misread(perInchOfWidth, 'T, D', {
-				rowUp: 'above',
-				rowDown: 'below',
-				columnLeft: 'left',
-				columnRight: 'right'
-			})
+			slips: {
+				...misread(perInchOfWidth, 'T, D', {
+					rowUp: 'above',
+					rowDown: 'below',
+					columnLeft: 'left',
+					columnRight: 'right'
+				}),
+				lapShare: slip(
+					'0.75 * perInchOfWidth(T, D)',
+					'75 percent is for a single lap joint; this repair takes the whole number.'
+				),
+				stringerShare: slip(
+					'0.8 * perInchOfWidth(T, D)',
+					'80 percent is for stringers in the upper surface; this repair takes the whole number.',
+					{ rare: true }
+				),
+				frameShare: slip(
+					'0.6 * perInchOfWidth(T, D)',
+					'60 percent is for intermediate frames; this repair takes the whole number.',
+					{ rare: true }
+				),
+				wholePerInch: slip(
+					'upTo(perInchOfWidth(T, D), 1)',
+					'Rivets per inch were rounded up: keep the tenth, and round only the product.'
+				)
+			}
 		}),
 		eachSide: step('upTo(perInch * width / (1 in), 1)', 'Rivets on each side', {
 			rule: 'repair.each-side',
@@ -35,11 +55,38 @@ export const rivetsEachSide = method({
 				),
 				bothForOne: slip(
 					'2 * upTo(perInch * width / (1 in), 1)',
-					'That is the number on both sides; one side was asked for.'
+					'That is the number on both sides; one side was asked for.',
+					{ rare: true }
 				),
 				split: slip(
 					'upTo(perInch * width / (1 in) / 2, 1)',
-					'The number was shared between the sides: each side needs all of it.'
+					'The number was shared between the sides: each side needs all of it.',
+					{ rare: true }
+				),
+				lapShareAfter: slip(
+					'upTo(0.75 * perInch * width / (1 in), 1)',
+					'75 percent of the number is for a single lap joint; this repair takes all of it.',
+					{ rare: true }
+				),
+				oneMore: slip(
+					'upTo(perInch * width / (1 in), 1) + 1',
+					'One too many: the number by the table is enough for one side.',
+					{ rare: true }
+				),
+				divided: slip(
+					'upTo(width / (1 in) / perInch, 1)',
+					'The width was divided by the rivets per inch; multiply them.',
+					{ rare: true }
+				),
+				inchesDown: slip(
+					'upTo(perInch * downTo(width / (1 in), 1), 1)',
+					'The part of an inch was dropped; multiply by the width as it is.',
+					{ rare: true }
+				),
+				inchesUp: slip(
+					'upTo(perInch * upTo(width / (1 in), 1), 1)',
+					'The part of an inch was counted as a whole one; multiply by the width as it is.',
+					{ rare: true }
 				),
 				noWidth: slip(
 					'upTo(perInch, 1)',

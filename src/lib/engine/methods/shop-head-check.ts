@@ -19,12 +19,26 @@ export const shopHeadCheck = method({
 		leastWidth: step('1.25 * D', 'Minimum width', {
 			...limits,
 			slips: {
-				shankForLeast: slip('D', 'As wide as the shank: the minimum is 1.25D.'),
+				shankForLeast: slip('D', 'As wide as the shank: the minimum is 1.25D.', { rare: true }),
 				wantedForLeast: slip('1.5 * D', '1.5D is the width wanted; the minimum is 1.25D.'),
+				dashForLeast: slip(
+					'2 * 1.25 * D',
+					'Twice 1.25D: the dash number of D counts 32nds, not 16ths.'
+				),
+				minimum13: slip('1.3 * D', '1.3D: the minimum is 1.25D.', { rare: true }),
+				otherForLeast: slip(
+					'1.4 * D',
+					'1.4D is wanted of D, E and M rivets; the minimum is 1.25D.',
+					{ rare: true }
+				),
+				measuredForLeast: slip('width', 'That is the width as measured; the minimum is 1.25D.', {
+					rare: true
+				}),
 				mostForLeast: slip('1.66 * D', '1.66D is the maximum width; the minimum is 1.25D.'),
 				halfLeastWidth: slip(
 					'1.25 * D / 2',
-					'Half of 1.25D: the radius was taken for the diameter.'
+					'Half of 1.25D: the radius was taken for the diameter.',
+					{ rare: true }
 				)
 			}
 		}),
@@ -32,31 +46,65 @@ export const shopHeadCheck = method({
 			...limits,
 			slips: {
 				wantedForMost: slip('1.5 * D', '1.5D is the width wanted; the maximum is 1.66D.'),
+				quarterMore: slip('1.75 * D', '1.75D is a quarter over 1.5D; the maximum is 1.66D.'),
+				sixDropped: slip('1.6 * D', '1.6D: the maximum is 1.66D.', { rare: true }),
 				otherMostWidth: slip(
 					'1.4 * D',
-					'1.4D is wanted of D, E and M rivets; the maximum is 1.66D.'
+					'1.4D is wanted of D, E and M rivets; the maximum is 1.66D.',
+					{ rare: true }
 				),
 				universalForMost: slip(
 					'2 * D',
-					'2D is the width of the manufactured head; a shop head may have 1.66D.'
+					'2D is the width of the manufactured head; a shop head may have 1.66D.',
+					{ rare: true }
 				),
-				halfMostWidth: slip('1.66 * D / 2', 'Half of 1.66D: the radius was taken for the diameter.')
+				halfMostWidth: slip(
+					'1.66 * D / 2',
+					'Half of 1.66D: the radius was taken for the diameter.',
+					{ rare: true }
+				)
 			}
 		}),
 		leastHeight: step('0.33 * D', 'Minimum height', {
 			...limits,
 			slips: {
 				wantedForLow: slip('0.5 * D', '0.5D is the height wanted; the minimum is 0.33D.'),
+				quarterForLow: slip('0.25 * D', 'A quarter of D: the minimum is 0.33D.', { rare: true }),
+				minimum03: slip('0.3 * D', '0.3D: the minimum is 0.33D.', { rare: true }),
+				halfMeasured: slip(
+					'width / 2',
+					'Half of the width as measured; the minimum height is 0.33D.',
+					{ rare: true }
+				),
 				mostForLow: slip('0.66 * D', '0.66D is the maximum height; the minimum is 0.33D.'),
-				halfLow: slip('0.33 * D / 2', 'Half of 0.33D: the radius was taken for the diameter.')
+				halfLow: slip('0.33 * D / 2', 'Half of 0.33D: the radius was taken for the diameter.', {
+					rare: true
+				})
 			}
 		}),
 		mostHeight: step('0.66 * D', 'Maximum height', {
 			...limits,
 			slips: {
 				wantedForHigh: slip('0.5 * D', '0.5D is the height wanted; the maximum is 0.66D.'),
+				otherForHigh: slip(
+					'0.6 * D',
+					'0.6D is wanted of D, E and M rivets; the maximum is 0.66D.',
+					{ rare: true }
+				),
+				quarterMoreHigh: slip(
+					'0.75 * D',
+					'0.75D is a quarter of D over 0.5D; the maximum is 0.66D.',
+					{
+						rare: true
+					}
+				),
+				measuredForHigh: slip('height', 'That is the height as measured; the maximum is 0.66D.', {
+					rare: true
+				}),
 				leastForHigh: slip('0.33 * D', '0.33D is the minimum height; the maximum is 0.66D.'),
-				shankForHigh: slip('D', 'As high as the shank is thick: the maximum is 0.66D.')
+				shankForHigh: slip('D', 'As high as the shank is thick: the maximum is 0.66D.', {
+					rare: true
+				})
 			}
 		}),
 		judgement: step(

@@ -24,7 +24,23 @@ export const shopHead = method({
 					'2 * D',
 					'2D is the width of the manufactured head; the shop head is 1.5D.'
 				),
-				halfWidth: slip('1.5 * D / 2', 'Half of 1.5D: the radius was taken for the diameter.')
+				halfWidth: slip('1.5 * D / 2', 'Half of 1.5D: the radius was taken for the diameter.'),
+				doubleWidth: slip(
+					'3 * D',
+					'3D is twice the width: a dash number counts 32nds, and 3D is a pitch.',
+					{ rare: true }
+				),
+				minimum13: slip('1.3 * D', '1.3D is hardly over the minimum; 1.5D is wanted.', {
+					rare: true
+				}),
+				quarterMore: slip('1.75 * D', '1.75D is over the maximum of 1.66D; 1.5D is wanted.', {
+					rare: true
+				}),
+				nextRivet: slip(
+					'1.5 * (D + (1/32 in))',
+					'That is for a rivet 1/32 in thicker; take 1.5 times this one.',
+					{ rare: true }
+				)
 			}
 		}),
 		height: step('0.5 * D', 'Height of the shop head', {
@@ -39,6 +55,14 @@ export const shopHead = method({
 					'0.425D is the height of the manufactured head; the shop head is 0.5D high.'
 				),
 				halfHeight: slip('0.5 * D / 2', 'Half of 0.5D: the radius was taken for the diameter.'),
+				shankThick: slip('D', 'That is D; the head is 0.5D high, and a dash number counts 32nds.'),
+				halfOfWidth: slip('width / 2', 'Half of the width: the height is 0.5D, a third of it.'),
+				third: slip('D / 3', 'A third of D is about the minimum, 0.33D; 0.5D is wanted.', {
+					rare: true
+				}),
+				minimum03: slip('0.3 * D', '0.3D is under the minimum of 0.33D; 0.5D is wanted.', {
+					rare: true
+				}),
 				shankHeight: slip(
 					'1.5 * D',
 					'1.5D is the shank before driving; driven, the head is 0.5D high.'

@@ -40,6 +40,9 @@ const perRivet =
 const both = ({ D }: Given, pilot: string, final?: string | null): Typed | null =>
 	final === null ? null : { pilot, final: final ?? finals.get(D * 32)?.drill ?? '' };
 
+/** 3/16 in stands above 1/4 in; the other rivets are 1/32 in apart. */
+const smallerPilot = ({ D }: Given): string => (D === 1 / 4 ? 'pilot16thUnder' : 'removalForPilot');
+
 export const rules = [
 	common(
 		'final',
@@ -53,25 +56,35 @@ export const rules = [
 	common(
 		'final',
 		'one number too small: it is the next smaller drill in the index',
-		perRivet({ 3: '#41', 4: '#31', 5: '#22', 6: '#12', 8: 'E' })
+		perRivet({ 3: '#41', 4: '#31', 5: '#22', 6: '#12', 8: 'E' }),
+		'drillUnder',
+		({ D }) => (D === 1 / 4 ? 'nominal' : '')
 	),
 	common(
 		'final',
 		'one number too large: a higher number is taken for a larger drill',
-		perRivet({ 3: '#39', 4: '#29', 5: '#20', 6: '#10', 8: 'G' })
+		perRivet({ 3: '#39', 4: '#29', 5: '#20', 6: '#10', 8: 'G' }),
+		'drillOver'
 	),
 	rare('final', 'the next 64th up', ({ D }) => fraction(D + 1 / 64), 'sixtyFourthOver'),
 	rare('final', 'the next 32nd up', ({ D }) => fraction(D + 1 / 32), 'sizeOver'),
-	rare('final', 'a 64th under, to be reamed', ({ D }) => fraction(D - 1 / 64)),
+	rare('final', 'a 64th under, to be reamed', ({ D }) => fraction(D - 1 / 64), 'sixtyFourthUnder'),
 	rare('final', 'digits of the number changed places', perRivet({ 5: '#12', 4: '#3' }), 'digits'),
 	rare(
 		'final',
 		'No. 30 for every rivet',
 		({ D }) => (D === 1 / 8 ? null : '30'),
 		'rowAbove',
-		'rowBelow'
+		'rowBelow',
+		'no30ForFinal'
 	),
-	rare('final', 'No. 40 for every rivet', ({ D }) => (D === 3 / 32 ? null : '#40'), 'rowAbove'),
+	rare(
+		'final',
+		'No. 40 for every rivet',
+		({ D }) => (D === 3 / 32 ? null : '#40'),
+		'rowAbove',
+		'no40ForFinal'
+	),
 	rare('final', 'the dash number of the rivet for the drill', ({ D }) => `#${D * 32}`),
 	rare('final', 'the decimal of the rivet', ({ D }) => decimal(D), 'nominal', 'other-step:pilot'),
 	rare(
@@ -81,7 +94,7 @@ export const rules = [
 		'unit',
 		'mm-for-inch+nominal'
 	),
-	rare('final', 'the dash number read as sixteenths', ({ D }) => fraction(2 * D)),
+	rare('final', 'the dash number read as sixteenths', ({ D }) => fraction(2 * D), 'twiceForFinal'),
 	common(
 		'pilot',
 		'the final drill at once',
@@ -90,21 +103,45 @@ export const rules = [
 		'other-step:final'
 	),
 	common('pilot', 'a 32nd under the rivet', ({ D }) => fraction(D - 1 / 32), 'removalForPilot'),
-	rare('pilot', 'a 64th under the rivet', ({ D }) => fraction(D - 1 / 64)),
-	rare('pilot', 'a 16th under the rivet', ({ D }) => (D > 1 / 8 ? fraction(D - 1 / 16) : null)),
-	common('pilot', 'No. 40 for every pilot hole', () => '#40', 'finalForPilot'),
-	rare('pilot', 'No. 30 for every larger rivet', ({ D }) => (D > 1 / 8 ? 'No. 30' : null)),
+	rare('pilot', 'a 64th under the rivet', ({ D }) => fraction(D - 1 / 64), 'pilot64thUnder'),
+	rare(
+		'pilot',
+		'a 16th under the rivet',
+		({ D }) => (D > 1 / 8 ? fraction(D - 1 / 16) : null),
+		'pilot16thUnder'
+	),
+	common(
+		'pilot',
+		'No. 40 for every pilot hole',
+		() => '#40',
+		'finalForPilot',
+		'no40ForPilot',
+		({ D }) => (D === 1 / 8 ? 'smallerFinal' : '')
+	),
+	rare(
+		'pilot',
+		'No. 30 for every larger rivet',
+		({ D }) => (D > 1 / 8 ? 'No. 30' : null),
+		'no30ForPilot',
+		({ D }) => (D === 5 / 32 ? 'smallerFinal' : '')
+	),
 	rare(
 		'pilot',
 		'1/16 in for every pilot hole',
 		({ D }) => (D > 1 / 16 ? '1/16' : null),
 		'removalForPilot',
-		'halfForPilot'
+
+		'sixteenthForPilot'
 	),
-	common('pilot', 'the row above', (given) => {
-		const row = rowBeside(given, -1);
-		return row && fraction(row.dash / 32);
-	}),
+	common(
+		'pilot',
+		'the row above',
+		(given) => {
+			const row = rowBeside(given, -1);
+			return row && fraction(row.dash / 32);
+		},
+		smallerPilot
+	),
 	common(
 		'pilot',
 		'the row below',
@@ -114,10 +151,13 @@ export const rules = [
 		},
 		'nextForPilot'
 	),
-	rare('pilot', 'the dash number read as sixteenths', ({ D }) => fraction(2 * D)),
-	common('clearance', 'none: nominal sizes subtracted', () => '0'),
-	common('clearance', '0.003 in, as a rule says', (_, { clearance }) =>
-		off(0.003, clearance, thousandths)
+	rare('pilot', 'the dash number read as sixteenths', ({ D }) => fraction(2 * D), 'twiceForPilot'),
+	common('clearance', 'none: nominal sizes subtracted', () => '0', 'nominal'),
+	common(
+		'clearance',
+		'0.003 in, as a rule says',
+		(_, { clearance }) => off(0.003, clearance, thousandths),
+		'ruleOfThumb'
 	),
 	common(
 		'clearance',
@@ -143,7 +183,12 @@ export const rules = [
 		(_, { final, clearance }) => off(final, clearance),
 		'other-step:final'
 	),
-	rare('clearance', 'both together', ({ D }, { final, clearance }) => off(final + D, clearance)),
+	rare(
+		'clearance',
+		'both together',
+		({ D }, { final, clearance }) => off(final + D, clearance),
+		'addedUp'
+	),
 	rare('clearance', 'to the next drill of the table', (given, { final, clearance }) => {
 		const row = rowBeside(given, 1);
 		return row && off(row.size - final, clearance);
@@ -181,7 +226,8 @@ export const rules = [
 			return row && both(given, fraction(row.dash / 32), row.drill);
 		},
 		'rowAbove',
-		'removalForPilot'
+		'removalForPilot',
+		smallerPilot
 	),
 	common(
 		'pilot',

@@ -50,10 +50,15 @@ export const rules = [
 	rare('size', 'two rows down', beside(2), row(2)),
 	rare('size', 'the number ten further on: a column aside', beside(10)),
 	rare('size', 'the number ten back: a column aside', beside(-10)),
-	common('size', 'the number as hundredths: No. 40 is .40', ({ drill }) => {
-		const number = numberOf(drill);
-		return Number.isNaN(number) ? null : `.${digits(drill).padStart(2, '0')}`;
-	}),
+	common(
+		'size',
+		'the number as hundredths: No. 40 is .40',
+		({ drill }) => {
+			const number = numberOf(drill);
+			return Number.isNaN(number) ? null : `.${digits(drill).padStart(2, '0')}`;
+		},
+		'asHundredths'
+	),
 	common(
 		'size',
 		'the number as thousandths: No. 40 is .040',
@@ -141,8 +146,11 @@ export const rules = [
 		(_, right) => off(up(right.size, 32), right.fraction, fraction),
 		'thirtySeconds'
 	),
-	common('fraction', 'the next sixteenth', (_, right) =>
-		off(up(right.size, 16), right.fraction, fraction)
+	common(
+		'fraction',
+		'the next sixteenth',
+		(_, right) => off(up(right.size, 16), right.fraction, fraction),
+		'sixteenths'
 	),
 	rare('fraction', 'one 64th too far', (_, right) => fraction(right.fraction + 1 / 64), 'oneMore'),
 	common(

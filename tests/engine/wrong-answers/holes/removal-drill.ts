@@ -80,10 +80,20 @@ export const rules = [
 		({ D }) => holeDrills[D * 32] ?? null,
 		'finalAgain'
 	),
-	common('drill', 'a number drill a little under the rivet', ({ D }) => shopDrills[D * 32] ?? null),
-	common('drill', 'No. 40, the pilot for everything', ({ D }) => (D >= 1 / 8 ? '#40' : null)),
-	rare('drill', 'No. 30 for everything', ({ D }) => (D > 5 / 32 ? '#30' : null)),
-	common('drill', '1/64 in under the rivet', ({ D }) => fraction(D - 1 / 64)),
+	common(
+		'drill',
+		'a number drill a little under the rivet',
+		({ D }) => shopDrills[D * 32] ?? null,
+		({ D }) => (D === 1 / 8 ? 'oneNumberUnder' : '')
+	),
+	common(
+		'drill',
+		'No. 40, the pilot for everything',
+		({ D }) => (D >= 1 / 8 ? '#40' : null),
+		'no40ForHead'
+	),
+	rare('drill', 'No. 30 for everything', ({ D }) => (D > 5 / 32 ? '#30' : null), 'no30ForHead'),
+	common('drill', '1/64 in under the rivet', ({ D }) => fraction(D - 1 / 64), 'oneSixtyFourth'),
 	common(
 		'drill',
 		'1/16 in under the rivet',
@@ -96,29 +106,53 @@ export const rules = [
 		({ D }, { drill }) => off(D - 0.003, drill, thousandths),
 		'countersunk'
 	),
-	common('drill', 'one size over, so that the head falls off', ({ D }) => fraction(D + 1 / 32)),
-	rare('drill', 'half of the rivet', ({ D }, { drill }) => off(D / 2, drill, fraction)),
-	rare('drill', 'the next rivet down in the bins: 3/16 in for 1/4 in', ({ D }) =>
-		D === 1 / 4 ? '3/16' : null
+	common(
+		'drill',
+		'one size over, so that the head falls off',
+		({ D }) => fraction(D + 1 / 32),
+		'over'
 	),
-	rare('drill', 'the dash number read as sixteenths', ({ D }, { drill }) =>
-		off(2 * D - 1 / 32, drill, fraction)
+	rare(
+		'drill',
+		'half of the rivet',
+		({ D }, { drill }) => off(D / 2, drill, fraction),
+		'halfRivet'
 	),
-	rare('drill', 'as large as the head: 2D', ({ D }) => fraction(2 * D)),
-	rare('drill', 'the rule and not the drill', () => '1/32', 'factor'),
+	rare(
+		'drill',
+		'the next rivet down in the bins: 3/16 in for 1/4 in',
+		({ D }) => (D === 1 / 4 ? '3/16' : null),
+		'twoUnder'
+	),
+	rare(
+		'drill',
+		'the dash number read as sixteenths',
+		({ D }, { drill }) => off(2 * D - 1 / 32, drill, fraction),
+		'twiceForHead'
+	),
+	rare('drill', 'as large as the head: 2D', ({ D }) => fraction(2 * D), 'headWide'),
+	rare('drill', 'the rule and not the drill', () => '1/32', 'factor', 'stepAlone'),
 	common('depth', '0.5 D, the shop head', ({ D }, { depth }) => off(D / 2, depth), 'shopHeadHigh'),
 	rare('depth', '0.4 D: one digit is enough', ({ D }, { depth }) => off(0.4 * D, depth)),
-	rare('depth', '0.66 D', ({ D }, { depth }) => off(0.66 * D, depth)),
+	rare('depth', '0.66 D', ({ D }, { depth }) => off(0.66 * D, depth), 'mostHigh'),
 	common(
 		'depth',
 		'as deep as the rivet is thick',
 		({ D }, { depth }) => off(D, depth, fraction),
 		'oneDiameter'
 	),
-	rare('depth', '1.5 D', ({ D }, { depth }) => off(1.5 * D, depth, fraction)),
-	rare('depth', '2D, the width of the head', ({ D }, { depth }) => off(2 * D, depth, fraction)),
-	common('depth', 'the outer sheet', ({ layers }, { depth }) =>
-		off(outer(layers), depth, thousandths)
+	rare('depth', '1.5 D', ({ D }, { depth }) => off(1.5 * D, depth, fraction), 'shankDeep'),
+	rare(
+		'depth',
+		'2D, the width of the head',
+		({ D }, { depth }) => off(2 * D, depth, fraction),
+		'headDeep'
+	),
+	common(
+		'depth',
+		'the outer sheet',
+		({ layers }, { depth }) => off(outer(layers), depth, thousandths),
+		'outerSheet'
 	),
 	common(
 		'depth',
@@ -126,8 +160,11 @@ export const rules = [
 		({ layers }, { depth }) => off(sum(layers), depth, thousandths),
 		'other-step:grip'
 	),
-	common('depth', 'head and outer sheet', ({ layers, D }, { depth }) =>
-		off(headHigh * D + outer(layers), depth)
+	common(
+		'depth',
+		'head and outer sheet',
+		({ layers, D }, { depth }) => off(headHigh * D + outer(layers), depth),
+		'headAndSheet'
 	),
 	common(
 		'depth',
@@ -143,8 +180,11 @@ export const rules = [
 	),
 	common('depth', 'the factor for the size', () => '.425', 'factor'),
 	rare('depth', 'the rule for the size', () => '0.425 D', 'factor'),
-	rare('depth', 'the dash number read as sixteenths', ({ D }, { depth }) =>
-		off(2 * headHigh * D, depth)
+	rare(
+		'depth',
+		'the dash number read as sixteenths',
+		({ D }, { depth }) => off(2 * headHigh * D, depth),
+		'twiceDeep'
 	),
 	common(
 		'depth',
@@ -198,37 +238,53 @@ export const rules = [
 	rare('tightDepth', 'three quarters of the stack', ({ layers }, { tightDepth }) =>
 		off(0.75 * sum(layers), tightDepth)
 	),
-	rare('tightDepth', 'three halves: the fraction upside down', ({ layers }, { tightDepth }) =>
-		off(1.5 * sum(layers), tightDepth)
+	rare(
+		'tightDepth',
+		'three halves: the fraction upside down',
+		({ layers }, { tightDepth }) => off(1.5 * sum(layers), tightDepth),
+		'upsideDown'
 	),
 	common(
 		'tightDepth',
 		'the outer sheet only',
 		({ layers }, { tightDepth }) => off(outer(layers), tightDepth, thousandths),
-		'oneLayer+wholeGrip'
+		'oneLayer+wholeGrip',
+		'oneSheetDeep',
+		'firstLayer+wholeGrip'
 	),
 	common(
 		'tightDepth',
 		'two thirds of the outer sheet',
 		({ layers }, { tightDepth }) => off((2 / 3) * outer(layers), tightDepth),
 		'oneLayer',
-		lastLeft
+		lastLeft,
+		'firstLayer'
 	),
-	common('tightDepth', 'the head and two thirds of the stack', ({ layers, D }, { tightDepth }) =>
-		off(headHigh * D + (2 / 3) * sum(layers), tightDepth)
+	common(
+		'tightDepth',
+		'the head and two thirds of the stack',
+		({ layers, D }, { tightDepth }) => off(headHigh * D + (2 / 3) * sum(layers), tightDepth),
+		'headToStack'
 	),
-	common('tightDepth', 'two thirds of the head', ({ D }, { tightDepth }) =>
-		off((2 / 3) * headHigh * D, tightDepth)
+	common(
+		'tightDepth',
+		'two thirds of the head',
+		({ D }, { tightDepth }) => off((2 / 3) * headHigh * D, tightDepth),
+		'thirdsOfHead'
 	),
-	rare('tightDepth', 'two thirds of the diameter', ({ D }, { tightDepth }) =>
-		off((2 / 3) * D, tightDepth)
+	rare(
+		'tightDepth',
+		'two thirds of the diameter',
+		({ D }, { tightDepth }) => off((2 / 3) * D, tightDepth),
+		'thirdsOfD'
 	),
 	common(
 		'tightDepth',
 		'the layer in the middle left out',
 		({ layers }, { tightDepth }) =>
 			layers.length === 3 ? off((2 / 3) * (sum(layers) - (layers[1] ?? 0)), tightDepth) : null,
-		left(1)
+		left(1),
+		'middleLeftOut'
 	),
 	rare(
 		'tightDepth',
@@ -266,8 +322,11 @@ export const rules = [
 		({ D }, { drill }) => both(drill, D / 2),
 		'shopHeadHigh'
 	),
-	common('depth', 'drill right, through the outer sheet', ({ layers, D }, { drill }) =>
-		both(drill, headHigh * D + outer(layers))
+	common(
+		'depth',
+		'drill right, through the outer sheet',
+		({ layers, D }, { drill }) => both(drill, headHigh * D + outer(layers)),
+		'headAndSheet'
 	),
 	rare(
 		'drill',
@@ -284,8 +343,11 @@ export const rules = [
 		(_, { drill, depth, tightDepth }) => off(depth, tightDepth) && three(drill, tightDepth, depth),
 		'other-step'
 	),
-	common('tightDepth', 'head counted in, the others right', ({ D }, { drill, depth, tightDepth }) =>
-		three(drill, depth, tightDepth + headHigh * D)
+	common(
+		'tightDepth',
+		'head counted in, the others right',
+		({ D }, { drill, depth, tightDepth }) => three(drill, depth, tightDepth + headHigh * D),
+		'headToStack'
 	),
 	rare(
 		'drill',

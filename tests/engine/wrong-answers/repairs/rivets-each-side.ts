@@ -143,8 +143,11 @@ export const rules = [
 	common('eachSide', 'not rounded', ({ width }, { perInch, eachSide }) =>
 		off(perInch * width, eachSide, number)
 	),
-	common('eachSide', 'rivets an inch rounded up first', ({ width }, { perInch, eachSide }) =>
-		off(whole(whole(perInch) * width), eachSide, number)
+	common(
+		'eachSide',
+		'rivets an inch rounded up first',
+		({ width }, { perInch, eachSide }) => off(whole(whole(perInch) * width), eachSide, number),
+		'wholePerInch'
 	),
 	rare('eachSide', 'rivets an inch rounded to the nearest first', ({ width }, right) =>
 		off(whole(nearest(right.perInch, 1) * width), right.eachSide, number)
@@ -162,14 +165,24 @@ export const rules = [
 		(_, { eachSide }) => number(whole(eachSide / 2)),
 		'split'
 	),
-	common('eachSide', '75 percent, as the note says for laps', ({ width }, right) =>
-		off(whole(0.75 * right.perInch * width), right.eachSide, number)
+	common(
+		'eachSide',
+		'75 percent, as the note says for laps',
+		({ width }, right) => off(whole(0.75 * right.perInch * width), right.eachSide, number),
+		'lapShare',
+		'lapShareAfter'
 	),
-	rare('eachSide', '80 percent, as the note says for stringers', ({ width }, right) =>
-		off(whole(0.8 * right.perInch * width), right.eachSide, number)
+	rare(
+		'eachSide',
+		'80 percent, as the note says for stringers',
+		({ width }, right) => off(whole(0.8 * right.perInch * width), right.eachSide, number),
+		'stringerShare'
 	),
-	rare('eachSide', '60 percent, as the note says for frames', ({ width }, right) =>
-		off(whole(0.6 * right.perInch * width), right.eachSide, number)
+	rare(
+		'eachSide',
+		'60 percent, as the note says for frames',
+		({ width }, right) => off(whole(0.6 * right.perInch * width), right.eachSide, number),
+		'frameShare'
 	),
 	common(
 		'eachSide',
@@ -177,15 +190,24 @@ export const rules = [
 		(_, { perInch, eachSide }) => off(whole(perInch), eachSide, number),
 		'noWidth'
 	),
-	rare('eachSide', 'width divided by rivets an inch', ({ width }, { perInch, eachSide }) =>
-		off(whole(width / perInch), eachSide, number)
+	rare(
+		'eachSide',
+		'width divided by rivets an inch',
+		({ width }, { perInch, eachSide }) => off(whole(width / perInch), eachSide, number),
+		'divided'
 	),
-	rare('eachSide', 'one more for the end', (_, { eachSide }) => number(eachSide + 1)),
-	rare('eachSide', 'the part of an inch dropped', ({ width }, { perInch, eachSide }) =>
-		off(whole(perInch * down(width, 1)), eachSide, number)
+	rare('eachSide', 'one more for the end', (_, { eachSide }) => number(eachSide + 1), 'oneMore'),
+	rare(
+		'eachSide',
+		'the part of an inch dropped',
+		({ width }, { perInch, eachSide }) => off(whole(perInch * down(width, 1)), eachSide, number),
+		'inchesDown'
 	),
-	rare('eachSide', 'the part of an inch made a whole one', ({ width }, { perInch, eachSide }) =>
-		off(whole(perInch * whole(width)), eachSide, number)
+	rare(
+		'eachSide',
+		'the part of an inch made a whole one',
+		({ width }, { perInch, eachSide }) => off(whole(perInch * whole(width)), eachSide, number),
+		'inchesUp'
 	),
 	rare(
 		'eachSide',
@@ -209,7 +231,8 @@ export const rules = [
 		'perInch',
 		'rounded up to whole rivets',
 		(_, { perInch }) => off(whole(perInch), perInch, number),
-		'rounding'
+		'rounding',
+		'wholePerInch'
 	),
 	rare(
 		'perInch',
@@ -226,8 +249,11 @@ export const rules = [
 		(_, { perInch }) => off(10 * perInch, perInch, number),
 		'digits'
 	),
-	common('perInch', '75 percent, as the note says for laps', (_, { perInch }) =>
-		off(0.75 * perInch, perInch, number)
+	common(
+		'perInch',
+		'75 percent, as the note says for laps',
+		(_, { perInch }) => off(0.75 * perInch, perInch, number),
+		'lapShare'
 	),
 	common(
 		'perInch',
@@ -279,8 +305,12 @@ export const rules = [
 		'bothForOne',
 		'other-step:total'
 	),
-	common('eachSide', 'rivets an inch right, then 75 percent', ({ width }, right) =>
-		two(right.perInch, whole(0.75 * right.perInch * width), right)
+	common(
+		'eachSide',
+		'rivets an inch right, then 75 percent',
+		({ width }, right) => two(right.perInch, whole(0.75 * right.perInch * width), right),
+		'lapShare',
+		'lapShareAfter'
 	),
 	rare(
 		'perInch',

@@ -19,11 +19,14 @@ const last = (layers: readonly number[]): number => layers.at(-1) ?? Number.NaN;
 const middle = (layers: readonly number[]): number =>
 	layers.length === 3 ? (layers[1] ?? Number.NaN) : Number.NaN;
 
-/** The slip of this layer taken for the thickest one, alone or with another slip. */
-const taken =
+/** That this layer is the thinnest one as well, alone or with another slip. */
+const asThinnest =
 	(pick: (layers: readonly number[]) => number, ...others: readonly string[]) =>
 	({ layers }: Given): string =>
 		pick(layers) === Math.min(...layers) ? [...others, 'thinnest'].join('+') : '';
+
+/** Three times the mean of three layers is their sum. */
+const asAverage = ({ layers }: Given): string => (layers.length === 3 ? 'average' : '');
 
 /** The whole sheet filled in from one layer, carried on correctly. */
 function workedFrom(layer: number, right: Right): Typed | null {
@@ -47,19 +50,22 @@ export const rules = [
 		'diameter',
 		'the outer layer, which the rivet goes in by',
 		({ layers }, { diameter }) => off(rivetFor(3 * outer(layers)), diameter, fraction),
-		taken(outer)
+		'outer',
+		asThinnest(outer)
 	),
 	rare(
 		'diameter',
 		'the last layer, where the shop head sits',
 		({ layers }, { diameter }) => off(rivetFor(3 * last(layers)), diameter, fraction),
-		taken(last)
+		'last',
+		asThinnest(last)
 	),
 	rare(
 		'diameter',
 		'the layer in the middle',
 		({ layers }, { diameter }) => off(rivetFor(3 * middle(layers)), diameter, fraction),
-		taken(middle)
+		'middle',
+		asThinnest(middle)
 	),
 	common(
 		'diameter',
@@ -71,7 +77,9 @@ export const rules = [
 		'diameter',
 		'the rivet for the grip, no factor',
 		({ layers }, { diameter }) => off(rivetFor(sum(layers)), diameter, fraction),
-		'oneT+wholeStack'
+		'oneT+wholeStack',
+		'stackAlone',
+		asAverage
 	),
 	rare(
 		'diameter',
@@ -84,7 +92,8 @@ export const rules = [
 		'diameter',
 		'the rivet nearest to 3T',
 		(_, { threeT, diameter }) => off(nearestRivet(threeT), diameter, fraction),
-		'down'
+		'down',
+		'nearest'
 	),
 	common(
 		'diameter',
@@ -92,14 +101,11 @@ export const rules = [
 		(_, { diameter }) => off(rivetBeside(diameter, -1), diameter, fraction),
 		'down'
 	),
-	common('diameter', 'one size more, to be safe', (_, { diameter }) =>
-		off(rivetBeside(diameter, 1), diameter, fraction)
-	),
 	common(
 		'diameter',
-		'1/16 in: the least of 3/32 in forgotten',
-		(_, { threeT }) => (threeT <= 1 / 16 ? '1/16' : null),
-		'tooSmall'
+		'one size more, to be safe',
+		(_, { diameter }) => off(rivetBeside(diameter, 1), diameter, fraction),
+		'oneMore'
 	),
 	common(
 		'diameter',
@@ -114,27 +120,38 @@ export const rules = [
 		(_, { thickest, diameter }) => off(rivetFor(2 * thickest), diameter, fraction),
 		'twoT'
 	),
-	rare('diameter', '2.5 T, the low end on the same page', (_, { thickest, diameter }) =>
-		off(rivetFor(2.5 * thickest), diameter, fraction)
+	rare(
+		'diameter',
+		'2.5 T, the low end on the same page',
+		(_, { thickest, diameter }) => off(rivetFor(2.5 * thickest), diameter, fraction),
+		'twoAndHalfT'
 	),
-	rare('diameter', 'the dash number counted in sixteenths', (_, { diameter }) =>
-		dash(diameter * 16)
+	rare(
+		'diameter',
+		'the dash number counted in sixteenths',
+		(_, { diameter }) => dash(diameter * 16),
+		'dashOf16ths'
 	),
-	common('diameter', 'writes the dash number over 16', (_, { diameter }) =>
-		off(diameter * 2, diameter, fraction)
+	common(
+		'diameter',
+		'writes the dash number over 16',
+		(_, { diameter }) => off(diameter * 2, diameter, fraction),
+		'in16ths'
 	),
 	rare(
 		'diameter',
 		'two mistakes: the outer layer, and then the next rivet down',
 		({ layers }, { diameter }) =>
 			off(rivetBeside(rivetFor(3 * outer(layers)), -1), diameter, fraction),
-		taken(outer, 'down')
+		'down+outer',
+		asThinnest(outer, 'down')
 	),
 	rare(
 		'diameter',
 		'two mistakes: the thinnest layer, and then one size more',
 		({ layers }, { diameter }) =>
-			off(rivetBeside(rivetFor(3 * Math.min(...layers)), 1), diameter, fraction)
+			off(rivetBeside(rivetFor(3 * Math.min(...layers)), 1), diameter, fraction),
+		'oneMore+thinnest'
 	),
 	common(
 		'thickest',
@@ -146,7 +163,8 @@ export const rules = [
 		'thickest',
 		'the outer layer',
 		({ layers }, { thickest }) => off(outer(layers), thickest, thousandths),
-		taken(outer)
+		'outer',
+		asThinnest(outer)
 	),
 	common(
 		'thickest',
@@ -183,7 +201,9 @@ export const rules = [
 		'threeT',
 		'the grip: the sum of three layers',
 		({ layers }, { threeT }) => off(sum(layers), threeT, thousandths),
-		'oneT+wholeStack'
+		'oneT+wholeStack',
+		'stackAlone',
+		asAverage
 	),
 	rare(
 		'threeT',
@@ -201,7 +221,8 @@ export const rules = [
 		'thickest',
 		'works the whole sheet from the outer layer',
 		({ layers }, right) => workedFrom(outer(layers), right),
-		taken(outer)
+		'outer',
+		asThinnest(outer)
 	),
 	common(
 		'thickest',
@@ -243,6 +264,7 @@ export const rules = [
 				}
 			);
 		},
-		'down'
+		'down',
+		'nearest'
 	)
 ];

@@ -27,7 +27,8 @@ export const rules = [
 		'diameter',
 		'the rivet nearest to 3T, a hair under it',
 		({ thickest }, { diameter }) => off(nearestRivet(3 * thickest), diameter, fraction),
-		'down'
+		'down',
+		'nearest'
 	),
 	common(
 		'diameter',
@@ -35,8 +36,11 @@ export const rules = [
 		(_, { diameter }) => off(rivetBeside(diameter, -1), diameter, fraction),
 		'down'
 	),
-	common('diameter', 'one size more, to be on the safe side', (_, { diameter }) =>
-		off(rivetBeside(diameter, 1), diameter, fraction)
+	common(
+		'diameter',
+		'one size more, to be on the safe side',
+		(_, { diameter }) => off(rivetBeside(diameter, 1), diameter, fraction),
+		'oneMore'
 	),
 	common(
 		'diameter',
@@ -45,8 +49,11 @@ export const rules = [
 		'notStocked',
 		'other-step:threeT'
 	),
-	common('diameter', 'three times both sheets: there are two', ({ thickest }, { diameter }) =>
-		off(rivetFor(6 * thickest), diameter, fraction)
+	common(
+		'diameter',
+		'three times both sheets: there are two',
+		({ thickest }, { diameter }) => off(rivetFor(6 * thickest), diameter, fraction),
+		'bothSheets'
 	),
 	rare(
 		'diameter',
@@ -60,8 +67,11 @@ export const rules = [
 		({ thickest }) => (3 * thickest <= 1 / 16 ? '1/16' : null),
 		'tooSmall'
 	),
-	rare('diameter', '2.5 T, the low end on the same page', ({ thickest }, { diameter }) =>
-		off(rivetFor(2.5 * thickest), diameter, fraction)
+	rare(
+		'diameter',
+		'2.5 T, the low end on the same page',
+		({ thickest }, { diameter }) => off(rivetFor(2.5 * thickest), diameter, fraction),
+		'twoAndHalfT'
 	),
 	rare(
 		'diameter',
@@ -69,11 +79,17 @@ export const rules = [
 		({ thickest }, { diameter }) => off(rivetFor(4 * thickest), diameter, fraction),
 		'fourT'
 	),
-	rare('diameter', 'the dash number counted in sixteenths', (_, { diameter }) =>
-		dash(diameter * 16)
+	rare(
+		'diameter',
+		'the dash number counted in sixteenths',
+		(_, { diameter }) => dash(diameter * 16),
+		'dashOf16ths'
 	),
-	common('diameter', 'thinks of the dash number and writes it over 16', (_, { diameter }) =>
-		off(diameter * 2, diameter, fraction)
+	common(
+		'diameter',
+		'thinks of the dash number and writes it over 16',
+		(_, { diameter }) => off(diameter * 2, diameter, fraction),
+		'in16ths'
 	),
 	rare(
 		'diameter',
@@ -95,8 +111,11 @@ export const rules = [
 		({ thickest }, { threeT }) => off(2 * thickest, threeT, thousandths),
 		'twoT'
 	),
-	common('threeT', 'three times both sheets', ({ thickest }, { threeT }) =>
-		off(6 * thickest, threeT, thousandths)
+	common(
+		'threeT',
+		'three times both sheets',
+		({ thickest }, { threeT }) => off(6 * thickest, threeT, thousandths),
+		'bothSheets'
 	),
 	rare(
 		'threeT',
@@ -150,12 +169,17 @@ export const rules = [
 		'other-step',
 		'notStocked'
 	),
-	common('threeT', 'three times both sheets, and the rivet for that', ({ thickest }) => {
-		const rivet = rivetFor(6 * thickest);
-		return Number.isNaN(rivet)
-			? null
-			: { threeT: thousandths(6 * thickest), diameter: fraction(rivet) };
-	}),
+	common(
+		'threeT',
+		'three times both sheets, and the rivet for that',
+		({ thickest }) => {
+			const rivet = rivetFor(6 * thickest);
+			return Number.isNaN(rivet)
+				? null
+				: { threeT: thousandths(6 * thickest), diameter: fraction(rivet) };
+		},
+		'bothSheets'
+	),
 	rare(
 		'threeT',
 		'twice the sheet, and the rivet for that',
@@ -172,7 +196,8 @@ export const rules = [
 			const rivet = off(nearestRivet(3 * thickest), diameter, fraction);
 			return rivet && { threeT: thousandths(threeT), diameter: rivet };
 		},
-		'down'
+		'down',
+		'nearest'
 	),
 	common(
 		'diameter',

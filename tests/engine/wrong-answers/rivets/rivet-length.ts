@@ -74,7 +74,8 @@ export const rules = [
 		'to the nearest sixteenth, not up',
 		(_, { needed, length }) => off(nearest(needed, 16), length, fraction),
 		'down',
-		'rounding'
+		'rounding',
+		'nearest'
 	),
 	common(
 		'length',
@@ -118,24 +119,30 @@ export const rules = [
 		'the first layer only',
 		({ layers, D }, { length }) => off(bin(first(layers) + 1.5 * D), length, fraction),
 		'oneLayer',
-		lastLeft
+		lastLeft,
+		'firstLayer'
 	),
 	common(
 		'length',
 		'the layer in the middle left out: it cannot be seen',
 		({ layers, D }, right) =>
 			three(layers) ? off(bin(but(layers, 1) + 1.5 * D), right.length, fraction) : null,
-		left(1)
+		left(1),
+		'middleLeftOut'
 	),
 	rare(
 		'length',
 		'the last layer left out',
 		({ layers, D }, { length }) =>
 			three(layers) ? off(bin(but(layers, 2) + 1.5 * D), length, fraction) : null,
-		left(2)
+		left(2),
+		'lastLeftOut'
 	),
-	rare('length', 'the thickest layer twice', ({ layers, D }, { length }) =>
-		off(bin(2 * Math.max(...layers) + 1.5 * D), length, fraction)
+	rare(
+		'length',
+		'the thickest layer twice',
+		({ layers, D }, { length }) => off(bin(2 * Math.max(...layers) + 1.5 * D), length, fraction),
+		({ layers }) => (three(layers) ? '' : 'thickestForAll')
 	),
 	common(
 		'length',
@@ -146,7 +153,8 @@ export const rules = [
 	common(
 		'length',
 		'half a diameter, which is the height of the head',
-		({ layers, D }, { length }) => off(bin(sum(layers) + D / 2), length, fraction)
+		({ layers, D }, { length }) => off(bin(sum(layers) + D / 2), length, fraction),
+		'headHigh'
 	),
 	rare(
 		'length',
@@ -154,17 +162,29 @@ export const rules = [
 		({ layers, D }, { length }) => off(bin(sum(layers) + 2 * D), length, fraction),
 		'twoD'
 	),
-	rare('length', '1.5 times grip and diameter together', ({ layers, D }, { length }) =>
-		off(bin(1.5 * (sum(layers) + D)), length, fraction)
+	rare(
+		'length',
+		'1.5 times grip and diameter together',
+		({ layers, D }, { length }) => off(bin(1.5 * (sum(layers) + D)), length, fraction),
+		'factorOnBoth'
 	),
-	rare('length', 'one and a half times the grip', ({ layers }, { length }) =>
-		off(bin(1.5 * sum(layers)), length, fraction)
+	rare(
+		'length',
+		'one and a half times the grip',
+		({ layers }, { length }) => off(bin(1.5 * sum(layers)), length, fraction),
+		'factorForShank'
 	),
-	rare('length', 'the factor on the grip: 1.5 grip + D', ({ layers, D }, { length }) =>
-		off(bin(1.5 * sum(layers) + D), length, fraction)
+	rare(
+		'length',
+		'the factor on the grip: 1.5 grip + D',
+		({ layers, D }, { length }) => off(bin(1.5 * sum(layers) + D), length, fraction),
+		'factorOnGrip'
 	),
-	common('length', '1.5 D alone, the stack forgotten', ({ D }, { length }) =>
-		off(bin(1.5 * D), length, fraction)
+	common(
+		'length',
+		'1.5 D alone, the stack forgotten',
+		({ D }, { length }) => off(bin(1.5 * D), length, fraction),
+		'noGrip'
 	),
 	common(
 		'length',
@@ -172,10 +192,18 @@ export const rules = [
 		({ layers, D }, { length }) => off(bin(sum(layers) + 1.5 * D + headHigh * D), length, fraction),
 		'headToo'
 	),
-	common('length', 'the dash number of D read as sixteenths', ({ layers, D }, { length }) =>
-		off(bin(sum(layers) + 1.5 * 2 * D), length, fraction)
+	common(
+		'length',
+		'the dash number of D read as sixteenths',
+		({ layers, D }, { length }) => off(bin(sum(layers) + 1.5 * 2 * D), length, fraction),
+		'dashIn16ths'
 	),
-	common('length', 'the length in 32nds, as the diameter is', (_, { length }) => dash(length * 32)),
+	common(
+		'length',
+		'the length in 32nds, as the diameter is',
+		(_, { length }) => dash(length * 32),
+		'in32nds'
+	),
 	rare('length', 'the diameter of the rivet', ({ D }, { length }) => off(D, length, fraction)),
 	common('length', 'the rule and not the size', () => '1.5D', 'factor'),
 	rare(
@@ -187,8 +215,11 @@ export const rules = [
 		},
 		'rounding'
 	),
-	rare('length', 'reads the sixteenths as eighths', (_, { length }) =>
-		off(length * 2, length, fraction)
+	rare(
+		'length',
+		'reads the sixteenths as eighths',
+		(_, { length }) => off(length * 2, length, fraction),
+		'in32nds'
 	),
 	rare('length', 'misreads 5/32 in as 3/16 in', ({ layers, D }, { length }) =>
 		D === 5 / 32 ? off(bin(sum(layers) + 1.5 * (3 / 16)), length, fraction) : null
@@ -207,42 +238,52 @@ export const rules = [
 		'length',
 		'two mistakes: first layer only, then nearest',
 		({ layers, D }, { length }) => off(nearest(first(layers) + 1.5 * D, 16), length, fraction),
-		'down+oneLayer'
+		'down+oneLayer',
+		'down+firstLayer',
+		'firstLayer+nearest'
 	),
 	rare(
 		'length',
 		'two mistakes: one diameter, then nearest',
 		({ layers, D }, { length }) => off(nearest(sum(layers) + D, 16), length, fraction),
-		'down+oneD'
+		'down+oneD',
+		'nearest+oneD'
 	),
 	rare(
 		'length',
 		'two mistakes: middle left out, then rounded down',
 		({ layers, D }, { length }) =>
 			three(layers) ? off(down(but(layers, 1) + 1.5 * D, 16), length, fraction) : null,
-		left(1, 'down')
+		left(1, 'down'),
+		'down+middleLeftOut'
 	),
 	common(
 		'grip',
 		'the layer in the middle left out',
 		({ layers }, { grip }) => (three(layers) ? off(but(layers, 1), grip, thousandths) : null),
-		left(1)
+		left(1),
+		'middleLeftOut'
 	),
 	common(
 		'grip',
 		'the first layer only',
 		({ layers }, { grip }) => off(first(layers), grip, thousandths),
 		'oneLayer',
-		lastLeft
+		lastLeft,
+		'firstLayer'
 	),
 	rare(
 		'grip',
 		'the last layer left out',
 		({ layers }, { grip }) => (three(layers) ? off(but(layers, 2), grip, thousandths) : null),
-		left(2)
+		left(2),
+		'lastLeftOut'
 	),
-	rare('grip', 'the thickest times the number of layers', ({ layers }, { grip }) =>
-		off(layers.length * Math.max(...layers), grip, thousandths)
+	rare(
+		'grip',
+		'the thickest times the number of layers',
+		({ layers }, { grip }) => off(layers.length * Math.max(...layers), grip, thousandths),
+		'thickestForAll'
 	),
 	common(
 		'grip',
@@ -281,10 +322,19 @@ export const rules = [
 		({ D }, { grip, needed }) => off(grip + D, needed),
 		'oneD'
 	),
-	common('needed', 'half a diameter for the head', ({ D }, { grip, needed }) =>
-		off(grip + D / 2, needed)
+	common(
+		'needed',
+		'half a diameter for the head',
+		({ D }, { grip, needed }) => off(grip + D / 2, needed),
+		'headHigh'
 	),
-	common('needed', '1.5 D alone', ({ D }, { needed }) => off(1.5 * D, needed), 'other-step:shank'),
+	common(
+		'needed',
+		'1.5 D alone',
+		({ D }, { needed }) => off(1.5 * D, needed),
+		'other-step:shank',
+		'noGrip'
+	),
 	common(
 		'needed',
 		'the bin typed a field early',
@@ -315,8 +365,11 @@ export const rules = [
 		(_, { needed }) => rounded(needed, 32),
 		'rounding'
 	),
-	rare('needed', 'the dash number of D read as sixteenths', ({ D }, { grip, needed }) =>
-		off(grip + 3 * D, needed)
+	rare(
+		'needed',
+		'the dash number of D read as sixteenths',
+		({ D }, { grip, needed }) => off(grip + 3 * D, needed),
+		'dashIn16ths'
 	),
 	rare(
 		'needed',
@@ -334,14 +387,16 @@ export const rules = [
 		'grip',
 		'middle left out, carried on correctly',
 		({ layers, D }, right) => (three(layers) ? worked(but(layers, 1), 1.5 * D, right) : null),
-		left(1)
+		left(1),
+		'middleLeftOut'
 	),
 	common(
 		'grip',
 		'first layer only, carried on correctly',
 		({ layers, D }, right) => worked(first(layers), 1.5 * D, right),
 		'oneLayer',
-		lastLeft
+		lastLeft,
+		'firstLayer'
 	),
 	common(
 		'needed',
@@ -363,7 +418,8 @@ export const rules = [
 			return typed && { grip: thousandths(grip), needed: decimal(needed), length: typed };
 		},
 		'down',
-		'rounding'
+		'rounding',
+		'nearest'
 	),
 	rare(
 		'needed',
@@ -382,6 +438,7 @@ export const rules = [
 		'two mistakes: middle left out, and one diameter',
 		({ layers, D }, right) => (three(layers) ? worked(but(layers, 1), D, right) : null),
 		left(1),
-		'oneD'
+		'oneD',
+		'middleLeftOut'
 	)
 ];

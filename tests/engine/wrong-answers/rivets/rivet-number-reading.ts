@@ -48,8 +48,11 @@ export const rules = [
 		({ number: text }, { diameter }) => off(dashes(text).first / 16, diameter, fraction),
 		'diameterIn16ths'
 	),
-	rare('diameter', 'the first dash number over 8', ({ number: text }, { diameter }) =>
-		off(dashes(text).first / 8, diameter, fraction)
+	rare(
+		'diameter',
+		'the first dash number over 8',
+		({ number: text }, { diameter }) => off(dashes(text).first / 8, diameter, fraction),
+		'diameterIn8ths'
 	),
 	rare(
 		'diameter',
@@ -88,7 +91,8 @@ export const rules = [
 	common(
 		'diameter',
 		'the dash number in millimetres',
-		({ number: text }) => `${dashes(text).first} mm`
+		({ number: text }) => `${dashes(text).first} mm`,
+		'diameterInMm'
 	),
 	common(
 		'length',
@@ -102,8 +106,11 @@ export const rules = [
 		({ number: text }, { length }) => off(dashes(text).second / 8, length, fraction),
 		'lengthIn8ths'
 	),
-	rare('length', 'the second dash number over 64', ({ number: text }, { length }) =>
-		off(dashes(text).second / 64, length, fraction)
+	rare(
+		'length',
+		'the second dash number over 64',
+		({ number: text }, { length }) => off(dashes(text).second / 64, length, fraction),
+		'lengthIn64ths'
 	),
 	common(
 		'length',
@@ -124,16 +131,23 @@ export const rules = [
 		'other-step:diameter',
 		'firstForLength+lengthIn32nds'
 	),
-	rare('length', '1.5 D taken off: the grip it is good for', (_, { diameter, length }) =>
-		off(length - 1.5 * diameter, length, fraction)
+	rare(
+		'length',
+		'1.5 D taken off: the grip it is good for',
+		(_, { diameter, length }) => off(length - 1.5 * diameter, length, fraction),
+		'gripForLength'
 	),
 	rare(
 		'length',
 		'the dash number in millimetres',
-		({ number: text }) => `${dashes(text).second} mm`
+		({ number: text }) => `${dashes(text).second} mm`,
+		'lengthInMm'
 	),
-	rare('length', 'one sixteenth out when reducing the fraction', (_, { length }) =>
-		off(length + 1 / 16, length, fraction)
+	rare(
+		'length',
+		'one sixteenth out when reducing the fraction',
+		(_, { length }) => off(length + 1 / 16, length, fraction),
+		'lengthOneOver'
 	),
 	rare('length', 'both numbers read as one: 4-9 over 64', ({ number: text }, { length }) => {
 		const { first, second } = dashes(text);

@@ -72,8 +72,11 @@ export const rules = [
 		(given) => (given.head === 'universal' ? numbered(given, { head: 430 }) : null),
 		'roundHead'
 	),
-	rare('number', '425, 78 degrees, for the countersunk head', (given) =>
-		given.head === 'countersunk' ? numbered(given, { head: 425 }) : null
+	rare(
+		'number',
+		'425, 78 degrees, for the countersunk head',
+		(given) => (given.head === 'countersunk' ? numbered(given, { head: 425 }) : null),
+		'narrowHead'
 	),
 	rare(
 		'number',
@@ -144,10 +147,18 @@ export const rules = [
 	rare('number', 'no length: only head, alloy and diameter', (given) =>
 		numbered(given, { dash: '', second: '' })
 	),
-	rare('number', 'one length too long: rounded up once more', (given) =>
-		numbered(given, { second: given.length * 16 + 1 })
+	rare(
+		'number',
+		'one length too long: rounded up once more',
+		(given) => numbered(given, { second: given.length * 16 + 1 }),
+		'lengthOneOver'
 	),
-	rare('number', 'the next diameter up', (given) => numbered(given, { first: given.D * 32 + 1 })),
+	rare(
+		'number',
+		'the next diameter up',
+		(given) => numbered(given, { first: given.D * 32 + 1 }),
+		'diameterOneOver'
+	),
 	rare(
 		'number',
 		'two mistakes: the other head, and the length in 32nds',

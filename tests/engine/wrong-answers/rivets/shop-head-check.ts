@@ -134,17 +134,24 @@ export const rules = [
 		({ D }, { leastWidth }) => off(1.5 * D, leastWidth),
 		'wantedForLeast'
 	),
-	rare('leastWidth', '1.3 D of another specification', ({ D }, { leastWidth }) =>
-		off(1.3 * D, leastWidth)
+	rare(
+		'leastWidth',
+		'1.3 D of another specification',
+		({ D }, { leastWidth }) => off(1.3 * D, leastWidth),
+		'minimum13'
 	),
-	rare('leastWidth', '1.4 D, wanted for D and E rivets', ({ D }, { leastWidth }) =>
-		off(1.4 * D, leastWidth)
+	rare(
+		'leastWidth',
+		'1.4 D, wanted for D and E rivets',
+		({ D }, { leastWidth }) => off(1.4 * D, leastWidth),
+		'otherForLeast'
 	),
 	common(
 		'leastWidth',
 		'the most in the field of the least',
 		({ D }, { leastWidth }) => off(1.66 * D, leastWidth),
-		'other-step:mostWidth'
+		'other-step:mostWidth',
+		'mostForLeast'
 	),
 	rare(
 		'leastWidth',
@@ -154,11 +161,17 @@ export const rules = [
 	),
 	common('leastWidth', 'the factor for the size', () => '1.25', 'factor'),
 	rare('leastWidth', 'the rule for the size', () => '1.25 D', 'factor'),
-	common('leastWidth', 'the dash number of D read as sixteenths', ({ D }, { leastWidth }) =>
-		off(2.5 * D, leastWidth)
+	common(
+		'leastWidth',
+		'the dash number of D read as sixteenths',
+		({ D }, { leastWidth }) => off(2.5 * D, leastWidth),
+		'dashForLeast'
 	),
-	rare('leastWidth', 'the head as measured', ({ width }, { leastWidth }) =>
-		off(width, leastWidth, thousandths)
+	rare(
+		'leastWidth',
+		'the head as measured',
+		({ width }, { leastWidth }) => off(width, leastWidth, thousandths),
+		'measuredForLeast'
 	),
 	rare(
 		'leastWidth',
@@ -187,7 +200,8 @@ export const rules = [
 	common(
 		'mostWidth',
 		'1.75 D: a quarter of D up, as it is a quarter down',
-		({ D }, { mostWidth }) => off(1.75 * D, mostWidth)
+		({ D }, { mostWidth }) => off(1.75 * D, mostWidth),
+		'quarterMore'
 	),
 	rare(
 		'mostWidth',
@@ -195,8 +209,11 @@ export const rules = [
 		({ D }, { mostWidth }) => off(2 * D, mostWidth),
 		'universalForMost'
 	),
-	rare('mostWidth', '1.6 D: the second six dropped', ({ D }, { mostWidth }) =>
-		off(1.6 * D, mostWidth)
+	rare(
+		'mostWidth',
+		'1.6 D: the second six dropped',
+		({ D }, { mostWidth }) => off(1.6 * D, mostWidth),
+		'sixDropped'
 	),
 	rare(
 		'mostWidth',
@@ -229,8 +246,11 @@ export const rules = [
 		({ D }, { leastHeight }) => off(0.5 * D, leastHeight),
 		'wantedForLow'
 	),
-	rare('leastHeight', '0.3 D of another specification', ({ D }, { leastHeight }) =>
-		off(0.3 * D, leastHeight)
+	rare(
+		'leastHeight',
+		'0.3 D of another specification',
+		({ D }, { leastHeight }) => off(0.3 * D, leastHeight),
+		'minimum03'
 	),
 	rare(
 		'leastHeight',
@@ -239,10 +259,18 @@ export const rules = [
 		'mostForLow',
 		'other-step:mostHeight'
 	),
-	rare('leastHeight', 'a quarter of D', ({ D }, { leastHeight }) => off(0.25 * D, leastHeight)),
+	rare(
+		'leastHeight',
+		'a quarter of D',
+		({ D }, { leastHeight }) => off(0.25 * D, leastHeight),
+		'quarterForLow'
+	),
 	common('leastHeight', 'the factor for the size', () => '.33', 'factor'),
-	rare('leastHeight', 'half the width as measured', ({ width }, { leastHeight }) =>
-		off(width / 2, leastHeight)
+	rare(
+		'leastHeight',
+		'half the width as measured',
+		({ width }, { leastHeight }) => off(width / 2, leastHeight),
+		'halfMeasured'
 	),
 	common(
 		'mostHeight',
@@ -250,16 +278,25 @@ export const rules = [
 		({ D }, { mostHeight }) => off(0.5 * D, mostHeight),
 		'wantedForHigh'
 	),
-	rare('mostHeight', '0.6 D, wanted for D and E rivets', ({ D }, { mostHeight }) =>
-		off(0.6 * D, mostHeight)
+	rare(
+		'mostHeight',
+		'0.6 D, wanted for D and E rivets',
+		({ D }, { mostHeight }) => off(0.6 * D, mostHeight),
+		'otherForHigh'
 	),
-	rare('mostHeight', '0.75 D: a quarter of D up', ({ D }, { mostHeight }) =>
-		off(0.75 * D, mostHeight)
+	rare(
+		'mostHeight',
+		'0.75 D: a quarter of D up',
+		({ D }, { mostHeight }) => off(0.75 * D, mostHeight),
+		'quarterMoreHigh'
 	),
 	rare('mostHeight', 'D itself', ({ D }, { mostHeight }) => off(D, mostHeight), 'shankForHigh'),
 	common('mostHeight', 'the factor for the size', () => '.66', 'factor'),
-	rare('mostHeight', 'the head as measured', ({ height }, { mostHeight }) =>
-		off(height, mostHeight, thousandths)
+	rare(
+		'mostHeight',
+		'the head as measured',
+		({ height }, { mostHeight }) => off(height, mostHeight, thousandths),
+		'measuredForHigh'
 	),
 	common(
 		'leastWidth',

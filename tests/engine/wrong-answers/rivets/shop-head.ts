@@ -13,6 +13,8 @@ import {
 
 interface Given {
 	readonly D: number;
+	/** The rivet's number, where its diameter is to be read from that. */
+	readonly number?: string;
 }
 
 interface Right {
@@ -28,9 +30,18 @@ const both = (D: number, wide: number, high: number): Typed => ({
 	height: decimal(high * D)
 });
 
+/** Whoever reads a number has read it wrong; without one, D was taken twice. */
+const read16ths =
+	(twice: string) =>
+	({ number }: Given): string =>
+		number === undefined ? twice : 'diameterIn16ths';
+
 export const rules = [
-	common('width', '1.4 D, wanted for D and E rivets only', ({ D }, { width }) =>
-		off(1.4 * D, width)
+	common(
+		'width',
+		'1.4 D, wanted for D and E rivets only',
+		({ D }, { width }) => off(1.4 * D, width),
+		'otherWidth'
 	),
 	common(
 		'width',
@@ -50,11 +61,17 @@ export const rules = [
 		({ D }, { width }) => off(2 * D, width, fraction),
 		'universalWidth'
 	),
-	rare('width', '1.3 D, the least of another specification', ({ D }, { width }) =>
-		off(1.3 * D, width)
+	rare(
+		'width',
+		'1.3 D, the least of another specification',
+		({ D }, { width }) => off(1.3 * D, width),
+		'minimum13'
 	),
-	rare('width', '1.75 D, a quarter more and a quarter less than 1.5', ({ D }, { width }) =>
-		off(1.75 * D, width)
+	rare(
+		'width',
+		'1.75 D, a quarter more and a quarter less than 1.5',
+		({ D }, { width }) => off(1.75 * D, width),
+		'quarterMore'
 	),
 	common(
 		'width',
@@ -80,13 +97,20 @@ export const rules = [
 		({ D }, { width }) => off(0.75 * D, width),
 		'halfWidth'
 	),
-	rare('width', 'three times D, mixed up with the pitch', ({ D }, { width }) =>
-		off(3 * D, width, fraction)
+	rare(
+		'width',
+		'three times D, mixed up with the pitch',
+		({ D }, { width }) => off(3 * D, width, fraction),
+		'doubleWidth'
 	),
 	common('width', 'the factor for the size', () => '1.5', 'factor'),
 	common('width', 'the rule for the size', () => '1.5 D', 'factor'),
-	common('width', 'the dash number of D read as sixteenths', ({ D }, { width }) =>
-		off(1.5 * 2 * D, width, fraction)
+	common(
+		'width',
+		'the dash number of D read as sixteenths',
+		({ D }, { width }) => off(1.5 * 2 * D, width, fraction),
+		read16ths('doubleWidth'),
+		'doubleWidth'
 	),
 	common(
 		'width',
@@ -119,11 +143,17 @@ export const rules = [
 		(_, { width }) => bareMillimetres(width),
 		'unit'
 	),
-	rare('width', 'takes the next size of rivet from the card', ({ D }, { width }) =>
-		off(1.5 * (D + 1 / 32), width)
+	rare(
+		'width',
+		'takes the next size of rivet from the card',
+		({ D }, { width }) => off(1.5 * (D + 1 / 32), width),
+		'nextRivet'
 	),
-	common('height', '0.6 D, wanted for D and E rivets only', ({ D }, { height }) =>
-		off(0.6 * D, height)
+	common(
+		'height',
+		'0.6 D, wanted for D and E rivets only',
+		({ D }, { height }) => off(0.6 * D, height),
+		'otherHeight'
 	),
 	common(
 		'height',
@@ -137,9 +167,12 @@ export const rules = [
 		({ D }, { height }) => off(0.33 * D, height),
 		'leastHeight'
 	),
-	rare('height', 'a third of D', ({ D }, { height }) => off(D / 3, height), 'leastHeight'),
-	rare('height', '0.3 D, the least of another specification', ({ D }, { height }) =>
-		off(0.3 * D, height)
+	rare('height', 'a third of D', ({ D }, { height }) => off(D / 3, height), 'leastHeight', 'third'),
+	rare(
+		'height',
+		'0.3 D, the least of another specification',
+		({ D }, { height }) => off(0.3 * D, height),
+		'minimum03'
 	),
 	rare(
 		'height',
@@ -154,15 +187,22 @@ export const rules = [
 		'shankHeight',
 		'other-step:width'
 	),
-	common('height', 'D: as high as the rivet is thick', ({ D }, { height }) =>
-		off(D, height, fraction)
+	common(
+		'height',
+		'D: as high as the rivet is thick',
+		({ D }, { height }) => off(D, height, fraction),
+		'shankThick'
 	),
-	rare('height', 'half of the width', ({ D }, { height }) => off(0.75 * D, height)),
+	rare('height', 'half of the width', ({ D }, { height }) => off(0.75 * D, height), 'halfOfWidth'),
 	rare('height', 'a quarter of D', ({ D }, { height }) => off(D / 4, height), 'halfHeight'),
 	common('height', 'the factor for the size', () => '.5', 'factor'),
 	rare('height', 'the rule for the size', () => '1/2 D', 'factor'),
-	common('height', 'the dash number of D read as sixteenths', ({ D }, { height }) =>
-		off(D, height, decimal)
+	common(
+		'height',
+		'the dash number of D read as sixteenths',
+		({ D }, { height }) => off(D, height, decimal),
+		read16ths('shankThick'),
+		'shankThick'
 	),
 	rare(
 		'height',
@@ -207,7 +247,13 @@ export const rules = [
 		'other-step',
 		'shankHeight'
 	),
-	common('width', 'the head wanted for D and E rivets', ({ D }) => both(D, 1.4, 0.6)),
+	common(
+		'width',
+		'the head wanted for D and E rivets',
+		({ D }) => both(D, 1.4, 0.6),
+		'otherWidth',
+		'otherHeight'
+	),
 	rare(
 		'width',
 		'both by the least: narrow and flat do not go together',
@@ -229,7 +275,14 @@ export const rules = [
 		'mostWidth',
 		'leastHeight'
 	),
-	common('width', 'both from a dash number read as sixteenths', ({ D }) => both(D, 3, 1)),
+	common(
+		'width',
+		'both from a dash number read as sixteenths',
+		({ D }) => both(D, 3, 1),
+		read16ths('doubleWidth'),
+		'doubleWidth',
+		'shankThick'
+	),
 	common(
 		'width',
 		'both for the made head',
@@ -237,12 +290,18 @@ export const rules = [
 		'universalWidth',
 		'universalHeight'
 	),
-	common('height', 'width right, height as if half of it', ({ D }) => both(D, 1.5, 0.75)),
+	common(
+		'height',
+		'width right, height as if half of it',
+		({ D }) => both(D, 1.5, 0.75),
+		'halfOfWidth'
+	),
 	common(
 		'height',
 		'width right, height a third of D',
 		({ D }) => both(D, 1.5, 1 / 3),
-		'leastHeight'
+		'leastHeight',
+		'third'
 	),
 	rare(
 		'width',

@@ -13,16 +13,33 @@ export const final = piece(
 		kind: drill,
 		tolerance: drillSizes,
 		slips: {
-			nominal: slip('D', 'That is the nominal rivet size: the shank binds in such a hole.'),
+			nominal: slip('D', 'A hole of the nominal rivet size: the shank binds in it.'),
 			...misread(finalDrill, 'D', { rowAbove: 'above', rowBelow: 'below' }),
 			drillUnder: slip(
 				'chartSizeBelow(drillOfSize(finalDrill(D)))',
-				'One drill too small: other tables may list it, but Fig. 4-90 has the next larger one.'
+				'One drill too small: other tables may list it, but Fig. 4-90 has the next larger one.',
+				{ rare: true }
 			),
 			drillOver: slip(
 				'chartSizeAbove(drillOfSize(finalDrill(D)))',
 				'One drill too large: Fig. 4-90 has the next smaller one.'
 			),
+			sixtyFourthUnder: slip(
+				'D - (1/64 in)',
+				'1/64 in under the rivet: such a hole would have to be reamed; this asks for the final drill.',
+				{ rare: true }
+			),
+			no40ForFinal: slip('0.098 in', 'No. 40 for every rivet: the final drill goes by the rivet.', {
+				rare: true
+			}),
+			no30ForFinal: slip(
+				'0.1285 in',
+				'No. 30 for every rivet: the final drill goes by the rivet.',
+				{ rare: true }
+			),
+			twiceForFinal: slip('2 * D', 'Twice the rivet: a dash number counts 32nds, not 16ths.', {
+				rare: true
+			}),
 			sixtyFourthOver: slip(
 				'D + (1/64 in)',
 				'1/64 in over the rivet is far too loose; about 0.003 in is wanted.'

@@ -12,6 +12,10 @@ export const grip = piece(
 		tolerance: thousandths,
 		slips: {
 			oneLayer: slip('largest(layers)', 'One layer only: the rivet passes through all of them.'),
+			firstLayer: slip(
+				'member(layers, 1)',
+				'The layer under the manufactured head only: the rivet passes through all of them.'
+			),
 			middleLeftOut: slip(
 				'howMany(layers) > 2 ? sum(layers) - member(layers, 2) : sum(layers)',
 				'The layer in the middle is left out: a shim or doubler is part of the grip.'
@@ -24,9 +28,20 @@ export const grip = piece(
 				'sum(layers) - largest(layers)',
 				'The thickest layer is left out of the grip.'
 			),
+			lastLeftOut: slip(
+				'sum(layers) - member(layers, howMany(layers))',
+				'The layer at the shop head is left out of the grip.',
+				{ rare: true }
+			),
+			thickestForAll: slip(
+				'howMany(layers) * largest(layers)',
+				'The thickest layer was counted for every layer; add them up as they are.',
+				{ rare: true }
+			),
 			headToo: slip(
 				'sum(layers) + 0.425 * D',
-				'The manufactured head was added: the grip is the layers alone.'
+				'The manufactured head was added: the grip is the layers alone.',
+				{ rare: true }
 			)
 		}
 	}),

@@ -25,7 +25,39 @@ export const pilot = piece(
 				'finalDrillAbove(D)',
 				'That is the final drill of the next smaller rivet: it does for a pilot, but Fig. 4-90 prints the nominal size.'
 			),
-			...misread(pilotDrill, 'D', { nextForPilot: 'below' })
+			...misread(pilotDrill, 'D', { nextForPilot: 'below' }),
+			pilot64thUnder: slip('D - (1/64 in)', '1/64 in under: the pilot is the nominal rivet size.', {
+				rare: true
+			}),
+			pilot16thUnder: slip(
+				'D - (1/16 in)',
+				'1/16 in under, the pilot of a smaller rivet: it is the nominal size of this one.',
+				{
+					rare: true
+				}
+			),
+			no40ForPilot: slip(
+				'0.098 in',
+				'No. 40 for every rivet: the pilot is the nominal rivet size.',
+				{ rare: true }
+			),
+			no30ForPilot: slip(
+				'0.1285 in',
+				'No. 30 for every rivet: the pilot is the nominal rivet size.',
+				{ rare: true }
+			),
+			sixteenthForPilot: slip(
+				'1/16 in',
+				'1/16 in for every rivet: the pilot is the nominal rivet size.',
+				{ rare: true }
+			),
+			twiceForPilot: slip(
+				'2 * D',
+				'Twice the rivet: its dash number counts 32nds, and the pilot is the nominal size.',
+				{
+					rare: true
+				}
+			)
 		}
 	})
 );

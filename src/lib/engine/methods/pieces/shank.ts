@@ -11,13 +11,19 @@ export const shank = piece(
 		rule: 'length.shank',
 		tolerance: thousandths,
 		slips: {
-			halfD: slip('1.5 * D / 2', 'Half of 1.5D: the radius was taken for the diameter.'),
+			halfD: slip('1.5 * D / 2', 'Half of 1.5D: the radius was taken for the diameter.', {
+				rare: true
+			}),
+			headHigh: slip(
+				'0.5 * D',
+				'0.5D is the height of the shop head; the shank that forms it is 1.5D.'
+			),
 			dashIn16ths: slip(
 				'1.5 * (2 * D)',
-				'The dash number of D was read in 16ths; a diameter goes by 32nds.'
+				'3D: the dash number of D was read in 16ths, or the shank was added twice; it takes 1.5D once.'
 			),
 			oneD: slip('D', '1D for the shop head: it takes 1.5D.'),
-			twoD: slip('2 * D', '2D for the shop head: it takes 1.5D.')
+			twoD: slip('2 * D', '2D for the shop head: it takes 1.5D.', { rare: true })
 		}
 	})
 );

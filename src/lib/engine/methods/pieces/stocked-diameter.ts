@@ -3,7 +3,7 @@ import { given } from '../../solver/given.ts';
 import { piece, slip, step } from '../../solver/write.ts';
 import { stockedSize } from '../../trade/tolerances.ts';
 
-/** The next diameter up, for a part that carries stress. */
+/** The next diameter up, for a part that carries stress. Over 3/16 in rivets step by 1/16 in. */
 export const stockedDiameter = piece(
 	'stocked-diameter',
 	{ threeT: given(length, '3T') },
@@ -14,12 +14,13 @@ export const stockedDiameter = piece(
 		slips: {
 			notStocked: slip('threeT', 'That is 3T itself; take the next 1/32 in up.'),
 			down: slip(
-				'downTo(threeT, 1/32 in)',
+				'threeT > (3/16 in) ? downTo(threeT, 1/16 in) : downTo(threeT, 1/32 in)',
 				'Under 3T: this asks for the next 1/32 in up, even when the one below is nearer.'
 			),
 			nearest: slip(
 				'nearest(threeT, 1/32 in)',
-				'Rounded to the nearest 1/32 in: take the next one up from 3T.'
+				'Rounded to the nearest 1/32 in: take the next one up from 3T.',
+				{ rare: true }
 			),
 			sixteenths: slip(
 				'max(upTo(threeT, 1/16 in), 3/32 in)',
@@ -33,8 +34,13 @@ export const stockedDiameter = piece(
 				'2 * max(upTo(threeT, 1/32 in), 3/32 in)',
 				'Twice as thick: the dash number of a diameter counts 32nds.'
 			),
+			dashOf16ths: slip(
+				'max(upTo(threeT, 1/32 in), 3/32 in) / 2',
+				'Half as thick: the dash number of a diameter counts 32nds, not 16ths.',
+				{ rare: true }
+			),
 			oneMore: slip(
-				'max(upTo(threeT, 1/32 in), 3/32 in) + (1/32 in)',
+				'threeT > (5/32 in) ? upTo(threeT, 1/16 in) + (1/16 in) : max(upTo(threeT, 1/32 in), 3/32 in) + (1/32 in)',
 				'One size too large: the next size above 3T is enough.'
 			)
 		}

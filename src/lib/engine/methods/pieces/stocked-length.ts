@@ -18,7 +18,8 @@ export const stockedLength = piece(
 			),
 			nearest: slip(
 				'nearest(needed, 1/16 in)',
-				'Rounded to the nearest 1/16 in: it must not be shorter than the length needed.'
+				'Rounded to the nearest 1/16 in: it must not be shorter than the length needed.',
+				{ rare: true }
 			),
 			halfSize: slip(
 				'upTo(needed, 1/32 in)',
@@ -26,7 +27,7 @@ export const stockedLength = piece(
 			),
 			in32nds: slip(
 				'2 * upTo(needed, 1/16 in)',
-				'Twice as long: the dash number of a length counts 16ths, only that of the diameter 32nds.'
+				'Twice as long: a length and its dash number count 16ths, neither 32nds nor 8ths.'
 			),
 			oneMore: slip(
 				'upTo(needed, 1/16 in) + (1/16 in)',
