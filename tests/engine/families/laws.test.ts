@@ -149,7 +149,7 @@ describe.each(families.map((family) => [family.id, family] as const))('%s', (_, 
 						expect(verdict?.kind, where).toBe('rework');
 						if (verdict?.kind !== 'rework') continue;
 						const alike = [...task.slips.values()].filter(
-							(other) => !differs(family.method, key, values, other)
+							(other) => !differs(task.method, key, values, other)
 						);
 						// Where more than three lead to it, none is picked.
 						const told = alike.length > 3 ? ['slip', 'either', 'unknown'] : ['slip', 'either'];

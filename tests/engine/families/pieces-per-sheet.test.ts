@@ -26,6 +26,8 @@ test('a kerf left out both ways costs a row too many, and is named', () => {
 		const rows = givenAt(task, 'sheetWidth') / givenAt(task, 'pieceWidth');
 		const inRow = Math.floor(givenAt(task, 'sheetLength') / givenAt(task, 'pieceLength'));
 		expect(Number(task.right.lengthwise)).toBe((rows - 1) * inRow);
+		// Rounded up along the sheet, the count comes out the same: that is more than can be told apart.
+		if (rows === inRow + 1) continue;
 		expect(slipsNamed(task, 'lengthwise', rows * inRow)).toContain('noKerfAcross');
 	}
 });

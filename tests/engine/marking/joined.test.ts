@@ -47,10 +47,10 @@ describe('a job of five methods', () => {
 	});
 
 	test('tells two slips in two parts from the last number alone', () => {
-		// Four times the thickness: a 3/16 rivet; and its shank twice: 0.072 + 2 × 0.28125.
-		expect(verdictsOn(task, { needed: '0.6345' }).needed).toMatchObject({
+		// Four times the thickness: a 3/16 rivet; and its head in the grip: 0.072 + 1.925 × 0.1875.
+		expect(verdictsOn(task, { needed: '0.4329375' }).needed).toMatchObject({
 			kind: 'rework',
-			cause: { kind: 'slip', slips: ['fourT', 'twoShanks'] }
+			cause: { kind: 'slip', slips: ['fourT', 'headToo'] }
 		});
 	});
 });

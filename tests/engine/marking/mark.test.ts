@@ -23,11 +23,13 @@ describe('a stocked length', () => {
 		}
 	);
 
-	test.each([
-		['3/16', 'noShank'],
-		['0.3515', 'notStocked']
-	])('%s is the slip %s', (text, slip) => {
+	test.each([['0.3515', 'notStocked']])('%s is the slip %s', (text, slip) => {
 		expect(causeOf(stack, 'length', text)).toMatchObject({ kind: 'slip', slips: [slip] });
+	});
+
+	test('a length that grip or shank alone would take is offered as either', () => {
+		const cause = causeOf(stack, 'length', '3/16');
+		expect(cause).toMatchObject({ kind: 'either', slips: ['noShank', 'noGrip'] });
 	});
 
 	test('a number that more than three slips could explain names none', () => {

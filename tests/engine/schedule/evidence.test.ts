@@ -17,6 +17,10 @@ import { taskOf, verdictsOn } from '../marking/typed-answers.ts';
 // 0.1875, needed 0.3515, next stocked length 3/8.
 const given = { layers: [0.05, 0.051, 0.063], D: 1 / 8 };
 const bin = await taskOf('RL', rivetLength, given, ['length']);
+// 0.063 + 0.064 + 0.072 in: grip 0.199, which is 1/4 by itself; grip or shank forgotten differ.
+const thick = await taskOf('RL', rivetLength, { layers: [0.063, 0.064, 0.072], D: 1 / 8 }, [
+	'length'
+]);
 const steps = await taskOf('RL', rivetLength, given);
 
 /** The evidence of answers as typed, as `step: result` or `step: result (slip)`. */
@@ -52,7 +56,7 @@ describe('at the first try', () => {
 	});
 
 	test('a slip charges its own step and credits the others', () => {
-		expect(shown(bin, { length: '3/16' })).toEqual([
+		expect(shown(thick, { length: '1/4' })).toEqual([
 			'grip: right',
 			'length: right',
 			'needed: wrong (noShank)',
@@ -103,7 +107,7 @@ describe('at the first try', () => {
 			'needed: right',
 			'shank: helped'
 		]);
-		expect(shown(bin, { length: '3/16' }, { opened })).toEqual([
+		expect(shown(thick, { length: '1/4' }, { opened })).toEqual([
 			'grip: helped',
 			'length: right',
 			'needed: wrong (noShank)',
@@ -153,7 +157,7 @@ describe('step by step', () => {
 	});
 
 	test('a slip in a step that was left empty is still charged', () => {
-		expect(shown(steps, { length: '3/16' }, { byStep })).toEqual([
+		expect(shown(thick, { length: '1/4' }, { byStep })).toEqual([
 			'length: right',
 			'needed: wrong (noShank)'
 		]);

@@ -54,7 +54,11 @@ test('a step that makes a list is shown member by member', () => {
 	const values = evaluate(developedWidth, { R: 0.16, T: 0.04, legs: [1, 2, 1], angles: [90, 90] });
 	const shown = showStep(developedWidth, 'flats', values);
 	expect(shown.numbers.map(read)).toEqual(['1−0.200', '2−0.400', '1−0.200']);
-	expect(shown.results.map(read)).toEqual(['0.800 in', '1.600 in', '0.800 in']);
+	expect(shown.results.map(read)).toEqual([
+		'0.800 in (≈ 51/64 in)',
+		'1.600 in (≈ 1 19/32 in)',
+		'0.800 in (≈ 51/64 in)'
+	]);
 });
 
 test('a laid-out width has the nearest 64th beside it', () => {

@@ -1,19 +1,19 @@
+import { count } from '../../../src/lib/engine/quantity/kinds.ts';
+import { kindAt } from '../../../src/lib/engine/solver/kind-at.ts';
 import { expect, test } from 'vitest';
-import { edgeDistance } from '../../../src/lib/engine/methods/edge-distance.ts';
 import { outcomesOf } from '../../../src/lib/ui/sheet/outcomes.ts';
 import type { Check } from '../../../src/lib/ui/sheet/task-work.svelte.ts';
-import { cardByCode, loadFamily } from '../../../src/lib/engine/families/catalogue.ts';
-import { drawTask } from '../../../src/lib/engine/tasks/task.ts';
+import { loadFamilies } from '../../../src/lib/engine/families/catalogue.ts';
+import { drawTask, type Task } from '../../../src/lib/engine/tasks/task.ts';
 import { textAt } from '../../../src/lib/engine/solver/show.ts';
 import { entriesOf, verdictsOn } from '../../engine/marking/typed-answers.ts';
 
-const card = cardByCode('ED');
-if (!card) throw new Error('no family of edge distances');
-const task = drawTask(await loadFamily(card), 1, 0);
-const [key = ''] = task.drawn.asked;
-const rightText = textAt(edgeDistance, key, task.right[key] ?? '');
+const families = await loadFamilies();
+const tasks = families.flatMap((family) =>
+	Array.from({ length: 20 }, (_, seed) => drawTask(family, 1, seed))
+);
 
-function checkOf(text: string): Check {
+function checkOf(task: Task, key: string, text: string): Check {
 	const typed = { [key]: text };
 	return {
 		typed,
@@ -27,16 +27,32 @@ function checkOf(text: string): Check {
 }
 
 test('the sentence of an outcome gives no right value away at the first try', () => {
-	// Too near the edge, and the sentence tells the least.
-	const near = `${Number(task.right[key]) * 0.8} in`;
-	const [first] = outcomesOf(task, checkOf(near), 'in', false, true);
-	const [second] = outcomesOf(task, checkOf(near), 'in', false, false);
-	expect(second?.outcome.says).toContain(rightText);
-	expect(first?.outcome).toEqual({ ...second?.outcome, says: '' });
-	const [known] = outcomesOf(task, checkOf(near), 'in', true, true);
-	expect(known?.outcome.says).toContain(rightText);
+	let silenced = 0;
+	for (const task of tasks) {
+		const [key = ''] = task.drawn.asked;
+		// A slip may come to half a rivet, which nobody types.
+		if (kindAt(task.method, key) === count) continue;
+		const right = textAt(task.method, key, task.right[key] ?? '').replace(/ \(.*/, '');
+		for (const values of task.slips.values()) {
+			const typed = textAt(task.method, key, values[key] ?? '').replaceAll(', ', '; ');
+			const check = checkOf(task, key, typed);
+			if (check.verdicts[key]?.kind !== 'rework') continue;
+			const [first] = outcomesOf(task, check, 'in', false, true);
+			const [second] = outcomesOf(task, check, 'in', false, false);
+			if (first?.outcome.says !== '') continue;
+			silenced++;
+			expect(second?.outcome.says, task.number).toContain(right);
+			expect(first.outcome).toEqual({ ...second?.outcome, says: '' });
+			const [known] = outcomesOf(task, check, 'in', true, true);
+			expect(known?.outcome.says).toContain(right);
+		}
+	}
+	expect(silenced).toBeGreaterThan(0);
 });
 
 test('a factor is not drawn as a size', () => {
-	expect(outcomesOf(task, checkOf('2D'), 'in', false, true)).toEqual([]);
+	const [task] = tasks.filter(({ id }) => id.code === 'ED');
+	if (!task) throw new Error('no task of edge distances');
+	const [key = ''] = task.drawn.asked;
+	expect(outcomesOf(task, checkOf(task, key, '2D'), 'in', false, true)).toEqual([]);
 });

@@ -60,24 +60,23 @@ const schema = v.pipe(
 	)
 );
 
-/** Of the questions the first edition kept only a checksum; see engine/sets/first-edition.ts. */
-const firstSchema = v.pipe(
-	v.object({ ...common, check: v.string() }),
-	v.check((paper) => hasARowEach(paper))
-);
+/** The first edition kept a checksum of its questions, whose families draw other ones now. */
+const firstSchema = v.object({ ...common, check: v.string() });
 
 /** A rehearsal as far as it has been answered. */
 export type Paper = Readonly<v.InferOutput<typeof schema>>;
 
-/** The same as the first edition kept it. */
-export type FirstPaper = Readonly<v.InferOutput<typeof firstSchema>>;
-
-/** A paper read back from storage, or null when there is none or it cannot be used. */
-export function readPaper(text: string | null): Paper | FirstPaper | null {
+/**
+ * A paper read back from storage: null when there is none or it cannot be used, `'outdated'` when
+ * it does not say what its questions were.
+ */
+export function readPaper(text: string | null): Paper | 'outdated' | null {
 	if (text === null) return null;
 	try {
-		const read = v.safeParse(v.union([schema, firstSchema]), JSON.parse(text));
-		return read.success ? read.output : null;
+		const value: unknown = JSON.parse(text);
+		const read = v.safeParse(schema, value);
+		if (read.success) return read.output;
+		return v.is(firstSchema, value) ? 'outdated' : null;
 	} catch {
 		return null;
 	}

@@ -22,6 +22,7 @@ export const rivetLength = method({
 			tolerance: thousandths,
 			slips: {
 				noShank: slip('grip', 'The stack alone: nothing is left to form the shop head.'),
+				noGrip: slip('shank', 'The shank alone: the grip is left out.'),
 				twoShanks: slip(
 					'grip + 2 * shank',
 					'The shank for the shop head was added twice: only one end is driven.'

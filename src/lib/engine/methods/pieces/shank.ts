@@ -12,6 +12,10 @@ export const shank = piece(
 		tolerance: thousandths,
 		slips: {
 			halfD: slip('1.5 * D / 2', 'Half of 1.5D: the radius was taken for the diameter.'),
+			dashIn16ths: slip(
+				'1.5 * (2 * D)',
+				'The dash number of D was read in 16ths; a diameter goes by 32nds.'
+			),
 			oneD: slip('D', '1D for the shop head: it takes 1.5D.'),
 			twoD: slip('2 * D', '2D for the shop head: it takes 1.5D.')
 		}

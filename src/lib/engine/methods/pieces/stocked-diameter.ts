@@ -29,6 +29,10 @@ export const stockedDiameter = piece(
 				'upTo(threeT, 1/32 in)',
 				'Under 3/32 in, the minimum for a part that carries stress.'
 			),
+			in16ths: slip(
+				'2 * max(upTo(threeT, 1/32 in), 3/32 in)',
+				'Twice as thick: the dash number of a diameter counts 32nds.'
+			),
 			oneMore: slip(
 				'max(upTo(threeT, 1/32 in), 3/32 in) + (1/32 in)',
 				'One size too large: the next size above 3T is enough.'

@@ -24,6 +24,10 @@ export const stockedLength = piece(
 				'upTo(needed, 1/32 in)',
 				'Half sizes are made, but this asks for the next full 1/16 in.'
 			),
+			in32nds: slip(
+				'2 * upTo(needed, 1/16 in)',
+				'Twice as long: the dash number of a length counts 16ths, only that of the diameter 32nds.'
+			),
 			oneMore: slip(
 				'upTo(needed, 1/16 in) + (1/16 in)',
 				'One size too long: the extra shank bends over.'
