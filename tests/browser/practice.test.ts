@@ -74,7 +74,7 @@ test('a typed number opens its task, and a wrong one says what is wrong', async 
 	await field.press('Enter');
 	await page.getByText('One character of that task number is off').waitFor();
 	expect(await field.inputValue()).toBe('rl1 0004 1c');
-	await field.fill('rl1 ooo4 ib');
+	await field.fill('rl1 ooo4 29');
 	await field.press('Enter');
 	expect((await openTask(page)).number).toBe('RL1-0004-29');
 });
@@ -111,7 +111,7 @@ test('a step can be opened before answering, and the answer is then helped', asy
 	await page.goto('/practice/?task=RL1-0004-29');
 	const task = await openTask(page);
 	await page.getByRole('button', { name: 'Open step 1' }).click();
-	await page.getByText('Grip: every layer the rivet passes through').waitFor();
+	await page.getByText('Grip: everything the rivet passes through').waitFor();
 	expect(await page.getByText('Length needed').count()).toBe(0);
 	await answerByKeyboard(page, rightAnswers(task));
 	await page.locator('.stamp', { hasText: 'ACCEPT' }).waitFor();
