@@ -2,38 +2,79 @@ import type { Plugin } from 'vite';
 
 /** What the chunking tells about a module, as far as it is needed here. */
 interface Graph {
-	getModuleInfo(id: string): { readonly importedIds: readonly string[] } | null;
+	getModuleInfo(id: string): {
+		readonly importedIds: readonly string[];
+		readonly dynamicallyImportedIds: readonly string[];
+	} | null;
 }
 
+/** A module that so many families import belongs to the first load of nearly every task. */
+const most = 14;
+
+/** Path of a family, with its topic. */
+const familyFile = /\/engine\/families\/([\w-]+)\/[\w-]+\.ts$/;
+
 /**
- * Puts the project's own modules that a page imports, straight or through others, into one file.
- * Left alone they come in dozens of small ones, which weigh a fifth more after compression.
+ * Puts what the first task needs into few files: left alone it comes in dozens of small ones, which
+ * weigh a fifth more after compression. The project's own modules that a page imports, straight or
+ * through others, and those that most families import go into one; what fewer families share goes
+ * into one for each topic.
  *
  * @param page path of the page's module
  */
 export function firstChunk(page: string): Plugin {
-	let own: Set<string> | undefined;
+	let names: Map<string, string> | undefined;
 	const name = (id: string, graph: Graph) => {
-		own ??= ownImports(page, graph);
-		return own.has(id) ? 'first' : null;
+		names ??= chunkNames(page, graph);
+		return names.get(id) ?? null;
 	};
 	return {
 		name: 'first-chunk',
 		outputOptions(options) {
 			if (this.environment.name !== 'client') return null;
-			own = undefined;
+			names = undefined;
 			return { ...options, codeSplitting: { groups: [{ name }] } };
 		}
 	};
 }
 
-function ownImports(page: string, graph: Graph): Set<string> {
+/** The chunk that a module belongs to, by its id; none where it stays as it is. */
+function chunkNames(page: string, graph: Graph): Map<string, string> {
+	const own = reached(page, graph);
+	const topics = new Map<string, string[]>();
+	for (const family of familiesFrom(own, graph)) {
+		const [, topic = ''] = familyFile.exec(family) ?? [];
+		for (const id of reached(family, graph)) {
+			topics.set(id, [...(topics.get(id) ?? []), topic]);
+		}
+	}
+	const shared = [...topics].flatMap(([id, users]): [string, string][] => {
+		if (users.length < 5 || own.has(id)) return [];
+		return [[id, users.length >= most ? 'first' : `shared-${mostOften(users)}`]];
+	});
+	return new Map([...[...own].map((id): [string, string] => [id, 'first']), ...shared]);
+}
+
+/** The families that these modules load when one is wanted. */
+function familiesFrom(own: ReadonlySet<string>, graph: Graph): string[] {
+	const later = [...own].flatMap((id) => graph.getModuleInfo(id)?.dynamicallyImportedIds ?? []);
+	return [...new Set(later)].filter((id) => familyFile.test(id));
+}
+
+/** The project's own modules that one imports, straight or through others, and itself. */
+function reached(start: string, graph: Graph): Set<string> {
 	const found = new Set<string>();
 	function follow(id: string) {
 		if (found.has(id)) return;
 		found.add(id);
 		graph.getModuleInfo(id)?.importedIds.forEach(follow);
 	}
-	follow(page);
+	follow(start);
 	return new Set([...found].filter((id) => id.includes('/src/lib/')));
+}
+
+function mostOften(words: readonly string[]): string {
+	const counted = words.map((word) => [words.filter((other) => other === word).length, word]);
+	const [[, first = ''] = []] = counted.sort(([a = 0], [b = 0]) => Number(b) - Number(a));
+	return String(first);
 }

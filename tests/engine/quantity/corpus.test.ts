@@ -1,6 +1,5 @@
-import Fraction from 'fraction.js';
 import { describe, expect, test } from 'vitest';
-import { type Exact, ratio } from '../../../src/lib/engine/quantity/exact.ts';
+import { Exact, ratio } from '../../../src/lib/engine/quantity/exact.ts';
 import type { Reading } from '../../../src/lib/engine/quantity/read.ts';
 import { corpus, type Field, fields, read, readArithmetic } from './corpus.ts';
 
@@ -28,7 +27,7 @@ function readingText(reading: Reading): string {
 			if (typeof reading.value === 'string') return reading.value;
 			return [reading.value]
 				.flat()
-				.filter((one) => one instanceof Fraction)
+				.filter((one) => one instanceof Exact)
 				.map(fractionText)
 				.join('; ');
 		case 'which':

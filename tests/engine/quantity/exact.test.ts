@@ -1,8 +1,10 @@
 import fc from 'fast-check';
+import Fraction from 'fraction.js';
 import { describe, expect, test } from 'vitest';
 import {
 	decimalText,
 	endsWithin,
+	type Exact,
 	exactly,
 	fromDigits,
 	mixedText,
@@ -34,6 +36,43 @@ describe('the rational meant by a computed float', () => {
 				expect(Math.abs(exactly(value).valueOf() - value)).toBeLessThanOrEqual(5.01e-10);
 			})
 		);
+	});
+});
+
+describe('arithmetic agrees with fraction.js', () => {
+	const part = fc.bigInt({ min: -(10n ** 20n), max: 10n ** 20n });
+	const below = part.filter((value) => value !== 0n);
+	const text = (value: Exact) => `${value.s * value.n}/${value.d}`;
+	const theirs = (value: Fraction) => `${value.s * value.n}/${value.d}`;
+
+	test('of two rationals', () => {
+		fc.assert(
+			fc.property(part, below, part, below, (a, b, c, d) => {
+				const [one, other] = [ratio(a, b), ratio(c, d)];
+				const [first, second] = [new Fraction(a, b), new Fraction(c, d)];
+				expect(text(one)).toBe(theirs(first));
+				expect(text(one.add(other))).toBe(theirs(first.add(second)));
+				expect(text(one.sub(other))).toBe(theirs(first.sub(second)));
+				expect(text(one.mul(other))).toBe(theirs(first.mul(second)));
+				if (c !== 0n) expect(text(one.div(other))).toBe(theirs(first.div(second)));
+				expect(one.compare(other)).toBe(first.compare(second));
+				expect(one.equals(other)).toBe(first.equals(second));
+				expect(text(one.abs())).toBe(theirs(first.abs()));
+				expect(one.valueOf()).toBe(first.valueOf());
+			})
+		);
+	});
+
+	test('a whole number or a float may be the other', () => {
+		expect(text(ratio(5n, 32n).mul(32))).toBe('5/1');
+		expect(text(ratio(5n, 32n).div(0.5))).toBe('5/16');
+		expect(ratio(3n, 8n).compare(0.375)).toBe(0);
+		expect(ratio(-3n, 8n).compare(0)).toBe(-1);
+	});
+
+	test('nothing is divided by zero', () => {
+		expect(() => ratio(1n, 0n)).toThrow(RangeError);
+		expect(() => ratio(1n).div(0)).toThrow(RangeError);
 	});
 });
 

@@ -1,3 +1,4 @@
+import Fraction from 'fraction.js';
 import {
 	addDependencies,
 	create,
@@ -54,12 +55,16 @@ export function work(expression: string, sizes: ReadonlyMap<string, Exact>): Wor
 	const power = tree ? powerOf(tree, sizes) : 'foreign';
 	if (!tree || typeof power === 'string') return power as Fault;
 	try {
-		const value: unknown = tree.compile().evaluate(new Map(sizes));
+		const value: unknown = tree.compile().evaluate(asMathjs(sizes));
 		return isFraction(value) ? { value: ratio(value.s * value.n, value.d), power } : 'foreign';
 	} catch {
 		// Of constants and these operators, only a division by zero is left to fail.
 		return 'by-zero';
 	}
+}
+
+function asMathjs(sizes: ReadonlyMap<string, Exact>): Map<string, Fraction> {
+	return new Map([...sizes].map(([name, { s, n, d }]) => [name, new Fraction(s * n, d)]));
 }
 
 function parsed(expression: string): MathNode | null {

@@ -1,14 +1,84 @@
-import Fraction from 'fraction.js';
+/**
+ * A rational number, in lowest terms. What a person types and every tolerance edge is decided with
+ * these.
+ */
+export class Exact {
+	/** Its sign: 1, or -1 below zero. */
+	readonly s: bigint;
+	/** Numerator without the sign. */
+	readonly n: bigint;
+	/** Denominator. */
+	readonly d: bigint;
 
-/** A rational number. What a person types and every tolerance edge is decided with these. */
-export type Exact = Fraction;
+	/** @throws RangeError when the denominator is zero */
+	constructor(numerator: bigint, denominator = 1n) {
+		if (denominator === 0n) throw new RangeError('a fraction of nought');
+		const [n, d] = [size(numerator), size(denominator)];
+		const common = greatestCommon(n, d);
+		this.s = numerator < 0n === denominator < 0n || n === 0n ? 1n : -1n;
+		this.n = n / common;
+		this.d = d / common;
+	}
+
+	add(other: Exact): Exact {
+		return new Exact(this.s * this.n * other.d + other.s * other.n * this.d, this.d * other.d);
+	}
+
+	sub(other: Exact): Exact {
+		return this.add(new Exact(-other.s * other.n, other.d));
+	}
+
+	mul(other: Exact | number): Exact {
+		const { s, n, d } = exactOf(other);
+		return new Exact(this.s * s * this.n * n, this.d * d);
+	}
+
+	/** @throws RangeError when the other is zero */
+	div(other: Exact | number): Exact {
+		const { s, n, d } = exactOf(other);
+		return new Exact(this.s * s * this.n * d, this.d * n);
+	}
+
+	abs(): Exact {
+		return new Exact(this.n, this.d);
+	}
+
+	/** 1, -1 or 0 as this is more than, less than or equal to the other. */
+	compare(other: Exact | number): number {
+		const { s, n } = this.sub(exactOf(other));
+		return n === 0n ? 0 : Number(s);
+	}
+
+	equals(other: Exact | number): boolean {
+		return this.compare(other) === 0;
+	}
+
+	/** The nearest float. */
+	valueOf(): number {
+		return Number(this.s * this.n) / Number(this.d);
+	}
+}
+
+function exactOf(value: Exact | number): Exact {
+	return typeof value === 'number' ? exactly(value) : value;
+}
+
+function size(value: bigint): bigint {
+	return value < 0n ? -value : value;
+}
+
+function greatestCommon(one: bigint, other: bigint): bigint {
+	let [larger, smaller] = [one, other];
+	while (smaller !== 0n) [larger, smaller] = [smaller, larger % smaller];
+	return larger;
+}
 
 /** Computed floats are taken to this many decimal places. */
 const floatPlaces = 9;
 
 /** numerator / denominator. The denominator must not be zero. */
 export function ratio(numerator: bigint, denominator = 1n): Exact {
-	return new Fraction(numerator, denominator);
+	return new Exact(numerator, denominator);
 }
 
 /**

@@ -1,5 +1,4 @@
-import Fraction from 'fraction.js';
-import type { Exact } from '../quantity/exact.ts';
+import { Exact, exactly, fromDigits, ratio } from '../quantity/exact.ts';
 import type { Value } from '../quantity/value.ts';
 import type { Kind } from '../quantity/kinds/kind.ts';
 import { carried } from '../quantity/kinds/rounding.ts';
@@ -38,14 +37,23 @@ function newAllowed(method: Method, key: string): Allowed {
 	const tolerance = method.steps[key]?.tolerance;
 	if (!tolerance) throw new Error(`no tolerance: ${method.id}.${key}`);
 	const kind = kindAt(method, key);
-	const exact = new Fraction(tolerance.amount);
-	const millimetres = new Fraction(tolerance.metric?.millimetres ?? 0).div(inch);
+	const exact = amountOf(tolerance.amount);
+	const millimetres = amountOf(tolerance.metric?.millimetres ?? '0').div(inch);
 	const metric = millimetres.compare(exact) > 0 ? millimetres : exact;
 	return { kind, exact, metric, room: exact.valueOf() + clearance / kind.fine };
 }
 
+/** What a tolerance is written as: `0.005` or `1/64`. */
+function amountOf(text: string): Exact {
+	const [whole = '', decimals = ''] = text.split('.');
+	const [numerator = '', denominator] = text.split('/');
+	return denominator === undefined
+		? fromDigits(whole, decimals)
+		: ratio(BigInt(numerator), BigInt(denominator));
+}
+
 /** Millimetres in one. */
-const inch = new Fraction('25.4');
+const inch = exactly(25.4);
 
 /**
  * How far an entry may be off at a step: as a metric tool reads where it was given in millimetres,
@@ -61,7 +69,7 @@ export function toleranceOf(method: Method, key: string, entry: ReadValue): Exac
  * the millimetres that come out even in inches need no other tolerance.
  */
 function isMetric(entry: ReadValue): boolean {
-	if (entry instanceof Fraction) return entry.d % 127n === 0n;
+	if (entry instanceof Exact) return entry.d % 127n === 0n;
 	return Array.isArray(entry) && entry.some(isMetric);
 }
 

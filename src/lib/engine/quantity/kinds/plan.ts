@@ -1,4 +1,4 @@
-import { exactly } from '../exact.ts';
+import { exactly, mixedText } from '../exact.ts';
 import { type Reader, readWith, workWith } from '../reader.ts';
 import type { Field, Reading } from '../reading.ts';
 import type { LengthUnit, Pieces, Plan } from '../value.ts';
@@ -147,7 +147,7 @@ function normal({ parts }: Plan): string {
 function normalPart(pieces: readonly Pieces[]): string {
 	const counts = new Map<string, number>();
 	for (const { count, size } of pieces) {
-		const name = exactly(size).toFraction();
+		const name = mixedText(exactly(size));
 		counts.set(name, (counts.get(name) ?? 0) + count);
 	}
 	return [...counts]
