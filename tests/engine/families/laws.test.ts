@@ -27,7 +27,6 @@ const root = new URL('../../../src/lib/engine/', import.meta.url);
 const seeds = Array.from({ length: 40 }, (_, i) => i * 7919);
 
 /** Causes that are no slips. */
-const writing = ['rounding', 'digits', 'unit', 'factor', 'other-step'];
 
 /** Ids of methods that are another one turned round. */
 const turnedRound = methods.flatMap((method) =>
