@@ -17,7 +17,7 @@ test('at the third level the bar is a whole number of pieces, and the kerfs cost
 	for (const task of manyTasks(barPiecesTasks, 3)) {
 		const parts = givenAt(task, 'bar') / givenAt(task, 'piece');
 		expect(Number.isInteger(parts)).toBe(true);
-		expect(slipsNamed(task, 'count', parts)).toEqual(['noKerf']);
+		expect(slipsNamed(task, 'count', parts)).toContain('noKerf');
 	}
 });
 
