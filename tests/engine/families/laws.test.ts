@@ -26,8 +26,6 @@ const methods = await loadMethods();
 const root = new URL('../../../src/lib/engine/', import.meta.url);
 const seeds = Array.from({ length: 40 }, (_, i) => i * 7919);
 
-/** Causes that are no slips. */
-
 /** Ids of methods that are another one turned round. */
 const turnedRound = methods.flatMap((method) =>
 	Object.keys(method.inverses).map((want) => inverseOf(method, want).id)

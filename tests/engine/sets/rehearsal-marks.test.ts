@@ -105,16 +105,16 @@ describe('the evidence', () => {
 		}
 	});
 
-	test('half the shank taken, worked by hand', async () => {
+	test('no shank added, worked by hand', async () => {
 		const family = families.find(({ code }) => code === 'RL') as Family;
-		const isHalf = ({ cause }: Option) => cause?.kind === 'slip' && cause.slips[0] === 'halfD';
+		const isBare = ({ cause }: Option) => cause?.kind === 'slip' && cause.slips[0] === 'noShank';
 		const question = Array.from({ length: 60 }, (_, seed) =>
-			questionOn(drawTask(family, 1, seed), randomFrom(`half ${seed}`))
-		).find((one) => one?.options.some(isHalf)) as Question;
-		expect(evidenceIn(question, question.options.findIndex(isHalf))).toEqual([
+			questionOn(drawTask(family, 1, seed), randomFrom(`bare ${seed}`))
+		).find((one) => one?.options.some(isBare)) as Question;
+		expect(evidenceIn(question, question.options.findIndex(isBare))).toEqual([
 			{ skill: 'piece/grip', result: 'right' },
-			{ skill: 'piece/shank', result: 'wrong', slip: 'halfD' },
-			{ skill: 'rivet-length/needed', result: 'right' },
+			{ skill: 'piece/shank', result: 'right' },
+			{ skill: 'rivet-length/needed', result: 'wrong', slip: 'noShank' },
 			{ skill: 'piece/stocked-length', result: 'right' }
 		]);
 	});

@@ -35,6 +35,8 @@ test('the sentence of an outcome gives no right value away at the first try', ()
 		const right = textAt(task.method, key, task.right[key] ?? '').replace(/ \(.*/, '');
 		for (const values of task.slips.values()) {
 			const typed = textAt(task.method, key, values[key] ?? '').replaceAll(', ', '; ');
+			// A slip may come out below zero, which nobody types either.
+			if (typed.startsWith('−')) continue;
 			const check = checkOf(task, key, typed);
 			if (check.verdicts[key]?.kind !== 'rework') continue;
 			const [first] = outcomesOf(task, check, 'in', false, true);

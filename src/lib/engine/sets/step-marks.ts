@@ -106,9 +106,11 @@ function lostSteps(task: Task, key: string, group: Group, verdict: Verdict): str
 		case 'unit':
 		case 'rounding':
 		case 'digits':
+		case 'factor':
 			return [key];
 		case 'other-step':
-			return all.slice(all.indexOf(cause.step) + 1);
+			// The result of a later step, put here, shows that what leads to it was worked.
+			return group.has(cause.step) ? all.slice(all.indexOf(cause.step) + 1) : [key];
 		default:
 			return all;
 	}

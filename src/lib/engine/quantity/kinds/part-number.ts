@@ -1,7 +1,8 @@
 import { worded } from './worded.ts';
 
 const example = 'MS20470AD4-5';
-const isWhole = /^(?:MS20|AN)\d{3}[A-Z]{1,2}\d{1,2}-\d{1,2}(?:[.][05])?$/;
+/** Sizes may have a fraction: somebody who counts in other parts comes to half a dash number. */
+const isWhole = /^(?:MS20|AN)\d{3}[A-Z]{1,2}\d{1,3}(?:[.]\d+)?-\d{1,3}(?:[.]\d+)?$/;
 const begins = /^(?:MS|AN)/i;
 /** The end of a part number, `AD4-5`, `470AD4-5` or `4-5`. */
 const isEnd = /^(?:20)?(?:\d{3})?-?[a-z]{0,2}-?\d{1,2}-\d{1,3}$/i;
