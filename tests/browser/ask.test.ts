@@ -75,7 +75,7 @@ test('the link opened on another device shows exactly what was asked', async ({ 
 		'Next stocked length: 1 7/8 read as 1 7/8 in',
 		'This number alone does not tell which step went wrong',
 		'Check 2, after opening 1 step',
-		'Half of 1.5D: the radius was taken for the diameter.',
+		'The shank alone: the grip is left out.',
 		'about half could not be read',
 		'Steps opened: 1 of 4',
 		'0.065 in'
