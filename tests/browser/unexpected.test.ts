@@ -36,6 +36,18 @@ async function goOn(page: Page): Promise<void> {
 	await page.locator('[data-answer], [data-answer-choice]').first().waitFor();
 }
 
+/** The same, past any further task of the family that cannot be drawn. */
+async function goPast(page: Page): Promise<void> {
+	const field = page.locator('[data-answer], [data-answer-choice]').first();
+	for (let presses = 0; presses < 10 && !(await field.isVisible()); presses++) {
+		const before = page.url();
+		await page.getByRole('button', { name: 'Next task' }).click();
+		await page.waitForURL((url) => url.href !== before);
+		await field.or(page.getByText('Something went wrong in task').first()).first().waitFor();
+	}
+	expect(await field.isVisible()).toBe(true);
+}
+
 describe.each(looks)('a fault in marking, $colorScheme, $viewport.width px', (look) => {
 	test('is told with the number, what was typed stays, and the run goes on', async ({
 		openPage,
@@ -128,8 +140,8 @@ test('a task that cannot be drawn is told with its number, and the run goes on',
 	await page.getByText(`Something went wrong in task ${task}: `).waitFor();
 	await page.reload();
 	await page.getByText(`Something went wrong in task ${task}: `).waitFor();
-	await goOn(page);
-	// The plan meets the same fault whenever it comes to that family.
+	await goPast(page);
+	// The run meets the same fault whenever it comes to that family.
 	await page.close();
 	expect(new Set(faults.splice(0)).size).toBeGreaterThan(0);
 });
