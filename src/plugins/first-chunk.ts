@@ -11,6 +11,12 @@ interface Graph {
 /** A module that so many families import belongs to the first load of nearly every task. */
 const most = 14;
 
+/** One that so many import is shared across topics. */
+const several = 5;
+
+/** In a topic of so few families, what two of them import is in one file for all. */
+const few = 4;
+
 /** Path of a family, with its topic. */
 const familyFile = /\/engine\/families\/([\w-]+)\/[\w-]+\.ts$/;
 
@@ -42,17 +48,25 @@ export function firstChunk(page: string): Plugin {
 function chunkNames(page: string, graph: Graph): Map<string, string> {
 	const own = reached(page, graph);
 	const topics = new Map<string, string[]>();
-	for (const family of familiesFrom(own, graph)) {
-		const [, topic = ''] = familyFile.exec(family) ?? [];
+	const families = familiesFrom(own, graph);
+	for (const family of families) {
 		for (const id of reached(family, graph)) {
-			topics.set(id, [...(topics.get(id) ?? []), topic]);
+			topics.set(id, [...(topics.get(id) ?? []), topicOf(family)]);
 		}
 	}
 	const shared = [...topics].flatMap(([id, users]): [string, string][] => {
-		if (users.length < 5 || own.has(id)) return [];
-		return [[id, users.length >= most ? 'first' : `shared-${mostOften(users)}`]];
+		if (own.has(id) || users.length < 2) return [];
+		if (users.length >= most) return [[id, 'first']];
+		if (users.length >= several) return [[id, `shared-${mostOften(users)}`]];
+		const [topic = ''] = users;
+		const isSmall = families.filter((one) => topicOf(one) === topic).length <= few;
+		return isSmall && new Set(users).size === 1 ? [[id, `within-${topic}`]] : [];
 	});
 	return new Map([...[...own].map((id): [string, string] => [id, 'first']), ...shared]);
+}
+
+function topicOf(family: string): string {
+	return familyFile.exec(family)?.[1] ?? '';
 }
 
 /** The families that these modules load when one is wanted. */

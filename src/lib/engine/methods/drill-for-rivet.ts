@@ -24,7 +24,7 @@ export const drillForRivet = method({
 				),
 				ruleOfThumb: slip(
 					'0.003 in',
-					'About 0.003 in is what is aimed for; this asks what these drills leave.'
+					'About 0.003 in is wanted; this asks what these drills leave.'
 				),
 				addedUp: slip(
 					'final + D',
@@ -35,7 +35,7 @@ export const drillForRivet = method({
 				),
 				bothSides: slip(
 					'2 * (final - D)',
-					'Twice the clearance: the hole less the shank counts both sides already.'
+					'Twice that: clearance is the hole less the shank, both sides together.'
 				)
 			}
 		})

@@ -17,18 +17,16 @@ export const final = piece(
 			...misread(finalDrill, 'D', { rowAbove: 'above', rowBelow: 'below' }),
 			drillUnder: slip(
 				'chartSizeBelow(drillOfSize(finalDrill(D)))',
-				'One drill too small: other tables may list it, but Fig. 4-90 has the next larger one.',
+				'One drill too small: Fig. 4-90 has the next larger one.',
 				{ rare: true }
 			),
 			drillOver: slip(
 				'chartSizeAbove(drillOfSize(finalDrill(D)))',
 				'One drill too large: Fig. 4-90 has the next smaller one.'
 			),
-			sixtyFourthUnder: slip(
-				'D - (1/64 in)',
-				'1/64 in under the rivet: such a hole would have to be reamed; this asks for the final drill.',
-				{ rare: true }
-			),
+			sixtyFourthUnder: slip('D - (1/64 in)', '1/64 in under the rivet: a hole to be reamed.', {
+				rare: true
+			}),
 			no40ForFinal: slip('0.098 in', 'No. 40 for every rivet: the final drill goes by the rivet.', {
 				rare: true
 			}),

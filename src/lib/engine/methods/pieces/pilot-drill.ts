@@ -19,23 +19,19 @@ export const pilot = piece(
 			),
 			removalForPilot: slip(
 				'D - (1/32 in)',
-				'1/32 in under the rivet is for drilling a head off; the figure’s pilot is the nominal rivet size.'
+				'1/32 in under is for drilling a head off: the pilot is the nominal rivet size.'
 			),
 			smallerFinal: slip(
 				'finalDrillAbove(D)',
-				'That is the final drill of the next smaller rivet: it does for a pilot, but Fig. 4-90 prints the nominal size.'
+				'That is the final drill of the next smaller rivet; in Fig. 4-90 the pilot is the nominal rivet size.'
 			),
 			...misread(pilotDrill, 'D', { nextForPilot: 'below' }),
 			pilot64thUnder: slip('D - (1/64 in)', '1/64 in under: the pilot is the nominal rivet size.', {
 				rare: true
 			}),
-			pilot16thUnder: slip(
-				'D - (1/16 in)',
-				'1/16 in under, the pilot of a smaller rivet: it is the nominal size of this one.',
-				{
-					rare: true
-				}
-			),
+			pilot16thUnder: slip('D - (1/16 in)', '1/16 in under: the pilot is the nominal rivet size.', {
+				rare: true
+			}),
 			no40ForPilot: slip(
 				'0.098 in',
 				'No. 40 for every rivet: the pilot is the nominal rivet size.',
@@ -51,13 +47,9 @@ export const pilot = piece(
 				'1/16 in for every rivet: the pilot is the nominal rivet size.',
 				{ rare: true }
 			),
-			twiceForPilot: slip(
-				'2 * D',
-				'Twice the rivet: its dash number counts 32nds, and the pilot is the nominal size.',
-				{
-					rare: true
-				}
-			)
+			twiceForPilot: slip('2 * D', 'Twice the rivet: a dash number counts 32nds, not 16ths.', {
+				rare: true
+			})
 		}
 	})
 );
