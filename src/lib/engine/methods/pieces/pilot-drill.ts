@@ -23,7 +23,7 @@ export const pilot = piece(
 			),
 			smallerFinal: slip(
 				'finalDrillAbove(D)',
-				'That is the final drill of the next smaller rivet; in Fig. 4-90 the pilot is the nominal rivet size.'
+				'That is the final drill of the next smaller rivet: the pilot is the nominal rivet size.'
 			),
 			...misread(pilotDrill, 'D', { nextForPilot: 'below' }),
 			pilot64thUnder: slip('D - (1/64 in)', '1/64 in under: the pilot is the nominal rivet size.', {
@@ -47,7 +47,7 @@ export const pilot = piece(
 				'1/16 in for every rivet: the pilot is the nominal rivet size.',
 				{ rare: true }
 			),
-			twiceForPilot: slip('2 * D', 'Twice the rivet: a dash number counts 32nds, not 16ths.', {
+			twiceForPilot: slip('2 * D', 'Twice the rivet: the pilot is the nominal rivet size.', {
 				rare: true
 			})
 		}
