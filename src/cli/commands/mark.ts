@@ -1,6 +1,7 @@
 import { type Task, taskFromNumber } from '../../lib/engine/tasks/task.ts';
-import { entryOf, readAnswer, workArithmetic } from '../../lib/engine/marking/answer.ts';
+import { entryOf, readWorked } from '../../lib/engine/marking/answer.ts';
 import { mark } from '../../lib/engine/marking/mark.ts';
+import type { Reading } from '../../lib/engine/quantity/read.ts';
 import { sayVerdict } from '../../lib/engine/marking/say.ts';
 import type { Entry } from '../../lib/engine/marking/verdict.ts';
 import type { Answer } from '../run.ts';
@@ -57,15 +58,13 @@ async function readOne(task: Task, key: string, entry: string): Promise<Typed> {
 			`This task has no step ${echoed(key)}; it asks ${task.drawn.asked.join(', ')}.`
 		);
 	}
-	const first = readAnswer(method, key, entry, 'in');
-	const reading =
-		first.state === 'arithmetic' ? await workArithmetic(method, key, entry, 'in') : first;
+	const reading = await readWorked(method, key, entry, 'in');
 	const value = entryOf(reading);
 	if (value && reading.state === 'read') return { key, entry, read: reading.said, value };
 	throw new UsageError(`${key}: ${whyNot(reading)}`);
 }
 
-function whyNot(reading: ReturnType<typeof readAnswer>): string {
+function whyNot(reading: Reading): string {
 	if (reading.state === 'unread') return reading.why;
 	if (reading.state === 'which') return reading.question;
 	return 'give an answer after the equals sign.';

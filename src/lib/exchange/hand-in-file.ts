@@ -1,5 +1,5 @@
 import type { HandIn } from '../engine/sets/hand-in.ts';
-import { type HandInReading, readSealed, seal } from '../engine/sets/sealed.ts';
+import { type HandInReading, newerHandIn, readSealed, seal } from '../engine/sets/sealed.ts';
 import { checked, unchecked } from './checked.ts';
 import { packed, unpacked } from './fragment.ts';
 
@@ -66,7 +66,5 @@ async function readPart(part: string): Promise<HandInReading> {
 	// Lines may have been broken anywhere, with marks of quotation before them.
 	const reading = await unpacked(version, unchecked(body.replace(/[\s>]/g, '')));
 	if (reading.ok) return readSealed(reading.value);
-	return refused(
-		reading.reason === 'newer' ? 'Update Bucktail first: a newer version made that hand-in.' : cut
-	);
+	return refused(reading.reason === 'newer' ? newerHandIn : cut);
 }

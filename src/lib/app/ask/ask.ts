@@ -1,6 +1,6 @@
 import { type Task, taskFromNumber } from '$lib/engine/tasks/task.ts';
 import { TaskNumberError } from '$lib/engine/tasks/task-number.ts';
-import { isSameEntry, readAnswer, workArithmetic } from '$lib/engine/marking/answer.ts';
+import { isSameEntry, readWorked } from '$lib/engine/marking/answer.ts';
 import type { Entry } from '$lib/engine/marking/verdict.ts';
 import type { LengthUnit } from '$lib/engine/quantity/value.ts';
 import type { Option, Reading } from '$lib/engine/quantity/read.ts';
@@ -61,10 +61,7 @@ async function pickedIn(
 ): Promise<Record<string, number> | null> {
 	const picked: Record<string, number> = {};
 	for (const [key, entry] of Object.entries(entries)) {
-		const text = typed[key] ?? '';
-		const first = readAnswer(method, key, text, units);
-		const reading =
-			first.state === 'arithmetic' ? await workArithmetic(method, key, text, units) : first;
+		const reading = await readWorked(method, key, typed[key] ?? '', units);
 		const options = optionsIn(reading);
 		const option = options.findIndex((one) => isSameEntry(method, key, one, entry));
 		if (option < 0) return null;

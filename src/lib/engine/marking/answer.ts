@@ -21,6 +21,17 @@ export function workArithmetic(
 	return kindAt(method, key).work(text, units);
 }
 
+/** The same with arithmetic worked out at once; never rejects. */
+export async function readWorked(
+	method: Method,
+	key: string,
+	text: string,
+	units: LengthUnit
+): Promise<Reading> {
+	const reading = readAnswer(method, key, text, units);
+	return reading.state === 'arithmetic' ? workArithmetic(method, key, text, units) : reading;
+}
+
 /** The entry to mark, once an answer has been read. */
 export function entryOf(reading: Reading): Entry | null {
 	if (reading.state !== 'read') return null;

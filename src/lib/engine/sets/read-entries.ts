@@ -1,4 +1,4 @@
-import { entryOf, readAnswer, workArithmetic } from '../marking/answer.ts';
+import { entryOf, readWorked } from '../marking/answer.ts';
 import { mark } from '../marking/mark.ts';
 import type { Entry, Verdict, Verdicts } from '../marking/verdict.ts';
 import { kindAt } from '../solver/kind-at.ts';
@@ -18,10 +18,7 @@ export async function readOne(
 	text: string,
 	{ units, picked }: Pick<HandInAnswer, 'picked' | 'units'>
 ): Promise<Read> {
-	const { method } = task;
-	const first = readAnswer(method, key, text, units);
-	const reading =
-		first.state === 'arithmetic' ? await workArithmetic(method, key, text, units) : first;
+	const reading = await readWorked(task.method, key, text, units);
 	if (reading.state === 'which') {
 		const own = picked[key];
 		const options = reading.options.filter((_, i) => own === undefined || i === own);

@@ -6,6 +6,8 @@ import { mostTasks } from './set.ts';
 /** Form of a hand-in; a higher one is of a newer edition. */
 export const handInForm = 1;
 
+export const newerHandIn = 'Update Bucktail first: a newer version made that hand-in.';
+
 /** A hand-in with checks that show a later change. */
 const sealedSchema = v.object({
 	bucktail: v.literal('hand-in'),
@@ -44,7 +46,7 @@ export function readSealed(data: unknown): HandInReading {
 	const form = v.safeParse(v.object({ bucktail: v.literal('hand-in'), form: v.number() }), data);
 	if (!form.success) return refused('That is no hand-in of Bucktail.');
 	if (form.output.form > handInForm) {
-		return refused('Update Bucktail first: a newer version made that hand-in.');
+		return refused(newerHandIn);
 	}
 	const read = v.safeParse(sealedSchema, data, { abortEarly: true });
 	if (!read.success) {

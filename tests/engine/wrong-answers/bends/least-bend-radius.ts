@@ -1,3 +1,4 @@
+import { leastRadii } from '../../trade/second-reading.ts';
 import { rulesOf, type Typed } from '../rule.ts';
 import {
 	bareMillimetres,
@@ -34,35 +35,16 @@ const columns = [
 	['2024-T3', '2024-T4'],
 	['2024-T6']
 ];
-const chart: readonly (readonly number[])[] = [
-	[0.012, 0.03, 0.03, 0.03, 0.03, 0.06, 0.06],
-	[0.016, 0.03, 0.03, 0.03, 0.03, 0.09, 0.09],
-	[0.02, 0.03, 0.03, 0.03, 0.12, 0.09, 0.09],
-	[0.025, 0.03, 0.03, 0.06, 0.16, 0.12, 0.09],
-	[0.032, 0.03, 0.03, 0.06, 0.19, 0.12, 0.12],
-	[0.04, 0.06, 0.06, 0.09, 0.22, 0.16, 0.16],
-	[0.05, 0.06, 0.06, 0.12, 0.25, 0.19, 0.19],
-	[0.063, 0.06, 0.09, 0.16, 0.31, 0.22, 0.25],
-	[0.071, 0.09, 0.12, 0.16, 0.38, 0.25, 0.31],
-	[0.08, 0.09, 0.16, 0.19, 0.44, 0.31, 0.38],
-	[0.09, 0.09, 0.19, 0.22, 0.5, 0.38, 0.44],
-	[0.1, 0.12, 0.22, 0.25, 0.62, 0.44, 0.5],
-	[0.125, 0.12, 0.25, 0.31, 0.88, 0.5, 0.62],
-	[0.16, 0.16, 0.31, 0.44, 1.25, 0.75, 0.75],
-	[0.19, 0.19, 0.38, 0.56, 1.38, 1, 1],
-	[0.25, 0.31, 0.62, 0.75, 2, 1.25, 1.25]
-];
-
 /** The cell so many rows further down and so many columns further right. */
 function cell({ alloy, T }: Given, rowsDown: number, columnsRight: number): number {
 	const column = columns.findIndex((group) => group.includes(alloy));
 	const gap = (row: readonly number[]) => Math.abs((row[0] ?? Number.NaN) - T);
-	const nearestRow = chart.reduce((best, row) => (gap(row) < gap(best) ? row : best));
+	const nearestRow = leastRadii.reduce((best, row) => (gap(row) < gap(best) ? row : best));
 	const at = column + columnsRight;
 	// The first cell of a row is its thickness.
 	return at < 0
 		? Number.NaN
-		: (chart[chart.indexOf(nearestRow) + rowsDown]?.[at + 1] ?? Number.NaN);
+		: (leastRadii[leastRadii.indexOf(nearestRow) + rowsDown]?.[at + 1] ?? Number.NaN);
 }
 
 /** Another temper of the same alloy. */

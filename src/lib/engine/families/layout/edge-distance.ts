@@ -3,14 +3,12 @@ import { dimensionAcross } from '../../figures/parts/dimension.ts';
 import { setRivet, stackSection } from '../../figures/parts/joint.ts';
 import { plate, roundFeature } from '../../figures/parts/plate.ts';
 import { edgeDistance } from '../../methods/edge-distance.ts';
-import { rivetNumberReading } from '../../methods/rivet-number-reading.ts';
 import type { Values } from '../../solver/compiled.ts';
-import { join, part } from '../../solver/join.ts';
-import { only } from '../../solver/only.ts';
 import { headNumber, rivetNumber } from '../../trade/rivet-code.ts';
 import { rivetDashes } from '../../trade/stock.ts';
 import { type Draw, family, type OtherDraw, type Say, type SeenBy } from '../family.ts';
 import type { Level } from '../level.ts';
+import { fromNumber } from '../rivets/parts/numbered.ts';
 
 type Head = 'protruding' | 'countersunk';
 
@@ -42,13 +40,9 @@ const questions: Readonly<Record<Level, string>> = {
 };
 
 /** The rivet is called out by its number, and its diameter is read off that. */
-const byNumber = join({
+const byNumber = fromNumber(edgeDistance, {
 	id: 'edge-distance-by-number',
-	title: 'Edge distance of a rivet called out by its number',
-	parts: [
-		part(only(rivetNumberReading, ['diameterDash', 'diameter'])),
-		part(edgeDistance, { D: 'diameter' })
-	]
+	title: 'Edge distance of a rivet called out by its number'
 });
 
 const basis: Readonly<Record<Level, string>> = {

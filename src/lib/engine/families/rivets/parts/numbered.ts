@@ -2,6 +2,7 @@ import { rivetNumberReading } from '../../../methods/rivet-number-reading.ts';
 import type { Values } from '../../../solver/compiled.ts';
 import { join, part } from '../../../solver/join.ts';
 import type { Method } from '../../../solver/method.ts';
+import { only } from '../../../solver/only.ts';
 import {
 	headNumber,
 	lettersOf,
@@ -13,25 +14,14 @@ import type { Random } from '../../random.ts';
 import { lengthDashes } from './solid-rivets.ts';
 
 /** The steps that read a diameter out of a rivet number. */
-const size: Method = {
-	...rivetNumberReading,
-	steps: {
-		diameterDash: rivetNumberReading.steps.diameterDash,
-		diameter: rivetNumberReading.steps.diameter
-	},
-	slips: Object.fromEntries(
-		Object.entries(rivetNumberReading.slips).filter(([, { step }]) =>
-			['diameterDash', 'diameter'].includes(step)
-		)
-	),
-	outcomes: []
-};
+const size = only(rivetNumberReading, ['diameterDash', 'diameter']);
 
 /** A method that starts from D, started from the number of the rivet instead. */
-export function fromNumber(method: Method): Method {
-	const { id, title } = method;
-	const parts = [part(size), part(method, { D: 'diameter' })];
-	return join({ id: `${id}-from-number`, title, parts });
+export function fromNumber(
+	method: Method,
+	{ id = `${method.id}-from-number`, title = method.title } = {}
+): Method {
+	return join({ id, title, parts: [part(size), part(method, { D: 'diameter' })] });
 }
 
 /** Rivet diameter of a draw that gives it, or gives the number of the rivet. */
