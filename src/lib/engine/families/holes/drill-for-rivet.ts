@@ -21,7 +21,7 @@ const stories: readonly string[] = [
 const questions: Readonly<Record<Level, string>> = {
 	1: 'Which drill makes the final hole?',
 	2: 'Which drill makes the pilot hole, and which the final one?',
-	3: 'Which drills do you take, and how much clearance do they leave?'
+	3: 'Which drills do you take, and how much clearance does the final one leave?'
 };
 
 const method: Method = drillForRivet;
