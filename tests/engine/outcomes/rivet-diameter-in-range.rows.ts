@@ -18,11 +18,7 @@ export const rows: OutcomeRow[] = [
 		[0.1865, 'right', '0.1865 in is 2.91T, within 2.5T to 3T.'],
 		[0.192, 'unstocked', '0.192 in is 3T, but no bin holds it.'],
 		[7 / 32, 'over', '7/32 in (−7) is 3.41T, over the range of 2.5T to 3T.'],
-		[
-			5 / 32,
-			'under',
-			'5/32 in (−5) is only 2.44T: the rivets may shear before the sheet tears.'
-		]
+		[5 / 32, 'under', '5/32 in (−5) is only 2.44T: the rivets may shear before the sheet tears.']
 	]),
 	...sizes('above', [
 		[1 / 4, 'right', '1/4 in (−8) is 3.9T, the next stocked size above 3T.'],
@@ -32,11 +28,7 @@ export const rows: OutcomeRow[] = [
 			'range',
 			'3/16 in (−6) is 2.92T, within 2.5T to 3T; this asks for the next size above 3T.'
 		],
-		[
-			5 / 32,
-			'under',
-			'5/32 in (−5) is only 2.44T: the rivets may shear before the sheet tears.'
-		],
+		[5 / 32, 'under', '5/32 in (−5) is only 2.44T: the rivets may shear before the sheet tears.'],
 		[5 / 16, 'over', '5/16 in (−10) is 4.88T: a larger hole than the joint needs.']
 	])
 ];

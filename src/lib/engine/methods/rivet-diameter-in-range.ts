@@ -53,7 +53,7 @@ export const rivetDiameterInRange = method({
 				),
 				twiceInRange: slip(
 					`2 * (${down})`,
-					'Twice as thick: the dash number of a diameter counts 32nds.',
+					'Twice the diameter: the dash number of a diameter counts 32nds.',
 					{ rare: true }
 				)
 			}

@@ -14,7 +14,7 @@ export const rivetNumber = method({
 		length: given(fraction, 'Rivet length')
 	},
 	steps: {
-		headNumber: step('headNumber(head)', 'Number of the head, behind MS20', {
+		headNumber: step('headNumber(head)', 'Head number, after MS20', {
 			rule: 'number.head',
 			kind: count,
 			tolerance: exactNumber,
@@ -84,7 +84,7 @@ export const rivetNumber = method({
 				),
 				diameterForLength: slip(
 					'D / (1/32 in)',
-					'That is the dash number of the diameter; the length stands behind the dash.'
+					'That is the dash number of the diameter; the length stands after the dash.'
 				)
 			}
 		}),

@@ -119,6 +119,9 @@ function rivetToDrill(layers: readonly number[], D: number, say: Say): Drawing {
 	};
 }
 
+/** Outcomes of a head drilled as it was asked. */
+const asWanted = ['cores', 'face'];
+
 /** What the drill takes away: the core of the head, or the edge of the hole as well. */
 function cored(seen: SeenBy<typeof removalDrill>): Drawing {
 	const { layers, D } = seen.given;
@@ -134,7 +137,14 @@ function cored(seen: SeenBy<typeof removalDrill>): Drawing {
 		title: seen.says,
 		shapes: [
 			...joint(layers, D, shopHead),
-			rectangle(x - wide / 2, -head * scale, wide, deep, 'paper', 'slip')
+			rectangle(
+				x - wide / 2,
+				-head * scale,
+				wide,
+				deep,
+				'paper',
+				asWanted.includes(seen.case) ? 'edge' : 'slip'
+			)
 		]
 	};
 }

@@ -79,7 +79,9 @@ function stacks(names: readonly string[], sheets: readonly number[]): number[][]
 		(before) => before.flatMap((stack) => sheets.map((T) => [...stack, T])),
 		[[]]
 	);
-	return all.filter((stack) => goTogether(named(names, stack)) && rivetsFor(names, stack).length > 0);
+	return all.filter(
+		(stack) => goTogether(named(names, stack)) && rivetsFor(names, stack).length > 0
+	);
 }
 
 /**
