@@ -1,4 +1,4 @@
-import { choice, count, fraction, partNumber } from '../quantity/kinds.ts';
+import { choice, count, fraction, lengthDash, partNumber } from '../quantity/kinds.ts';
 import { given } from '../solver/given.ts';
 import { atMost, method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
 import { alloyLetters, headNumbers } from '../trade/rivet-code.ts';
@@ -66,7 +66,7 @@ export const rivetNumber = method({
 		}),
 		lengthDash: step('length / (1/16 in)', 'Length in 16ths', {
 			rule: 'number.code',
-			kind: count,
+			kind: lengthDash,
 			tolerance: exactNumber,
 			slips: {
 				lengthIn32nds: slip(
