@@ -17,7 +17,7 @@ const coarseFrom = 10;
 function printedRows() {
 	const family = families.find(({ id }) => id === 'setback');
 	if (!family) throw new Error('the family of setbacks is gone');
-	return kChart.rows.keys.flatMap(([angle], row) => {
+	return kChart.rows.keys.flatMap(([angle = NaN], row) => {
 		if (angle === 90 || suspectAt(kChart, row, 0)) return [];
 		const k = cellAt(kChart, row, 0);
 		if (k >= coarseFrom) return [];

@@ -27,7 +27,7 @@ test('what lies behind a wrong option is said for every question', () => {
 	expect([...kinds].sort()).toEqual(['either 2', 'either 3', 'either 4', 'slip 1', 'slip 2']);
 });
 
-test('shares are whole numbers in 100', () => {
+test('shares are whole percents', () => {
 	expect(share({ right: 21, of: 30 })).toBe(70);
 	expect(share({ right: 1, of: 3 })).toBe(33);
 	expect(share({ right: 0, of: 0 })).toBe(0);
