@@ -51,7 +51,7 @@ export const tasks = family({
 		};
 	},
 	figure: (given, say) =>
-		threeSteps(typeof given.number === 'string' ? 'D, by its number' : say('D', Number(given.D))),
+		threeSteps(typeof given.number === 'string' ? 'by number' : say('D', Number(given.D))),
 	metal: rivetInHole
 });
 

@@ -63,6 +63,11 @@ export const tasks = family({
 		chartExcerpt(
 			rivetsPerInch,
 			{ row: T, column: D },
-			{ below: [`Break ${say('width', width)} wide, sheet ${say('T', T)}, rivets ${say('D', D)}.`] }
+			{
+				below: [
+					`Break ${say('width', width)} wide,`,
+					`sheet ${say('T', T)}, rivets ${say('D', D)}.`
+				]
+			}
 		)
 });

@@ -72,7 +72,7 @@ function joint(given: GivenValues<typeof rivetLength>, say: Say): Drawing {
 			...stackSection({ layers, names: layers.map((one) => say('layers', one)), width, scale }),
 			...setRivet(x, D, tip / scale, scale),
 			...dimensionDown(0, bottom, width + 22, width, 'grip'),
-			...dimensionDown(bottom, tip, x + r + 24, [x + r, x + r], 'shank for the shop head'),
+			...dimensionDown(bottom, tip, x + r + 24, [x + r, x + r], 'for the shop head'),
 			...dimensionAcross(x - r, x + r, tip + 24, tip, `D ${say('D', D)}`)
 		]
 	};
