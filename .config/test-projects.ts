@@ -67,6 +67,8 @@ export const testProjects: TestProjectConfiguration[] = [
 			environment: 'node',
 			include: [onBuiltSite],
 			exclude: slow,
+			// Files share one Chromium, and the engine that works their answers.
+			isolate: false,
 			globalSetup: 'tests/browser/serve-site.ts',
 			testTimeout: patience,
 			hookTimeout: patience
