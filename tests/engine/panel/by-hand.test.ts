@@ -91,7 +91,7 @@ describe('a panel worked by hand', () => {
 			'5-5',
 			'5-5'
 		]);
-		expect(plan.notes).toEqual([expect.stringMatching(/^frame goes .* 5\/32 in/)]);
+		expect(plan.notes).toEqual([expect.stringMatching(/Different stacks: frame 5\/32 in\.$/)]);
 		expect(plan.problems).toEqual([]);
 	});
 

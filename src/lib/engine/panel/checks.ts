@@ -83,15 +83,15 @@ function edgeChecks(job: PanelJob, flat: Area, { row, stretches }: FilledRow, he
 		);
 	const ends = [holes[0], holes.at(-1)].filter((one) => one !== undefined);
 	return [
-		...least('to the edge of the panel', (hole) =>
+		...least('panel edge', (hole) =>
 			insideRounded(flat, job.bends.length > 0 ? 0 : job.cornerRadius, hole)
 		),
-		...least('to the edge of its flange', (hole) => inside(own, hole)),
-		...(row.lead ? [] : greatest('to the side of its flange', holes, (hole) => sideOf(row, hole))),
-		...(row.lead ? [] : greatest('from the end of its member', ends, (hole) => endOf(row, hole))),
-		...job.cutouts.flatMap((one) => least(`to ${one.name}`, (hole) => clearOf(one, hole))),
+		...least('flange edge', (hole) => inside(own, hole)),
+		...(row.lead ? [] : greatest('flange side', holes, (hole) => sideOf(row, hole))),
+		...(row.lead ? [] : greatest('member end', ends, (hole) => endOf(row, hole))),
+		...job.cutouts.flatMap((one) => least(one.name, (hole) => clearOf(one, hole))),
 		...others.flatMap(([name, area]) =>
-			least(`to the edge of ${name}`, (hole) => Math.abs(inside(area, hole))).filter(isNear)
+			least(`edge of ${name}`, (hole) => Math.abs(inside(area, hole))).filter(isNear)
 		)
 	];
 }
@@ -155,7 +155,7 @@ function apartCheck({ row, stretches }: FilledRow, all: readonly Hole[]): Check[
 	return worst(
 		row.name,
 		{
-			what: 'to a hole of another row',
+			what: 'hole of another row',
 			least: true,
 			source: cite(pitches.leastApartSource),
 			laidOut: true

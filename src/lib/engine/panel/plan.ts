@@ -153,10 +153,11 @@ function diameterNotes({ rows }: Filled): string[] {
 		const stacks = stretches.flat().map(({ layers }) => layers.map(rounded).join(' + '));
 		return new Set(stacks).size > 1;
 	});
-	return mixed.map(({ row }) => {
-		const size = inchesText(row.D);
-		return `${row.name} goes through different stacks: all its rivets are ${size}, the largest that one wants, and their lengths go by the stack.`;
-	});
+	if (mixed.length === 0) return [];
+	const rowsAre = mixed.map(({ row }) => `${row.name} ${inchesText(row.D)}`).join(', ');
+	return [
+		`A row has one rivet diameter, the largest that one of its stacks wants, and lengths go by the stack. Different stacks: ${rowsAre}.`
+	];
 }
 
 function barredNotes({ barred }: Met): string[] {

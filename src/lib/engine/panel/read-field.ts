@@ -104,7 +104,7 @@ function readSize(
 
 function readLengths(field: Field, raw: unknown, place: Place): readonly number[] | null {
 	const { label } = field;
-	const all = typeof raw === 'string' ? raw.split(/[;\n]|,\s/).filter((one) => one.trim()) : raw;
+	const all = typeof raw === 'string' ? raw.split(/[;,\n]/).filter((one) => one.trim()) : raw;
 	if (!Array.isArray(all)) return tell(place, label, 'write a list, like ["1in", "2in"].');
 	if (all.length > mostPositions) {
 		return tell(place, label, `a list holds ${mostPositions} at most.`);

@@ -2,6 +2,7 @@ import * as v from 'valibot';
 import { isJson, json, maxEventLength, short, shortList, stamp } from './event-fields.ts';
 import type { Evidence } from './memory.ts';
 import { currentSkill, currentSlip } from './old-skills.ts';
+import { type PanelEvent, panelSchemas } from './panel-events.ts';
 import { type SetEvent, setSchemas } from './set-events.ts';
 
 export { type Json, maxEventLength } from './event-fields.ts';
@@ -70,7 +71,8 @@ const knownSchemas = {
 	attempt: attemptSchema,
 	setting: settingSchema,
 	learner: namingSchema,
-	...setSchemas
+	...setSchemas,
+	...panelSchemas
 };
 const anySchema = v.looseObject({ ...stamp, type: short });
 
@@ -82,7 +84,7 @@ export type SettingChange = Readonly<v.InferOutput<typeof settingSchema>>;
 export type Naming = Readonly<v.InferOutput<typeof namingSchema>>;
 
 /** An event this version can read. */
-export type KnownEvent = Attempt | SettingChange | Naming | SetEvent;
+export type KnownEvent = Attempt | SettingChange | Naming | SetEvent | PanelEvent;
 /** An event of the log; one of a type added later is kept and merged, but no fold sees it. */
 export type LogEvent = Readonly<v.InferOutput<typeof anySchema>>;
 
