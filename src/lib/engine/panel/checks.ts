@@ -89,7 +89,7 @@ function edgeChecks(job: PanelJob, flat: Area, { row, stretches }: FilledRow, he
 		...least('flange edge', (hole) => inside(own, hole)),
 		...(row.lead ? [] : greatest('flange side', holes, (hole) => sideOf(row, hole))),
 		...(row.lead ? [] : greatest('member end', ends, (hole) => endOf(row, hole))),
-		...job.cutouts.flatMap((one) => least(one.name, (hole) => clearOf(one, hole))),
+		...job.cutouts.flatMap((one) => least(one.name, (hole) => clearOf(one, hole)).filter(isNear)),
 		...others.flatMap(([name, area]) =>
 			least(`edge of ${name}`, (hole) => Math.abs(inside(area, hole))).filter(isNear)
 		)

@@ -7,7 +7,7 @@ import { inchesText } from '$lib/engine/panel/write.ts';
  */
 
 /** Room round the panel for dimensions, in pixels. */
-export const room = { left: 74, right: 22, top: 18, bottom: 66 } as const;
+export const room = { left: 60, right: 8, top: 6, bottom: 56 } as const;
 
 export interface Frame {
 	/** Pixels an inch. */
