@@ -1,5 +1,5 @@
 import type { TopicId } from '$lib/engine/families/topics.ts';
-import { cardByCode } from '$lib/engine/families/catalogue.ts';
+import { cardByCode, loadToDraw } from '$lib/engine/families/catalogue.ts';
 import { type Task, taskFromNumber } from '$lib/engine/tasks/task.ts';
 import type { Level } from '$lib/engine/families/level.ts';
 import { readTaskNumber, TaskNumberError } from '$lib/engine/tasks/task-number.ts';
@@ -279,7 +279,7 @@ export class Practice {
 /** The task of a number, or one sentence that says why there is none. */
 async function drawnFrom(number: string): Promise<Task | string> {
 	try {
-		return await taskFromNumber(number);
+		return await taskFromNumber(number, loadToDraw);
 	} catch (error) {
 		return error instanceof TaskNumberError ? error.message : unexpected.sentence(error, number);
 	}

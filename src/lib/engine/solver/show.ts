@@ -53,15 +53,16 @@ export function showStep(
 		const named = values[slot.name] ?? '';
 		return shownValue(named, kindAt(method, slot.name), units, slot, i);
 	};
-	const alike = !formula.show.some((part) => variesAlong(part, values));
+	const parts = formula.show();
+	const alike = !parts.some((part) => variesAlong(part, values));
 	const numbers = (alike ? members.slice(0, 1) : members).map((_, i) =>
-		rendered(formula.show, (slot) => fill(slot, i))
+		rendered(parts, (slot) => fill(slot, i))
 	);
 	const results = alike
 		? [shownResult(method, key, kind, value, units)]
 		: members.map((one) => shownResult(method, key, kind.member, one, units));
 	return {
-		symbols: rendered(formula.show, (slot) => shownName(method, slot)),
+		symbols: rendered(parts, (slot) => shownName(method, slot)),
 		numbers,
 		results
 	};

@@ -5,16 +5,32 @@ import { loadReader } from '$lib/engine/quantity/reader.ts';
  * has nothing better to do, so that the task can be answered sooner.
  */
 
-/** Marking, and what a mark shows of the skills. */
-export const markPart = once(async () => {
+/** What the methods on the page tell of answers: new ones come with new tasks. */
+async function told(): Promise<void> {
+	const { tell } = await tellPart();
+	await tell();
+}
+
+const tellPart = once(() => import('$lib/engine/families/tell.ts'));
+const marking = once(async () => {
 	const [{ mark }, { evidenceOf, givenUp, toldBy }] = await Promise.all([
 		import('$lib/engine/marking/mark.ts'),
 		import('$lib/engine/schedule/evidence.ts')
 	]);
 	return { mark, evidenceOf, givenUp, toldBy };
 });
-export const verdictPart = once(() => import('./Verdict.svelte'));
-export const workingPart = once(() => import('./Working.svelte'));
+const verdict = once(() => import('./Verdict.svelte'));
+const working = once(() => import('./Working.svelte'));
+
+/** Marking, and what a mark shows of the skills. */
+export const markPart = () => withTold(marking);
+export const verdictPart = () => withTold(verdict);
+export const workingPart = () => withTold(working);
+
+async function withTold<T>(load: () => Promise<T>): Promise<T> {
+	const [part] = await Promise.all([load(), told()]);
+	return part;
+}
 
 /** Fetches them all when the browser is idle, so that the first verdict need not wait. */
 export function warmUp(): void {
