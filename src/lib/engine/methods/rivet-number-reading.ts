@@ -1,4 +1,4 @@
-import { choice, count, fraction, word } from '../quantity/kinds.ts';
+import { choice, count, fraction, partNumber } from '../quantity/kinds.ts';
 import { given } from '../solver/given.ts';
 import { method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
 import { nearRight } from './outcomes/near-right.ts';
@@ -9,7 +9,7 @@ export const rivetNumberReading = method({
 	id: 'rivet-number-reading',
 	title: 'Rivet number read',
 	given: {
-		number: given(word, 'Rivet number')
+		number: given(partNumber, 'Rivet number')
 	},
 	steps: {
 		head: step('headIn(number)', 'Head', {
