@@ -20,12 +20,20 @@ export interface Edit {
 
 /** The calls in a node and in what is inside of it, outer ones first. */
 export function callsIn(node: Node): Call[] {
-	const own =
-		node.type === 'CallExpression' && isNode(node.callee) ? [callOf(node, node.callee)] : [];
-	const inner = Object.values(node).flatMap((field) =>
-		(Array.isArray(field) ? field : [field]).filter(isNode).flatMap(callsIn)
+	return nodesOf(node).flatMap((one) =>
+		one.type === 'CallExpression' && isNode(one.callee) ? [callOf(one, one.callee)] : []
 	);
-	return [...own, ...inner];
+}
+
+/** The properties written out in any object in a node. */
+export function propertiesIn(node: Node): [string, Node][] {
+	return nodesOf(node).flatMap((one) => (one.type === 'ObjectExpression' ? propertiesOf(one) : []));
+}
+
+/** A node and all that is inside of it, outer ones first. */
+function nodesOf(node: Node): Node[] {
+	const inner = Object.values(node).flatMap((field) => (Array.isArray(field) ? field : [field]));
+	return [node, ...inner.filter(isNode).flatMap(nodesOf)];
 }
 
 function callOf(node: Node, callee: Node): Call {
