@@ -1,3 +1,4 @@
+import { gzipSync } from 'node:zlib';
 import type { Plugin } from 'vite';
 
 /** What the chunking tells about a module, as far as it is needed here. */
@@ -9,8 +10,8 @@ interface Graph {
 	} | null;
 }
 
-/** What a further file costs beside what is in it, in bytes of source: its imports, and what compresses less. */
-const perFile = 1600;
+/** What a further file costs beside what is in it, in bytes: its imports, and what compresses less. */
+const perFile = 500;
 
 /** More files than there will be; the build makes only those that something is in. */
 const mostFiles = 200;
@@ -22,7 +23,7 @@ const familyFile = /\/engine\/families\/[\w-]+\/[\w-]+\.ts$/;
 interface Group {
 	readonly modules: readonly string[];
 	readonly users: ReadonlySet<string>;
-	/** Bytes of source. */
+	/** Bytes, compressed. */
 	readonly weight: number;
 }
 
@@ -77,7 +78,9 @@ function alike(shared: readonly (readonly [string, readonly string[]])[], graph:
 	for (const [id, users] of shared) {
 		const key = users.join();
 		const { modules = [], weight = 0 } = sets.get(key) ?? {};
-		const more = graph.getModuleInfo(id)?.code?.length ?? 0;
+		const more = gzipSync(
+			graph.getModuleInfo(id)?.code?.replace(/\/\*[^]*?\*\//g, '') ?? ''
+		).length;
 		sets.set(key, { modules: [...modules, id], users: new Set(users), weight: weight + more });
 	}
 	return [...sets.values()];
@@ -107,7 +110,7 @@ function joined(one: Group, other: Group): Group {
 	};
 }
 
-/** Bytes of source that all families together load of it. */
+/** Bytes that all families together load of it. */
 function cost({ users, weight }: Group): number {
 	return users.size * (weight + perFile);
 }

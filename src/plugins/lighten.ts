@@ -11,6 +11,9 @@ const list = `${engine}/quantity/kinds.ts`;
 /** Where functions say what they look like in a formula, which only the compiler asks. */
 const drawnInFormulas = /\/engine\/trade\/(?:functions|table)\/[\w-]+\.ts$/;
 
+/** Tolerances, whose reasons are told once an answer is right. */
+const tolerances = `${engine}/trade/tolerances.ts`;
+
 /**
  * Leaves out of the pages what their build has used up, and lets each file load only the kinds it
  * names: through the list of kinds every page would load them all.
@@ -29,14 +32,14 @@ export function lighten(): Plugin {
 			}
 		},
 		transform(code, id) {
-			const [path = id] = id.split('?');
+			const [path = id, query] = id.split('?');
 			if (this.environment.name !== 'client' || !path.startsWith(engine)) return null;
 			const direct = code.replace(
 				/^import \{([^}]*)\} from '((?:\.\.?\/)+(?:quantity\/)?kinds\.ts)';$/gm,
 				(whole, names: string, from: string) =>
 					resolve(dirname(path), from) === list ? importsOf(names, places) : whole
 			);
-			return { code: drawnInFormulas.test(path) ? withoutShow(direct) : direct, map: null };
+			return { code: lightened(direct, path, query), map: null };
 		}
 	};
 }
@@ -54,13 +57,25 @@ function importsOf(names: string, places: ReadonlyMap<string, string>): string {
 		.join(' ');
 }
 
-/** The code without the displayed forms of functions. */
-function withoutShow(code: string): string {
+function lightened(code: string, path: string, query: string | undefined): string {
+	if (path === tolerances) return query === 'told' ? withReasons(code) : without(code, 'why', "''");
+	return drawnInFormulas.test(path) ? without(code, 'show', '0') : code;
+}
+
+/** The code with every property of a name written in another way. */
+function without(code: string, name: string, text: string): string {
 	const { body } = parseAst(code, { lang: 'ts' }) as unknown as { body: Node[] };
 	const edits = body
 		.flatMap(propertiesIn)
-		.flatMap(([name, value]): Edit[] =>
-			name === 'show' && value.type !== 'Identifier' ? [{ at: value, text: '0' }] : []
+		.flatMap(([key, at]): Edit[] =>
+			key === name && at.type !== 'Identifier' ? [{ at, text }] : []
 		);
 	return edited(code, body, edits);
+}
+
+/** Tolerances that hand their reasons to those that were loaded without. */
+function withReasons(code: string): string {
+	const names = [...code.matchAll(/^export const (\w+)/gm)].map(([, name = '']) => name);
+	const handed = names.map((name) => `Object.assign(first.${name}, ${name});`);
+	return [`import * as first from ${JSON.stringify(tolerances)};`, code, ...handed].join('\n');
 }
