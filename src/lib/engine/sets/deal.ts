@@ -67,14 +67,16 @@ const tries = 100;
  * What `made` makes of a task for each place; where that is null, or a family's numbers come
  * twice, another task is drawn.
  *
+ * @param there tasks that there are besides, whose numbers may not come again
  * @throws Error when a family gives no such task
  */
 export function drawDealt<T>(
 	seed: string,
 	places: readonly Place[],
-	made: (task: Task) => T | null
+	made: (task: Task) => T | null,
+	there: readonly Task[] = []
 ): T[] {
-	const used = new Set<string>();
+	const used = new Set(there.map((task) => numbersIn(givensOf(task))));
 	return places.map(({ family, level, copy }) => {
 		const place = `${family.code} ${level} ${copy}`;
 		for (let n = 0; n < tries; n++) {
