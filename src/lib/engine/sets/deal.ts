@@ -4,6 +4,7 @@ import { randomFrom } from '../families/random.ts';
 import { givensOf, numbersIn } from '../tasks/givens.ts';
 import { seedCount } from '../tasks/task-number.ts';
 import { drawTask, type Task } from '../tasks/task.ts';
+import { SetError } from './set-error.ts';
 
 /*
  * Which tasks a seed deals. Everything is ranked by a hash of the seed and of the one thing that
@@ -68,7 +69,7 @@ const tries = 100;
  * twice, another task is drawn.
  *
  * @param there tasks that there are besides, whose numbers may not come again
- * @throws Error when a family gives no such task
+ * @throws SetError when a family gives no such task
  */
 export function drawDealt<T>(
 	seed: string,
@@ -89,7 +90,9 @@ export function drawDealt<T>(
 			used.add(numbers);
 			return result;
 		}
-		throw new Error(`no fit task from ${family.code}${level} in ${tries} draws`);
+		throw new SetError(
+			`${family.code}${level} gives no more tasks with other numbers; ask for fewer of it.`
+		);
 	});
 }
 
