@@ -1,16 +1,15 @@
 import { type Collected, collect, markingOnce } from '$lib/engine/sets/collect.ts';
-import type { Found } from '$lib/engine/sets/choose-hand-ins.ts';
+import type { Aside, Found } from '$lib/engine/sets/choose-hand-ins.ts';
 import { type ClassReport, classReport } from '$lib/engine/sets/class-report.ts';
-import { followUp } from '$lib/engine/sets/follow-up.ts';
-import type { Wish } from '$lib/engine/sets/compose.ts';
 import type { MarkedHandIn } from '$lib/engine/sets/collect.ts';
 import { type OpenSet, openSet } from '$lib/engine/sets/open-set.ts';
 import { setHash, type TaskSet } from '$lib/engine/sets/set.ts';
 import { type StudentPage, studentPage } from '$lib/engine/sets/student-page.ts';
 import { writeCsv } from '$lib/exchange/csv.ts';
-import { type Gathered, gather } from '$lib/exchange/gather.ts';
+import { gather } from '$lib/exchange/gather.ts';
 import { gradebook, slipTable } from '$lib/exchange/gradebook.ts';
 import { printKey, printWorksheets, type Printed } from '$lib/exchange/print/sheets.ts';
+import { writeHandInText } from '$lib/exchange/hand-in-file.ts';
 import { qtiPackage, writeQti } from '$lib/exchange/qti/package.ts';
 import type { Student } from '$lib/exchange/roster.ts';
 import { setOfMost } from '$lib/exchange/which-set.ts';
@@ -28,6 +27,18 @@ export type Progress = (done: number, of: number) => void;
 export interface Pasted {
 	readonly name: string;
 	readonly text: string;
+}
+
+/** A hand-in, and the text that it is kept as; null where it is too long for one. */
+export interface FoundText extends Found {
+	readonly text: string | null;
+}
+
+export interface GatheredTexts {
+	readonly found: readonly FoundText[];
+	readonly aside: readonly Aside[];
+	/** The set that most of them are of; null where none tells. */
+	readonly set: TaskSet | null;
 }
 
 /** What the pages show of a set without drawing its tasks themselves. */
@@ -52,12 +63,11 @@ async function opened(set: TaskSet) {
 }
 
 export const work = {
-	async gather(
-		progress: Progress,
-		sources: readonly (File | Pasted)[]
-	): Promise<Gathered & { set: TaskSet | null }> {
-		const gathered = await gather(sources.map(sourceOf), progress);
-		return { ...gathered, set: await setOfMost(gathered.found) };
+	async gather(progress: Progress, sources: readonly (File | Pasted)[]): Promise<GatheredTexts> {
+		const { found, aside } = await gather(sources.map(sourceOf), progress);
+		const texts: FoundText[] = [];
+		for (const one of found) texts.push({ ...one, text: await writeHandInText(one.handIn) });
+		return { found: texts, aside, set: await setOfMost(found) };
 	},
 
 	async collect(progress: Progress, set: TaskSet, found: readonly Found[]): Promise<Marked> {
@@ -66,14 +76,8 @@ export const work = {
 		return { ...collected, summary: summaryOf(open) };
 	},
 
-	async report(
-		_: Progress,
-		set: TaskSet,
-		handIns: readonly MarkedHandIn[]
-	): Promise<ClassReport & { again: Wish[] }> {
-		const { open } = await opened(set);
-		const report = classReport(open, handIns);
-		return { ...report, again: followUp(open, report.missed) };
+	async report(_: Progress, set: TaskSet, handIns: readonly MarkedHandIn[]): Promise<ClassReport> {
+		return classReport((await opened(set)).open, handIns);
 	},
 
 	async students(
@@ -122,9 +126,12 @@ export const work = {
 	},
 
 	/** The package, and a sentence for each task that it cannot hold. */
-	async qti(_: Progress, set: TaskSet): Promise<{ bytes: Uint8Array; left: readonly string[] }> {
+	async qti(
+		_: Progress,
+		set: TaskSet
+	): Promise<{ bytes: Uint8Array<ArrayBuffer>; left: readonly string[] }> {
 		const { left, files } = qtiPackage((await opened(set)).open);
-		return { bytes: writeQti({ files }), left };
+		return { bytes: new Uint8Array(writeQti({ files })), left };
 	}
 } as const;
 
