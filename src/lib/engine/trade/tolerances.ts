@@ -26,7 +26,8 @@ export const exactWords: Tolerance = { amount: '0', why: 'The name must be exact
 
 export const layoutLine: Tolerance = {
 	amount: '1/64',
-	why: 'Within 1/64 in: a steel rule reads no finer.'
+	why: 'Within 1/64 in: a steel rule reads no finer.',
+	tool: 'rule'
 };
 
 /** Half a division either way. */
@@ -48,6 +49,7 @@ export const aboutThirds: Tolerance = {
 export const thousandths: Tolerance = {
 	amount: '0.001',
 	why: 'Within 0.001 in, one line of a micrometer.',
+	tool: 'micrometer',
 	metric: { millimetres: '0.03', why: 'Within 0.03 mm: a vernier caliper reads 0.02 mm.' }
 };
 
