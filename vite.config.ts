@@ -19,5 +19,7 @@ export default defineConfig({
 			resolveDependencies: (_, files) => files.filter((file) => file.endsWith('.css'))
 		}
 	},
+	// Sets are marked in a worker, which works methods as pages do.
+	worker: { format: 'es', plugins: () => [compileMethods()] },
 	test: { projects: testProjects, maxWorkers }
 });
