@@ -3,7 +3,7 @@ import { longestEntry, type HandIn } from '$lib/engine/sets/hand-in.ts';
 import { readCode } from '$lib/engine/sets/student-code.ts';
 import { writeSet } from '$lib/exchange/set-link.ts';
 import { keep, readKept } from '../device/kept.ts';
-import type { PaperLine } from './paper-sheet.ts';
+import { answersIn, type PaperLine } from './paper-sheet.ts';
 import { collecting } from './collecting.svelte.ts';
 
 const draftSchema = v.object({
@@ -93,27 +93,6 @@ function readDraft(text: string | null): v.InferOutput<typeof draftSchema> | nul
 	} catch {
 		return null;
 	}
-}
-
-/** The answers of a sheet: what was left empty is left out. */
-export function answersIn(
-	lines: readonly PaperLine[],
-	entries: Readonly<Record<string, string>>
-): HandIn['answers'] {
-	const byPlace = new Map<number, Record<string, string>>();
-	for (const { place, key } of lines) {
-		const text = (entries[`${place} ${key}`] ?? '').trim();
-		if (text !== '') byPlace.set(place, { ...byPlace.get(place), [key]: text });
-	}
-	return [...byPlace].map(([place, typed]) => ({
-		place,
-		entries: typed,
-		picked: {},
-		units: 'in',
-		opened: [],
-		charts: [],
-		seconds: null
-	}));
 }
 
 export const paperEntry = new PaperEntry();

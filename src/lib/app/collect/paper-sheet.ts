@@ -1,3 +1,4 @@
+import type { HandIn } from '$lib/engine/sets/hand-in.ts';
 import { optionTexts } from '$lib/engine/sets/rehearsal.ts';
 import type { OpenSet, SetTask } from '$lib/engine/sets/open-set.ts';
 
@@ -30,5 +31,26 @@ function linesOf({ task, question }: SetTask, place: number): PaperLine[] {
 		key,
 		label: task.method.steps[key]?.label ?? key,
 		options: question ? optionTexts(question, 'in') : null
+	}));
+}
+
+/** The answers of a sheet: what was left empty is left out. */
+export function answersIn(
+	lines: readonly PaperLine[],
+	entries: Readonly<Record<string, string>>
+): HandIn['answers'] {
+	const byPlace = new Map<number, Record<string, string>>();
+	for (const { place, key } of lines) {
+		const text = (entries[`${place} ${key}`] ?? '').trim();
+		if (text !== '') byPlace.set(place, { ...byPlace.get(place), [key]: text });
+	}
+	return [...byPlace].map(([place, typed]) => ({
+		place,
+		entries: typed,
+		picked: {},
+		units: 'in',
+		opened: [],
+		charts: [],
+		seconds: null
 	}));
 }

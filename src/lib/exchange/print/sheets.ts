@@ -11,6 +11,8 @@ import { taskBlock } from './task-block.ts';
 /** A document to print, whole in one file, and how many sheets it is on paper. */
 export interface Printed {
 	readonly html: string;
+	/** The pages alone, for a place that has `style`. */
+	readonly pages: readonly string[];
 	readonly sheets: number;
 }
 
@@ -135,5 +137,5 @@ function documentOf(title: string, pages: readonly string[]): Printed {
 ${pages.join('\n')}
 </body></html>
 `;
-	return { html, sheets: pages.length };
+	return { html, pages, sheets: pages.length };
 }

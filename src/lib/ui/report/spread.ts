@@ -22,9 +22,10 @@ export function rowsOf(
 	);
 }
 
-/** Round marks for a scale, 0 and the most among them. */
-export function ticksTo(most: number): number[] {
-	const step = [1, 2, 4, 5, 10, 20, 25, 50, 100].find((one) => most / one <= 8) ?? most;
-	const ticks = Array.from({ length: Math.floor(most / step) + 1 }, (_, i) => i * step);
-	return most % step === 0 ? ticks : [...ticks.filter((tick) => most - tick >= step / 2), most];
+/** Round marks for a scale that holds all from the least somebody had to the most there are. */
+export function ticksFor(least: number, most: number): number[] {
+	const step = [1, 2, 4, 5, 10, 20, 25, 50, 100].find((one) => (most - least) / one <= 8) ?? most;
+	const from = Math.max(0, Math.floor(least / step) - 1);
+	const inner = Array.from({ length: Math.ceil(most / step) - from }, (_, i) => (from + i) * step);
+	return [...inner.filter((tick) => most - tick >= step / 2), most];
 }
