@@ -16,7 +16,9 @@ export class AnswerSheet {
 	/** How the newest entries stand with the log. */
 	saved = $state<'none' | 'saving' | 'saved' | 'failed'>('none');
 	readonly #of: Pick<TakenSet, 'hash' | 'code'>;
-	readonly #waiting = new Map<number, ReturnType<typeof setTimeout>>();
+	/** Places that wait to be written. */
+	#waiting: readonly number[] = [];
+	#timer: ReturnType<typeof setTimeout> | undefined;
 
 	/** @param places how many tasks there are */
 	constructor(taken: Pick<TakenSet, 'hash' | 'code' | 'answers'>, places: number) {
@@ -38,23 +40,21 @@ export class AnswerSheet {
 		if (JSON.stringify(answer) === JSON.stringify(this.at(place))) return;
 		this.answers = this.answers.map((one) => (one.place === place ? answer : one));
 		keep(this.#keyOf(place), JSON.stringify(answer));
-		clearTimeout(this.#waiting.get(place));
-		this.#waiting.set(
-			place,
-			setTimeout(() => void this.#write(place), rest)
-		);
+		this.#waiting = [...this.#waiting.filter((one) => one !== place), place];
+		clearTimeout(this.#timer);
+		this.#timer = setTimeout(() => void this.flush(), rest);
 	}
 
 	/** Writes to the log what waits; resolves to whether all of it is there. */
 	async flush(): Promise<boolean> {
-		const places = [...this.#waiting.keys()];
+		clearTimeout(this.#timer);
+		const places = this.#waiting;
+		this.#waiting = [];
 		const written = await Promise.all(places.map((place) => this.#write(place)));
 		return written.every(Boolean);
 	}
 
 	async #write(place: number): Promise<boolean> {
-		clearTimeout(this.#waiting.get(place));
-		this.#waiting.delete(place);
 		const key = this.#keyOf(place);
 		const text = readKept(key);
 		const answer = readKeptAnswer(text) ?? this.at(place);

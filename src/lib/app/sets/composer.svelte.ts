@@ -7,6 +7,7 @@ import {
 	readWish,
 	spreadMarks,
 	type Terms,
+	termsOf,
 	type Wish
 } from '$lib/engine/sets/compose.ts';
 import {
@@ -90,9 +91,8 @@ class Composer {
 		this.clear();
 		const before = from === null ? null : await setShelf.find(from);
 		if (before) {
-			const { tasks: _, ...terms } = before.set;
-			const title = `${terms.title}: again`.slice(0, longest.title);
-			this.terms = { ...terms, title, seed: title, due: null };
+			const title = `${before.set.title}: again`.slice(0, longest.title);
+			this.terms = { ...termsOf(before.set), title, seed: title, due: null };
 		}
 		const parts = list.split(',').filter((part) => part !== '');
 		const skills = parts.filter((part) => part.includes('/'));
@@ -126,11 +126,10 @@ class Composer {
 	}
 
 	async #take(set: TaskSet): Promise<void> {
-		const { tasks, ...terms } = set;
 		this.clear();
 		await this.#change(async () => {
-			const drawn = await Promise.all(tasks.map(({ number }) => taskFromNumber(number)));
-			this.terms = terms;
+			const drawn = await Promise.all(set.tasks.map(({ number }) => taskFromNumber(number)));
+			this.terms = termsOf(set);
 			return draftOf(set, drawn);
 		});
 	}

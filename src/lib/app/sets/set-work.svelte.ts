@@ -1,6 +1,7 @@
 import type { HandIn } from '$lib/engine/sets/hand-in.ts';
 import { hashOf } from '$lib/engine/sets/hash.ts';
 import { type OpenSet, openSet, type SetTask } from '$lib/engine/sets/open-set.ts';
+import { type AnswerMark, markAnswer } from '$lib/engine/sets/mark-answer.ts';
 import type { Question } from '$lib/engine/sets/rehearsal.ts';
 import { optionChosen, optionEntry } from '$lib/engine/sets/chosen-option.ts';
 import { type ReviewRow, reviewOf } from '$lib/engine/sets/review.ts';
@@ -9,13 +10,15 @@ import { type HandedIn, nextVersion, type TakenSet } from '$lib/engine/sets/shel
 import { readCode } from '$lib/engine/sets/student-code.ts';
 import { handInName, writeHandInFile, writeHandInText } from '$lib/exchange/hand-in-file.ts';
 import { readSetLink, writeSet } from '$lib/exchange/set-link.ts';
+import { stepsOf } from '$lib/engine/tasks/task.ts';
 import { loadReader } from '$lib/engine/quantity/reader.ts';
 import { newId } from '$lib/storage/new-id.ts';
-import { TaskWork } from '$lib/ui/sheet/task-work.svelte.ts';
+import { type Check, TaskWork } from '$lib/ui/sheet/task-work.svelte.ts';
 import { device } from '../device/device.svelte.ts';
 import { settings } from '../device/settings.svelte.ts';
 import { AnswerSheet } from './answer-sheet.svelte.ts';
 import { answerIn, takeUp } from './kept-answers.ts';
+import { checkedAttempt, handedInAttempt } from './set-attempts.ts';
 import { setShelf } from './shelf.svelte.ts';
 
 /** Longest time counted at one look: a page left open is no work. */
@@ -40,6 +43,8 @@ class SetWorkshop {
 	/** What bare lengths of the open task are in. */
 	units = $state(settings.units);
 	rows = $state.raw<readonly ReviewRow[]>([]);
+	/** How the open task came out, once it was handed in. */
+	marks = $state.raw<readonly AnswerMark[]>([]);
 	#since = 0;
 	/** The set as the fragment of its link. */
 	#fragment = '';
@@ -142,12 +147,8 @@ class SetWorkshop {
 		const answer = last?.answers.find((one) => one.place === this.place);
 		if (!sheet || !current || !answer) return;
 		this.units = answer.units;
-		const work = new TaskWork(current.task, () => this.units);
-		takeUp(work, answer);
-		await work.check();
-		work.worked = true;
-		this.work = work;
-		const opened = [...new Set([...sheet.at(this.place).opened, ...work.stepKeys])];
+		this.marks = await markAnswer(current, answer);
+		const opened = [...new Set([...sheet.at(this.place).opened, ...stepsOf(current.task)])];
 		sheet.put({ ...sheet.at(this.place), opened });
 		this.#stand('looking');
 	}
@@ -177,6 +178,17 @@ class SetWorkshop {
 		this.#since = now;
 		const timed = { ...before, seconds: (before.seconds ?? 0) + look };
 		sheet.put(current?.question ? timed : answerIn(work, timed, this.units));
+	}
+
+	/** An answer was checked on the sheet, where that is allowed: it goes to the log as practice. */
+	async checked(check: Check): Promise<void> {
+		this.keep();
+		const { work, current, sheet, taken } = this;
+		if (!work || !current || !sheet || !taken) return;
+		const before = work.checks.slice(0, -1);
+		await device.record(
+			await checkedAttempt(work, check, before, sheet.at(this.place), taken.hash)
+		);
 	}
 
 	/** Takes one of the options of the open task. */
@@ -224,9 +236,21 @@ class SetWorkshop {
 		const { hash, code } = taken;
 		const version = nextVersion(taken);
 		await device.note({ type: 'set-handed-in', hash, code, version, name, promised });
+		// Later versions may be made with the working open, and show nothing new.
+		if (version === 1) void this.#practised();
 		const handedIn = { version, name, promised, at: Date.now(), answers: sheet.answers };
 		this.taken = { ...taken, handedIn: [...taken.handedIn, handedIn] };
 		this.#stand('handed-in');
+	}
+
+	/** What was answered without a check goes to the log as practice too, once it is handed in. */
+	async #practised(): Promise<void> {
+		const { tasks, sheet, open, taken } = this;
+		for (const [i, own] of tasks.entries()) {
+			if (!sheet || !taken || (open?.set.help && !own.question)) continue;
+			const attempt = await handedInAttempt(own, sheet.at(i + 1), taken.hash);
+			if (attempt) await device.record(attempt);
+		}
 	}
 
 	/** The newest version as a file, and as a text to paste where it fits one. */
