@@ -22,7 +22,7 @@ import {
 	withCount
 } from '$lib/engine/sets/draft.ts';
 import { wishesFor } from '$lib/engine/sets/follow-up.ts';
-import { openSet } from '$lib/engine/sets/open-set.ts';
+import { openSet, questionFor } from '$lib/engine/sets/open-set.ts';
 import { heldTo } from '$lib/engine/sets/own-tolerance.ts';
 import { longest, marksOf, readSet, setHash, type TaskSet } from '$lib/engine/sets/set.ts';
 import { SetError } from '$lib/engine/sets/set-error.ts';
@@ -56,6 +56,8 @@ class Composer {
 	readonly marks = $derived(this.set ? marksOf(this.set) : 0);
 	/** The tasks, held to the tolerances of the set. */
 	readonly tasks = $derived(this.draft.map(({ task }) => heldTo(task, this.terms.within)));
+	/** How many of the tasks have options enough to choose from. */
+	readonly chosen = $derived(this.draft.filter(({ task }) => questionFor(task) !== null).length);
 	readonly saved = $derived(
 		setShelf.sets?.saved.some(({ hash, on }) => hash === this.hash && on !== 'bin') ?? false
 	);
@@ -69,6 +71,7 @@ class Composer {
 		const missed = asked.get('missed');
 		if (missed !== null) await this.#takeMissed(missed, from);
 		else if (from !== null) await this.#takeSaved(from);
+		else if (asked.has('fresh')) await this.#takeUnsaved();
 		else await this.#takeKept();
 		this.ready = true;
 	}
@@ -90,6 +93,7 @@ class Composer {
 	async #takeMissed(list: string, from: string | null): Promise<void> {
 		this.clear();
 		const before = from === null ? null : await setShelf.find(from);
+		this.terms = plainTerms('What the class missed');
 		if (before) {
 			const title = `${before.set.title}: again`.slice(0, longest.title);
 			this.terms = { ...termsOf(before.set), title, seed: title, due: null };
@@ -125,6 +129,12 @@ class Composer {
 		this.terms = { ...this.terms, title };
 	}
 
+	/** What was being composed and is saved nowhere; what is saved makes room for another set. */
+	async #takeUnsaved(): Promise<void> {
+		await this.#takeKept();
+		if (this.saved) this.begin();
+	}
+
 	async #take(set: TaskSet): Promise<void> {
 		this.clear();
 		await this.#change(async () => {
@@ -140,6 +150,12 @@ class Composer {
 		this.draft = [];
 		this.problem = null;
 		this.fragment = null;
+	}
+
+	/** Begins another set, and forgets this one. */
+	begin(): void {
+		this.clear();
+		void this.keep();
 	}
 
 	/** The text that tasks are dealt from; one is made where nobody has written any. */
