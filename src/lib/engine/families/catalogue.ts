@@ -43,6 +43,7 @@ export function loadFamilies(): Promise<Family[]> {
 /** Every method, each once, sorted by id. */
 export async function loadMethods(): Promise<Method[]> {
 	const families = await loadFamilies();
-	const byId = new Map(families.map(({ method }) => [method.id, method]));
+	const methods = families.flatMap(({ method, others = [] }) => [method, ...others]);
+	const byId = new Map(methods.map((method) => [method.id, method]));
 	return [...byId.values()].sort((one, other) => (one.id < other.id ? -1 : 1));
 }

@@ -43,7 +43,7 @@ export const rivetNumberReading = method({
 			slips: {
 				firstForLength: slip(
 					'dashAfterLetters(number)',
-					'The number behind the letters is the diameter; the length stands behind the dash.'
+					'The number after the letters is the diameter; the length stands after the dash.'
 				)
 			}
 		}),
@@ -95,9 +95,9 @@ export const rivetNumberReading = method({
 			{
 				sized: when(
 					nearRight('entered', stockedSize),
-					'A rivet {diameter} thick: what {number} stands for.'
+					'A rivet of {diameter} diameter: what {number} stands for.'
 				),
-				misread: otherwise('A rivet {diameter} thick: {number} stands for another one.')
+				misread: otherwise('A rivet of {diameter} diameter: {number} stands for another one.')
 			}
 		),
 		outcome(

@@ -8,6 +8,7 @@ export const documents = {
 	ac43: 'AC 43.13-1B, change 1',
 	navedtra14315: 'NAVEDTRA 14315, Aviation Structural Mechanic',
 	navedtra14119: 'NAVEDTRA 14119',
+	tm9: 'TM 9-2320-363-34-2',
 	tm10: 'TM 10-5410-229-13&P',
 	al0992: 'US Army subcourse AL0992, Basic Airframe Repair',
 	aluminum: 'Aluminum design manual, table of nominal densities',

@@ -14,7 +14,7 @@ export const diameterDash = piece(
 		slips: {
 			lastForDiameter: slip(
 				'dashAtEnd(number)',
-				'The number behind the dash is the length; the diameter stands before it.'
+				'The number after the dash is the length; the diameter stands before it.'
 			)
 		}
 	})
