@@ -86,8 +86,7 @@ export type SettingChange = Readonly<v.InferOutput<typeof settingSchema>>;
 export type Naming = Readonly<v.InferOutput<typeof namingSchema>>;
 
 /** An event this version can read. */
-export type KnownEvent =
-	Attempt | SettingChange | Naming | SetEvent | CollectEvent | PanelEvent;
+export type KnownEvent = Attempt | SettingChange | Naming | SetEvent | CollectEvent | PanelEvent;
 /** An event of the log; one of a type added later is kept and merged, but no fold sees it. */
 export type LogEvent = Readonly<v.InferOutput<typeof anySchema>>;
 
