@@ -17,6 +17,13 @@ export interface Wish {
 /** What an instructor settles about a set besides its tasks. */
 export type Terms = Omit<TaskSet, 'tasks'>;
 
+/** The terms of a set. */
+export function termsOf(set: TaskSet): Terms {
+	const { title, seed, order, numbers, answers, help, due, within, tolerance, note } = set;
+	const own = within ? { within } : {};
+	return { title, seed, order, numbers, answers, help, due, ...own, tolerance, note };
+}
+
 /** Terms where nothing else is said. */
 export function plainTerms(title: string): Terms {
 	return {
