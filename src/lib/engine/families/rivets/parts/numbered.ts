@@ -1,8 +1,11 @@
-import { rivetNumberReading } from '../../../methods/rivet-number-reading.ts';
+import { dashDiameter } from '../../../methods/pieces/dash-diameter.ts';
+import { diameterDash } from '../../../methods/pieces/diameter-dash.ts';
+import { partNumber } from '../../../quantity/kinds.ts';
 import type { Values } from '../../../solver/compiled.ts';
+import { given } from '../../../solver/given.ts';
 import { join, part } from '../../../solver/join.ts';
 import type { Method } from '../../../solver/method.ts';
-import { only } from '../../../solver/only.ts';
+import { method } from '../../../solver/write.ts';
 import {
 	headNumber,
 	lettersOf,
@@ -14,14 +17,19 @@ import type { Random } from '../../random.ts';
 import { lengthDashes } from './solid-rivets.ts';
 
 /** The steps that read a diameter out of a rivet number. */
-const size = only(rivetNumberReading, ['diameterDash', 'diameter']);
+const size = method({
+	id: 'rivet-size',
+	title: 'Rivet diameter from its number',
+	given: { number: given(partNumber, 'Rivet number') },
+	steps: { diameterDash, diameter: dashDiameter }
+});
 
 /** A method that starts from D, started from the number of the rivet instead. */
 export function fromNumber(
-	method: Method,
-	{ id = `${method.id}-from-number`, title = method.title } = {}
+	one: Method,
+	{ id = `${one.id}-from-number`, title = one.title } = {}
 ): Method {
-	return join({ id, title, parts: [part(size), part(method, { D: 'diameter' })] });
+	return join({ id, title, parts: [part(size), part(one, { D: 'diameter' })] });
 }
 
 /** Rivet diameter of a draw that gives it, or gives the number of the rivet. */
