@@ -3,6 +3,7 @@ import { type CollectEvent, collectSchemas } from './collect-events.ts';
 import { isJson, json, maxEventLength, short, shortList, stamp } from './event-fields.ts';
 import type { Evidence } from './memory.ts';
 import { currentSkill, currentSlip } from './old-skills.ts';
+import { type PanelEvent, panelSchemas } from './panel-events.ts';
 import { type SetEvent, setSchemas } from './set-events.ts';
 
 export { type Json, maxEventLength } from './event-fields.ts';
@@ -72,6 +73,7 @@ const knownSchemas = {
 	setting: settingSchema,
 	learner: namingSchema,
 	...setSchemas,
+	...panelSchemas,
 	...collectSchemas
 };
 const anySchema = v.looseObject({ ...stamp, type: short });
@@ -84,7 +86,7 @@ export type SettingChange = Readonly<v.InferOutput<typeof settingSchema>>;
 export type Naming = Readonly<v.InferOutput<typeof namingSchema>>;
 
 /** An event this version can read. */
-export type KnownEvent = Attempt | SettingChange | Naming | SetEvent | CollectEvent;
+export type KnownEvent = Attempt | SettingChange | Naming | SetEvent | CollectEvent | PanelEvent;
 /** An event of the log; one of a type added later is kept and merged, but no fold sees it. */
 export type LogEvent = Readonly<v.InferOutput<typeof anySchema>>;
 
