@@ -2,6 +2,7 @@ import { SetError } from '../lib/engine/sets/set-error.ts';
 import { TaskNumberError } from '../lib/engine/tasks/task-number.ts';
 import { GivenError } from '../lib/engine/solver/read-givens.ts';
 import { TradeError } from '../lib/engine/solver/trade-function.ts';
+import { checkMeasured } from './commands/check.ts';
 import { listFamilies } from './commands/families.ts';
 import { markTask } from './commands/mark.ts';
 import { listMethods } from './commands/methods.ts';
@@ -42,6 +43,7 @@ const commands: Readonly<Record<string, Command>> = {
 	task: { run: showTask, flags: ['--answers'] },
 	solve: { run: solve },
 	mark: { run: markTask },
+	check: { run: checkMeasured, values: ['--tool'], rests: ['--own'] },
 	words: { run: listWords },
 	'set new': {
 		run: newSet,
@@ -69,6 +71,8 @@ export const usage = `bucktail: practice tasks for aircraft sheet metal, from th
   bucktail task NUMBER [--answers]      a task; with --answers, its working too
   bucktail solve METHOD key=value …     a method worked: layers=0.032in,0.040in D=1/8
   bucktail mark NUMBER key=entry …      answers marked, as the practice page does
+  bucktail check METHOD key=measured …  a part against its limits: measured=0.29,0.31
+      [--own key=value …] [--tool scale|caliper|micrometer]
   bucktail words [FAMILY]               every sentence that a family can show
 
   bucktail set new TITLE RL2*3 ED1 …    a set of tasks, and the link that holds it

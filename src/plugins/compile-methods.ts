@@ -12,10 +12,10 @@ interface Trade {
 }
 
 const engine = resolve(import.meta.dirname, '../lib/engine');
-const methodFile = /\/engine\/methods\/(?:pieces\/)?[\w-]+\.ts$/;
+const methodFile = /\/engine\/methods\/(?:pieces\/|checks\/)?[\w-]+\.ts$/;
 
 /**
- * Compiles the formulas of every method and piece in `engine/methods/` as its file is built: their text is
+ * Compiles the formulas of every method, piece and check in `engine/methods/` as its file is built: their text is
  * read and checked here, and what ships is plain functions. A formula that cannot be read, or
  * whose dimensions do not agree, fails the build.
  */

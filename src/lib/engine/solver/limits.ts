@@ -104,10 +104,18 @@ export function brokenLimit(
 	return broken?.limit.says ?? null;
 }
 
-function restsOn({ from }: Limit, known: ReadonlySet<string>): boolean {
+/** Whether everything that a limit is worked from is among the known names. */
+export function restsOn({ from }: Limit, known: ReadonlySet<string>): boolean {
 	const { value, bound } = unitLimit(from);
 	const needs = [...Object.keys(value.needs), ...Object.keys(bound.needs)];
 	return needs.every((name) => known.has(from.names[name] ?? name));
+}
+
+/** Whether the value of a limit is worked from this name. */
+export function restsOnKey({ from }: Limit, key: string): boolean {
+	return Object.keys(unitLimit(from).value.needs).some(
+		(name) => (from.names[name] ?? name) === key
+	);
 }
 
 function unitLimit({ unit, key }: Limit['from']) {

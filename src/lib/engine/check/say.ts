@@ -1,0 +1,52 @@
+import { decimalText, exactly } from '../quantity/exact.ts';
+import type { Kind } from '../quantity/kinds/kind.ts';
+import type { LengthUnit } from '../quantity/value.ts';
+import { symbolOf } from '../solver/show.ts';
+import type { Checkup, Told } from './check.ts';
+
+/** A size in times of another: `2.32 D`. */
+export function timesOf({ check, items }: Checkup, told: Told, size: number): string | null {
+	const key = check.times;
+	const one = key === null ? undefined : items[0]?.[key];
+	if (key === null || typeof one !== 'number' || told.kind.dimension.name !== 'length') return null;
+	return `${decimalText(exactly(size / one), 0, 2)} ${symbolOf(check, key)}`;
+}
+
+/** Which one of several it is: `hole 8`; empty where there is only one. */
+export function placeName({ check }: Checkup, { limit, place }: Told): string {
+	return place === null ? '' : `${limit.each ?? check.each} ${place + 1}`;
+}
+
+/** What is looked at: `Edge distance, hole 8`. */
+export function toldName(checkup: Checkup, told: Told): string {
+	const place = placeName(checkup, told);
+	return place === '' ? told.limit.what : `${told.limit.what}, ${place}`;
+}
+
+/** A limit in one line: `Edge distance, hole 8: 0.290 in is 2.32 D, above 2 D by 0.040 in`. */
+export function sayTold(checkup: Checkup, told: Told): string {
+	const { limit, kind, value, bound, gauged } = told;
+	const { units } = checkup;
+	const limitText = timesOf(checkup, told, bound) ?? lengthText(kind, bound, units);
+	const name = toldName(checkup, told);
+	if (gauged !== null)
+		return `${name}: ${gauged}, ${limit.least ? 'at least' : 'at most'} ${limitText}`;
+	const size = lengthText(kind, value, units);
+	const seen = timesOf(checkup, told, value);
+	return `${name} ${size}${seen === null ? '' : ` is ${seen}`}: ${marginText(checkup, told, limitText)}`;
+}
+
+/** `above 2 D by 0.040 in`. */
+function marginText({ units }: Checkup, { limit, kind, margin }: Told, limitText: string): string {
+	if (Math.abs(margin) < 5e-7) return `on ${limitText}`;
+	const above = limit.least === margin > 0;
+	return `${above ? 'above' : 'below'} ${limitText} by ${lengthText(kind, Math.abs(margin), units)}`;
+}
+
+/** A measured size in figures, so that it stands as the instrument shows it. */
+export function lengthText(kind: Kind, value: number, units: LengthUnit): string {
+	if (kind.dimension.name !== 'length') return kind.write(value, units);
+	return units === 'mm'
+		? `${decimalText(exactly(value * 25.4), 0, 2)} mm`
+		: `${decimalText(exactly(value), 3, 4)} in`;
+}
