@@ -34,33 +34,58 @@ export async function readFeatures(
 	units: LengthUnit
 ): Promise<Feature[]> {
 	const rows = rowsIn(text);
-	const repeats = rows.map((row) => row.length);
-	const list = listed(given.kind.member);
-	const values = await readGiven(key, { ...given, kind: list }, list, joined(rows), units);
-	const numbers = list.numbers(values);
-	const isRepeated = repeats.some((count) => count > 1);
-	const wanted = repeats.reduce((sum, count) => sum + count, 0);
-	if (isRepeated && numbers.length !== wanted) {
-		throw new GivenError(`${key}: write every reading out where one is measured several times.`);
-	}
-	const features = isRepeated ? parted(numbers, repeats) : numbers.map((one) => [one]);
-	if (features.length > mostFeatures) {
+	if (rows.length > mostFeatures) {
 		throw new GivenError(`${key}: check at most ${mostFeatures} at once.`);
 	}
-	if (repeats.some((count) => count > mostRepeats)) {
+	if (rows.some((row) => row.length > mostRepeats)) {
 		throw new GivenError(`${key}: at most ${mostRepeats} readings of one feature count.`);
 	}
-	return features.map(featureOf);
+	const [only] = rows;
+	if (only && rows.length === 1 && only.length === 1) {
+		const list = listed(given.kind.member);
+		const values = await readGiven(key, { ...given, kind: list }, list, only[0] ?? '', units);
+		return list.numbers(values).map((one) => featureOf([one]));
+	}
+	const features: Feature[] = [];
+	for (const [i, row] of withUnits(key, rows).entries()) {
+		const readings: number[] = [];
+		for (const one of row) {
+			const { member } = given.kind;
+			const at = `${key}, value ${i + 1}`;
+			const value = await readGiven(at, { ...given, kind: member }, member, one, units);
+			readings.push(...member.numbers(value));
+		}
+		features.push(featureOf(readings));
+	}
+	return features;
 }
 
+/** The texts of every feature's readings. */
 function rowsIn(text: string): string[][] {
 	const lines = text.trim().split(/[;\n]+/);
-	// A single row of a spreadsheet is a list, not one feature.
 	const [only = ''] = lines;
-	if (lines.length === 1 && only.includes('\t')) return only.split(/\t+/).map((one) => [one]);
-	if (lines.length === 1 && /[:|]/.test(only)) return only.split(',').map(repeatsIn);
-	if (lines.length === 1) return [[only]];
-	return lines.filter((line) => line.trim() !== '').map((line) => repeatsIn(pointed(line)));
+	// A single row of a spreadsheet is a list, not one feature.
+	const rows =
+		lines.length > 1
+			? lines.map((line) => repeatsIn(pointed(line)))
+			: only.split(/,|\t+/).map((one) => repeatsIn(one));
+	return rows.filter((row) => row.length > 0);
+}
+
+/** The texts, with a unit that stands behind the last one alone behind all of them. */
+function withUnits(
+	key: string,
+	rows: readonly (readonly string[])[]
+): readonly (readonly string[])[] {
+	const hasUnit = (text: string) => /[a-z"'″”]/i.test(text);
+	const sizes = rows.flat().filter((text) => /\d/.test(text));
+	const without = sizes.filter((text) => !hasUnit(text));
+	if (without.length === 0 || without.length === sizes.length) return rows;
+	const [, unit] = /\d\.?\s*([a-z"″”]+)\.?\s*$/i.exec(sizes.at(-1) ?? '') ?? [];
+	if (unit === undefined || without.length < sizes.length - 1) {
+		throw new GivenError(`${key}: give every value its unit, or only the last one for all.`);
+	}
+	return rows.map((row) => row.map((text) => (hasUnit(text) ? text : `${text} ${unit}`)));
 }
 
 function repeatsIn(text: string): string[] {
@@ -70,15 +95,6 @@ function repeatsIn(text: string): string[] {
 /** Where lines part the values, a comma inside a number is its decimal point. */
 function pointed(line: string): string {
 	return line.replace(/(\d),(\d)/g, '$1.$2');
-}
-
-function joined(rows: readonly (readonly string[])[]): string {
-	return rows.flat().join('; ');
-}
-
-function parted(numbers: readonly number[], counts: readonly number[]): number[][] {
-	let at = 0;
-	return counts.map((count) => numbers.slice(at, (at += count)));
 }
 
 function featureOf(readings: readonly number[]): Feature {

@@ -18,15 +18,15 @@ export const rivetTaken = {
 			'diameter',
 			'Take the next larger rivet before you drill. The handbook also gives 2.5T to 3T as the general range: ask if the drawing names this rivet.'
 		),
+		// A shank as measured is seldom the nominal size: from half a step on it is another size.
 		keep(
-			atLeast('measured', '3/32 in', 'Too thin for a part that carries stress.', {
+			atLeast('measured', '(3/32 in) - (1/64 in)', 'Too thin for a part that carries stress.', {
 				what,
 				rule: 'diameter.least'
 			}),
 			'diameter',
 			'Take a rivet of 3/32 in or more.'
 		),
-		// A shank as measured is seldom the nominal size: from half a step on it is another size.
 		keep(
 			atMost('measured', 'diameter + (1/64 in)', 'Nearer to a larger size than is wanted.', {
 				what,
