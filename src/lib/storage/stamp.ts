@@ -1,5 +1,6 @@
 import {
 	type Attempt,
+	type LabCheck,
 	maxSeconds,
 	maxTyped,
 	type Naming,
@@ -15,9 +16,10 @@ type Facts<E> = Omit<E, Stamp>;
 export function stamped(learner: string, facts: Facts<Attempt>, now?: Date): Attempt;
 export function stamped(learner: string, facts: Facts<SettingChange>, now?: Date): SettingChange;
 export function stamped(learner: string, facts: Facts<Naming>, now?: Date): Naming;
+export function stamped(learner: string, facts: Facts<LabCheck>, now?: Date): LabCheck;
 export function stamped(
 	learner: string,
-	facts: Facts<Attempt> | Facts<SettingChange> | Facts<Naming>,
+	facts: Facts<Attempt> | Facts<SettingChange> | Facts<Naming> | Facts<LabCheck>,
 	now = new Date()
 ): object {
 	const kept = facts.type === 'attempt' ? withinLimits(facts) : facts;
