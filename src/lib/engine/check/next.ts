@@ -46,11 +46,12 @@ export function placesIn(checkup: Checkup, told: readonly Told[]): string {
 		byWord.set(word, [...(byWord.get(word) ?? []), number]);
 	}
 	return [...byWord]
-		.map(([word, numbers]) => `${word}${numbers.length > 1 ? 's' : ''} ${listed(numbers)}`)
+		.map(([word, numbers]) => `${word}${numbers.length > 1 ? 's' : ''} ${listedPlaces(numbers)}`)
 		.join(', ');
 }
 
-function listed(words: readonly string[]): string {
+/** `8, 10 and 11`. */
+export function listedPlaces(words: readonly string[]): string {
 	const last = words.at(-1) ?? '';
 	return words.length < 2 ? last : `${words.slice(0, -1).join(', ')} and ${last}`;
 }
