@@ -50,3 +50,36 @@ export function lengthText(kind: Kind, value: number, units: LengthUnit): string
 		? `${decimalText(exactly(value * 25.4), 0, 2)} mm`
 		: `${decimalText(exactly(value), 3, 4)} in`;
 }
+
+/** How many places hold, cannot be told and fail; a place counts by its worst limit. */
+export function tally(checkup: Checkup): Readonly<Record<Told['verdict'], number>> {
+	const byPlace = new Map<string, Told['verdict']>();
+	for (const told of checkup.limits) {
+		const key = placeName(checkup, told) || told.limit.what;
+		byPlace.set(key, worseOf(told.verdict, byPlace.get(key) ?? 'holds'));
+	}
+	const counts = { holds: 0, undecided: 0, fails: 0 };
+	for (const verdict of byPlace.values()) counts[verdict] += 1;
+	return counts;
+}
+
+const order: readonly Told['verdict'][] = ['holds', 'undecided', 'fails'];
+
+export function worseOf(one: Told['verdict'], other: Told['verdict']): Told['verdict'] {
+	return order.indexOf(one) > order.indexOf(other) ? one : other;
+}
+
+/** `1 of 12 fails, 2 undecided, 9 hold.` */
+export function sayTally(checkup: Checkup): string {
+	const { holds, undecided, fails } = tally(checkup);
+	const all = holds + undecided + fails;
+	if (all === 1)
+		return { holds: 'It holds.', undecided: 'Undecided.', fails: 'It fails.' }[checkup.verdict];
+	if (holds === all) return `All ${all} hold.`;
+	const parts = [
+		fails > 0 ? `${fails} of ${all} ${fails === 1 ? 'fails' : 'fail'}` : '',
+		undecided > 0 ? `${undecided}${fails > 0 ? '' : ` of ${all}`} undecided` : '',
+		holds > 0 ? `${holds} ${holds === 1 ? 'holds' : 'hold'}` : ''
+	];
+	return `${parts.filter(Boolean).join(', ')}.`;
+}

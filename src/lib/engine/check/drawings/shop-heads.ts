@@ -1,6 +1,7 @@
 import { type Drawing, rectangle, segment, type Shape, text } from '../../figures/drawing.ts';
 import type { Checkup } from '../check.ts';
-import { legend, sizeText, type Spot, spotsOf, toneOf, verdictMark, worse } from './spots.ts';
+import { worseOf } from '../say.ts';
+import { legend, sizeText, type Spot, spotsOf, toneOf, verdictMark } from './spots.ts';
 
 /** Heads from the side, to scale: filled as measured, dashed the least and the most of the limits. */
 export function shopHeads(checkup: Checkup, width: number): Drawing {
@@ -47,7 +48,7 @@ function headAt(
 		line: 'edge' | 'hidden' | 'slip',
 		fill: 'rivet' | 'none'
 	) => rectangle(x - (across * scale) / 2, y - up * scale, across * scale, up * scale, fill, line);
-	const verdict = worse(one.verdict, other.verdict);
+	const verdict = worseOf(one.verdict, other.verdict);
 	const limits = [
 		[one.least, other.least],
 		[one.most, other.most]

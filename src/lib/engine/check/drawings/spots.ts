@@ -2,7 +2,7 @@ import { decimalText, exactly } from '../../quantity/exact.ts';
 import type { LengthUnit } from '../../quantity/value.ts';
 import { circle, path, segment, type Shape, text, type Tone } from '../../figures/drawing.ts';
 import type { Checkup, Told } from '../check.ts';
-import { timesOf } from '../say.ts';
+import { timesOf, worseOf } from '../say.ts';
 
 /** One measured thing on a drawing: how large it is, how it stands, and its limits. */
 export interface Spot {
@@ -16,17 +16,13 @@ export interface Spot {
 
 const order: readonly Told['verdict'][] = ['holds', 'undecided', 'fails'];
 
-export function worse(one: Told['verdict'], other: Told['verdict']): Told['verdict'] {
-	return order.indexOf(one) > order.indexOf(other) ? one : other;
-}
-
 /** What limits of one name say of every place. */
 export function spotsOf({ limits }: Checkup, what: string): Spot[] {
 	const own = limits.filter(({ limit }) => limit.what === what);
 	const places = [...new Set(own.map(({ place }) => place))];
 	return places.map((place) => {
 		const here = own.filter((one) => one.place === place);
-		const verdict = here.map((one) => one.verdict).reduce(worse, 'holds');
+		const verdict = here.map((one) => one.verdict).reduce(worseOf, 'holds');
 		const [first] = here;
 		return {
 			name: place === null ? '' : String(place + 1),
