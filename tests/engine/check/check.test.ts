@@ -198,8 +198,8 @@ test('twelve edge distances: nine hold, two cannot be told, one is out', async (
 	).toEqual([['Edge distance', 12, '0.2808', '0.0860']]);
 	expect(found.limits.filter(({ place }) => place === 9).map((one) => sayTold(found, one))).toEqual(
 		[
-			'Edge distance, hole 10 0.236 in is 1.89 D: below 2 D by 0.014 in',
-			'Edge distance, hole 10 0.236 in is 1.89 D: below 4 D by 0.264 in'
+			'Hole 10: edge distance 0.236 in is 1.89 D, below 2 D by 0.014 in',
+			'Hole 10: edge distance 0.236 in is 1.89 D, below 4 D by 0.264 in'
 		]
 	);
 	expect(nextSteps(found)).toEqual([
@@ -225,10 +225,10 @@ test('a gauge tells the side and no size', async () => {
 		.filter(({ place }) => place === 1)
 		.map((one) => [sayTold(found, one), one.verdict]);
 	expect(said).toEqual([
-		['Head width, head 2: over, at least 1.25 D', 'holds'],
-		['Head width, head 2: over, at most 1.66 D', 'fails'],
-		['Head height, head 2: under, at least 0.33 D', 'fails'],
-		['Head height, head 2: under, at most 0.66 D', 'holds']
+		['Head 2: head width over, at least 1.25 D', 'holds'],
+		['Head 2: head width over, at most 1.66 D', 'fails'],
+		['Head 2: head height under, at least 0.33 D', 'fails'],
+		['Head 2: head height under, at most 0.66 D', 'holds']
 	]);
 	expect(found.items[1]).not.toHaveProperty('judgement');
 	expect(found.summaries).toEqual([]);

@@ -6,6 +6,7 @@ import { instrumentById } from '$lib/engine/check/instruments.ts';
 import { markOwn, type Owned } from '$lib/engine/check/own.ts';
 import { dayOf } from '$lib/engine/schedule/day.ts';
 import type { LabCheck } from '$lib/engine/schedule/event.ts';
+import type { Checked } from '$lib/engine/solver/checked.ts';
 import { GivenError } from '$lib/engine/solver/read-givens.ts';
 import { TradeError } from '$lib/engine/solver/trade-function.ts';
 import { seedCount } from '$lib/engine/tasks/task-number.ts';
@@ -160,7 +161,7 @@ class Lab {
 		} catch (error) {
 			if (turn !== this.#turn) return;
 			this.checkup = null;
-			this.problem = sentenceOf(error);
+			this.problem = inLabels(sentenceOf(error), loaded.check);
 		}
 		await this.#markOwn(turn);
 	}
@@ -176,7 +177,7 @@ class Lab {
 		} catch (error) {
 			if (turn !== this.#turn) return;
 			this.owned = none;
-			this.ownProblem = sentenceOf(error);
+			this.ownProblem = inLabels(sentenceOf(error), loaded.check);
 		}
 	}
 
@@ -228,6 +229,17 @@ function filled(
 function sentenceOf(error: unknown): string {
 	const forPeople = error instanceof GivenError || error instanceof TradeError;
 	return forPeople ? error.message : unexpected.sentence(error);
+}
+
+/** The sentence with the keys of the command line in the words that stand at the fields. */
+function inLabels(sentence: string, check: Checked): string {
+	const named = { ...check.given, ...check.of.steps };
+	const [, key = '', rest = ''] = /^(\w+)([,: ].*)$/s.exec(sentence) ?? [];
+	const own = Object.hasOwn(named, key) ? named[key] : undefined;
+	if (own) return `${own.label}${rest}`;
+	const [, missing = ''] = /^[\w-]+ also needs (\w+)/.exec(sentence) ?? [];
+	const label = check.given[missing]?.label;
+	return label ? `Give this too: ${label.charAt(0).toLowerCase()}${label.slice(1)}.` : sentence;
 }
 
 export { checkCard };

@@ -11,22 +11,59 @@ export interface CheckCard {
 	readonly id: string;
 	/** What was done, as the shop says it. */
 	readonly name: string;
+	/** What is measured. */
+	readonly measures: string;
 	readonly cautions: readonly CautionId[];
 }
 
 /** In the order the work is done. */
 export const checkCards: readonly CheckCard[] = [
-	{ id: 'blank-size', name: 'Blank', cautions: ['shear', 'edges'] },
-	{ id: 'bar-pieces', name: 'Cut list', cautions: ['saw', 'edges'] },
-	{ id: 'least-bend-radius', name: 'Bend radius', cautions: ['bend'] },
-	{ id: 'developed-width', name: 'Bent part', cautions: ['bend', 'edges'] },
-	{ id: 'rivet-diameter', name: 'Rivet diameter, two sheets alike', cautions: ['drive'] },
-	{ id: 'rivet-diameter-from-stack', name: 'Rivet diameter, by the stack', cautions: ['drive'] },
-	{ id: 'rivet-length', name: 'Rivet length', cautions: ['drive'] },
-	{ id: 'edge-distance', name: 'Edge distance', cautions: ['drill'] },
-	{ id: 'rivet-row', name: 'Hole row', cautions: ['drill'] },
-	{ id: 'drill-for-rivet', name: 'Hole sizes', cautions: ['drill'] },
-	{ id: 'shop-head-check', name: 'Shop heads', cautions: ['drive'] }
+	{
+		id: 'blank-size',
+		name: 'Blank',
+		measures: 'length and width as cut',
+		cautions: ['shear', 'edges']
+	},
+	{ id: 'bar-pieces', name: 'Cut list', measures: 'each piece as cut', cautions: ['saw', 'edges'] },
+	{ id: 'least-bend-radius', name: 'Bend radius', measures: 'inside radius', cautions: ['bend'] },
+	{
+		id: 'developed-width',
+		name: 'Bent part',
+		measures: 'blank and legs as bent',
+		cautions: ['bend', 'edges']
+	},
+	{
+		id: 'rivet-diameter',
+		name: 'Rivet diameter, two sheets alike',
+		measures: 'the rivet you took',
+		cautions: ['drive']
+	},
+	{
+		id: 'rivet-diameter-from-stack',
+		name: 'Rivet diameter, by the stack',
+		measures: 'the rivet you took',
+		cautions: ['drive']
+	},
+	{ id: 'rivet-length', name: 'Rivet length', measures: 'the rivet you took', cautions: ['drive'] },
+	{
+		id: 'edge-distance',
+		name: 'Edge distance',
+		measures: 'each hole to the edge',
+		cautions: ['drill']
+	},
+	{
+		id: 'rivet-row',
+		name: 'Hole row',
+		measures: 'hole positions from one end',
+		cautions: ['drill']
+	},
+	{ id: 'drill-for-rivet', name: 'Hole sizes', measures: 'each hole across', cautions: ['drill'] },
+	{
+		id: 'shop-head-check',
+		name: 'Shop heads',
+		measures: 'width and height of each head',
+		cautions: ['drive']
+	}
 ];
 
 export function checkCard(id: string): CheckCard | undefined {

@@ -23,17 +23,24 @@ export function toldName(checkup: Checkup, told: Told): string {
 	return place === '' ? told.limit.what : `${told.limit.what}, ${place}`;
 }
 
-/** A limit in one line: `Edge distance, hole 8: 0.290 in is 2.32 D, above 2 D by 0.040 in`. */
+/**
+ * A limit in one line: `Edge distance 0.290 in is 2.32 D: above 2 D by 0.040 in`, or of several
+ * `Hole 8: edge distance 0.251 in is 2.01 D, above 2 D by 0.001 in`.
+ */
 export function sayTold(checkup: Checkup, told: Told): string {
 	const { limit, kind, value, bound, gauged } = told;
-	const { units } = checkup;
-	const limitText = timesOf(checkup, told, bound) ?? lengthText(kind, bound, units);
-	const name = toldName(checkup, told);
+	const limitText = timesOf(checkup, told, bound) ?? lengthText(kind, bound, checkup.units);
+	const place = placeName(checkup, told);
+	const name = place === '' ? limit.what : `${capital(place)}: ${limit.what.toLowerCase()}`;
 	if (gauged !== null)
-		return `${name}: ${gauged}, ${limit.least ? 'at least' : 'at most'} ${limitText}`;
-	const size = lengthText(kind, value, units);
+		return `${name} ${gauged}, ${limit.least ? 'at least' : 'at most'} ${limitText}`;
 	const seen = timesOf(checkup, told, value);
-	return `${name} ${size}${seen === null ? '' : ` is ${seen}`}: ${marginText(checkup, told, limitText)}`;
+	const size = lengthText(kind, value, checkup.units) + (seen === null ? '' : ` is ${seen}`);
+	return `${name} ${size}${place === '' ? ':' : ','} ${marginText(checkup, told, limitText)}`;
+}
+
+function capital(text: string): string {
+	return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 /** `above 2 D by 0.040 in`. */

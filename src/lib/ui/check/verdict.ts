@@ -46,7 +46,7 @@ function readingOf(checkup: Checkup, spot: Spot, place: number): Reading {
 		times: near.gauged === null ? (timesOf(checkup, near, spot.value) ?? '') : '',
 		margin:
 			near.gauged === null ? `${sign}${lengthText(near.kind, Math.abs(near.margin), units)}` : '',
-		limit: `${near.limit.least ? 'least' : 'most'} ${boundText(checkup, near)}`,
+		limit: `to ${boundText(checkup, near)}`,
 		verdict: spot.verdict,
 		mean: (feature?.readings.length ?? 0) > 1
 	};
@@ -76,7 +76,7 @@ export function repeatsOf({ check, measured, units }: Checkup): string[] {
 			if (!kind || readings.length < 2) return [];
 			const sizes = readings.map((one) => lengthText(kind, one, units)).join(', ');
 			return [
-				`${check.each} ${i + 1} is the mean of ${readings.length}: ${sizes}; spread ${lengthText(kind, spread, units)}.`
+				`${check.each.charAt(0).toUpperCase()}${check.each.slice(1)} ${i + 1} is the mean of ${readings.length}: ${sizes}; spread ${lengthText(kind, spread, units)}.`
 			];
 		})
 	);
