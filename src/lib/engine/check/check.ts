@@ -3,14 +3,8 @@ import type { Checked, CheckLimit } from '../solver/checked.ts';
 import type { Values } from '../solver/compiled.ts';
 import { evaluate } from '../solver/evaluate.ts';
 import { kindAt } from '../solver/kind-at.ts';
-import {
-	brokenLimit,
-	type Kept,
-	limitsOf,
-	measuredLimits,
-	restsOn,
-	restsOnKey
-} from '../solver/limits.ts';
+import { brokenLimit, type Kept, limitsOf, restsOn } from '../solver/limits.ts';
+import { measuredLimits, restsOnKey } from '../solver/measured-limits.ts';
 import type { Limit } from '../solver/method.ts';
 import { GivenError, readGivens } from '../solver/read-givens.ts';
 import { TradeError } from '../solver/trade-function.ts';
