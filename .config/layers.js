@@ -21,6 +21,7 @@ const engineFolders = [
 	'marking',
 	'tasks',
 	'families',
+	'panel',
 	'figures',
 	'methods',
 	'trade',

@@ -1,3 +1,4 @@
+import { PanelError } from '../lib/engine/panel/read-panel.ts';
 import { SetError } from '../lib/engine/sets/set-error.ts';
 import { TaskNumberError } from '../lib/engine/tasks/task-number.ts';
 import { GivenError } from '../lib/engine/solver/read-givens.ts';
@@ -6,6 +7,7 @@ import { checkMeasured } from './commands/check.ts';
 import { listFamilies } from './commands/families.ts';
 import { markTask } from './commands/mark.ts';
 import { listMethods } from './commands/methods.ts';
+import { planJob } from './commands/panel.ts';
 import { collectSet } from './commands/set/collect.ts';
 import { exportSet } from './commands/set/export.ts';
 import { handInSet } from './commands/set/hand-in.ts';
@@ -45,6 +47,7 @@ const commands: Readonly<Record<string, Command>> = {
 	mark: { run: markTask },
 	check: { run: checkMeasured, values: ['--tool'], rests: ['--own'] },
 	words: { run: listWords },
+	panel: { run: planJob, flags: ['--csv', '--svg', '--dxf', '--schema'], values: ['--list'] },
 	'set new': {
 		run: newSet,
 		flags: ['--own-numbers', '--mixed-order', '--options', '--no-help'],
@@ -74,6 +77,9 @@ export const usage = `bucktail: practice tasks for aircraft sheet metal, from th
   bucktail check METHOD key=measured …  a part against its limits: measured=0.29,0.31
       [--own key=value …] [--tool scale|caliper|micrometer]
   bucktail words [FAMILY]               every sentence that a family can show
+  bucktail panel FILE.json              a panel worked out: holes, rivets, drills, blank
+      [--csv [--list rivets|drills|cut]] [--svg] [--dxf]
+  bucktail panel --schema               the JSON Schema of a panel file
 
   bucktail set new TITLE RL2*3 ED1 …    a set of tasks, and the link that holds it
       [--seed TEXT] [--own-numbers] [--mixed-order] [--options] [--no-help]
@@ -110,7 +116,7 @@ export async function run(argv: readonly string[], progress: Progress = () => {}
 }
 
 function isForPeople(error: unknown): error is Error {
-	return [UsageError, TaskNumberError, GivenError, TradeError, SetError].some(
+	return [UsageError, TaskNumberError, GivenError, TradeError, SetError, PanelError].some(
 		(kind) => error instanceof kind
 	);
 }

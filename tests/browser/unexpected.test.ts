@@ -20,7 +20,7 @@ const test = siteTest.extend<{ faults: string[] }>({
 
 const mark = 'src/lib/engine/marking/mark.ts';
 const rivetLength = 'src/lib/engine/families/rivets/rivet-length.ts';
-const task = 'RL1-0004-29';
+const task = 'RL1-007S-3W';
 
 /** A visitor who gets every file from the site, and none that was kept on the device before. */
 const unkept = { serviceWorkers: 'block' } as const;

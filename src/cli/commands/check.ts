@@ -8,7 +8,7 @@ import type { Plain } from '../../lib/engine/quantity/kinds/kind.ts';
 import { kindAt } from '../../lib/engine/solver/kind-at.ts';
 import { trainingAid } from '../../lib/engine/trade/cautions.ts';
 import { ruleById } from '../../lib/engine/trade/rules.ts';
-import { cite } from '../../lib/engine/trade/source.ts';
+import { cite } from '../../lib/engine/trade/documents.ts';
 import type { Options } from '../options.ts';
 import type { Answer } from '../run.ts';
 import { echoed, UsageError } from '../usage-error.ts';

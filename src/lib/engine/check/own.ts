@@ -1,4 +1,5 @@
 import type { Family } from '../families/family.ts';
+import { tell } from '../families/tell.ts';
 import { entryOf, readWorked } from '../marking/answer.ts';
 import { mark } from '../marking/mark.ts';
 import { sayVerdict } from '../marking/say.ts';
@@ -45,6 +46,7 @@ export async function markOwn(
 		key,
 		texts: textsOf(checkup, key, text)
 	}));
+	if (typed.length > 0) await tell();
 	const results: OwnResult[] = [];
 	const marked: Owned['marked'][number][] = [];
 	for (const [item, values] of checkup.items.entries()) {

@@ -1,7 +1,7 @@
 import { decimalText, exactly } from '../quantity/exact.ts';
 import type { Kind } from '../quantity/kinds/kind.ts';
 import type { LengthUnit } from '../quantity/value.ts';
-import { symbolOf } from '../solver/show.ts';
+import { symbolOf } from '../solver/show-step.ts';
 import type { Checkup, Told } from './check.ts';
 
 /** A size in times of another: `2.32 D`. */

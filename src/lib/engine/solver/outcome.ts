@@ -1,10 +1,11 @@
 import type { Kind } from '../quantity/kinds/kind.ts';
 import type { LengthUnit, Value } from '../quantity/value.ts';
-import { type CompiledOutcome, inNames, unitOf, type Values } from './compiled.ts';
+import { inNames, type Values } from './compiled.ts';
 import { evaluateAsFar } from './evaluate.ts';
 import { kindGiven } from './kind-at.ts';
 import type { Method, Outcome } from './method.ts';
 import { textAt } from './show.ts';
+import { type CompiledOutcome, toldOf } from './told.ts';
 import { TradeError } from './trade-function.ts';
 
 /** The method worked with one answer in place, and what that shows. */
@@ -62,7 +63,7 @@ function tell(
 	units: LengthUnit
 ): Seen | null {
 	const { from } = told;
-	const compiled = unitOf(from.unit).outcomes[Number(from.key)];
+	const compiled = toldOf(from.unit).outcomes[Number(from.key)]?.compiled;
 	if (!compiled) throw new Error(`not compiled: ${from.unit}, outcome ${Number(from.key) + 1}`);
 	const inner = inNames((v) => v, needsOf(compiled, told), from.names);
 	const [own, good] = [inner(values), inner(right)];

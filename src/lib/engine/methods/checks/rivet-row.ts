@@ -1,7 +1,8 @@
 import { choice, length, listOf, rivetDiameter } from '../../quantity/kinds.ts';
 import { checked, keep } from '../../solver/checked.ts';
 import { given } from '../../solver/given.ts';
-import { atLeast, atMost, renamed } from '../../solver/write.ts';
+import { renamed } from '../../solver/laid.ts';
+import { atLeast, atMost } from '../../solver/write.ts';
 import { edgeFactor, leastEdge } from '../pieces/least-edge.ts';
 import { rivetRow } from '../rivet-row.ts';
 
