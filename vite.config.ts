@@ -20,5 +20,12 @@ export default defineConfig({
 			resolveDependencies: (_, files) => files.filter((file) => file.endsWith('.css'))
 		}
 	},
+	// Sets are marked in a worker, which works methods as pages do. It is one file: of several, only
+	// the first would be kept on the device for use without a network.
+	worker: {
+		format: 'es',
+		plugins: () => [compileMethods()],
+		rolldownOptions: { output: { codeSplitting: false } }
+	},
 	test: { projects: testProjects, maxWorkers }
 });

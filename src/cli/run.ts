@@ -51,7 +51,15 @@ const commands: Readonly<Record<string, Command>> = {
 	'set new': {
 		run: newSet,
 		flags: ['--own-numbers', '--mixed-order', '--options', '--no-help'],
-		values: ['--seed', '--due', '--note', '--tolerance', '--address']
+		values: [
+			'--seed',
+			'--due',
+			'--note',
+			'--tolerance',
+			'--within-rule',
+			'--within-micrometer',
+			'--address'
+		]
 	},
 	'set show': { run: showSet, flags: ['--answers'], values: ['--code'] },
 	'set print': { run: printSet, flags: ['--key'], values: ['--students', '--out'] },
@@ -81,9 +89,11 @@ export const usage = `bucktail: practice tasks for aircraft sheet metal, from th
       [--csv [--list rivets|drills|cut]] [--svg] [--dxf]
   bucktail panel --schema               the JSON Schema of a panel file
 
-  bucktail set new TITLE RL2*3 ED1 …    a set of tasks, and the link that holds it
+  bucktail set new TITLE RL2*3 ED1 …    a set of tasks, and the link that holds it;
+                                        RL2*3=1,2,1,1 gives the marks of the steps
       [--seed TEXT] [--own-numbers] [--mixed-order] [--options] [--no-help]
-      [--due DATE] [--note TEXT] [--tolerance TEXT] [--address URL]
+      [--due DATE] [--note TEXT] [--tolerance TEXT]
+      [--within-rule 1/32] [--within-micrometer 0.005] [--address URL]
   bucktail set show LINK                the tasks of a set [--code CODE] [--answers]
   bucktail set print LINK --out DIR     sheets to print [--key] [--students codes.csv]
   bucktail set hand-in LINK             answers from a file, as a hand-in

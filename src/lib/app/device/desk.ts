@@ -25,6 +25,11 @@ export interface Desk {
 	setCourse(learner: string, course: CourseSettings): Promise<void>;
 	/** Adds an event of any type. */
 	note<T extends KnownEvent['type']>(learner: string, facts: FactsOf<T>): Promise<void>;
+	/** Adds several events of a type, all or none. */
+	noteAll<T extends KnownEvent['type']>(
+		learner: string,
+		facts: readonly FactsOf<T>[]
+	): Promise<void>;
 	/** A learner's events of the types that are wanted, oldest first. */
 	eventsOf(learner: string, wanted: (type: string) => boolean): Promise<KnownEvent[]>;
 	use(learner: string): Promise<void>;
@@ -65,6 +70,12 @@ export async function openDesk(options: {
 		setCourse: (learner, course) =>
 			append(store, stamped(learner, { type: 'setting', key: courseKey, value: { ...course } })),
 		note: (learner, facts) => append(store, stamped(learner, facts)),
+		async noteAll(learner, facts) {
+			await merge(
+				store,
+				facts.map((one) => stamped(learner, one))
+			);
+		},
 		async eventsOf(learner, wanted) {
 			const found: KnownEvent[] = [];
 			for await (const event of events(store, learner, { of: wanted })) found.push(event);

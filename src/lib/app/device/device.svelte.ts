@@ -142,6 +142,11 @@ class Device {
 		return this.#write((desk, id) => desk.note(id, facts));
 	}
 
+	/** The same for several events of a type at once, all or none. */
+	noteAll<T extends KnownEvent['type']>(facts: readonly FactsOf<T>[]): Promise<boolean> {
+		return this.#write((desk, id) => desk.noteAll(id, facts));
+	}
+
 	/** One write after the other, so that a first learner is added once and answers keep order. */
 	#write(write: (desk: Desk, learner: string) => Promise<void>): Promise<boolean> {
 		const { learner } = this;

@@ -1,4 +1,5 @@
-import { cite, type Source } from '../trade/source.ts';
+import type { Source } from '../trade/source.ts';
+import { cite } from '../trade/documents.ts';
 import * as pitches from '../trade/pitches.ts';
 import { ruleById } from '../trade/rules.ts';
 import type { Filled, FilledRow, Hole } from './holes.ts';

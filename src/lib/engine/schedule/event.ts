@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { type CollectEvent, collectSchemas } from './collect-events.ts';
 import { isJson, json, maxEventLength, short, shortList, stamp } from './event-fields.ts';
 import type { Evidence } from './memory.ts';
 import { currentSkill, currentSlip } from './old-skills.ts';
@@ -95,7 +96,8 @@ const knownSchemas = {
 	setting: settingSchema,
 	learner: namingSchema,
 	...setSchemas,
-	...panelSchemas
+	...panelSchemas,
+	...collectSchemas
 };
 const anySchema = v.looseObject({ ...stamp, type: short });
 
@@ -109,7 +111,8 @@ export type SettingChange = Readonly<v.InferOutput<typeof settingSchema>>;
 export type Naming = Readonly<v.InferOutput<typeof namingSchema>>;
 
 /** An event this version can read. */
-export type KnownEvent = Attempt | LabCheck | SettingChange | Naming | SetEvent | PanelEvent;
+export type KnownEvent =
+	Attempt | LabCheck | SettingChange | Naming | SetEvent | CollectEvent | PanelEvent;
 /** An event of the log; one of a type added later is kept and merged, but no fold sees it. */
 export type LogEvent = Readonly<v.InferOutput<typeof anySchema>>;
 

@@ -91,7 +91,7 @@ function shownResult(
 	value: Value,
 	units: LengthUnit
 ): string {
-	const laidOut = method.steps[key]?.tolerance?.amount === '1/64';
+	const laidOut = method.steps[key]?.tolerance?.tool === 'rule';
 	const near = laidOut ? kind.nearest64(value, units) : '';
 	return `<mtext>${kind.write(value, units)}${near && `\u00a0(${near})`}</mtext>`;
 }

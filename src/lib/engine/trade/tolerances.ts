@@ -27,6 +27,7 @@ export const exactWords: Tolerance = { amount: '0', why: 'The name must be exact
 export const layoutLine: Tolerance = {
 	amount: '1/64',
 	why: 'Within 1/64 in: a steel rule reads no finer.',
+	tool: 'rule',
 	metric: { millimetres: '0.5', why: 'Within 0.5 mm: a metric steel rule reads no finer.' }
 };
 
@@ -49,6 +50,7 @@ export const aboutThirds: Tolerance = {
 export const thousandths: Tolerance = {
 	amount: '0.001',
 	why: 'Within 0.001 in, one line of a micrometer.',
+	tool: 'micrometer',
 	metric: { millimetres: '0.03', why: 'Within 0.03 mm: a vernier caliper reads 0.02 mm.' }
 };
 
