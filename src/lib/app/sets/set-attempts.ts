@@ -1,3 +1,4 @@
+import { evidenceOf } from '$lib/engine/schedule/evidence.ts';
 import { noteVerdicts } from '$lib/engine/schedule/note-verdicts.ts';
 import { optionChosen } from '$lib/engine/sets/chosen-option.ts';
 import type { HandInAnswer } from '$lib/engine/sets/hand-in.ts';
@@ -5,7 +6,6 @@ import type { SetTask } from '$lib/engine/sets/open-set.ts';
 import { evidenceIn, verdictOn } from '$lib/engine/sets/rehearsal-marks.ts';
 import { givensOf } from '$lib/engine/tasks/givens.ts';
 import type { Task } from '$lib/engine/tasks/task.ts';
-import { markPart } from '$lib/ui/sheet/later.ts';
 import { type Check, TaskWork } from '$lib/ui/sheet/task-work.svelte.ts';
 import type { AttemptFacts } from '../device/device.svelte.ts';
 import { takeUp } from './kept-answers.ts';
@@ -19,14 +19,13 @@ const longestSeconds = 600;
  * @param before the checks before it, oldest first
  * @param runId stands for the set
  */
-export async function checkedAttempt(
+export function checkedAttempt(
 	{ task, worked }: TaskWork,
 	check: Check,
 	before: readonly Check[],
 	answer: HandInAnswer,
 	runId: string
-): Promise<AttemptFacts> {
-	const { evidenceOf } = await markPart();
+): AttemptFacts {
 	const charged = before.flatMap((one) =>
 		evidenceOf(task, { ...one, charged: [], settled: [] }).flatMap(({ skill, result }) =>
 			result === 'wrong' ? skill : []

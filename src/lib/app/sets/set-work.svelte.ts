@@ -186,9 +186,7 @@ class SetWorkshop {
 		const { work, current, sheet, taken } = this;
 		if (!work || !current || !sheet || !taken) return;
 		const before = work.checks.slice(0, -1);
-		await device.record(
-			await checkedAttempt(work, check, before, sheet.at(this.place), taken.hash)
-		);
+		await device.record(checkedAttempt(work, check, before, sheet.at(this.place), taken.hash));
 	}
 
 	/** Takes one of the options of the open task. */

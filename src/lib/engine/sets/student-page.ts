@@ -1,5 +1,5 @@
 import { ruleById } from '../trade/rules.ts';
-import { cite } from '../trade/source.ts';
+import { cite } from '../trade/documents.ts';
 import { randomFrom } from '../families/random.ts';
 import { skillOf } from '../schedule/syllabus.ts';
 import { textAt } from '../solver/show.ts';
