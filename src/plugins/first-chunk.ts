@@ -17,7 +17,13 @@ const perFile = 500;
 const mostFiles = 200;
 
 /** Path of a family. */
-const familyFile = /\/engine\/families\/[\w-]+\/[\w-]+\.ts$/;
+const familyFile = /\/engine\/families\/[\w-]+\/([\w-]+)\.ts$/;
+
+/** The file that a module goes into. */
+interface Place {
+	readonly place: number;
+	readonly name: string;
+}
 
 /** Modules that go into one file, and the families that load it. */
 interface Group {
@@ -36,13 +42,14 @@ interface Group {
  * @param page path of the page's module
  */
 export function firstChunk(page: string): Plugin {
-	let places: Map<string, number> | undefined;
+	let places: Map<string, Place> | undefined;
 	// A file takes in what its modules import and no file before it has: those of most users first.
 	const groups = Array.from({ length: mostFiles }, (_, place) => ({
 		priority: mostFiles - place,
 		name: (id: string, graph: Graph) => {
 			places ??= placesOf(page, graph);
-			return places.get(id) === place ? `first-${place}` : null;
+			const at = places.get(id);
+			return at?.place === place ? at.name : null;
 		}
 	}));
 	return {
@@ -56,7 +63,7 @@ export function firstChunk(page: string): Plugin {
 }
 
 /** The file that a module belongs to, by its id, those that more families load first. */
-function placesOf(page: string, graph: Graph): Map<string, number> {
+function placesOf(page: string, graph: Graph): Map<string, Place> {
 	const own = reached(page, graph);
 	const families = familiesFrom(own, graph);
 	const users = new Map<string, string[]>();
@@ -68,7 +75,12 @@ function placesOf(page: string, graph: Graph): Map<string, number> {
 	const groups = together([first, ...alike(shared, graph)]);
 	const inOrder = [...groups].sort((one, other) => other.users.size - one.users.size);
 	return new Map(
-		inOrder.flatMap(({ modules }, place) => modules.map((id): [string, number] => [id, place]))
+		inOrder.flatMap(({ modules }, place) => {
+			// A family's own file goes by its name, others by their place.
+			const family = modules.map((id) => familyFile.exec(id)?.[1]).find(Boolean);
+			const name = place > 0 && family ? family : `first-${place}`;
+			return modules.map((id): [string, Place] => [id, { place, name }]);
+		})
 	);
 }
 

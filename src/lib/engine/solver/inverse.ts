@@ -163,8 +163,10 @@ function rootBy(
 ): Work['run'] {
 	const { from, between } = inverse;
 	return (given) => {
+		// Each try overwrites all that hangs on it, in the order in which it is worked.
+		const values = copy({ ...given, [want]: 0 });
 		const off = (at: number): number => {
-			const values = copy({ ...given, [want]: at });
+			values[want] = at;
 			for (const { key, run } of chain) values[key] = (slip?.step === key ? slip.run : run)(values);
 			return Number(values[from]) - Number(given[from]);
 		};
