@@ -28,7 +28,7 @@ const costs = {
 };
 
 /** More of a chance than this, and two slips are not named for a number. */
-const mostChance = 0.25;
+const mostChance = 0.15;
 
 /** Every single slip that leads to the entry. */
 export function singleSlips(question: Question): Candidate[] {

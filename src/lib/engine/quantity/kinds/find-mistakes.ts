@@ -137,6 +137,9 @@ export function digitsIn(
 	entry: Entry<ReadValue>,
 	right: Value
 ): 'point' | 'swapped' | null {
+	if (typeof right === 'string' && typeof entry.value === 'string') {
+		return swaps(right).includes(entry.value) ? 'swapped' : null;
+	}
 	// A fraction or a whole number has no digits to misplace.
 	if (!kind.mistakes.digits || entry.grain === 0) return null;
 	const moved = powersOfTen.some((factor) => isTimes(kind, entry, right, factor));
