@@ -4,12 +4,13 @@ import { defineConfig } from 'vitest/config';
 import { maxWorkers, testProjects } from './.config/test-projects.ts';
 import { compileMethods } from './src/plugins/compile-methods.ts';
 import { firstChunk } from './src/plugins/first-chunk.ts';
+import { lighten } from './src/plugins/lighten.ts';
 
 /** The page whose first load is kept small. */
 const firstPage = resolve(import.meta.dirname, 'src/routes/practice/+page.svelte');
 
 export default defineConfig({
-	plugins: [compileMethods(), firstChunk(firstPage), sveltekit()],
+	plugins: [compileMethods(), lighten(), firstChunk(firstPage), sveltekit()],
 	build: {
 		assetsInlineLimit: 0,
 		// The lists of scripts to fetch ahead weigh more than they save: after the first visit every
@@ -18,6 +19,13 @@ export default defineConfig({
 			polyfill: false,
 			resolveDependencies: (_, files) => files.filter((file) => file.endsWith('.css'))
 		}
+	},
+	// Sets are marked in a worker, which works methods as pages do. It is one file: of several, only
+	// the first would be kept on the device for use without a network.
+	worker: {
+		format: 'es',
+		plugins: () => [compileMethods()],
+		rolldownOptions: { output: { codeSplitting: false } }
 	},
 	test: { projects: testProjects, maxWorkers }
 });

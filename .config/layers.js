@@ -20,6 +20,7 @@ const engineFolders = [
 	'marking',
 	'tasks',
 	'families',
+	'panel',
 	'figures',
 	'methods',
 	'trade',

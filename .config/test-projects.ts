@@ -15,7 +15,7 @@ const slow = process.env.BUCKTAIL_SLOW ? [] : ['tests/**/*.slow.test.ts'];
 // Milliseconds: a test that hangs ends at last, and a busy machine fails none.
 const patience = 60_000;
 
-/** Test files at a time. Vitest leaves one processor idle, and half of a browser test is waiting. */
+/** Test files at a time. Vitest would leave one processor idle. */
 export const maxWorkers = availableParallelism();
 
 /** The test runs: in Node, inside Chromium, and in Node driving the built site in Chromium. */
@@ -67,7 +67,11 @@ export const testProjects: TestProjectConfiguration[] = [
 			environment: 'node',
 			include: [onBuiltSite],
 			exclude: slow,
+			// Files share one Chromium, and the engine that works their answers.
+			isolate: false,
 			globalSetup: 'tests/browser/serve-site.ts',
+			// Half of a browser test is waiting.
+			maxWorkers: maxWorkers + 1,
 			testTimeout: patience,
 			hookTimeout: patience
 		}

@@ -1,3 +1,4 @@
+import { PanelError } from '../lib/engine/panel/read-panel.ts';
 import { SetError } from '../lib/engine/sets/set-error.ts';
 import { TaskNumberError } from '../lib/engine/tasks/task-number.ts';
 import { GivenError } from '../lib/engine/solver/read-givens.ts';
@@ -5,6 +6,7 @@ import { TradeError } from '../lib/engine/solver/trade-function.ts';
 import { listFamilies } from './commands/families.ts';
 import { markTask } from './commands/mark.ts';
 import { listMethods } from './commands/methods.ts';
+import { planJob } from './commands/panel.ts';
 import { collectSet } from './commands/set/collect.ts';
 import { exportSet } from './commands/set/export.ts';
 import { handInSet } from './commands/set/hand-in.ts';
@@ -43,10 +45,19 @@ const commands: Readonly<Record<string, Command>> = {
 	solve: { run: solve },
 	mark: { run: markTask },
 	words: { run: listWords },
+	panel: { run: planJob, flags: ['--csv', '--svg', '--dxf', '--schema'], values: ['--list'] },
 	'set new': {
 		run: newSet,
 		flags: ['--own-numbers', '--mixed-order', '--options', '--no-help'],
-		values: ['--seed', '--due', '--note', '--tolerance', '--address']
+		values: [
+			'--seed',
+			'--due',
+			'--note',
+			'--tolerance',
+			'--within-rule',
+			'--within-micrometer',
+			'--address'
+		]
 	},
 	'set show': { run: showSet, flags: ['--answers'], values: ['--code'] },
 	'set print': { run: printSet, flags: ['--key'], values: ['--students', '--out'] },
@@ -70,10 +81,15 @@ export const usage = `bucktail: practice tasks for aircraft sheet metal, from th
   bucktail solve METHOD key=value …     a method worked: layers=0.032in,0.040in D=1/8
   bucktail mark NUMBER key=entry …      answers marked, as the practice page does
   bucktail words [FAMILY]               every sentence that a family can show
+  bucktail panel FILE.json              a panel worked out: holes, rivets, drills, blank
+      [--csv [--list rivets|drills|cut]] [--svg] [--dxf]
+  bucktail panel --schema               the JSON Schema of a panel file
 
-  bucktail set new TITLE RL2*3 ED1 …    a set of tasks, and the link that holds it
+  bucktail set new TITLE RL2*3 ED1 …    a set of tasks, and the link that holds it;
+                                        RL2*3=1,2,1,1 gives the marks of the steps
       [--seed TEXT] [--own-numbers] [--mixed-order] [--options] [--no-help]
-      [--due DATE] [--note TEXT] [--tolerance TEXT] [--address URL]
+      [--due DATE] [--note TEXT] [--tolerance TEXT]
+      [--within-rule 1/32] [--within-micrometer 0.005] [--address URL]
   bucktail set show LINK                the tasks of a set [--code CODE] [--answers]
   bucktail set print LINK --out DIR     sheets to print [--key] [--students codes.csv]
   bucktail set hand-in LINK             answers from a file, as a hand-in
@@ -106,7 +122,7 @@ export async function run(argv: readonly string[], progress: Progress = () => {}
 }
 
 function isForPeople(error: unknown): error is Error {
-	return [UsageError, TaskNumberError, GivenError, TradeError, SetError].some(
+	return [UsageError, TaskNumberError, GivenError, TradeError, SetError, PanelError].some(
 		(kind) => error instanceof kind
 	);
 }

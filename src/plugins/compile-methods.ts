@@ -1,9 +1,10 @@
 import { resolve } from 'node:path';
 import { type Plugin, runnerImport } from 'vite';
-import { compileMethod, compilePiece } from '../lib/engine/solver/compile.ts';
+import { type Compiled, compileMethod, compilePiece } from '../lib/engine/solver/compile.ts';
 import type { Functions } from '../lib/engine/solver/term.ts';
 import type { Method } from '../lib/engine/solver/method.ts';
 import type { Piece } from '../lib/engine/solver/write.ts';
+import { firstPart, type Written } from './first-part.ts';
 
 /** What the build reads from `trade/functions.ts`. */
 interface Trade {
@@ -11,37 +12,90 @@ interface Trade {
 	readonly importing: (names: Iterable<string>, folder: string) => string;
 }
 
+/** A method or a piece of a file, compiled. */
+interface Unit extends Compiled {
+	readonly id: string;
+	/** The name it is exported under. */
+	readonly name: string;
+	/** Its file in `methods/`, without `.ts`. */
+	readonly file: string;
+}
+
 const engine = resolve(import.meta.dirname, '../lib/engine');
-const methodFile = /\/engine\/methods\/(?:pieces\/)?[\w-]+\.ts$/;
+const methodFile = /\/engine\/methods\/((?:pieces\/)?[\w-]+)\.ts$/;
+
+/** Behind the name of a method's file: what it tells of answers, which pages fetch later. */
+const toldQuery = 'told';
 
 /**
  * Compiles the formulas of every method and piece in `engine/methods/` as its file is built: their text is
  * read and checked here, and what ships is plain functions. A formula that cannot be read, or
  * whose dimensions do not agree, fails the build.
+ *
+ * For pages a file is built twice: without what it tells of answers, and as `<file>?told`, which
+ * brings that. Everywhere else it is whole.
  */
 export function compileMethods(): Plugin {
 	let trade: Promise<Trade> | undefined;
+	let isBuild = false;
 	return {
 		name: 'compile-methods',
 		enforce: 'pre',
+		configResolved({ command }) {
+			isBuild = command === 'build';
+		},
 		async transform(code, id) {
-			const path = id.split('?')[0] ?? id;
-			if (!methodFile.test(path)) return null;
+			const [path = id, query] = id.split('?');
+			const file = methodFile.exec(path)?.[1];
+			if (file === undefined) return null;
+			const isPage = isBuild && this.environment.name === 'client';
+			if (query === toldQuery && !isPage) return '';
 			trade ??= exportsOf<Trade>(`${engine}/trade/functions.ts`);
 			const [exported, { functions, importing }] = await Promise.all([exportsOf(path), trade]);
-			const added = Object.values(exported).flatMap((value) => compiledUnit(value, functions));
-			return {
-				code: [
-					`import { addCompiled } from '${engine}/solver/compiled.ts';`,
-					importing(called(added), `${engine}/trade`),
-					code,
-					...added
-				].join('\n'),
-				map: null
-			};
+			const units = Object.entries(exported).flatMap((one) =>
+				compiledUnit(one, functions).map((made) => ({ ...made, file }))
+			);
+			const f = (source: (unit: Unit) => string) =>
+				importing(called(units.map(source)), `${engine}/trade`);
+			if (query === toldQuery) return joined([f(told), code, ...units.map(addsTold)]);
+			const compiled = [f(unit), ...units.map(addsUnit)];
+			if (isPage) {
+				return joined([
+					...compiled,
+					firstPart(code, writtenIn(exported), `${engine}/solver/later.ts`)
+				]);
+			}
+			const all = f((one) => unit(one) + told(one));
+			return joined([all, ...units.map(addsUnit), code, ...units.map(addsTold)]);
 		}
 	};
 }
+
+/** Code with the imports that added lines need. */
+function joined(lines: readonly string[]) {
+	const imports = [
+		`import { addCompiled } from '${engine}/solver/compiled.ts';`,
+		`import { addTold } from '${engine}/solver/told.ts';`,
+		`import { toldBy } from '${engine}/solver/told-by.ts';`
+	];
+	const code = lines.join('\n');
+	const needed = imports.filter((line) => code.includes(`${/\{ (\w+)/.exec(line)?.[1] ?? ''}(`));
+	return { code: [...needed, code].join('\n'), map: null };
+}
+
+/** The line that hands a method or a piece its compiled formulas. */
+function addsUnit({ id, file, unit: source }: Unit): string {
+	const where = file === id ? '' : `, ${JSON.stringify(file)}`;
+	return `addCompiled(${JSON.stringify(id)}, ${source}${where});`;
+}
+
+/** The line that hands it what it tells. */
+function addsTold({ id, name, told: source }: Unit): string {
+	return `addTold(${JSON.stringify(id)}, toldBy(${name}, ${source}));`;
+}
+
+const unit = (one: Unit) => one.unit;
+const told = (one: Unit) => one.told;
 
 async function exportsOf<Module extends object = Record<string, unknown>>(
 	path: string
@@ -57,16 +111,21 @@ function called(compiled: readonly string[]): string[] {
 	);
 }
 
-/** The line that hands a method or a piece its compiled formulas; none for anything else. */
-function compiledUnit(value: unknown, functions: Functions): string[] {
-	if (isMethod(value)) {
-		return [`addCompiled(${JSON.stringify(value.id)}, ${compileMethod(value, functions)});`];
-	}
+/** A method or a piece compiled; nothing for anything else that a file exports. */
+function compiledUnit(
+	[name, value]: [string, unknown],
+	functions: Functions
+): Omit<Unit, 'file'>[] {
+	if (isMethod(value)) return [{ id: value.id, name, ...compileMethod(value, functions) }];
 	if (isPiece(value)) {
-		const id = JSON.stringify(`piece/${value.piece}`);
-		return [`addCompiled(${id}, ${compilePiece(value, functions)});`];
+		return [{ id: `piece/${value.piece}`, name, ...compilePiece(value, functions) }];
 	}
 	return [];
+}
+
+function writtenIn(exported: Record<string, unknown>): Written {
+	const values = Object.values(exported);
+	return { methods: values.filter(isMethod), pieces: values.filter(isPiece) };
 }
 
 function isMethod(value: unknown): value is Method {

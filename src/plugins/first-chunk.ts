@@ -1,72 +1,130 @@
+import { gzipSync } from 'node:zlib';
 import type { Plugin } from 'vite';
 
 /** What the chunking tells about a module, as far as it is needed here. */
 interface Graph {
 	getModuleInfo(id: string): {
+		readonly code: string | null;
 		readonly importedIds: readonly string[];
 		readonly dynamicallyImportedIds: readonly string[];
 	} | null;
 }
 
-/** A module that so many families import belongs to the first load of nearly every task. */
-const most = 14;
+/** What a further file costs beside what is in it, in bytes: its imports, and what compresses less. */
+const perFile = 500;
 
-/** One that so many import is shared across topics. */
-const several = 5;
+/** More files than there will be; the build makes only those that something is in. */
+const mostFiles = 200;
 
-/** In a topic of so few families, what two of them import is in one file for all. */
-const few = 4;
+/** Path of a family. */
+const familyFile = /\/engine\/families\/[\w-]+\/([\w-]+)\.ts$/;
 
-/** Path of a family, with its topic. */
-const familyFile = /\/engine\/families\/([\w-]+)\/[\w-]+\.ts$/;
+/** The file that a module goes into. */
+interface Place {
+	readonly place: number;
+	readonly name: string;
+}
+
+/** Modules that go into one file, and the families that load it. */
+interface Group {
+	readonly modules: readonly string[];
+	readonly users: ReadonlySet<string>;
+	/** Bytes, compressed. */
+	readonly weight: number;
+}
 
 /**
  * Puts what the first task needs into few files: left alone it comes in dozens of small ones, which
  * weigh a fifth more after compression. The project's own modules that a page imports, straight or
- * through others, and those that most families import go into one; what fewer families share goes
- * into one for each topic.
+ * through others, go into one. What several families share goes together with what nearly the same
+ * families share, where loading a little too much costs less than a further file.
  *
  * @param page path of the page's module
  */
 export function firstChunk(page: string): Plugin {
-	let names: Map<string, string> | undefined;
-	const name = (id: string, graph: Graph) => {
-		names ??= chunkNames(page, graph);
-		return names.get(id) ?? null;
-	};
+	let places: Map<string, Place> | undefined;
+	// A file takes in what its modules import and no file before it has: those of most users first.
+	const groups = Array.from({ length: mostFiles }, (_, place) => ({
+		priority: mostFiles - place,
+		name: (id: string, graph: Graph) => {
+			places ??= placesOf(page, graph);
+			const at = places.get(id);
+			return at?.place === place ? at.name : null;
+		}
+	}));
 	return {
 		name: 'first-chunk',
 		outputOptions(options) {
 			if (this.environment.name !== 'client') return null;
-			names = undefined;
-			return { ...options, codeSplitting: { groups: [{ name }] } };
+			places = undefined;
+			return { ...options, codeSplitting: { groups } };
 		}
 	};
 }
 
-/** The chunk that a module belongs to, by its id; none where it stays as it is. */
-function chunkNames(page: string, graph: Graph): Map<string, string> {
+/** The file that a module belongs to, by its id, those that more families load first. */
+function placesOf(page: string, graph: Graph): Map<string, Place> {
 	const own = reached(page, graph);
-	const topics = new Map<string, string[]>();
 	const families = familiesFrom(own, graph);
+	const users = new Map<string, string[]>();
 	for (const family of families) {
-		for (const id of reached(family, graph)) {
-			topics.set(id, [...(topics.get(id) ?? []), topicOf(family)]);
-		}
+		for (const id of reached(family, graph)) users.set(id, [...(users.get(id) ?? []), family]);
 	}
-	const shared = [...topics].flatMap(([id, users]): [string, string][] => {
-		if (own.has(id) || users.length < 2) return [];
-		if (users.length >= most) return [[id, 'first']];
-		if (users.length >= several) return [[id, `shared-${mostOften(users)}`]];
-		const [topic = ''] = users;
-		const isSmall = families.filter((one) => topicOf(one) === topic).length <= few;
-		return isSmall && new Set(users).size === 1 ? [[id, `within-${topic}`]] : [];
-	});
-	return new Map([...[...own].map((id): [string, string] => [id, 'first']), ...shared]);
+	const shared = [...users].filter(([id]) => !own.has(id));
+	const first: Group = { modules: [...own], users: new Set(families), weight: 0 };
+	const groups = together([first, ...alike(shared, graph)]);
+	const inOrder = [...groups].sort((one, other) => other.users.size - one.users.size);
+	return new Map(
+		inOrder.flatMap(({ modules }, place) => {
+			// A family's own file goes by its name, others by their place.
+			const family = modules.map((id) => familyFile.exec(id)?.[1]).find(Boolean);
+			const name = place > 0 && family ? family : `first-${place}`;
+			return modules.map((id): [string, Place] => [id, { place, name }]);
+		})
+	);
 }
 
-function topicOf(family: string): string {
-	return familyFile.exec(family)?.[1] ?? '';
+/** Modules that the very same families use, in a group. */
+function alike(shared: readonly (readonly [string, readonly string[]])[], graph: Graph): Group[] {
+	const sets = new Map<string, Group>();
+	for (const [id, users] of shared) {
+		const key = users.join();
+		const { modules = [], weight = 0 } = sets.get(key) ?? {};
+		const more = gzipSync(
+			graph.getModuleInfo(id)?.code?.replace(/\/\*[^]*?\*\//g, '') ?? ''
+		).length;
+		sets.set(key, { modules: [...modules, id], users: new Set(users), weight: weight + more });
+	}
+	return [...sets.values()];
+}
+
+/** The groups with those made one that then cost less, over all families; the first stays first. */
+function together(groups: readonly Group[]): readonly Group[] {
+	const pairs = groups.flatMap((one, i) =>
+		groups.slice(i + 1).map((other) => [one, other] as const)
+	);
+	const [best] = pairs
+		.map(([one, other]) => ({ one, other, both: joined(one, other) }))
+		.map((pair) => ({ ...pair, saved: cost(pair.one) + cost(pair.other) - cost(pair.both) }))
+		.sort((a, b) => b.saved - a.saved);
+	if (!best || best.saved <= 0) return groups;
+	const { one, other, both } = best;
+	return together(
+		groups.filter((group) => group !== other).map((group) => (group === one ? both : group))
+	);
+}
+
+function joined(one: Group, other: Group): Group {
+	return {
+		modules: [...one.modules, ...other.modules],
+		users: new Set([...one.users, ...other.users]),
+		weight: one.weight + other.weight
+	};
+}
+
+/** Bytes that all families together load of it. */
+function cost({ users, weight }: Group): number {
+	return users.size * (weight + perFile);
 }
 
 /** The families that these modules load when one is wanted. */
@@ -85,10 +143,4 @@ function reached(start: string, graph: Graph): Set<string> {
 	}
 	follow(start);
 	return new Set([...found].filter((id) => id.includes('/src/lib/')));
-}
-
-function mostOften(words: readonly string[]): string {
-	const counted = words.map((word) => [words.filter((other) => other === word).length, word]);
-	const [[, first = ''] = []] = counted.sort(([a = 0], [b = 0]) => Number(b) - Number(a));
-	return String(first);
 }

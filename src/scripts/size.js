@@ -14,6 +14,21 @@ import { Advice, main, runPackage, top } from './project.js';
  * @returns {Promise<{ files: string[], bytes: number }>} bytes after gzip -9, file by file
  */
 export async function firstLoad(folder, page) {
+	const named = scriptsIn(readFileSync(join(folder, page), 'utf8')).map((path) =>
+		path.startsWith('/') ? path.slice(1) : posix.join(dirname(page), path)
+	);
+	const weights = await loaded(folder, named);
+	return { files: [...weights.keys()], bytes: total(weights) };
+}
+
+/**
+ * Files and everything that they import statically.
+ *
+ * @param {string} folder @param {readonly string[]} files
+ * @param {Map<string, Weighed>} [known] files that were weighed before
+ * @returns {Promise<Map<string, number>>} bytes after gzip -9, by file
+ */
+async function loaded(folder, files, known = new Map()) {
 	// Vite may not be installed yet when this module is read.
 	const { parseAst } = await import('vite');
 	/** @type {Map<string, number>} */
@@ -22,19 +37,82 @@ export async function firstLoad(folder, page) {
 	/** @param {string} file */
 	function load(file) {
 		if (weights.has(file)) return;
-		const text = readFileSync(join(folder, file), 'utf8');
-		weights.set(file, gzipSync(text, { level: 9 }).length);
-		for (const node of parseAst(text).body) {
-			const source = 'source' in node ? node.source?.value : undefined;
-			if (typeof source === 'string') load(posix.join(dirname(file), source));
-		}
+		const one = known.get(file) ?? weighed(file);
+		known.set(file, one);
+		weights.set(file, one.weight);
+		one.imports.forEach(load);
 	}
 
-	for (const named of scriptsIn(readFileSync(join(folder, page), 'utf8'))) {
-		load(named.startsWith('/') ? named.slice(1) : posix.join(dirname(page), named));
+	/** @param {string} file @returns {Weighed} */
+	function weighed(file) {
+		const text = readFileSync(join(folder, file), 'utf8');
+		const imports = parseAst(text).body.flatMap((node) => {
+			const source = 'source' in node ? node.source?.value : undefined;
+			return typeof source === 'string' ? [posix.join(dirname(file), source)] : [];
+		});
+		return { weight: gzipSync(text, { level: 9 }).length, imports };
 	}
-	const bytes = [...weights.values()].reduce((total, weight) => total + weight, 0);
-	return { files: [...weights.keys()], bytes };
+
+	files.forEach(load);
+	return weights;
+}
+
+/** @typedef {{ weight: number, imports: readonly string[] }} Weighed */
+
+/** @param {ReadonlyMap<string, number>} weights */
+function total(weights) {
+	return [...weights.values()].reduce((sum, weight) => sum + weight, 0);
+}
+
+/**
+ * What a page loads until a task of each family can be answered: what it loads before anything is
+ * asked of it, its own parts, and the family's file with all that this imports. `first-page.js`
+ * measures the same in Chromium.
+ *
+ * @param {string} folder of the built site
+ * @returns {Promise<Record<string, number>>} bytes after gzip -9 by topic and family, file by file
+ */
+export async function familyLoads(folder) {
+	const page = 'practice/index.html';
+	const html = readFileSync(join(folder, page), 'utf8');
+	const { files } = await firstLoad(folder, page);
+	const [app = ''] = files.filter((file) => /\/entry\/app\.[^/]+$/.test(file));
+	const nodes = (/node_ids: \[([^\]]*)\]/.exec(html)?.[1] ?? '').split(',').map(Number);
+	const parts = importsIn(folder, app).filter((file) =>
+		// The page that tells of an error is loaded with every page, as node 1.
+		[...nodes, 1].some((node) => file.includes(`/nodes/${node}.`))
+	);
+	/** @type {Map<string, Weighed>} */
+	const known = new Map();
+	const own = await loaded(folder, [...files, ...parts], known);
+	const loads = [...own.keys()].flatMap((file) => familyFiles(folder, file));
+	/** @type {Record<string, number>} */
+	const bytes = {};
+	for (const [family, file] of loads)
+		bytes[family] = total(await loaded(folder, [...own.keys(), file], known));
+	return bytes;
+}
+
+/**
+ * The families that a file loads when one is wanted, each with its file.
+ *
+ * @param {string} folder @param {string} file @returns {[string, string][]}
+ */
+function familyFiles(folder, file) {
+	const text = readFileSync(join(folder, file), 'utf8');
+	const loads = /["'`]\.\/([\w-]+\/[\w-]+)\.ts["'`]:\(\)=>[^,]*?import\(["'`]([^"'`]+)["'`]\)/g;
+	return [...text.matchAll(loads)].map(([, family = '', path = '']) => [
+		family,
+		posix.join(dirname(file), path)
+	]);
+}
+
+/** @param {string} folder @param {string} file @returns {string[]} what a file imports later */
+function importsIn(folder, file) {
+	const text = readFileSync(join(folder, file), 'utf8');
+	return [...text.matchAll(/import\(["'`]([^"'`]+)["'`]\)/g)].map(([, path = '']) =>
+		posix.join(dirname(file), path)
+	);
 }
 
 /** @param {string} html */
@@ -82,11 +160,19 @@ const barePage = {
 	'src/routes/+page.svelte': '<p>A bare page.</p>'
 };
 
+/** Where it is noted what every family weighs. */
+export const noted = join(top, 'tests/data/first-load.json');
+
 if (process.argv[1] === import.meta.filename) {
 	await main(async () => {
 		await ensureBuilt();
-		const pages = process.argv.length > 2 ? process.argv.slice(2) : ['index.html'];
-		for (const page of pages) report(page, await firstLoad(site, page));
+		const [first, ...more] = process.argv.slice(2);
+		if (first === '--note') {
+			const text = JSON.stringify(await familyLoads(site), null, '\t');
+			writeFileSync(noted, `${text}\n`);
+			return;
+		}
+		for (const page of [first ?? 'index.html', ...more]) report(page, await firstLoad(site, page));
 		report('bare SvelteKit page', await bareFirstLoad());
 	});
 }

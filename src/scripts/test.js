@@ -26,17 +26,32 @@ await main(async () => {
 	process.env.BUCKTAIL_SLOW = slow ? 'yes' : '';
 	mkdirSync(reports);
 
-	console.log('Lint, types and build …');
-	const linting = timed(() => passes('lint'));
-	// One after the other: both write into .svelte-kit.
-	const types = await timed(() => passes('check'));
-	const build = await timed(builds);
-	const lint = await linting;
-	const unit = await timed(() => testsOf('unit', 'alone'));
-	const chromium = await timed(() => testsOf('chromium'));
-	const browser = await timed(() => (build.failed ? failure : testsOf('browser')));
+	console.log('Lint, types, build and tests …');
+	const [onSite, besides] = await Promise.all([suitesOnSite(), suitesBesides()]);
+	const { types, build, browser } = onSite;
+	const { lint, unit, chromium } = besides;
 	summarize({ lint, types, build, unit, chromium, browser });
 });
+
+/*
+ * Two rows of suites at the same time: none of them keeps two processors busy by itself. What each
+ * prints comes in one piece, and only where it fails.
+ */
+
+async function suitesOnSite() {
+	// One after the other: both write into .svelte-kit.
+	const types = await timed('types', () => passes('check'));
+	const build = await timed('build', builds);
+	const browser = await timed('browser', () => (build.failed ? failure : testsOf('browser')));
+	return { types, build, browser };
+}
+
+async function suitesBesides() {
+	const lint = await timed('lint', () => passes('lint'));
+	const unit = await timed('unit', () => testsOf('unit', 'alone'));
+	const chromium = await timed('chromium', () => testsOf('chromium'));
+	return { lint, unit, chromium };
+}
 
 function withSlowTests() {
 	const [option, ...rest] = process.argv.slice(2);
@@ -46,13 +61,16 @@ function withSlowTests() {
 }
 
 /**
+ * @param {string} name
  * @param {() => Count | Promise<Count>} suite
  * @returns {Promise<Tally>}
  */
-async function timed(suite) {
+async function timed(name, suite) {
 	const start = performance.now();
 	const count = await suite();
-	return { ...count, seconds: Math.round((performance.now() - start) / 1000) };
+	const tally = { ...count, seconds: Math.round((performance.now() - start) / 1000) };
+	console.log(lineOf(name, tally));
+	return tally;
 }
 
 /** @param {string} script of package.json */
@@ -81,7 +99,7 @@ async function testsOf(...projects) {
 	const report = join(reports, `${projects[0]}.json`);
 	const reporters = ['--reporter=default', '--reporter=json', `--outputFile.json=${report}`];
 	// As in CI: a missing snapshot fails instead of being written, and so does a left-over `.only`.
-	const options = { env: { CI: 'true' } };
+	const options = { quiet: true, env: { CI: 'true' } };
 	const chosen = projects.flatMap((project) => ['--project', project]);
 	const args = ['run', ...chosen, ...reporters];
 	const succeeded = await runPackage('vitest/vitest.mjs', args, options);
@@ -113,14 +131,17 @@ function failsAsFile({ status, assertionResults }) {
 
 /** @param {Record<string, Tally>} tallies */
 function summarize(tallies) {
-	const lines = Object.entries(tallies).map(
-		([name, tally]) => `${name.padEnd(10)}${asLine(tally)}, ${tally.seconds} s`
-	);
+	const lines = Object.entries(tallies).map(([name, tally]) => lineOf(name, tally));
 	const all = Object.values(tallies);
 	const total = { passed: sum(all.map((t) => t.passed)), failed: sum(all.map((t) => t.failed)) };
 	console.log(['', ...lines, asLine(total)].join('\n'));
 	writeFileSync(join(reports, 'summary.txt'), `${asLine(total)}\n`);
 	if (total.failed > 0) process.exitCode = 1;
+}
+
+/** @param {string} name @param {Tally} tally */
+function lineOf(name, tally) {
+	return `${name.padEnd(10)}${asLine(tally)}, ${tally.seconds} s`;
 }
 
 /** @param {Count} count */

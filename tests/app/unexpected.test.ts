@@ -2,7 +2,7 @@ import { beforeEach, describe, expect, test, vi } from 'vitest';
 import { unexpected } from '../../src/lib/app/unexpected.svelte.ts';
 
 const error = new Error('planted');
-const task = 'RL1-0004-29';
+const task = 'RL1-007S-3W';
 const page = new EventTarget();
 
 unexpected.listen(page as Window);

@@ -13,7 +13,7 @@ const note = 'Why is the shank 1.5 D? I took 1 D.';
 
 /** Checks two wrong answers with a step opened between them, leaves a third unchecked, and asks. */
 async function ask(page: Page) {
-	await page.goto('/practice/?task=RL1-0004-29');
+	await page.goto('/practice/?task=RL1-007S-3W');
 	await openTask(page);
 	const field = page.locator('[data-answer]');
 	await field.fill('1 7/8');
@@ -97,7 +97,7 @@ test('the link opened on another device shows exactly what was asked', async ({ 
 	await there.getByText('The full working').click();
 	expect(await working.isVisible()).toBe(true);
 	await there.getByRole('link', { name: 'Open this task' }).click();
-	expect((await openTask(there)).number).toBe('RL1-0004-29');
+	expect((await openTask(there)).number).toBe('RL1-007S-3W');
 });
 
 test('a question is shown in the units it was asked in, until they are switched', async ({
@@ -167,7 +167,7 @@ test('a link that is no question gets one sentence, and the page goes on', async
 	const page = await openPage();
 	await page.goto('/ask/');
 	await page.getByRole('heading', { name: 'Ask your instructor' }).waitFor();
-	const good = await writeQuestion(question('RL1-0004-29'));
+	const good = await writeQuestion(question('RL1-007S-3W'));
 	const wrongNumber = await writeQuestion(question('RL1-0004-1C'));
 	const hostile = [
 		['1.abc.xx', 'damaged or cut short'],
@@ -223,7 +223,7 @@ describe('the printed slip', () => {
 		await ask(page);
 		await link(page);
 		await page.emulateMedia({ media: 'print' });
-		for (const part of [note, 'Check 2', 'RL1-0004-29', 'Grip: everything', 'Name']) {
+		for (const part of [note, 'Check 2', 'RL1-007S-3W', 'Grip: everything', 'Name']) {
 			expect(await page.getByText(part).locator('visible=true').count(), part).toBeGreaterThan(0);
 		}
 		for (const tag of ['button', 'a', 'input', 'textarea', 'nav']) {
@@ -265,7 +265,7 @@ describe.each(looks)('$colorScheme, $viewport.width px', (look) => {
 
 	test('by keyboard alone a question is asked', async ({ openPage }) => {
 		const page = await openPage(look);
-		await page.goto('/practice/?task=RL1-0004-29');
+		await page.goto('/practice/?task=RL1-007S-3W');
 		await answerByKeyboard(page, wrongAnswers(await openTask(page)));
 		await page.locator('.stamp').waitFor();
 		await page.getByRole('button', { name: 'Ask my instructor' }).press('Enter');

@@ -61,7 +61,7 @@ test('a rehearsal is started and handed in', async ({ openPage }) => {
 
 test('a question is asked, and its link is there to be copied by hand', async ({ openPage }) => {
 	const page = await openPlain(openPage);
-	await page.goto('/practice/?task=RL1-0004-29');
+	await page.goto('/practice/?task=RL1-007S-3W');
 	await openTask(page);
 	await page.getByRole('button', { name: 'Ask my instructor' }).click();
 	await page.getByLabel('What do you want to ask?').fill('Why?');

@@ -74,9 +74,9 @@ test('a typed number opens its task, and a wrong one says what is wrong', async 
 	await field.press('Enter');
 	await page.getByText('One character of that task number is off').waitFor();
 	expect(await field.inputValue()).toBe('rl1 0004 1c');
-	await field.fill('rl1 ooo4 29');
+	await field.fill('rl1 oo7s 3w');
 	await field.press('Enter');
-	expect((await openTask(page)).number).toBe('RL1-0004-29');
+	expect((await openTask(page)).number).toBe('RL1-007S-3W');
 });
 
 test('a link with a number that is no task says so and offers a way on', async ({ openPage }) => {
@@ -108,7 +108,7 @@ test('a step can be opened before answering, and the answer is then helped', asy
 	openPage
 }) => {
 	const page = await openPage();
-	await page.goto('/practice/?task=RL1-0004-29');
+	await page.goto('/practice/?task=RL1-007S-3W');
 	const task = await openTask(page);
 	await page.getByRole('button', { name: 'Open step 1' }).click();
 	await page.getByText('Grip: everything the rivet passes through').waitFor();
@@ -120,7 +120,7 @@ test('a step can be opened before answering, and the answer is then helped', asy
 
 test('a task is worked step by step, each step marked as it is entered', async ({ openPage }) => {
 	const page = await openPage();
-	await page.goto('/practice/?task=RL1-0004-29');
+	await page.goto('/practice/?task=RL1-007S-3W');
 	const { right } = await openTask(page);
 	await page.getByRole('button', { name: 'Work it step by step' }).click();
 	await page.locator('[data-answer="grip"]').fill(String(right.grip));
@@ -139,7 +139,7 @@ test('a task is worked step by step, each step marked as it is entered', async (
 
 test('a number with two readings is asked about, and costs nothing', async ({ openPage }) => {
 	const page = await openPage();
-	await page.goto('/practice/?task=RL1-0004-29');
+	await page.goto('/practice/?task=RL1-007S-3W');
 	await openTask(page);
 	const field = page.locator('[data-answer="length"]');
 	await field.fill('5');

@@ -65,7 +65,7 @@ test('a whole rehearsal by keyboard: its misses are in the log, and in the plan 
 	}
 	await page.getByRole('heading', { name: '7 of 10 right' }).waitFor();
 	await expect.poll(() => page.locator('#report:focus').count()).toBe(1);
-	await page.getByText(/That is 70 in 100\.\s+You used \d minutes of 20\./).waitFor();
+	await page.getByText(/That is 70 percent\.\s+You used \d minutes of 20\./).waitFor();
 	await page.getByText('What went wrong is in your plan now').waitFor();
 	expect(await page.locator('tbody tr').count()).toBe(topicIds.length);
 

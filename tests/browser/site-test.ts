@@ -4,7 +4,7 @@ import { chromiumFlags, findChromium } from '../../src/scripts/chromium.js';
 import { collectFaults } from './faults.ts';
 
 interface SiteFixtures {
-	/** One headless Chromium for a test file; it reaches no other machine. */
+	/** One headless Chromium for many test files; it reaches no other machine. */
 	browser: Browser;
 	/** What went wrong on any page so far. A test that means it to takes the entry out. */
 	faults: string[];
@@ -35,7 +35,7 @@ export const test = base.extend<SiteFixtures>({
 			await use(browser);
 			await browser.close();
 		},
-		{ scope: 'file' }
+		{ scope: 'worker' }
 	],
 	faults: async ({}, use) => {
 		const faults: string[] = [];

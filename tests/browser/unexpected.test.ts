@@ -19,8 +19,10 @@ const test = siteTest.extend<{ faults: string[] }>({
 });
 
 const mark = 'src/lib/engine/marking/mark.ts';
+const noting = 'src/lib/app/practice/noting.ts';
+const sentences = 'src/lib/engine/methods/rivet-length.ts?told';
 const rivetLength = 'src/lib/engine/families/rivets/rivet-length.ts';
-const task = 'RL1-0004-29';
+const task = 'RL1-007S-3W';
 
 /** A visitor who gets every file from the site, and none that was kept on the device before. */
 const unkept = { serviceWorkers: 'block' } as const;
@@ -146,25 +148,25 @@ test('a task that cannot be drawn is told with its number, and the run goes on',
 	expect(new Set(faults.splice(0)).size).toBeGreaterThan(0);
 });
 
-test('what the site no longer has asks for a reload, and what was typed is there again', async ({
-	openPage,
-	faults
-}) => {
-	const page = await openPage(unkept);
-	await takeAway(page, mark);
-	await page.goto(`/practice/?task=${task}`);
-	await openTask(page);
-	await page.locator('[data-answer]').fill('3/16');
-	await page.locator('[data-answer]').press('Enter');
-	await told(page).getByText('could not be loaded').waitFor();
-	expect(await told(page).textContent()).not.toContain('network');
-	await page.unrouteAll();
-	await page.getByRole('button', { name: 'Reload' }).click();
-	await expect.poll(() => page.locator('[data-answer]').inputValue()).toBe('3/16');
-	await page.locator('[data-answer]').press('Enter');
-	await page.locator('.stamp').waitFor();
-	await page.close();
-	for (const fault of faults.splice(0)) expect(fault).toMatch(/404|dynamically imported/);
+describe('what the site no longer has asks for a reload, and what was typed is there again', () => {
+	for (const module of [mark, noting, sentences])
+		test(module, async ({ openPage, faults }) => {
+			const page = await openPage(unkept);
+			await takeAway(page, module);
+			await page.goto(`/practice/?task=${task}`);
+			await openTask(page);
+			await page.locator('[data-answer]').fill('3/16');
+			await page.locator('[data-answer]').press('Enter');
+			await told(page).getByText('could not be loaded').waitFor();
+			expect(await told(page).textContent()).not.toContain('network');
+			await page.unrouteAll();
+			await page.getByRole('button', { name: 'Reload' }).click();
+			await expect.poll(() => page.locator('[data-answer]').inputValue()).toBe('3/16');
+			await page.locator('[data-answer]').press('Enter');
+			await page.locator('.stamp').waitFor();
+			await page.close();
+			for (const fault of faults.splice(0)) expect(fault).toMatch(/404|dynamically imported/);
+		});
 });
 
 test('a question whose check cannot be marked says so', async ({ openPage, faults }) => {

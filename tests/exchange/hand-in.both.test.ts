@@ -165,7 +165,7 @@ describe('set aside with one sentence, and nothing is lost', () => {
 	});
 
 	test('that is something else, or of a newer edition', async () => {
-		const newer = JSON.stringify({ ...seal(whole), form: 2 });
+		const newer = JSON.stringify({ ...seal(whole), form: 3 });
 		const message = `[Bucktail hand-in B05: ${checked(await packed(3, seal(whole)))}]`;
 		const why = await whyAside(
 			file('a.png', new Uint8Array([137, 80, 78, 71])),

@@ -60,7 +60,7 @@ async function refusesChanges(fragment: string): Promise<void> {
 }
 
 test('a newer edition is told apart', async () => {
-	expect(await readSetLink(checked(await packed(3, ['?'])))).toMatchObject({
+	expect(await readSetLink(checked(await packed(4, ['?'])))).toMatchObject({
 		sentence: expect.stringMatching(/^Update Bucktail first/)
 	});
 });

@@ -11,7 +11,8 @@ import { packed, unpacked } from './fragment.ts';
  * seeds with seeds, without what can be worked out again, so that a set of 20 fits a QR code.
  */
 
-const version = 2;
+/** Sets with tolerances of their own are written as version 3, which older editions cannot hold. */
+const version = 3;
 
 /** Where the pages stand that open a set. */
 export const setPath = 'sets/';
@@ -30,13 +31,14 @@ const packedSet = v.strictTuple([
 	text, // due
 	v.nullable(text), // seed text; null where it is the title
 	text, // tolerance
-	text // note
+	text, // note
+	v.optional(text) // tolerances by rule and micrometer, with a comma between; version 3
 ]);
 
 /** The fragment of the address that opens the set. */
 export async function writeSet(set: TaskSet): Promise<string> {
 	const ids = set.tasks.map(({ number }) => readTaskNumber(number));
-	const row: v.InferOutput<typeof packedSet> = [
+	const row = [
 		set.title,
 		ids.map(({ code }) => code).join(''),
 		ids.map(({ level }) => level).join(''),
@@ -49,7 +51,9 @@ export async function writeSet(set: TaskSet): Promise<string> {
 		set.tolerance,
 		set.note
 	];
-	return checked(await packed(version, row));
+	if (!set.within) return checked(await packed(2, row));
+	const { rule = '', micrometer = '' } = set.within;
+	return checked(await packed(version, [...row, `${rule},${micrometer}`]));
 }
 
 /** What may be chosen otherwise than plain. */
@@ -81,7 +85,8 @@ function refused(sentence: string): SetReading {
 
 /** The set as plain data; null where the columns do not fit together. */
 function plainSet(row: v.InferOutput<typeof packedSet>): unknown {
-	const [title, codes, levels, seeds, revs, allMarks, chosen, due, seed, tolerance, note] = row;
+	const [title, codes, levels, seeds, revs, allMarks, chosen, due, seed, tolerance, note, within] =
+		row;
 	const marks = marksIn(allMarks);
 	const has = (letter: string) => chosen.includes(letter);
 	if (!marks || codes.length !== 2 * marks.length) return null;
@@ -103,9 +108,15 @@ function plainSet(row: v.InferOutput<typeof packedSet>): unknown {
 		answers: has('o') ? 'options' : 'typed',
 		help: !has('h'),
 		due: due === '' ? null : due,
+		...(within === undefined ? {} : { within: withinIn(within) }),
 		tolerance,
 		note
 	};
+}
+
+function withinIn(text: string): Readonly<Record<string, string>> {
+	const [rule = '', micrometer = ''] = text.split(',');
+	return { ...(rule && { rule }), ...(micrometer && { micrometer }) };
 }
 
 /** The task number with its check digit; empty where there can be none. */

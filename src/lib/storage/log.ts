@@ -30,18 +30,25 @@ export async function merge(store: Store, events: readonly LogEvent[]): Promise<
 	return added.length;
 }
 
+/** Which events of a log are wanted. */
+export interface Choice extends Span {
+	readonly limit?: number;
+	/** Whether those of a type are wanted; all of them unless told. */
+	readonly of?: (type: string) => boolean;
+}
+
 /** A learner's events that this version can read, oldest first unless asked otherwise. */
 export async function* events(
 	store: Store,
 	learner: string,
-	{ limit = Infinity, ...span }: Span & { readonly limit?: number } = {}
+	{ limit = Infinity, of = () => true, ...span }: Choice = {}
 ): AsyncGenerator<KnownEvent> {
 	const table = () => store.db.transaction('events').store;
 	let given = 0;
 	for await (const page of pagesOf(table, learner, span)) {
 		for (const raw of page) {
 			if (given >= limit) return;
-			const event = knownEvent(raw);
+			const event = of(raw.type) ? knownEvent(raw) : undefined;
 			if (!event) continue;
 			given++;
 			yield event;

@@ -1,26 +1,23 @@
-import {
-	type Attempt,
-	maxSeconds,
-	maxTyped,
-	type Naming,
-	type SettingChange
-} from '$lib/engine/schedule/event.ts';
+import { type Attempt, type KnownEvent, maxSeconds, maxTyped } from '$lib/engine/schedule/event.ts';
 import { localDay } from './local-day.ts';
 import { newId } from './new-id.ts';
 
 type Stamp = 'id' | 'v' | 'learner' | 'at' | 'day';
 type Facts<E> = Omit<E, Stamp>;
+type Type = KnownEvent['type'];
+type Typed<T extends Type> = Extract<KnownEvent, { type: T }>;
+
+/** What an event of a type tells besides who did it and when. */
+export type FactsOf<T extends Type> = Facts<Typed<T>> & { readonly type: T };
 
 /** The event of something that a learner just did, ready for the log. */
-export function stamped(learner: string, facts: Facts<Attempt>, now?: Date): Attempt;
-export function stamped(learner: string, facts: Facts<SettingChange>, now?: Date): SettingChange;
-export function stamped(learner: string, facts: Facts<Naming>, now?: Date): Naming;
+export function stamped<T extends Type>(learner: string, facts: FactsOf<T>, now?: Date): Typed<T>;
 export function stamped(
 	learner: string,
-	facts: Facts<Attempt> | Facts<SettingChange> | Facts<Naming>,
+	facts: Facts<KnownEvent> | Facts<Attempt>,
 	now = new Date()
 ): object {
-	const kept = facts.type === 'attempt' ? withinLimits(facts) : facts;
+	const kept = 'typed' in facts ? withinLimits(facts) : facts;
 	const stamp = { id: newId(), v: 1, learner, at: now.getTime(), day: localDay(now) };
 	// As it would read in a backup: without fields that are undefined.
 	return JSON.parse(JSON.stringify({ ...kept, ...stamp }));

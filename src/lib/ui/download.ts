@@ -1,6 +1,6 @@
 /** Hands the person a file that was made on the page. */
-export function download(name: string, type: string, text: string): void {
-	const address = URL.createObjectURL(new Blob([text], { type }));
+export function download(name: string, type: string, content: BlobPart): void {
+	const address = URL.createObjectURL(new Blob([content], { type }));
 	const link = document.createElement('a');
 	link.href = address;
 	link.download = name;

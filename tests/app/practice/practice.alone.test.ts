@@ -159,7 +159,7 @@ describe('an answer', () => {
 		expect(recorded[1]?.skills.map(({ result }) => result)).toEqual(
 			recorded[0]?.skills.filter(({ result }) => result === 'wrong').map(() => 'helped')
 		);
-		await practice.openNumber('RL1-0004-29');
+		await practice.openNumber('RL1-007S-3W');
 		practice.work?.openStep();
 		await answerRight(practice);
 		expect(practice.task?.standing).toBe('helped');
@@ -198,7 +198,7 @@ describe('an answer', () => {
 
 	test('step by step shows each step once', async () => {
 		const practice = await freeRun();
-		await practice.openNumber('RL1-0004-29');
+		await practice.openNumber('RL1-007S-3W');
 		if (practice.work) practice.work.byStep = true;
 		const task = taskOf(practice);
 		const all = rightAnswers({ ...task, drawn: { ...task.drawn, asked: ['grip', 'shank'] } });
@@ -285,7 +285,7 @@ describe('a miss', () => {
 
 	test('does not come back step by step, where it was put right on the way', async () => {
 		const practice = await freeRun();
-		await practice.openNumber('RL1-0004-29');
+		await practice.openNumber('RL1-007S-3W');
 		const length = practice.run?.tasks.length ?? 0;
 		if (practice.work) practice.work.byStep = true;
 		await answer(practice, { grip: '97.7' });
@@ -339,9 +339,9 @@ describe('a miss', () => {
 describe('a task number', () => {
 	test('opens its task next in the run', async () => {
 		const practice = await freeRun();
-		expect(await practice.openNumber('rl1 0004 29')).toBe(true);
+		expect(await practice.openNumber('rl1 007s 3w')).toBe(true);
 		expect(practice.run?.at).toBe(1);
-		expect(practice.number).toBe('RL1-0004-29');
+		expect(practice.number).toBe('RL1-007S-3W');
 	});
 
 	test('that is wrong says why and changes nothing', async () => {
@@ -355,7 +355,7 @@ describe('a task number', () => {
 
 	test('with no run begun starts one of its topic', async () => {
 		const practice = new Practice();
-		await practice.openNumber('RL1-0004-29');
+		await practice.openNumber('RL1-007S-3W');
 		expect(practice.run).toMatchObject({ topic: 'rivets', level: 1, at: 0 });
 		await practice.next();
 		expect(readTaskNumber(practice.number ?? '').level).toBe(1);

@@ -15,7 +15,7 @@ export async function offlineStart(site: Site): Promise<void> {
 			// On the site already, so that the slowed process is the one that starts the task.
 			await page.goto('/manifest.webmanifest');
 			await slowDown(page, slow);
-			times[slow]?.push(await untilPainted(page, '/practice/?task=RL1-0004-29', answerable));
+			times[slow]?.push(await untilPainted(page, '/practice/?task=RL1-007S-3W', answerable));
 			await page.close();
 		}
 	}

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { loadFamilies } from '../../../src/lib/engine/families/catalogue.ts';
 import { levels } from '../../../src/lib/engine/families/level.ts';
-import { auditOf, fewestStories, fewestTasks, leastRise, significant } from './features.ts';
+import { significant } from '../../../src/lib/engine/tasks/difficulty.ts';
+import { auditOf, fewestStories, fewestTasks, leastRise } from './features.ts';
 
 const families = await loadFamilies();
 

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { loadFamilies } from '../../../src/lib/engine/families/catalogue.ts';
 import type { Draw, Family } from '../../../src/lib/engine/families/family.ts';
 import { levels } from '../../../src/lib/engine/families/level.ts';
-import { mark } from '../../../src/lib/engine/marking/mark.ts';
+import { look } from '../../../src/lib/engine/marking/look.ts';
 import { exactly } from '../../../src/lib/engine/quantity/exact.ts';
 import type { ReadValue } from '../../../src/lib/engine/quantity/reading.ts';
 import { isList, type Value } from '../../../src/lib/engine/quantity/value.ts';
@@ -51,8 +51,10 @@ function slipped(task: Task, id: string): Values | null {
 	}
 }
 
+/** Marking accepts what a look at the entry accepts; it only explains the others besides. */
 function isAccepted(task: Task, key: string, value: Value): boolean {
-	return mark(task, { [key]: { value: typed(value), grain: 0 } })[key]?.kind === 'accept';
+	const { verdicts } = look(task, { [key]: { value: typed(value), grain: 0 } });
+	return verdicts[key]?.kind === 'accept';
 }
 
 function typed(value: Value): ReadValue {

@@ -15,7 +15,8 @@ import { mark } from '../../../src/lib/engine/marking/mark.ts';
 import { sayCause } from '../../../src/lib/engine/marking/say.ts';
 import { exactly } from '../../../src/lib/engine/quantity/exact.ts';
 import { isList, type LengthUnit, type Value } from '../../../src/lib/engine/quantity/value.ts';
-import { showStep, textAt } from '../../../src/lib/engine/solver/show.ts';
+import { textAt } from '../../../src/lib/engine/solver/show.ts';
+import { showStep } from '../../../src/lib/engine/solver/show-step.ts';
 import { rules } from '../../../src/lib/engine/trade/rules.ts';
 import { loadReader } from '../../../src/lib/engine/quantity/reader.ts';
 

@@ -7,9 +7,17 @@ import { mark } from '../../../src/lib/engine/marking/mark.ts';
 import { exactly } from '../../../src/lib/engine/quantity/exact.ts';
 import type { Value } from '../../../src/lib/engine/quantity/value.ts';
 
+/** The tasks of the family asked for last: a test file asks for the same ones again and again. */
+let drawn: { readonly family: Family; readonly tasks: Map<Level, readonly Task[]> } | null = null;
+
 /** Three hundred tasks of a family at a level. */
-export function manyTasks(family: Family, level: Level): Task[] {
-	return Array.from({ length: 300 }, (_, i) => drawTask(family, level, i * 3491));
+export function manyTasks(family: Family, level: Level): readonly Task[] {
+	if (drawn?.family !== family) drawn = { family, tasks: new Map() };
+	const tasks =
+		drawn.tasks.get(level) ??
+		Array.from({ length: 300 }, (_, i) => drawTask(family, level, i * 3491));
+	drawn.tasks.set(level, tasks);
+	return tasks;
 }
 
 /** Three hundred tasks of every level. */

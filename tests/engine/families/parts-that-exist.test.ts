@@ -3,6 +3,8 @@ import { loadFamilies } from '../../../src/lib/engine/families/catalogue.ts';
 import { levels } from '../../../src/lib/engine/families/level.ts';
 import { drawTask } from '../../../src/lib/engine/tasks/task.ts';
 import { broken, facts, type Job } from '../../../src/lib/engine/trade/parts-that-exist/index.ts';
+import { isThickEnough } from '../../../src/lib/engine/trade/parts-that-exist/rivets.ts';
+import { rivetsPerInch } from '../../../src/lib/engine/trade/tables/rivets-per-inch.ts';
 import { jobIn } from './job-in-task.ts';
 
 const families = await loadFamilies();
@@ -35,6 +37,7 @@ describe('every fact can be broken', () => {
 		of.map(([name, T]) => ({ name, T }));
 	const jobs: Readonly<Record<string, Job>> = {
 		'joint.splice': { story: '', layers: layers(['Patch', 0.032], ['Skin', 0.04]) },
+		'joint.splice-most': { story: '', layers: layers(['Patch', 0.063], ['Skin', 0.025]) },
 		'joint.structure': { story: '', layers: layers(['Skin', 0.063], ['Stringer', 0.02]) },
 		'joint.skins': { story: '', layers: layers(['Upper skin', 0.02], ['Lower skin', 0.05]) },
 		'joint.shim': {
@@ -48,6 +51,11 @@ describe('every fact can be broken', () => {
 			D: 0.1875
 		},
 		'rivet.size': { story: '', T: 0.02, D: 0.25 },
+		'rivet.thin-sheet': {
+			story: '',
+			layers: layers(['Bracket', 0.08], ['Bulkhead web', 0.02]),
+			D: 0.25
+		},
 		'rivet.1100': { story: 'A spar splice.', letters: 'A' },
 		'rivet.small-2024': { story: '', letters: 'DD', D: 1 / 8 },
 		'sheet.soft': { story: 'A wing skin.', alloy: '3003-H14' },
@@ -65,6 +73,23 @@ describe('every fact can be broken', () => {
 		['a rivet under 3/32 in', { story: '', T: 0.016, D: 1 / 16 }]
 	])('%s', (_, job) => {
 		expect(broken(job).map(({ id }) => id)).toEqual(['rivet.size']);
+	});
+
+	test('a shim may be as thin as it must', () => {
+		const story = 'A shim goes under a spar cap.';
+		const stack = layers(['Skin', 0.05], ['Shim', 0.016], ['Spar cap', 0.063]);
+		expect(broken({ story, layers: stack, D: 1 / 4 })).toEqual([]);
+	});
+
+	test('the thinnest sheets are those of the table of rivets per inch', () => {
+		for (const [column, [D]] of rivetsPerInch.columns.keys.entries()) {
+			const least = rivetsPerInch.rows.keys.findIndex(
+				(_, row) => rivetsPerInch.cells[row]?.[column] !== null
+			);
+			const thinnest = Number(rivetsPerInch.rows.keys[least]);
+			expect(isThickEnough([{ name: '', T: thinnest }], Number(D))).toBe(true);
+			expect(isThickEnough([{ name: '', T: thinnest - 0.001 }], Number(D))).toBe(false);
+		}
 	});
 
 	test('and the facts let a usual joint be', () => {

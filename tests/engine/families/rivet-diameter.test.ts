@@ -13,17 +13,24 @@ describe.each(levels)('level %i', (level) => {
 	test('the sheet can be had, by the inch or by the millimetre, and its rivet is stocked', () => {
 		for (const { drawn, right } of tasks) {
 			const T = Number(drawn.given.thickest);
-			const byInch = [...sheetThicknesses, 0.036, 0.051, 0.081].some((size) => size === T);
+			const byInch = [...sheetThicknesses, 0.036, 0.051, 0.064, 0.072, 0.081].some(
+				(size) => size === T
+			);
 			const byMm = Math.abs(T * 254 - Math.round(T * 254)) < 1e-9;
 			expect(byInch || (byMm && level > 1), String(T)).toBe(true);
 			expect(drawn.told?.some(([label]) => label === 'Sold as')).toBe(!byInch);
-			expect(rivetDashes).toContain(Number(right.diameter) * 32);
+			for (const key of drawn.asked.filter((one) => one !== 'threeT')) {
+				expect(rivetDashes).toContain(Number(right[key]) * 32);
+			}
 		}
 	});
 
 	test('figures and effects can be drawn', () => {
 		expect(drawingFaults(tasks)).toEqual([]);
-		expect(tasks.every((task) => outcomeOf(task, 'diameter', task.right.diameter ?? 0))).toBe(true);
+		for (const task of tasks) {
+			const rivets = task.drawn.asked.filter((key) => key !== 'threeT');
+			expect(rivets.every((key) => outcomeOf(task, key, task.right[key] ?? 0))).toBe(true);
+		}
 	});
 });
 
@@ -33,4 +40,14 @@ test('a sheet whose rivet comes out under 3/32 in is drawn', () => {
 	);
 	expect(thin.length).toBeGreaterThan(0);
 	for (const { right } of thin) expect(right.diameter).toBe(3 / 32);
+});
+
+test('sheets above which no 7/32 in is stocked come up at level 3, with the rivet wanted told', () => {
+	const asked = manyTasks(rivetDiameterTasks, 3).filter(({ drawn }) =>
+		drawn.asked.includes('inRange')
+	);
+	const between = asked.filter(({ right }) => Number(right.threeT) > 3 / 16);
+	expect(between.length).toBeGreaterThan(30);
+	expect(asked.length).toBeGreaterThan(between.length);
+	for (const { right } of between) expect([right.inRange, right.above]).toEqual([3 / 16, 1 / 4]);
 });

@@ -7,18 +7,19 @@ import { familyOf } from './family-of.ts';
 
 const shopHeadTasks = await familyOf('shop-head');
 
-/** Diameters that AD and DD rivets are bought in, in 32nds (NAVEDTRA 14315, ch. 3). */
-const made = { '2117': [3, 4, 5, 6, 8], '2024': [5, 6, 8] } as const;
+/** Diameters that AD, DD and D rivets are bought in, in 32nds (NAVEDTRA 14315, ch. 3). */
+const made = { '2117': [3, 4, 5, 6, 8], '2024': [5, 6, 8], '2017': [5, 6, 8] } as const;
 
 describe.each(levels)('level %i', (level) => {
 	const tasks = manyTasks(shopHeadTasks, level);
 
-	test('rivets are made, and of an alloy that the rule is for', () => {
+	test('rivets are made, and the width goes by their alloy', () => {
 		for (const { drawn, right } of tasks) {
 			const number = String(drawn.given.number ?? drawn.told?.[0]?.[1]);
 			const { alloy, diameterDash } = rivetNumberParts(number);
 			expect(made[alloy as keyof typeof made]).toContain(diameterDash);
-			expect(right.width).toBeCloseTo((1.5 * diameterDash) / 32, 12);
+			const times = alloy === '2017' ? 1.4 : 1.5;
+			expect(right.width).toBeCloseTo((times * diameterDash) / 32, 12);
 		}
 	});
 
@@ -41,6 +42,12 @@ test('level 1 asks for the width or the height, the others for both', () => {
 	expect(asked(1)).toEqual(new Set(['width', 'height']));
 	expect(asked(2)).toEqual(new Set(['width,height']));
 	expect(asked(3)).toEqual(new Set(['diameter,width,height']));
+});
+
+test('D rivets come up at level 3', () => {
+	const ofD = (level: Level) =>
+		manyTasks(shopHeadTasks, level).some(({ method }) => /-d-/.test(method.id));
+	expect(levels.map(ofD)).toEqual([false, false, true]);
 });
 
 test('older numbers come up at level 3', () => {

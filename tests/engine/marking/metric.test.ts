@@ -10,6 +10,7 @@ await loadReader();
 const lengths = await familyOf('rivet-length');
 const removal = await familyOf('removal-drill');
 const holes = await familyOf('drill-for-rivet');
+const bends = await familyOf('sight-line');
 
 /** A task with these givens. */
 function taskOf(family: typeof lengths, given: object, asked: readonly string[]): Task {
@@ -23,6 +24,9 @@ const length = taskOf(lengths, { layers: [0.04, 0.04], D: 1 / 8 }, ['length']);
 // 0.425D is 0.0531 in, 1.35 mm; two thirds of 0.126 in are 0.084 in, 2.13 mm.
 const depth = taskOf(removal, { layers: [0.063, 0.063], D: 3 / 16 }, ['depth', 'tightDepth']);
 const drill = taskOf(holes, { D: 1 / 8 }, ['final']);
+
+// The sight line lies at 1 - 0.165 + 0.125 = 0.960 in, 24.384 mm.
+const line = taskOf(bends, { leg: 1, R: 1 / 8, T: 0.04, angle: 90 }, ['sightLine']);
 
 function verdict(task: Task, key: string, text: string) {
 	const entry = entryOf(readAnswer(task.method, key, text, 'in'));
@@ -42,6 +46,10 @@ describe('an answer in millimetres goes by a metric tool', () => {
 		[depth, 'depth', '2.4 mm', 'rework'],
 		[depth, 'tightDepth', '2 mm', 'accept'],
 		[depth, 'tightDepth', '3.2 mm', 'rework'],
+		// Laid out with a scale that reads half millimetres.
+		[line, 'sightLine', '24.5 mm', 'accept'],
+		[line, 'sightLine', '24.85 mm', 'accept'],
+		[line, 'sightLine', '25 mm', 'rework'],
 		// No. 30 is 3.264 mm.
 		[drill, 'final', '3.3 mm', 'accept'],
 		[drill, 'final', '3.2 mm', 'rework']
@@ -51,6 +59,8 @@ describe('an answer in millimetres goes by a metric tool', () => {
 
 	test.each([
 		[length, 'length', '0.3145', 'rework'],
+		[line, 'sightLine', '0.977', 'rework'],
+		[line, 'sightLine', '61/64', 'accept'],
 		[drill, 'final', '0.130', 'rework'],
 		[depth, 'depth', '5/64', 'accept'],
 		[depth, 'depth', '3/32', 'rework'],

@@ -43,7 +43,7 @@ export const rows: readonly OutcomeRow[] = [
 		key: 'remnant',
 		entered: 2.3125,
 		case: 'left',
-		says: '2.3125 in is left behind 11 pieces and their cuts.'
+		says: '2.3125 in is left after 11 pieces and their cuts.'
 	},
 	// Within 1/64 in on both sides.
 	{
@@ -51,14 +51,14 @@ export const rows: readonly OutcomeRow[] = [
 		key: 'remnant',
 		entered: 2.328,
 		case: 'left',
-		says: '2.328 in is left behind 11 pieces and their cuts.'
+		says: '2.328 in is left after 11 pieces and their cuts.'
 	},
 	{
 		given: sawn,
 		key: 'remnant',
 		entered: 2.297,
 		case: 'left',
-		says: '2.297 in is left behind 11 pieces and their cuts.'
+		says: '2.297 in is left after 11 pieces and their cuts.'
 	},
 	{
 		given: sawn,

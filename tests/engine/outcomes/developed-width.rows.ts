@@ -15,18 +15,19 @@ function row(key: string, entered: Value, one: string, says: string, given = ang
 	return { given, key, entered, case: one, says: `Bent up, ${says}.` };
 }
 
+const most = ', and no other leg is off by more';
 const fits = 'every leg comes out to its mold lines';
 
 export const rows: readonly OutcomeRow[] = [
 	row('flats', [0.835, 1.835], 'fits', fits),
 	// Flats are laid out with a scale: 1/64 in.
 	row('flats', [0.850625, 1.819375], 'fits', fits),
-	row('flats', [0.835, 1.851], 'hairLong', 'leg 2 is off the most: less than 1/16 in too long'),
-	row('flats', [0.819, 1.835], 'hairShort', 'leg 1 is off the most: less than 1/16 in too short'),
+	row('flats', [0.835, 1.851], 'hairLong', `leg 2 comes out less than 1/16 in too long${most}`),
+	row('flats', [0.819, 1.835], 'hairShort', `leg 1 comes out less than 1/16 in too short${most}`),
 	// No setbacks taken off: both legs are 0.165 in too long.
-	row('flats', [1, 2], 'long', 'leg 1 is off the most: about 3/16 in too long'),
+	row('flats', [1, 2], 'long', `leg 1 comes out about 3/16 in too long${most}`),
 	// 0.01 in too long, and 0.1 in too short.
-	row('flats', [0.845, 1.735], 'short', 'leg 2 is off the most: about 1/8 in too short'),
+	row('flats', [0.845, 1.735], 'short', `leg 2 comes out about 1/8 in too short${most}`),
 	row('allowances', [0.2241675], 'fits', fits),
 	row('allowances', [0.2271675], 'fits', fits),
 	row('allowances', [0.228], 'hairLong', 'the last leg comes out less than 1/16 in too long'),

@@ -7,15 +7,20 @@ function read(key: string, entered: number, told: string, says: string): Outcome
 }
 
 export const rows: OutcomeRow[] = [
-	read('diameter', 1 / 8, 'sized', 'A rivet 1/8 in thick: what MS20470AD4-5 stands for.'),
-	read('diameter', 0.126, 'sized', 'A rivet 0.126 in thick: what MS20470AD4-5 stands for.'),
+	read('diameter', 1 / 8, 'sized', 'A rivet of 1/8 in diameter: what MS20470AD4-5 stands for.'),
+	read('diameter', 0.126, 'sized', 'A rivet of 0.126 in diameter: what MS20470AD4-5 stands for.'),
 	read(
 		'diameter',
 		0.1261,
 		'misread',
-		'A rivet 0.1261 in thick: MS20470AD4-5 stands for another one.'
+		'A rivet of 0.1261 in diameter: MS20470AD4-5 stands for another one.'
 	),
-	read('diameter', 1 / 4, 'misread', 'A rivet 1/4 in thick: MS20470AD4-5 stands for another one.'),
+	read(
+		'diameter',
+		1 / 4,
+		'misread',
+		'A rivet of 1/4 in diameter: MS20470AD4-5 stands for another one.'
+	),
 	read('length', 5 / 16, 'sized', 'A rivet 5/16 in long: what MS20470AD4-5 stands for.'),
 	read('length', 0.3115, 'sized', 'A rivet 0.3115 in long: what MS20470AD4-5 stands for.'),
 	read('length', 0.3114, 'misread', 'A rivet 0.3114 in long: MS20470AD4-5 stands for another one.'),

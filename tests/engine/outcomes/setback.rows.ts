@@ -2,7 +2,7 @@ import type { OutcomeRow } from './outcome-row.ts';
 
 /*
  * A square bend in 0.040 in sheet over a 1/8 in bar: K is 1 and the setback 0.165 in. Each leg is
- * too long by what the setback is too small. A rule shows 1/32 in and more as the nearest 1/16 in.
+ * too long by what the setback is too small. A rule shows 3/64 in and more as the nearest 1/16 in.
  */
 const given = { R: 0.125, T: 0.04, angle: 90 };
 
@@ -36,25 +36,25 @@ export const rows: readonly OutcomeRow[] = [
 		'hairLong',
 		'With 0.163 in for the setback, each leg comes out less than 1/16 in too long.'
 	),
-	// 1/32 in off to the line, and a little less.
+	// 3/64 in off to the line, and a little less.
 	row(
 		'setback',
-		0.13375,
+		0.118125,
 		'long',
-		'With 0.1338 in for the setback, each leg comes out about 1/16 in too long.'
+		'With 0.1181 in for the setback, each leg comes out about 1/16 in too long.'
 	),
 	row(
 		'setback',
-		0.134,
+		0.1182,
 		'hairLong',
-		'With 0.134 in for the setback, each leg comes out less than 1/16 in too long.'
+		'With 0.1182 in for the setback, each leg comes out less than 1/16 in too long.'
 	),
 	// T left out: 0.040 in too small.
 	row(
 		'setback',
 		0.125,
-		'long',
-		'With 0.125 in for the setback, each leg comes out about 1/16 in too long.'
+		'hairLong',
+		'With 0.125 in for the setback, each leg comes out less than 1/16 in too long.'
 	),
 	row(
 		'setback',
@@ -64,9 +64,9 @@ export const rows: readonly OutcomeRow[] = [
 	),
 	row(
 		'setback',
-		0.19625,
+		0.211875,
 		'short',
-		'With 0.1963 in for the setback, each leg comes out about 1/16 in too short.'
+		'With 0.2119 in for the setback, each leg comes out about 1/16 in too short.'
 	),
 	// The diameter taken for the radius: 1/8 in too large.
 	row(

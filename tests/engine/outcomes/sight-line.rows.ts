@@ -32,7 +32,7 @@ export const rows: readonly OutcomeRow[] = [
 	row('sightLine', 0.944375, 'fits', fits('0.9444 in')),
 	row('sightLine', 0.975625, 'fits', fits('0.9756 in')),
 	row('sightLine', 0.976, 'hairLong', off('0.976 in', 'less than 1/16 in too long')),
-	row('sightLine', 0.99125, 'long', off('0.9913 in', 'about 1/16 in too long')),
+	row('sightLine', 1.006875, 'long', off('1.0069 in', 'about 1/16 in too long')),
 	row('sightLine', 0.944, 'hairShort', off('0.944 in', 'less than 1/16 in too short')),
 	// On the tangent line.
 	row('sightLine', 0.835, 'short', off('0.835 in', 'about 1/8 in too short'))

@@ -79,7 +79,7 @@ describe('what to do about arithmetic that cannot be worked out', () => {
 		['length', '1)+2', 'Open a bracket for each one that is closed.'],
 		['length', '1--1', 'Put a number on both sides of each + − × and ÷.'],
 		['length', '1+*2', 'Put a number on both sides of each + − × and ÷.'],
-		['length', '5 in in + 1', 'Write a unit behind its number, like 1.5 in.'],
+		['length', '5 in in + 1', 'Write a unit after its number, like 1.5 in.'],
 		['length', '032+040', 'Write decimals with the point, like .032.'],
 		[
 			'length',

@@ -156,7 +156,7 @@ describe('what to do about an entry that is not read', () => {
 		[
 			'length',
 			'1 5/4',
-			'The fraction behind a whole number is less than one. Write it like 1 1/2.'
+			'The fraction after a whole number is less than one. Write it like 1 1/2.'
 		],
 		['length', '1e9', 'That is too large. Check the decimal point and the unit.'],
 		['count', '12.5', 'A whole number is wanted here. Write it like 12.'],

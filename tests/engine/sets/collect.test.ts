@@ -209,6 +209,18 @@ describe('of several hand-ins', () => {
 		expect(aside[0]?.why).toMatch(/^B05 stands on 2 different hand-ins of version 1: .*\.$/);
 	});
 
+	test('those of two learners under one code are all set aside, whatever their versions', async () => {
+		const one = { ...(await handInOf(open, 'B05')), device: '0123456789' };
+		const again = { ...one, version: 2 };
+		const other = { ...again, device: 'ABCDEFGHJK' };
+		const { handIns, aside } = await collect(open, found(one, other));
+		expect(handIns).toEqual([]);
+		expect(aside.map(({ file }) => file)).toEqual(['1.json', '2.json']);
+		expect(aside[0]?.why).toMatch(/^B05 stands on hand-ins from 2 devices: .*\.$/);
+		const own = await collect(open, found(one, again));
+		expect(own.handIns).toMatchObject([{ code: 'B05', version: 2 }]);
+	});
+
 	test('one of another set is set aside', async () => {
 		const other = await openSet({ ...open.set, note: 'Other' });
 		const { handIns, aside } = await collect(open, found(await handInOf(other, 'B05')));

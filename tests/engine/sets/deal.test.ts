@@ -170,6 +170,6 @@ describe('the tasks of a deal', () => {
 	});
 
 	test('that never fit are given up, with the family named', () => {
-		expect(() => drawDealt('a', places, () => null)).toThrow('no fit task from RL2');
+		expect(() => drawDealt('a', places, () => null)).toThrow('RL2 gives no more tasks');
 	});
 });

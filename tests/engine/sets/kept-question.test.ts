@@ -24,7 +24,14 @@ test('a question is opened again as it was asked, from text', async () => {
 		for (const { cause } of question.options) causes.add(`${cause?.kind} ${cause?.slips.length}`);
 	}
 	// Every kind of option has been through it.
-	expect([...causes].sort()).toEqual(['either 2', 'slip 1', 'slip 2', 'undefined undefined']);
+	expect([...causes].sort()).toEqual([
+		'either 2',
+		'either 3',
+		'either 4',
+		'slip 1',
+		'slip 2',
+		'undefined undefined'
+	]);
 });
 
 test('the order of the options is the one that was kept', async () => {

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { cards } from '../../../src/lib/engine/families/topics.ts';
+import { ownTolerances } from '../../../src/lib/engine/sets/own-tolerance.ts';
 import { longest, mostMarks, type TaskSet } from '../../../src/lib/engine/sets/set.ts';
 import { seedCount, writeTaskNumber } from '../../../src/lib/engine/tasks/task-number.ts';
 
@@ -36,6 +37,16 @@ export const anySet: fc.Arbitrary<TaskSet> = fc.record({
 	answers: fc.constantFrom('typed', 'options'),
 	help: fc.boolean(),
 	due: fc.constantFrom(null, '2026-12-04', '2028-02-29T16:00'),
+	within: fc.option(
+		fc.record(
+			{
+				rule: fc.constantFrom(...ownTolerances.rule),
+				micrometer: fc.constantFrom(...ownTolerances.micrometer)
+			},
+			{ requiredKeys: [] }
+		),
+		{ nil: undefined }
+	),
 	tolerance: line(longest.tolerance),
 	note: line(longest.note)
 });

@@ -1,6 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { cards } from '../../../src/lib/engine/families/topics.ts';
-import { composeSet, plainTerms, readWish } from '../../../src/lib/engine/sets/compose.ts';
+import {
+	composeSet,
+	plainTerms,
+	readWish,
+	spreadMarks
+} from '../../../src/lib/engine/sets/compose.ts';
 import { openSet } from '../../../src/lib/engine/sets/open-set.ts';
 import { mostTasks, readSet, setHash, type TaskSet } from '../../../src/lib/engine/sets/set.ts';
 import { readCode } from '../../../src/lib/engine/sets/student-code.ts';
@@ -31,6 +36,22 @@ describe('a set', () => {
 		expect(other.tasks.slice(4)).toEqual([set.tasks[0], set.tasks[1], set.tasks[3]]);
 		const reseeded = await composeSet({ ...terms, seed: 'Section C' }, [readWish('RL2*3')]);
 		expect(reseeded.tasks[0]?.number).not.toBe(set.tasks[0]?.number);
+	});
+
+	test('has the marks that are wished for: of each step, or of a whole task', async () => {
+		const wishes = [readWish('RL2*2=2,1,1,3'), readWish('rl2 '), readWish('ED1=5')];
+		const { tasks } = await composeSet(terms, wishes);
+		expect(tasks.map(({ marks }) => marks)).toEqual([
+			[2, 1, 1, 3],
+			[2, 1, 1, 3],
+			[1, 1, 1, 1],
+			[2, 3]
+		]);
+		await expect(composeSet(terms, [readWish('RL2=1,2')])).rejects.toThrow(
+			/^RL2 has 4 steps, .*: give a mark for each/
+		);
+		expect(spreadMarks(10, 4)).toEqual([2, 2, 3, 3]);
+		expect(spreadMarks(2, 4)).toEqual([0, 0, 1, 1]);
 	});
 
 	test.each([

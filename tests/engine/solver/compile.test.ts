@@ -29,7 +29,7 @@ function oneStep(formula: string, slips: Record<string, SlipText> = {}, limits: 
 }
 
 function compiled(formula: string): string {
-	return compileMethod(oneStep(formula), functions);
+	return compileMethod(oneStep(formula), functions).unit;
 }
 
 describe('a formula that cannot be right fails the build', () => {
@@ -112,7 +112,7 @@ describe('what a formula becomes', () => {
 		['layers * 2', 'v.layers.map((_, i) => (v.layers[i] * 2))'],
 		['upTo(layers, D)', 'v.layers.map((_, i) => f.upTo.run(v.layers[i], v.D))']
 	])('%s', (formula, source) => {
-		expect(compiled(formula)).toContain(`run: (v, r) => ${source}, show:`);
+		expect(compiled(formula)).toContain(`run: (v, r) => ${source}, needs:`);
 	});
 
 	test('lists and kinds are told', () => {

@@ -4,7 +4,7 @@ import { evaluate, withSlip } from '../../../src/lib/engine/solver/evaluate.ts';
 import { count, length } from '../../../src/lib/engine/quantity/kinds.ts';
 import { given } from '../../../src/lib/engine/solver/given.ts';
 import { inverseOf } from '../../../src/lib/engine/solver/inverse.ts';
-import { showStep } from '../../../src/lib/engine/solver/show.ts';
+import { showStep } from '../../../src/lib/engine/solver/show-step.ts';
 import { method, slip, step } from '../../../src/lib/engine/solver/write.ts';
 import { finerThanRule, thousandths } from '../../../src/lib/engine/trade/tolerances.ts';
 import { compiledHere } from './compile-here.ts';

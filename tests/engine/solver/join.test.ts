@@ -11,7 +11,7 @@ import type { Values } from '../../../src/lib/engine/solver/compiled.ts';
 import { evaluate, withSlip } from '../../../src/lib/engine/solver/evaluate.ts';
 import { join, type JoinedPart, part } from '../../../src/lib/engine/solver/join.ts';
 import { limitsOf } from '../../../src/lib/engine/solver/limits.ts';
-import { showStep } from '../../../src/lib/engine/solver/show.ts';
+import { showStep } from '../../../src/lib/engine/solver/show-step.ts';
 import { TradeError } from '../../../src/lib/engine/solver/trade-function.ts';
 import { panel, panelParts } from './panel.ts';
 

@@ -4,7 +4,8 @@ import { leastBendRadius } from '../../../src/lib/engine/methods/least-bend-radi
 import { rivetLength } from '../../../src/lib/engine/methods/rivet-length.ts';
 import { shopHeadCheck } from '../../../src/lib/engine/methods/shop-head-check.ts';
 import { evaluate } from '../../../src/lib/engine/solver/evaluate.ts';
-import { showStep, symbolOf, textAt } from '../../../src/lib/engine/solver/show.ts';
+import { textAt } from '../../../src/lib/engine/solver/show.ts';
+import { showStep, symbolOf } from '../../../src/lib/engine/solver/show-step.ts';
 
 /** MathML as a person would read it. */
 function read(mathml: string): string {

@@ -247,7 +247,7 @@ describe('the eye that slips', () => {
 				misreadingsOf(shim).map((one) => [misreadName('shim', one), misreadAs(shim, one)])
 			)
 		};
-		const compiled = compileMethod(trial, functions);
+		const compiled = compileMethod(trial, functions).told;
 		expect(compiled).toContain('one row above');
 		expect(compiled).toContain('between the rows around');
 	});

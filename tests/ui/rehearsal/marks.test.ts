@@ -14,15 +14,20 @@ test('what lies behind a wrong option is said for every question', () => {
 				const said = saySlips(task.method, cause);
 				kinds.add(`${cause.kind} ${cause.slips.length}`);
 				expect(said).toMatch(/^[A-Z0-9½¼].*[.]$/);
-				expect(said.startsWith('One of two slips: ')).toBe(cause.kind === 'either');
+				expect(/^(One of (two|three)|Several) slips /.test(said.replace(':', ' '))).toBe(
+					cause.kind === 'either'
+				);
+				expect(said.split(' Or: ').length).toBe(
+					cause.kind === 'either' && cause.slips.length < 4 ? cause.slips.length : 1
+				);
 				expect(said).not.toContain('undefined');
 			}
 		}
 	}
-	expect([...kinds].sort()).toEqual(['either 2', 'slip 1', 'slip 2']);
+	expect([...kinds].sort()).toEqual(['either 2', 'either 3', 'either 4', 'slip 1', 'slip 2']);
 });
 
-test('shares are whole numbers in 100', () => {
+test('shares are whole percents', () => {
 	expect(share({ right: 21, of: 30 })).toBe(70);
 	expect(share({ right: 1, of: 3 })).toBe(33);
 	expect(share({ right: 0, of: 0 })).toBe(0);

@@ -2,7 +2,7 @@ import { render } from 'svelte/server';
 import { describe, expect, test } from 'vitest';
 import { topicIds } from '../../../src/lib/engine/families/topics.ts';
 import { rules, rulesByTopic } from '../../../src/lib/engine/trade/rules.ts';
-import { cite } from '../../../src/lib/engine/trade/source.ts';
+import { cite } from '../../../src/lib/engine/trade/documents.ts';
 import { tables } from '../../../src/lib/engine/trade/tables.ts';
 import RulesPage from '../../../src/routes/rules/+page.svelte';
 

@@ -1,4 +1,5 @@
 import { composeSet, plainTerms, readWish } from '../../../lib/engine/sets/compose.ts';
+import { ownWithin } from '../../../lib/engine/sets/own-tolerance.ts';
 import { marksOf, setHash } from '../../../lib/engine/sets/set.ts';
 import { setPath, writeSet } from '../../../lib/exchange/set-link.ts';
 import type { Options } from '../../options.ts';
@@ -20,6 +21,7 @@ export async function newSet(args: readonly string[], options: Options): Promise
 			answers: options.has('--options') ? 'options' : 'typed',
 			help: !options.has('--no-help'),
 			due: options.value('--due') ?? null,
+			...ownWithin(options.value('--within-rule'), options.value('--within-micrometer')),
 			tolerance: options.value('--tolerance') ?? '',
 			note: options.value('--note') ?? ''
 		},

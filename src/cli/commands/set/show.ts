@@ -1,5 +1,6 @@
 import { optionTexts } from '../../../lib/engine/sets/rehearsal.ts';
 import type { SetTask } from '../../../lib/engine/sets/open-set.ts';
+import { toleranceWords } from '../../../lib/engine/sets/own-tolerance.ts';
 import type { TaskSet } from '../../../lib/engine/sets/set.ts';
 import type { Options } from '../../options.ts';
 import type { Answer } from '../../run.ts';
@@ -13,8 +14,8 @@ export async function showSet(args: readonly string[], options: Options): Promis
 	const code = typed === undefined ? null : codeIn(typed);
 	const tasks = code === null ? open.tasks : open.for(code);
 	const each = tasks.map((one, i) => taskIn(one, i + 1, options.has('--answers')));
-	const { title, due, help, order, numbers, answers, tolerance, note } = set;
-	const terms = { due, help, order, numbers, answers, tolerance, note };
+	const { title, due, help, order, numbers, answers, within, tolerance, note } = set;
+	const terms = { due, help, order, numbers, answers, within, tolerance, note };
 	return {
 		data: {
 			title,
@@ -43,11 +44,11 @@ function taskIn({ task, marks, question }: SetTask, place: number, answers: bool
 	};
 }
 
-function termLines({ due, help, tolerance, note }: TaskSet): string[] {
+function termLines({ due, help, note, ...set }: TaskSet): string[] {
 	return [
 		...(due === null ? [] : [`Due ${due.replace('T', ', ')}.`]),
 		help ? 'Steps and working may be opened.' : 'To be worked without help.',
-		...(tolerance === '' ? [] : [tolerance]),
+		...(toleranceWords(set) === '' ? [] : [toleranceWords(set)]),
 		...(note === '' ? [] : [note])
 	];
 }

@@ -3,8 +3,9 @@ import type { CourseSettings } from '$lib/engine/schedule/course-settings.ts';
 import { type Learning, learningFold } from '$lib/engine/schedule/learning.ts';
 import { foldState } from '$lib/storage/fold.ts';
 import { firstLearner, type Learner, listLearners, useLearner } from '$lib/storage/learners.ts';
-import { append, merge } from '$lib/storage/log.ts';
-import { stamped } from '$lib/storage/stamp.ts';
+import type { KnownEvent } from '$lib/engine/schedule/event.ts';
+import { append, events, merge } from '$lib/storage/log.ts';
+import { type FactsOf, stamped } from '$lib/storage/stamp.ts';
 import { openStore, type Store } from '$lib/storage/store.ts';
 import { troubleSentences } from '$lib/storage/trouble.ts';
 import type { AttemptFacts, SettledAttempt } from './device.svelte.ts';
@@ -22,6 +23,15 @@ export interface Desk {
 	/** Adds those that are not in the log yet by their id, all or none. */
 	attempts(learner: string, attempts: readonly SettledAttempt[]): Promise<void>;
 	setCourse(learner: string, course: CourseSettings): Promise<void>;
+	/** Adds an event of any type. */
+	note<T extends KnownEvent['type']>(learner: string, facts: FactsOf<T>): Promise<void>;
+	/** Adds several events of a type, all or none. */
+	noteAll<T extends KnownEvent['type']>(
+		learner: string,
+		facts: readonly FactsOf<T>[]
+	): Promise<void>;
+	/** A learner's events of the types that are wanted, oldest first. */
+	eventsOf(learner: string, wanted: (type: string) => boolean): Promise<KnownEvent[]>;
 	use(learner: string): Promise<void>;
 	/** What to say when the learner at work was removed in another tab. */
 	readonly removedSentence: string;
@@ -59,6 +69,18 @@ export async function openDesk(options: {
 		},
 		setCourse: (learner, course) =>
 			append(store, stamped(learner, { type: 'setting', key: courseKey, value: { ...course } })),
+		note: (learner, facts) => append(store, stamped(learner, facts)),
+		async noteAll(learner, facts) {
+			await merge(
+				store,
+				facts.map((one) => stamped(learner, one))
+			);
+		},
+		async eventsOf(learner, wanted) {
+			const found: KnownEvent[] = [];
+			for await (const event of events(store, learner, { of: wanted })) found.push(event);
+			return found;
+		},
 		use: (learner) => useLearner(store, learner),
 		removedSentence: troubleSentences.removed,
 		firstLearner: async () => (await firstLearner(store, 'Learner 1')).id

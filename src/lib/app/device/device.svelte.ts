@@ -1,7 +1,8 @@
 import type { CourseSettings } from '$lib/engine/schedule/course-settings.ts';
-import type { Attempt } from '$lib/engine/schedule/event.ts';
+import type { Attempt, KnownEvent } from '$lib/engine/schedule/event.ts';
 import type { Learning } from '$lib/engine/schedule/learning.ts';
 import type { Learner } from '$lib/storage/database.ts';
+import type { FactsOf } from '$lib/storage/stamp.ts';
 import { unexpected } from '../unexpected.svelte.ts';
 import type { Desk } from './desk.ts';
 import { keep, readKept } from './kept.ts';
@@ -132,6 +133,18 @@ class Device {
 	async setCourse(course: CourseSettings): Promise<boolean> {
 		this.course = course;
 		return this.#write((desk, id) => desk.setCourse(id, course));
+	}
+
+	/**
+	 * Adds an event of any type to the log of the learner at work, as `record` does an attempt.
+	 */
+	note<T extends KnownEvent['type']>(facts: FactsOf<T>): Promise<boolean> {
+		return this.#write((desk, id) => desk.note(id, facts));
+	}
+
+	/** The same for several events of a type at once, all or none. */
+	noteAll<T extends KnownEvent['type']>(facts: readonly FactsOf<T>[]): Promise<boolean> {
+		return this.#write((desk, id) => desk.noteAll(id, facts));
 	}
 
 	/** One write after the other, so that a first learner is added once and answers keep order. */

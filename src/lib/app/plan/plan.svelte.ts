@@ -6,7 +6,7 @@ import type { SkillId } from '$lib/engine/schedule/skill.ts';
 import { todayNumber } from '../device/clock.ts';
 import { device } from '../device/device.svelte.ts';
 import type { Known, Miss, Planner } from './planner.ts';
-import type { Below, Run } from '../practice/run.ts';
+import type { Below, Planned, Run } from '../practice/run.ts';
 
 /** The plan of the learner at work, made anew whenever what it rests on changes. */
 class Plan {
@@ -73,6 +73,11 @@ class Plan {
 		if (!this.planner || !known) return false;
 		const settings = { ...known.settings, minutes };
 		return this.planner.forecast({ ...known, settings }).unreached.length === 0;
+	}
+
+	/** Why the plan chose a task, once planning has been loaded. */
+	why(planned: Planned): string {
+		return this.planner?.why(planned, device.learning, todayNumber()) ?? '';
 	}
 
 	#known(): Known | null {

@@ -1,26 +1,21 @@
 import type { TopicId } from '$lib/engine/families/topics.ts';
-import { cardByCode } from '$lib/engine/families/catalogue.ts';
+import { loadToDraw } from '$lib/engine/families/catalogue.ts';
 import { type Task, taskFromNumber } from '$lib/engine/tasks/task.ts';
 import type { Level } from '$lib/engine/families/level.ts';
-import { readTaskNumber, TaskNumberError } from '$lib/engine/tasks/task-number.ts';
+import { TaskNumberError } from '$lib/engine/tasks/task-number.ts';
 import type { Cause } from '$lib/engine/marking/verdict.ts';
-import { noteVerdicts } from '$lib/engine/schedule/note-verdicts.ts';
-import type { SkillEvidence } from '$lib/engine/schedule/evidence.ts';
-import { givensOf } from '$lib/engine/tasks/givens.ts';
 import { newId } from '$lib/storage/new-id.ts';
-import { markPart } from '$lib/ui/sheet/later.ts';
-import { painted } from '$lib/ui/sheet/painted.ts';
+import { once } from '$lib/ui/sheet/later.ts';
 import { type Check, TaskWork } from '$lib/ui/sheet/task-work.svelte.ts';
 import { below } from '../device/chance.ts';
-import { type AttemptFacts, device } from '../device/device.svelte.ts';
+import { device } from '../device/device.svelte.ts';
 import { keep, readKept } from '../device/kept.ts';
-import { plan } from '../plan/plan.svelte.ts';
 import { unexpected } from '../unexpected.svelte.ts';
-import { newRun, newTask, type Run, type RunTask } from './run.ts';
+import { newRun, newTask, type Run, type RunTask, withOpen } from './run.ts';
 import { settings } from '../device/settings.svelte.ts';
 
-/** Longest time counted for one answer: a page left open is not practice. */
-const longestSeconds = 600;
+/** What an answer comes to in the run and in the log: wanted once something is answered. */
+const notingPart = once(() => import('./noting.ts'));
 
 /** The run on this device and the task that is open in it. */
 export class Practice {
@@ -32,9 +27,10 @@ export class Practice {
 	unopened = $state<string | null>(null);
 	/** How the last answer stands with the log. */
 	saved = $state<'none' | 'saving' | 'saved' | 'failed'>('none');
-	#since = 0;
+	/** When the open task was opened, or its last answer noted: milliseconds since 1970-01-01 UTC. */
+	since = 0;
 	/** Counts what `saved` has spoken of: one answer, or a task just opened. */
-	#turn = 0;
+	turn = 0;
 
 	/** Takes up the run that the learner at work left on this device, if there is one. */
 	async load(): Promise<void> {
@@ -45,15 +41,16 @@ export class Practice {
 
 	/** Starts a run by free choice. */
 	start(topic: TopicId | 'mixed', level: Level): Promise<void> {
-		this.#keep(newRun(topic, level, newId(), below));
+		this.keep(newRun(topic, level, newId(), below));
 		return this.#open();
 	}
 
 	/** Starts the plan's run for today; resolves to whether there is anything to do. */
 	async startPlan(): Promise<boolean> {
+		const { plan } = await import('../plan/plan.svelte.ts');
 		const run = await plan.newRun(newId(), below, this.run);
 		if (!run) return false;
-		this.#keep(run);
+		this.keep(run);
 		await this.#open();
 		return true;
 	}
@@ -82,7 +79,7 @@ export class Practice {
 		if (index >= tasks.length && run.topic !== 'plan') {
 			tasks.push(...newRun(run.topic, run.level, run.id, below).tasks.slice(0, 1));
 		}
-		this.#keep({ ...run, tasks, at: Math.min(Math.max(0, index), tasks.length - 1) });
+		this.keep({ ...run, tasks, at: Math.min(Math.max(0, index), tasks.length - 1) });
 		await this.#open();
 	}
 
@@ -118,7 +115,7 @@ export class Practice {
 		else {
 			const { topic } = task.family;
 			const id = newId();
-			this.#keep({ id, topic, level: task.id.level, at: 0, day: 0, budget: 0, tasks: [opened] });
+			this.keep({ id, topic, level: task.id.level, at: 0, day: 0, budget: 0, tasks: [opened] });
 			await this.#open();
 		}
 		return true;
@@ -126,59 +123,17 @@ export class Practice {
 
 	/** Notes a check in the run and in the log; the first one that counts decides how it stands. */
 	async checked(check: Check): Promise<void> {
-		const { work, task } = this;
-		if (!work || !task) return;
-		// It is there: the check has waited for it.
-		const { evidenceOf } = await markPart();
-		const charged = task.charged ?? [];
-		const settled = settledIn(work.checks.slice(0, -1));
-		const skills = evidenceOf(work.task, { ...check, charged, settled });
-		const helped =
-			work.checks.length > 1 || check.opened.length > 0 || check.byStep || !check.accepted;
-		const first = task.standing === 'open';
-		this.#stand(check.holds ? (helped ? 'helped' : 'right') : 'wrong', skills);
-		const missed = first && !check.holds && !check.byStep;
-		const verdicts = noteVerdicts(check.verdicts);
-		await this.#record(skills, {
-			...check,
-			typed: { ...check.typed },
-			verdicts,
-			opened: [...check.opened]
-		});
-		if (missed) await this.#returns(task, skills);
+		return (await notingPart()).noteCheck(this, check);
 	}
 
 	/** Notes which of several causes the person says it was, at the check just noted. */
 	async chosen(check: Check, cause: Cause): Promise<void> {
-		const { work, task } = this;
-		if (!work || !task) return;
-		const { toldBy } = await markPart();
-		const settled = settledIn(work.checks.slice(0, -1));
-		const notes = { ...check, charged: task.charged ?? [], settled };
-		const { told, skills } = toldBy(work.task, notes, cause);
-		this.#stand(task.standing, skills);
-		await this.#record(skills, {
-			...check,
-			typed: { ...check.typed },
-			verdicts: noteVerdicts(check.verdicts),
-			opened: [...check.opened],
-			told
-		});
+		return (await notingPart()).noteChoice(this, check, cause);
 	}
 
 	/** Notes that the working was shown before the answer was right. */
 	async worked(): Promise<void> {
-		const { work, task } = this;
-		if (!work || !task) return;
-		const untried = task.standing === 'open';
-		const { givenUp } = await markPart();
-		// The person has gone on meanwhile.
-		if (this.work !== work) return;
-		const skills = untried ? givenUp(work.task) : [];
-		this.#stand('wrong', skills);
-		if (!untried) return;
-		await this.#record(skills, { typed: {}, verdicts: {}, opened: [], byStep: work.byStep });
-		await this.#returns(task, skills);
+		return (await notingPart()).noteWorked(this);
 	}
 
 	/** Keeps what has been typed, so that leaving the page loses nothing. */
@@ -186,72 +141,11 @@ export class Practice {
 		const { run, work } = this;
 		if (!run || !work) return;
 		const notes = { ...work.notes(), checks: work.checks.length };
-		this.#keep(changed(run, (task) => ({ ...task, notes })));
-	}
-
-	async #record(
-		skills: readonly SkillEvidence[],
-		facts: Pick<AttemptFacts, 'typed' | 'verdicts' | 'opened' | 'byStep' | 'told'>
-	): Promise<void> {
-		const { work, run } = this;
-		if (!work || !run) return;
-		const now = Date.now();
-		const seconds = Math.min((now - this.#since) / 1000, longestSeconds);
-		this.#since = now;
-		const turn = ++this.#turn;
-		this.saved = 'saving';
-		const { typed, verdicts, opened, byStep, told } = facts;
-		const attempt: AttemptFacts = {
-			task: work.task.number,
-			level: work.task.id.level,
-			runId: run.id,
-			source: run.topic === 'plan' ? 'plan' : 'practice',
-			typed,
-			verdicts,
-			opened,
-			byStep,
-			worked: work.worked,
-			seconds,
-			skills: [...skills],
-			...(told && told.length > 0 && { told }),
-			givens: givensOf(work.task)
-		};
-		// The verdict first: writing takes as long as painting it.
-		await painted();
-		const saved = await device.record(attempt);
-		// By now it may be a later answer whose standing is shown.
-		if (turn === this.#turn) this.saved = saved ? 'saved' : 'failed';
-	}
-
-	/** A miss comes back in the same run, with new numbers, after two or three other tasks. */
-	async #returns({ number }: RunTask, skills: readonly SkillEvidence[]): Promise<void> {
-		const { id, topic } = this.run ?? {};
-		const planner = topic === 'plan' ? await plan.load() : null;
-		const { run } = this;
-		// The person may have gone on meanwhile, to another task or another run.
-		const index = run?.tasks.findIndex((task) => task.number === number) ?? -1;
-		if (!run || run.id !== id || index < 0) return;
-		const skill = skills.find(({ result }) => result === 'wrong')?.skill;
-		this.#keep(
-			planner ? plan.missed(planner, run, { index, skill }, below) : freeReturn(run, index)
-		);
-	}
-
-	#stand(standing: RunTask['standing'], skills: readonly SkillEvidence[]): void {
-		if (!this.run) return;
-		const wrong = skills.filter(({ result }) => result === 'wrong').map(({ skill }) => skill);
-		this.#keep(
-			changed(this.run, ({ charged = [], ...task }) => ({
-				...task,
-				standing,
-				charged: [...charged, ...wrong.filter((skill) => !charged.includes(skill))]
-			}))
-		);
-		this.keepNotes();
+		this.keep(withOpen(run, (task) => ({ ...task, notes })));
 	}
 
 	async #insert(run: Run, task: RunTask): Promise<void> {
-		this.#keep({ ...run, tasks: run.tasks.toSpliced(run.at + 1, 0, task), at: run.at + 1 });
+		this.keep({ ...run, tasks: run.tasks.toSpliced(run.at + 1, 0, task), at: run.at + 1 });
 		await this.#open();
 	}
 
@@ -263,12 +157,13 @@ export class Practice {
 		this.problem = null;
 		this.unopened = typeof drawn === 'string' ? drawn : null;
 		this.work = typeof drawn === 'string' ? null : await takenUp(drawn, current);
-		this.#turn++;
+		this.turn++;
 		this.saved = 'none';
-		this.#since = Date.now();
+		this.since = Date.now();
 	}
 
-	#keep(run: Run): void {
+	/** The run as it is from now on, here and on this device. */
+	keep(run: Run): void {
 		this.run = run;
 		const safe = keep(runKey(), JSON.stringify(run));
 		// The run begun before there was a learner is now the learner's.
@@ -279,7 +174,7 @@ export class Practice {
 /** The task of a number, or one sentence that says why there is none. */
 async function drawnFrom(number: string): Promise<Task | string> {
 	try {
-		return await taskFromNumber(number);
+		return await taskFromNumber(number, loadToDraw);
 	} catch (error) {
 		return error instanceof TaskNumberError ? error.message : unexpected.sentence(error, number);
 	}
@@ -287,7 +182,7 @@ async function drawnFrom(number: string): Promise<Task | string> {
 
 /** The work on a task as it was left; where it cannot be marked again, what was typed. */
 async function takenUp(task: Task, { standing, notes }: RunTask): Promise<TaskWork> {
-	const work = new TaskWork(task, () => settings.units);
+	const work = new TaskWork(task, () => settings.units, notingPart);
 	if (standing === 'shown') work.worked = true;
 	if (!notes) return work;
 	work.resume(notes);
@@ -297,27 +192,6 @@ async function takenUp(task: Task, { standing, notes }: RunTask): Promise<TaskWo
 		unexpected.show(error, task.number);
 	}
 	return work;
-}
-
-/** The steps that one of these checks accepted. */
-function settledIn(checks: readonly Check[]): string[] {
-	return checks.flatMap(({ verdicts }) =>
-		Object.keys(verdicts).filter((key) => verdicts[key]?.kind === 'accept')
-	);
-}
-
-/** The run with a task of the missed one's kind after three others, while others follow. */
-function freeReturn(run: Run, index: number): Run {
-	if (index + 1 >= run.tasks.length) return run;
-	const { code, level } = readTaskNumber(run.tasks[index]?.number ?? '');
-	const card = cardByCode(code);
-	const at = Math.min(Math.max(index + 4, run.at + 1), run.tasks.length);
-	return card ? { ...run, tasks: run.tasks.toSpliced(at, 0, newTask(card, level, below)) } : run;
-}
-
-/** The run with its open task changed. */
-function changed(run: Run, change: (task: RunTask) => RunTask): Run {
-	return { ...run, tasks: run.tasks.map((task, i) => (i === run.at ? change(task) : task)) };
 }
 
 const firstRunKey = 'bucktail.run.first';

@@ -113,3 +113,8 @@ export function leftToday(run: Run | null, day: number): RunTask[] {
 export function leftIn(run: Run | null): RunTask[] {
 	return (run?.tasks ?? []).filter(({ standing }) => standing === 'open');
 }
+
+/** The run with its open task changed. */
+export function withOpen(run: Run, change: (task: RunTask) => RunTask): Run {
+	return { ...run, tasks: run.tasks.map((task, i) => (i === run.at ? change(task) : task)) };
+}

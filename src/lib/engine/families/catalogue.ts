@@ -12,8 +12,15 @@ export function cardByCode(code: string): Card | undefined {
 	return byCode.get(code);
 }
 
-/** The family of a card. Its file is loaded at the first call and kept. */
-export function loadFamily(card: Card): Promise<Family> {
+/** The family of a card, with what it tells of answers. Its file is loaded at the first call and kept. */
+export async function loadFamily(card: Card): Promise<Family> {
+	const [family, { tell }] = await Promise.all([loadToDraw(card), import('./tell.ts')]);
+	await tell();
+	return family;
+}
+
+/** The same without what it tells of answers: that comes with `tell` (tell.ts). */
+export function loadToDraw(card: Card): Promise<Family> {
 	const known = loading.get(card.code);
 	if (known) return known;
 	const load = files[`./${card.topic}/${card.id}.ts`];
@@ -36,6 +43,7 @@ export function loadFamilies(): Promise<Family[]> {
 /** Every method, each once, sorted by id. */
 export async function loadMethods(): Promise<Method[]> {
 	const families = await loadFamilies();
-	const byId = new Map(families.map(({ method }) => [method.id, method]));
+	const methods = families.flatMap(({ method, others = [] }) => [method, ...others]);
+	const byId = new Map(methods.map((method) => [method.id, method]));
 	return [...byId.values()].sort((one, other) => (one.id < other.id ? -1 : 1));
 }

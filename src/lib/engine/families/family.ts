@@ -74,6 +74,8 @@ export interface SeenBy<M extends Method = Method> extends Seen {
 /** Turns one method into practice: what to draw, how to tell it, what to show. */
 export interface FamilyBody<M extends Method = Method> {
 	readonly method: M;
+	/** Methods of their own that a draw may name instead. */
+	readonly others?: readonly Method[];
 	readonly draw: (random: Random, level: Level) => Draw<M> | OtherDraw;
 	/** The drawing on the task, from the givens alone; it must not show what is asked. */
 	readonly figure: (given: GivenValues<M>, say: Say) => Drawing;

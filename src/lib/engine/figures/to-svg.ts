@@ -61,23 +61,18 @@ export function textBox({ x, y, text, anchor, turn }: TextShape): Box {
 
 /** Bounds of a path's end points; arcs here never reach past their ends by more than a radius. */
 function pathBox(d: string): Box {
-	const xs: number[] = [];
-	const ys: number[] = [];
-	for (const [, command, rest = ''] of d.matchAll(/([MLAQZ])([^MLAQZ]*)/g)) {
-		const numbers = rest.match(/-?\d+(\.\d+)?/g)?.map(Number) ?? [];
-		const radius = command === 'A' ? (numbers[0] ?? 0) : 0;
-		const [x, y] = numbers.slice(-2);
+	const box = { left: Infinity, top: Infinity, right: -Infinity, bottom: -Infinity };
+	for (const part of d.split(/(?=[MLAQZ])/)) {
+		const numbers = part.match(/-?\d+(?:\.\d+)?/g)?.map(Number) ?? [];
+		const x = numbers.at(-2);
+		const y = numbers.at(-1);
 		if (x === undefined || y === undefined) continue;
-		xs.push(x);
-		ys.push(y);
-		if (radius > 0 && numbers[3] === 1) {
-			ys.push(y - radius, y + radius);
-		}
+		const isLarge = part.startsWith('A') && numbers[3] === 1;
+		const radius = isLarge ? (numbers[0] ?? 0) : 0;
+		box.left = Math.min(box.left, x);
+		box.right = Math.max(box.right, x);
+		box.top = Math.min(box.top, y - radius);
+		box.bottom = Math.max(box.bottom, y + radius);
 	}
-	return {
-		left: Math.min(...xs),
-		top: Math.min(...ys),
-		right: Math.max(...xs),
-		bottom: Math.max(...ys)
-	};
+	return box;
 }

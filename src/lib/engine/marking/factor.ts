@@ -2,7 +2,7 @@ import { decimalText, exactly } from '../quantity/exact.ts';
 import type { Entry } from '../quantity/kinds/kind.ts';
 import { evaluateAsFar } from '../solver/evaluate.ts';
 import { kindAt } from '../solver/kind-at.ts';
-import { symbolOf } from '../solver/show.ts';
+import { symbolOf } from '../solver/show-step.ts';
 import type { Task } from '../tasks/task.ts';
 import type { Cause } from './verdict.ts';
 

@@ -24,7 +24,7 @@ export const barPieces = method({
 				),
 				lastCut: slip(
 					'downTo(bar / (piece + kerf), 1)',
-					'A kerf was counted behind the last piece too: where the piece ends at the end of the bar, it needs no cut.'
+					'A kerf was counted after the last piece too: where the piece ends at the end of the bar, it needs no cut.'
 				),
 				kerfBothSides: slip(
 					'downTo(bar / (piece + 2 * kerf), 1)',
@@ -32,7 +32,7 @@ export const barPieces = method({
 				),
 				oneKerfOff: slip(
 					'downTo((bar - kerf) / piece, 1)',
-					'One kerf in all was taken off: there is one behind every piece.',
+					'One kerf in all was taken off: there is one after every piece.',
 					{ rare: true }
 				),
 				kerfOff: slip(
@@ -55,7 +55,7 @@ export const barPieces = method({
 				)
 			}
 		}),
-		used: step('count * (piece + kerf)', 'Bar used, a kerf behind every piece', {
+		used: step('count * (piece + kerf)', 'Bar used, a kerf after every piece', {
 			rule: 'cut.bar',
 			tolerance: layoutLine,
 			slips: {
@@ -71,14 +71,14 @@ export const barPieces = method({
 				),
 				oneKerfMore: slip(
 					'count * (piece + kerf) + kerf',
-					'One kerf too many: there is one behind every piece.',
+					'One kerf too many: there is one after every piece.',
 					{ rare: true }
 				),
 				lastKerfKept: slip(
 					'count * piece + (count - 1) * kerf',
 					'One kerf too few: the last piece is cut from the remnant too.'
 				),
-				oneKerf: slip('count * piece + kerf', 'One kerf in all: there is one behind every piece.')
+				oneKerf: slip('count * piece + kerf', 'One kerf in all: there is one after every piece.')
 			}
 		}),
 		remnant: step('max(bar - used, 0 in)', 'Remnant', {
@@ -87,16 +87,16 @@ export const barPieces = method({
 			slips: {
 				partAsInches: slip(
 					'(bar / (piece + kerf) - downTo(bar / (piece + kerf), 1)) * (1 in)',
-					'The part behind the decimal point is a part of a piece, not inches: multiply it by the piece and its kerf.'
+					'The part after the decimal point is a part of a piece, not inches: multiply it by the piece and its kerf.'
 				),
 				kerfsForRemnant: slip(
 					'count * kerf',
-					'Those are the chips: the remnant is what is left of the bar behind the last cut.',
+					'Those are the chips: the remnant is what is left of the bar after the last cut.',
 					{ rare: true }
 				),
 				partOfPiece: slip(
 					'((bar + kerf) / (piece + kerf) - count) * piece',
-					'The part behind the decimal point times the piece: it stands for a piece with its kerf.'
+					'The part after the decimal point times the piece: it stands for a piece with its kerf.'
 				)
 			}
 		})
@@ -128,7 +128,7 @@ export const barPieces = method({
 			{
 				left: when(
 					nearRight('remnant', layoutLine),
-					'{entered} is left behind {count} pieces and their cuts.'
+					'{entered} is left after {count} pieces and their cuts.'
 				),
 				more: when('remnant > right.remnant', '{entered} is more than the saw leaves.'),
 				less: otherwise('{entered} is less than the saw leaves.')

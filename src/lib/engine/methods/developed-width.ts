@@ -121,7 +121,7 @@ export const developedWidth = method({
 			},
 			right: worstFits(layoutLine),
 			fits,
-			off: (by) => `Bent up, leg {leg} is off the most: ${by}.`
+			off: (by) => `Bent up, leg {leg} comes out ${by}, and no other leg is off by more.`
 		}),
 		legOff(['allowances'], {
 			shows: {

@@ -44,7 +44,7 @@ export const drillSize = method({
 			slips: {
 				down: slip(
 					'downTo(size, 1/64 in)',
-					'That fraction is smaller than the drill; the next larger one is asked.'
+					'That fraction is smaller than the drill; the next larger one is asked for.'
 				),
 				thirtySeconds: slip(
 					'upTo(size, 1/32 in)',
@@ -56,7 +56,7 @@ export const drillSize = method({
 				),
 				down32nds: slip(
 					'downTo(size, 1/32 in)',
-					'Rounded down to a 32nd; the next larger 64th is asked.'
+					'Rounded down to a 32nd; the next larger 64th is asked for.'
 				),
 				oneMore: slip(
 					'upTo(size, 1/64 in) + (1/64 in)',
@@ -71,7 +71,7 @@ export const drillSize = method({
 			slips: {
 				upForUnder: slip(
 					'upTo(size, 1/64 in)',
-					'That fraction is larger than the drill; the next smaller one is asked.'
+					'That fraction is larger than the drill; the next smaller one is asked for.'
 				),
 				under32nds: slip(
 					'downTo(size, 1/32 in)',
@@ -83,7 +83,7 @@ export const drillSize = method({
 				),
 				up32nds: slip(
 					'upTo(size, 1/32 in)',
-					'Rounded up to a 32nd; the next smaller 64th is asked.'
+					'Rounded up to a 32nd; the next smaller 64th is asked for.'
 				),
 				oneLess: slip(
 					'downTo(size, 1/64 in) - (1/64 in)',

@@ -54,16 +54,16 @@ export const removalDrill = method({
 				),
 				nextRivet: slip(
 					'pilotDrillAbove(D)',
-					'That is the next smaller rivet; 1/32 in under the shank is asked, also where no rivet has that size.',
+					'That is the next smaller rivet; 1/32 in under the shank is asked for, also where no rivet has that size.',
 					{ rare: true }
 				),
 				twoUnder: slip(
 					'D - (1/16 in)',
-					'1/16 in under leaves too thick a ring; 1/32 in is asked, also where no rivet has that size.'
+					'1/16 in under leaves too thick a ring; 1/32 in is asked for, also where no rivet has that size.'
 				),
 				oneSixtyFourth: slip(
 					'D - (1/64 in)',
-					'1/64 in under cuts into the shank’s rim; 1/32 in under is asked.'
+					'1/64 in under cuts into the shank’s rim; 1/32 in under is asked for.'
 				),
 				over: slip(
 					'D + (1/32 in)',
@@ -80,7 +80,7 @@ export const removalDrill = method({
 						rare: true
 					}
 				),
-				halfRivet: slip('D / 2', 'Half of the rivet: 1/32 in under is asked.', { rare: true }),
+				halfRivet: slip('D / 2', 'Half of the rivet: 1/32 in under is asked for.', { rare: true }),
 				headWide: slip(
 					'2 * D',
 					'2D is as wide as the head; the drill is 1/32 in under the shank.',
@@ -154,25 +154,25 @@ export const removalDrill = method({
 					'grip',
 					'Right through the stack: stop at two thirds and drive the rest out.'
 				),
-				halfGrip: slip('grip / 2', 'Half the stack: about two thirds is asked.'),
-				oneThird: slip('grip / 3', 'One third of the stack: about two thirds is asked.'),
+				halfGrip: slip('grip / 2', 'Half the stack: about two thirds is asked for.'),
+				oneThird: slip('grip / 3', 'One third of the stack: about two thirds is asked for.'),
 				headToStack: slip(
 					'2 / 3 * grip + depth',
 					'The head was added; two thirds of the stack are counted from its face.'
 				),
 				thirdsOfHead: slip(
 					'2 / 3 * depth',
-					'Two thirds of the head; two thirds of the stack are asked.'
+					'Two thirds of the head; two thirds of the stack are asked for.'
 				),
-				thirdsOfD: slip('2 / 3 * D', 'Two thirds of D; two thirds of the stack are asked.', {
+				thirdsOfD: slip('2 / 3 * D', 'Two thirds of D; two thirds of the stack are asked for.', {
 					rare: true
 				}),
-				upsideDown: slip('3 / 2 * grip', 'Three halves of the stack: two thirds are asked.', {
+				upsideDown: slip('3 / 2 * grip', 'Three halves of the stack: two thirds are asked for.', {
 					rare: true
 				}),
 				oneSheetDeep: slip(
 					'member(layers, 1)',
-					'Through the sheet under the head: two thirds of the whole stack are asked.'
+					'Through the sheet under the head: two thirds of the whole stack are asked for.'
 				)
 			}
 		})

@@ -1,7 +1,9 @@
-import { choice, count, fraction, word } from '../quantity/kinds.ts';
+import { choice, count, fraction, partNumber } from '../quantity/kinds.ts';
 import { given } from '../solver/given.ts';
 import { method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
 import { nearRight } from './outcomes/near-right.ts';
+import { dashDiameter } from './pieces/dash-diameter.ts';
+import { diameterDash } from './pieces/diameter-dash.ts';
 import { alloyLetters, headNumbers } from '../trade/rivet-code.ts';
 import { exactNumber, exactWords, stockedSize } from '../trade/tolerances.ts';
 
@@ -9,7 +11,7 @@ export const rivetNumberReading = method({
 	id: 'rivet-number-reading',
 	title: 'Rivet number read',
 	given: {
-		number: given(word, 'Rivet number')
+		number: given(partNumber, 'Rivet number')
 	},
 	steps: {
 		head: step('headIn(number)', 'Head', {
@@ -33,17 +35,7 @@ export const rivetNumberReading = method({
 				alloy2024: slip('"2024"', 'Alloy 2024 has the letters DD.')
 			}
 		}),
-		diameterDash: step('dashAfterLetters(number)', 'Number for the diameter', {
-			rule: 'number.code',
-			kind: count,
-			tolerance: exactNumber,
-			slips: {
-				lastForDiameter: slip(
-					'dashAtEnd(number)',
-					'The number behind the dash is the length; the diameter stands before it.'
-				)
-			}
-		}),
+		diameterDash,
 		lengthDash: step('dashAtEnd(number)', 'Number for the length', {
 			rule: 'number.code',
 			kind: count,
@@ -51,40 +43,11 @@ export const rivetNumberReading = method({
 			slips: {
 				firstForLength: slip(
 					'dashAfterLetters(number)',
-					'The number behind the letters is the diameter; the length stands behind the dash.'
+					'The number after the letters is the diameter; the length stands after the dash.'
 				)
 			}
 		}),
-		diameter: step('diameterDash * (1/32 in)', 'Rivet diameter', {
-			rule: 'number.code',
-			kind: fraction,
-			tolerance: stockedSize,
-			slips: {
-				diameterIn16ths: slip(
-					'diameterDash * (1/16 in)',
-					'The diameter was read in 16ths; it goes by 32nds, only the length by 16ths.'
-				),
-				diameterIn64ths: slip(
-					'diameterDash * (1/64 in)',
-					'The diameter was read in 64ths; it goes by 32nds.',
-					{ rare: true }
-				),
-				diameterInMm: slip(
-					'diameterDash * (1 in) / 25.4',
-					'The number was read as millimetres; the diameter goes by 32nds of an inch.'
-				),
-				diameterIn8ths: slip(
-					'diameterDash * (1/8 in)',
-					'The diameter was read in 8ths; it goes by 32nds.',
-					{ rare: true }
-				),
-				diameterInTenths: slip(
-					'diameterDash * (0.1 in)',
-					'The number was read as tenths of an inch; the diameter goes by 32nds.',
-					{ rare: true }
-				)
-			}
-		}),
+		diameter: dashDiameter,
 		length: step('lengthDash * (1/16 in)', 'Rivet length', {
 			rule: 'number.code',
 			kind: fraction,
@@ -132,9 +95,9 @@ export const rivetNumberReading = method({
 			{
 				sized: when(
 					nearRight('entered', stockedSize),
-					'A rivet {diameter} thick: what {number} stands for.'
+					'A rivet of {diameter} diameter: what {number} stands for.'
 				),
-				misread: otherwise('A rivet {diameter} thick: {number} stands for another one.')
+				misread: otherwise('A rivet of {diameter} diameter: {number} stands for another one.')
 			}
 		),
 		outcome(

@@ -1,4 +1,4 @@
-import { choice, count, fraction, partNumber } from '../quantity/kinds.ts';
+import { choice, count, fraction, lengthDash, partNumber } from '../quantity/kinds.ts';
 import { given } from '../solver/given.ts';
 import { atMost, method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
 import { alloyLetters, headNumbers } from '../trade/rivet-code.ts';
@@ -14,7 +14,7 @@ export const rivetNumber = method({
 		length: given(fraction, 'Rivet length')
 	},
 	steps: {
-		headNumber: step('headNumber(head)', 'Number of the head, behind MS20', {
+		headNumber: step('headNumber(head)', 'Head number, after MS20', {
 			rule: 'number.head',
 			kind: count,
 			tolerance: exactNumber,
@@ -66,7 +66,7 @@ export const rivetNumber = method({
 		}),
 		lengthDash: step('length / (1/16 in)', 'Length in 16ths', {
 			rule: 'number.code',
-			kind: count,
+			kind: lengthDash,
 			tolerance: exactNumber,
 			slips: {
 				lengthIn32nds: slip(
@@ -84,7 +84,7 @@ export const rivetNumber = method({
 				),
 				diameterForLength: slip(
 					'D / (1/32 in)',
-					'That is the dash number of the diameter; the length stands behind the dash.'
+					'That is the dash number of the diameter; the length stands after the dash.'
 				)
 			}
 		}),

@@ -38,7 +38,7 @@ export const shopHead = method({
 				}),
 				nextRivet: slip(
 					'1.5 * (D + (1/32 in))',
-					'That is for a rivet 1/32 in thicker; take 1.5 times this one.',
+					'That is for a rivet 1/32 in larger; take 1.5 times this one.',
 					{ rare: true }
 				)
 			}

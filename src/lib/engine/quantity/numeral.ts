@@ -55,7 +55,7 @@ function fromFraction([, whole, join, top = '', bottom = '']: RegExpExecArray) {
 	const part = ratio(n, d);
 	if (whole === undefined) return [{ value: part, grain: zero, form: 'fraction' } as const];
 	const before = ratio(BigInt(whole));
-	if (n >= d) return 'The fraction behind a whole number is less than one. Write it like 1 1/2.';
+	if (n >= d) return 'The fraction after a whole number is less than one. Write it like 1 1/2.';
 	const mixed = { value: before.add(part), grain: zero, form: 'mixed' } as const;
 	// `1-1/2` is a mixed number in the shop; with spaces it may be a subtraction.
 	const spaced = join?.includes('-') && join !== '-' && before.n > 0n;

@@ -91,7 +91,7 @@ function orderFault(pieces: readonly Piece[]): string | null {
 	if (pieces.some(({ text }) => /^0\d/.test(text)))
 		return 'Write decimals with the point, like .032.';
 	if (/[nu)][n(]/.test(shape)) return 'Put + − × or ÷ between the numbers.';
-	if (/(^|[^n)])u/.test(shape)) return 'Write a unit behind its number, like 1.5 in.';
+	if (/(^|[^n)])u/.test(shape)) return 'Write a unit after its number, like 1.5 in.';
 	if (/^$|^[*/)]|[-+*/(][-+*/)]|[-+*/(]$/.test(unsigned)) {
 		return 'Put a number on both sides of each + − × and ÷.';
 	}

@@ -1,30 +1,19 @@
 import * as v from 'valibot';
+import { type CollectEvent, collectSchemas } from './collect-events.ts';
+import { isJson, json, maxEventLength, short, shortList, stamp } from './event-fields.ts';
 import type { Evidence } from './memory.ts';
 import { currentSkill, currentSlip } from './old-skills.ts';
+import { type PanelEvent, panelSchemas } from './panel-events.ts';
+import { type SetEvent, setSchemas } from './set-events.ts';
 
-/** Longest event, in characters of its JSON. */
-export const maxEventLength = 20_000;
+export { type Json, maxEventLength } from './event-fields.ts';
+
 /** Longest entry kept as typed, in characters. */
 export const maxTyped = 300;
 /** Longest time kept for one attempt, in seconds: a day. */
 export const maxSeconds = 86_400;
 
-const short = v.pipe(v.string(), v.minLength(1), v.maxLength(60));
-const uuid = v.pipe(v.string(), v.uuid());
-const shortList = v.pipe(v.array(short), v.maxLength(60));
 const evidence: readonly Evidence[] = ['right', 'helped', 'wrong'];
-
-const stamp = {
-	id: uuid,
-	/** Raised when a known type changes so that an older reader would misread it. */
-	v: v.literal(1),
-	/** The learner's id. */
-	learner: uuid,
-	/** Milliseconds since 1970-01-01 UTC. */
-	at: v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(8.64e15)),
-	/** The day where the learner was, as YYYY-MM-DD. */
-	day: v.pipe(v.string(), v.isoDate())
-};
 
 const verdictSchema = v.variant('kind', [
 	v.object({ kind: v.literal('accept'), carried: v.boolean() }),
@@ -70,7 +59,7 @@ const settingSchema = v.object({
 	type: v.literal('setting'),
 	/** What was set, for example `exam` or `minutes`. */
 	key: short,
-	value: v.custom<Json>((value) => isJson(value))
+	value: json
 });
 
 const namingSchema = v.object({
@@ -79,12 +68,15 @@ const namingSchema = v.object({
 	nickname: v.pipe(v.string(), v.minLength(1), v.maxLength(60))
 });
 
-const knownSchemas = { attempt: attemptSchema, setting: settingSchema, learner: namingSchema };
+const knownSchemas = {
+	attempt: attemptSchema,
+	setting: settingSchema,
+	learner: namingSchema,
+	...setSchemas,
+	...panelSchemas,
+	...collectSchemas
+};
 const anySchema = v.looseObject({ ...stamp, type: short });
-
-/** Anything that can be written as JSON. */
-export type Json =
-	null | boolean | number | string | readonly Json[] | { readonly [key: string]: Json };
 
 /** One check of an answer, or the working asked for. */
 export type Attempt = Readonly<v.InferOutput<typeof attemptSchema>>;
@@ -94,7 +86,7 @@ export type SettingChange = Readonly<v.InferOutput<typeof settingSchema>>;
 export type Naming = Readonly<v.InferOutput<typeof namingSchema>>;
 
 /** An event this version can read. */
-export type KnownEvent = Attempt | SettingChange | Naming;
+export type KnownEvent = Attempt | SettingChange | Naming | SetEvent | CollectEvent | PanelEvent;
 /** An event of the log; one of a type added later is kept and merged, but no fold sees it. */
 export type LogEvent = Readonly<v.InferOutput<typeof anySchema>>;
 
@@ -142,15 +134,6 @@ const typedSchema = v.looseObject({ type: v.string() });
 
 function isKnownType(type: string): type is keyof typeof knownSchemas {
 	return Object.hasOwn(knownSchemas, type);
-}
-
-// Deeper nesting than any event needs is refused, so that no file can exhaust the stack.
-function isJson(value: unknown, depth = 8): value is Json {
-	if (typeof value === 'number') return Number.isFinite(value);
-	if (value === null || typeof value === 'string' || typeof value === 'boolean') return true;
-	if (typeof value !== 'object' || depth === 0) return false;
-	const plain = Array.isArray(value) || Object.getPrototypeOf(value) === Object.prototype;
-	return plain && Object.values(value).every((part) => isJson(part, depth - 1));
 }
 
 /** The order of the log: by time, and by id where two have the same time. */

@@ -45,7 +45,7 @@ export function emptyLearning(): Learning {
 /** Working it out from the log. The state is handed on and changed in place. */
 export const learningFold = {
 	name: 'learning',
-	version: 6,
+	version: 7,
 	empty: emptyLearning(),
 	apply(state: Learning, event: KnownEvent): Learning {
 		if (event.type === 'attempt') attempt(state, event);

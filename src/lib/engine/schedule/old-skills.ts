@@ -32,7 +32,9 @@ export const oldSkills: Readonly<Record<SkillId, SkillId>> = {
 	'developed-width/flats': 'piece/flat',
 	'developed-width/allowances': 'piece/allowance',
 	'drill-for-rivet/pilot': 'piece/pilot-drill',
-	'drill-for-rivet/final': 'piece/final-drill'
+	'drill-for-rivet/final': 'piece/final-drill',
+	'rivet-number-reading/diameterDash': 'piece/diameter-dash',
+	'rivet-number-reading/diameter': 'piece/dash-diameter'
 };
 
 /** New id of a slip by the old id of its skill and then its own old id. */

@@ -35,6 +35,13 @@ function chooseOne(found: readonly Found[]): { chosen: Chosen[]; aside: Aside[] 
 		if (same) same.files.push(file);
 		else unlike.push({ handIn, files: [file] });
 	}
+	const devices = new Set(unlike.flatMap(({ handIn }) => handIn.device ?? []));
+	const code = found[0]?.handIn.code ?? '';
+	if (devices.size > 1) {
+		const why = `${code} stands on hand-ins from ${devices.size} devices: find out whose each is, and collect only the one that counts.`;
+		const all = unlike.flatMap(({ files }) => files.map((file) => ({ file, why })));
+		return { chosen: [], aside: all };
+	}
 	const newest = Math.max(...unlike.map(({ handIn }) => handIn.version));
 	const top = unlike.filter(({ handIn }) => handIn.version === newest);
 	const older = unlike.filter(({ handIn }) => handIn.version < newest);
@@ -46,7 +53,7 @@ function chooseOne(found: readonly Found[]): { chosen: Chosen[]; aside: Aside[] 
 	);
 	const [first] = top;
 	if (top.length === 1 && first) return { chosen: [first], aside };
-	const why = `${found[0]?.handIn.code ?? ''} stands on ${top.length} different hand-ins of version ${newest}: find out whose each is, and have one handed in under another code.`;
+	const why = `${code} stands on ${top.length} different hand-ins of version ${newest}: find out whose each is, and have one handed in under another code.`;
 	const twice = top.flatMap(({ files }) => files.map((file) => ({ file, why })));
 	return { chosen: [], aside: [...aside, ...twice] };
 }

@@ -1,11 +1,12 @@
 import { loadReader } from '../quantity/reader.ts';
-import { stepsOf } from '../tasks/task.ts';
+import { stepsOf, type Task } from '../tasks/task.ts';
 import { type Aside, type Chosen, chooseEach, type Found } from './choose-hand-ins.ts';
 import type { HandIn, HandInAnswer } from './hand-in.ts';
 import { type AnswerMark, markAnswer } from './mark-answer.ts';
 import type { OpenSet, SetTask } from './open-set.ts';
-import type { Override } from './override.ts';
+import { type Override, overridden } from './override.ts';
 import { totalOf } from './set.ts';
+import type { StepState } from './step-marks.ts';
 
 /** One task of a hand-in, marked. */
 export interface TaskMark {
@@ -18,6 +19,8 @@ export interface TaskMark {
 	/** Set where an instructor changed the marks: what they were, and why. */
 	readonly changed?: { readonly from: number; readonly note: string };
 	readonly answers: readonly AnswerMark[];
+	/** Every step of the task, in order. */
+	readonly steps: readonly StepState[];
 	readonly opened: readonly string[];
 	readonly charts: readonly string[];
 	readonly seconds: number | null;
@@ -46,6 +49,8 @@ export interface Collected {
 
 interface CollectOptions {
 	readonly overrides?: readonly Override[];
+	/** How answers are marked; one that remembers makes collecting again quick. */
+	readonly marking?: typeof markAnswer;
 	/** Told after every hand-in how many are marked. */
 	readonly progress?: (done: number, of: number) => void;
 }
@@ -57,7 +62,7 @@ interface CollectOptions {
 export async function collect(
 	open: OpenSet,
 	found: readonly Found[],
-	{ overrides = [], progress }: CollectOptions = {}
+	{ overrides = [], marking = markingOnce(), progress }: CollectOptions = {}
 ): Promise<Collected> {
 	await loadReader();
 	const own = found.filter(({ handIn }) => handIn.hash === open.hash);
@@ -65,10 +70,9 @@ export async function collect(
 	const { chosen, aside } = chooseEach(own);
 	const handIns: MarkedHandIn[] = [];
 	const unfit: Aside[] = [];
-	const marking = markingOnce();
 	for (const [i, one] of chosen.entries()) {
 		const fault = faultIn(open, one.handIn);
-		if (fault === null) handIns.push(await marked(open, one, overrides, marking));
+		if (fault === null) handIns.push(overridden(await marked(open, one, marking), overrides));
 		else unfit.push(...one.files.map((file) => ({ file, why: fault })));
 		progress?.(i + 1, chosen.length);
 	}
@@ -106,18 +110,12 @@ function faultIn(open: OpenSet, handIn: HandIn): string | null {
 async function marked(
 	open: OpenSet,
 	{ handIn, files }: Chosen,
-	overrides: readonly Override[],
 	marking: typeof markAnswer
 ): Promise<MarkedHandIn> {
 	const tasks: TaskMark[] = [];
 	for (const [i, own] of open.for(handIn.code).entries()) {
 		const answer = handIn.answers.find(({ place }) => place === i + 1) ?? noAnswer;
-		const mark = await taskMark(own, answer, marking);
-		// What was changed last holds.
-		const override = overrides
-			.filter(({ code, task }) => code === handIn.code && task === own.place)
-			.at(-1);
-		tasks.push(override ? changedBy(mark, override) : mark);
+		tasks.push(await taskMark(own, answer, marking));
 	}
 	const { code, name, version, promised, at } = handIn;
 	return {
@@ -143,7 +141,7 @@ const noAnswer: Omit<HandInAnswer, 'place'> = {
 };
 
 /** Marks what several students entered alike only once: most of a class has the same right ones. */
-function markingOnce(): typeof markAnswer {
+export function markingOnce(): typeof markAnswer {
 	const known = new Map<string, Promise<AnswerMark[]>>();
 	return (own, answer) => {
 		const { entries, picked, units } = answer;
@@ -167,12 +165,15 @@ async function taskMark(
 		marks: totalOf(answers.map(({ marks }) => marks)),
 		of: totalOf(own.marks),
 		answers,
+		steps: inOrder(own.task, answers),
 		opened,
 		charts,
 		seconds
 	};
 }
 
-function changedBy(mark: TaskMark, { marks, note }: Override): TaskMark {
-	return { ...mark, marks: Math.min(marks, mark.of), changed: { from: mark.marks, note } };
+function inOrder(task: Task, answers: readonly AnswerMark[]): StepState[] {
+	const order = stepsOf(task);
+	const steps = answers.flatMap((answer) => answer.steps);
+	return steps.sort((a, b) => order.indexOf(a.key) - order.indexOf(b.key));
 }

@@ -10,10 +10,19 @@ export interface Wish {
 	readonly code: string;
 	readonly level: Level;
 	readonly count: number;
+	/** Marks of the steps in order, or one number for the whole task; a mark a step unless told. */
+	readonly marks?: readonly number[];
 }
 
 /** What an instructor settles about a set besides its tasks. */
 export type Terms = Omit<TaskSet, 'tasks'>;
+
+/** The terms of a set. */
+export function termsOf(set: TaskSet): Terms {
+	const { title, seed, order, numbers, answers, help, due, within, tolerance, note } = set;
+	const own = within ? { within } : {};
+	return { title, seed, order, numbers, answers, help, due, ...own, tolerance, note };
+}
 
 /** Terms where nothing else is said. */
 export function plainTerms(title: string): Terms {
@@ -31,18 +40,26 @@ export function plainTerms(title: string): Terms {
 }
 
 /**
- * Reads a wish: `RL2*3` is three tasks of family RL at level 2, `RL2` one.
+ * Reads a wish: `RL2*3` is three tasks of family RL at level 2, `RL2` one; `RL2*3=1,2,1` gives the
+ * marks of their steps, `RL2*3=6` those of each whole task.
  *
  * @throws SetError
  */
 export function readWish(typed: string): Wish {
-	const parts = /^([A-Z]{2})([1-3])(?:[*×X](\d{1,3}))?$/.exec(typed.trim().toUpperCase());
+	const parts = /^([A-Z]{2})([1-3])(?:[*×X](\d{1,3}))?(?:=(\d{1,3}(?:,\d{1,3})*))?$/.exec(
+		typed.trim().toUpperCase()
+	);
 	if (!parts) {
 		throw new SetError('Write tasks as family, level and how many, such as RL2*3.');
 	}
-	const [, code = '', level, count = '1'] = parts;
+	const [, code = '', level, count = '1', marks] = parts;
 	if (!cardByCode(code)) throw new SetError(`No family of tasks has the code ${code}.`);
-	const wish: Wish = { code, level: Number(level) as Level, count: Number(count) };
+	const wish: Wish = {
+		code,
+		level: Number(level) as Level,
+		count: Number(count),
+		...(marks === undefined ? {} : { marks: marks.split(',').map(Number) })
+	};
 	if (wish.count < 1 || wish.count > mostTasks) {
 		throw new SetError(`A set has 1 to ${mostTasks} tasks; ${code}${level} asks for ${count}.`);
 	}
@@ -60,7 +77,8 @@ export async function composeSet(terms: Terms, wishes: readonly Wish[]): Promise
 	if (count < 1 || count > mostTasks) throw new SetError(`A set has 1 to ${mostTasks} tasks.`);
 	const places = await placesFor(wishes);
 	const tasks = drawDealt(terms.seed === '' ? terms.title : terms.seed, places, (task) => task);
-	const reading = readSet({ ...terms, tasks: tasks.map(plainTask) });
+	const marks = wishes.flatMap((wish) => Array.from({ length: wish.count }, () => wish.marks));
+	const reading = readSet({ ...terms, tasks: tasks.map((task, i) => markedTask(task, marks[i])) });
 	if (!reading.ok) throw new SetError(reading.sentence);
 	return reading.set;
 }
@@ -81,7 +99,31 @@ async function placesFor(wishes: readonly Wish[]): Promise<Place[]> {
 	return places;
 }
 
+/**
+ * A task as a set holds it, a mark for every step unless told.
+ *
+ * @throws SetError where there are marks for another number of steps
+ */
+function markedTask(task: Task, marks?: readonly number[]): TaskSet['tasks'][number] {
+	const steps = stepsOf(task);
+	const [whole = 0] = marks ?? [];
+	if (!marks) return plainTask(task);
+	if (marks.length === 1) return { number: task.number, marks: spreadMarks(whole, steps.length) };
+	if (marks.length === steps.length) return { number: task.number, marks: [...marks] };
+	const { code, level } = task.id;
+	throw new SetError(
+		`${code}${level} has ${steps.length} steps, ${steps.join(', ')}: give a mark for each, or one number for the task.`
+	);
+}
+
 /** A task as a set holds it, a mark for every step. */
-function plainTask(task: Task): TaskSet['tasks'][number] {
+export function plainTask(task: Task): TaskSet['tasks'][number] {
 	return { number: task.number, marks: stepsOf(task).map(() => 1) };
+}
+
+/** The marks of a whole task over its steps, as evenly as can be; what is over goes to the last. */
+export function spreadMarks(whole: number, steps: number): number[] {
+	const each = Math.floor(whole / steps);
+	const over = whole - each * steps;
+	return Array.from({ length: steps }, (_, i) => each + Number(i >= steps - over));
 }

@@ -4,6 +4,7 @@ import { randomFrom } from '../families/random.ts';
 import { givensOf, numbersIn } from '../tasks/givens.ts';
 import { seedCount } from '../tasks/task-number.ts';
 import { drawTask, type Task } from '../tasks/task.ts';
+import { SetError } from './set-error.ts';
 
 /*
  * Which tasks a seed deals. Everything is ranked by a hash of the seed and of the one thing that
@@ -67,14 +68,16 @@ const tries = 100;
  * What `made` makes of a task for each place; where that is null, or a family's numbers come
  * twice, another task is drawn.
  *
- * @throws Error when a family gives no such task
+ * @param there tasks that there are besides, whose numbers may not come again
+ * @throws SetError when a family gives no such task
  */
 export function drawDealt<T>(
 	seed: string,
 	places: readonly Place[],
-	made: (task: Task) => T | null
+	made: (task: Task) => T | null,
+	there: readonly Task[] = []
 ): T[] {
-	const used = new Set<string>();
+	const used = new Set(there.map((task) => numbersIn(givensOf(task))));
 	return places.map(({ family, level, copy }) => {
 		const place = `${family.code} ${level} ${copy}`;
 		for (let n = 0; n < tries; n++) {
@@ -87,7 +90,9 @@ export function drawDealt<T>(
 			used.add(numbers);
 			return result;
 		}
-		throw new Error(`no fit task from ${family.code}${level} in ${tries} draws`);
+		throw new SetError(
+			`${family.code}${level} gives no more tasks with other numbers; ask for fewer of it.`
+		);
 	});
 }
 

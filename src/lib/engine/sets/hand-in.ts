@@ -55,6 +55,11 @@ export const handInSchema = v.strictObject({
 			return reading.ok && reading.code === code;
 		}, 'code')
 	),
+	/**
+	 * Ten digits that stand for the learner whose log it was worked in, so that two students under
+	 * one code are told apart; left out by scripts and for paper.
+	 */
+	device: v.optional(v.pipe(v.string(), v.regex(/^[0-9A-Z]{10}$/))),
 	/** Only where the student typed one. */
 	name: v.optional(v.pipe(v.string(), v.maxLength(longestName)), ''),
 	/** 1 when first handed in, one more every time again. */

@@ -8,7 +8,7 @@ import { optionChosen } from './chosen-option.ts';
 import { optionTexts, type Question } from './rehearsal.ts';
 import { verdictOn } from './rehearsal-marks.ts';
 import { totalOf } from './set.ts';
-import { markedOn, stepMarks } from './step-marks.ts';
+import { blankSteps, markedOn, type StepState, stepMarks } from './step-marks.ts';
 
 /** One entry marked, or one answer that was left out. */
 export interface AnswerMark {
@@ -28,6 +28,8 @@ export interface AnswerMark {
 	readonly either: boolean;
 	/** One sentence. */
 	readonly says: string;
+	/** How each step came out that the answer speaks for, in order. */
+	readonly steps: readonly StepState[];
 }
 
 /** What was entered in one task of a set, marked from its numbers. */
@@ -90,16 +92,17 @@ function nameOf(verdict: Verdict): AnswerMark['verdict'] {
 
 function markOption({ task, marks }: SetTask, question: Question, entry: string): AnswerMark {
 	const { key } = question;
-	const of = totalOf(marks);
-	if (entry.trim() === '') return { key, marks: 0, of, ...blank };
-	const chosen = optionChosen(question, entry);
-	if (chosen === null) {
-		return { ...blank, key, marks: 0, of, entry, verdict: 'unread', says: 'None of the options.' };
+	const group = new Map(stepsOf(task).map((step, i) => [step, marks[i] ?? 0]));
+	if (entry.trim() === '') {
+		return { key, marks: 0, of: totalOf(marks), steps: blankSteps(group), ...blank };
 	}
-	const verdict = verdictOn(question, chosen);
-	const steps = stepsOf(task);
-	const group = new Map(steps.map((step, i) => [step, marks[i] ?? 0]));
+	const chosen = optionChosen(question, entry);
+	const verdict = chosen === null ? null : verdictOn(question, chosen);
+	const { marks: had, of, steps } = markedOn(task, key, group, verdict);
+	const row = { key, marks: had, of, steps };
+	if (chosen === null || verdict === null) {
+		return { ...blank, ...row, entry, verdict: 'unread', says: 'None of the options.' };
+	}
 	const read = optionTexts(question, 'in')[chosen] ?? '';
-	const { marks: had } = markedOn(task, key, group, verdict);
-	return { key, marks: had, of, entry, read, ...told(task, key, verdict) };
+	return { ...row, entry, read, ...told(task, key, verdict) };
 }

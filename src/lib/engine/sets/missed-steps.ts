@@ -15,6 +15,8 @@ export interface SlipCount {
 export interface MissedStep {
 	readonly skill: SkillId;
 	readonly label: string;
+	/** Id of the rule that the step rests on, in `trade/rules.ts`; null for plain arithmetic. */
+	readonly rule: string | null;
 	/** Places of the tasks it was missed in. */
 	readonly places: readonly number[];
 	readonly codes: readonly string[];
@@ -27,6 +29,7 @@ interface Miss {
 	readonly place: number;
 	readonly skill: SkillId;
 	readonly label: string;
+	readonly rule: string | null;
 	readonly slip: string;
 	readonly says: string;
 }
@@ -56,6 +59,7 @@ function missesIn(code: string, { place, answers }: TaskMark, own?: SetTask): Mi
 				place,
 				skill: skillOf(method, slip.step),
 				label: method.steps[slip.step]?.label ?? slip.step,
+				rule: method.steps[slip.step]?.rule ?? null,
 				slip: slip.id,
 				says: slip.says
 			};
@@ -73,6 +77,7 @@ function missedStep(misses: readonly Miss[]): MissedStep {
 	return {
 		skill: first.skill,
 		label: first.label,
+		rule: first.rule,
 		places: [...new Set(misses.map(({ place }) => place))].sort((a, b) => a - b),
 		codes: codesIn(misses),
 		slips: slips.sort((a, b) => b.codes.length - a.codes.length || (a.slip < b.slip ? -1 : 1))

@@ -2,6 +2,7 @@ import { randomFrom } from '../families/random.ts';
 import { givensOf, numbersIn } from '../tasks/givens.ts';
 import { seedCount, TaskNumberError } from '../tasks/task-number.ts';
 import { drawTask, stepsOf, type Task, taskFromNumber } from '../tasks/task.ts';
+import { heldTo } from './own-tolerance.ts';
 import { type Question, questionOn } from './rehearsal.ts';
 import { marksOf, setHash, type TaskSet } from './set.ts';
 import { SetError } from './set-error.ts';
@@ -45,7 +46,8 @@ export async function openSet(set: TaskSet): Promise<OpenSet> {
 				`Task ${i + 1} of the set has ${stepsOf(task).length} steps and marks for ${marks.length}; make the set again.`
 			);
 		}
-		tasks.push({ place: i + 1, task, marks, question: questionIn(set, task) });
+		const question = questionIn(set, task);
+		tasks.push({ place: i + 1, task: heldTo(task, set.within), marks, question });
 	}
 	const forCode = (code: string) => {
 		const own = set.numbers === 'own' ? ownNumbers(set, hash, tasks, code) : tasks;
@@ -101,7 +103,7 @@ function ownNumbers(
 			const question = base.question && questionFor(task);
 			if (base.question && question?.key !== base.question.key) continue;
 			used.add(numbers);
-			return { ...base, task, question };
+			return { ...base, task: heldTo(task, set.within), question };
 		}
 		throw new SetError(
 			`Task ${base.place} of the set has too few other numbers; give all students the same.`

@@ -9,7 +9,7 @@ import { evaluate } from '../solver/evaluate.ts';
 import { textAt } from '../solver/show.ts';
 import { TradeError } from '../solver/trade-function.ts';
 
-/** The slips behind a wrong option: made one or together, or either of two in different steps. */
+/** The slips behind a wrong option: made one or together, or one of several. */
 export type OptionCause = Extract<Cause, { kind: 'slip' | 'either' }>;
 
 /** One of the values to choose from. */
@@ -53,14 +53,23 @@ function wrongOptions(task: Task, key: string): Option[] {
 		if (known) known.slips.push(id);
 		else found.push({ value, slips: [id] });
 	}
-	return found.map(({ value, slips }) => ({ value, cause: causeOf(task, slips) }));
+	return found.map(({ value, slips }) => {
+		const cause = causeOf(task, slips);
+		// A question that is opened again has the value of the first one named.
+		return { value: task.slips.get(cause.slips[0] ?? '')?.[key] ?? value, cause };
+	});
 }
 
-function causeOf(task: Task, [first = '', ...others]: readonly string[]): OptionCause {
-	const elsewhere = others.find((id) => stepAt(task, id) !== stepAt(task, first));
-	return elsewhere === undefined
-		? { kind: 'slip', slips: [first] }
-		: { kind: 'either', slips: [first, elsewhere] };
+/** As many slips are kept with an option; of so many it is said only that they are several. */
+export const severalSlips = 4;
+
+/** The common slips that lead to a value, or the rare ones where there are no others. */
+function causeOf({ method }: Task, slips: readonly string[]): OptionCause {
+	const common = slips.filter((id) => !method.slips[id]?.rare);
+	const likely = common.length > 0 ? common : slips;
+	return likely.length === 1
+		? { kind: 'slip', slips: likely }
+		: { kind: 'either', slips: likely.slice(0, severalSlips) };
 }
 
 function stepAt({ method }: Task, slip: string | undefined): string {

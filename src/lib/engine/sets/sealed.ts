@@ -4,7 +4,7 @@ import { hashOf } from './hash.ts';
 import { mostTasks } from './set.ts';
 
 /** Form of a hand-in; a higher one is of a newer edition. */
-export const handInForm = 1;
+export const handInForm = 2;
 
 export const newerHandIn = 'Update Bucktail first: a newer version made that hand-in.';
 
@@ -31,7 +31,8 @@ export function seal(handIn: HandIn): SealedHandIn {
 	const { answers, ...rest } = whole;
 	return {
 		bucktail: 'hand-in',
-		form: handInForm,
+		// What has no device in it is read by the first edition too.
+		form: whole.device === undefined ? 1 : handInForm,
 		handIn: {
 			...(withoutNothing(rest) as typeof rest),
 			answers: answers.map((one) => withoutNothing(one) as typeof one)

@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { readTaskNumber, TaskNumberError, writeTaskNumber } from '../tasks/task-number.ts';
 import { hashOf } from './hash.ts';
+import { ownTolerances } from './own-tolerance.ts';
 
 /*
  * A set of tasks that an instructor hands out, as plain data. It holds its task numbers, so that
@@ -71,7 +72,17 @@ export const setSchema = v.strictObject({
 	/** Whether steps and working may be opened. A promise, not a lock. */
 	help: v.boolean(),
 	due: v.nullable(due),
-	/** What the instructor allows where the school differs; shown, not computed with. */
+	/**
+	 * How far off answers may be where the school does not go by the tool, in inches; left out where
+	 * it does, so that sets without it keep their hash.
+	 */
+	within: v.optional(
+		v.strictObject({
+			rule: v.optional(v.picklist(ownTolerances.rule)),
+			micrometer: v.optional(v.picklist(ownTolerances.micrometer))
+		})
+	),
+	/** More on tolerances for the student to read; nothing is computed with it. */
 	tolerance: line(longest.tolerance),
 	/** For the student. */
 	note: line(longest.note)

@@ -8,11 +8,20 @@ import { totalOf } from './set.ts';
  * one, the step of that slip loses its marks and the steps that follow rightly keep theirs.
  */
 
+/** How a step came out: `follows` is right for a wrong value before it, and counts. */
+export interface StepState {
+	readonly key: string;
+	readonly of: number;
+	readonly state: 'right' | 'follows' | 'lost' | 'blank';
+}
+
 /** What an entry, or an answer that was left out, is marked on. */
 export interface Marked {
 	readonly key: string;
 	readonly marks: number;
 	readonly of: number;
+	/** The steps that it speaks for, its own among them, in order. */
+	readonly steps: readonly StepState[];
 	/** Whether it is off only by a slip that an earlier answer was charged for. */
 	readonly follows: boolean;
 }
@@ -43,15 +52,23 @@ export function stepMarks(
 			for (const slip of slipsIn(task, group, verdict)) charged.add(slip);
 			waiting = [];
 		} else if (task.drawn.asked.includes(key)) {
-			rows.push({ key, marks: 0, of: marksAt.get(key) ?? 0, follows: false });
+			const of = marksAt.get(key) ?? 0;
+			rows.push({ key, marks: 0, of, follows: false, steps: [{ key, of, state: 'blank' }] });
 		} else {
 			waiting.push(key);
 		}
 	}
 	// Steps that no answer speaks for go with the last answer that was left out.
 	const last = rows.pop();
-	const rest = totalOf(waiting.map((step) => marksAt.get(step) ?? 0));
-	return last ? [...rows, { ...last, of: last.of + rest }] : rows;
+	if (!last) return rows;
+	const rest = blankSteps(new Map(waiting.map((step) => [step, marksAt.get(step) ?? 0])));
+	const of = last.of + totalOf(rest.map((step) => step.of));
+	return [...rows, { ...last, of, steps: [...rest, ...last.steps] }];
+}
+
+/** The steps of an answer that was left out. */
+export function blankSteps(group: Group): StepState[] {
+	return [...group].map(([key, of]) => ({ key, of, state: 'blank' }));
 }
 
 const right: Verdict = { kind: 'accept', carried: true };
@@ -76,10 +93,28 @@ type Group = ReadonlyMap<string, number>;
 /** The marks of one answer. */
 export function markedOn(task: Task, key: string, group: Group, verdict: Verdict | null): Marked {
 	const of = totalOf([...group.values()]);
-	if (verdict?.kind === 'accept') return { key, marks: of, of, follows: false };
-	const lost = verdict === null ? of : sumOf(group, lostSteps(task, key, group, verdict));
-	// A wrong answer never has all marks, even where the step of its slip has none.
-	return { key, marks: of - (lost || sumOf(group, [key]) || of), of, follows: false };
+	const lost = verdict === null ? [...group.keys()] : chargedSteps(task, key, group, verdict);
+	const marks = of - sumOf(group, lost);
+	return { key, marks, of, follows: false, steps: statesOf(group, lost, verdict) };
+}
+
+/** What loses its marks: a wrong answer never has all, even where the step of its slip has none. */
+function chargedSteps(task: Task, key: string, group: Group, verdict: Verdict): readonly string[] {
+	if (verdict.kind === 'accept') return [];
+	const found = [lostSteps(task, key, group, verdict), [key]];
+	return found.find((steps) => sumOf(group, steps) > 0) ?? [...group.keys()];
+}
+
+function statesOf(group: Group, lost: readonly string[], verdict: Verdict | null): StepState[] {
+	const keys = [...group.keys()];
+	const first = keys.findIndex((key) => lost.includes(key));
+	const carried = verdict?.kind === 'accept' && verdict.carried;
+	const keeps = (at: number) => (carried || (first >= 0 && at > first) ? 'follows' : 'right');
+	return keys.map((key, i) => ({
+		key,
+		of: group.get(key) ?? 0,
+		state: lost.includes(key) ? 'lost' : keeps(i)
+	}));
 }
 
 function sumOf(group: Group, steps: readonly string[]): number {

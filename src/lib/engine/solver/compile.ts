@@ -14,23 +14,31 @@ import type { Piece } from './write.ts';
  * are plain functions. A method also checks the pieces in it against its own values.
  */
 
-/** JavaScript source of a compiled method, to be handed to `addCompiled`. */
-export function compileMethod(method: Method, functions: Functions): string {
+/** JavaScript source of what is compiled from a method or a piece. */
+export interface Compiled {
+	/** To be handed to `addCompiled`. */
+	readonly unit: string;
+	/** What is only needed once something was answered: to be handed to `toldBy`. */
+	readonly told: string;
+}
+
+export function compileMethod(method: Method, functions: Functions): Compiled {
 	const names = namesOf(method.given);
 	const before = new Map<string, Names>();
-	const steps: string[] = [];
+	const steps: Source[] = [];
 	for (const [key, step] of Object.entries(method.steps)) {
 		before.set(key, { ...names });
 		const where = `${method.id}.${key}`;
 		const term = compileFormula(step.formula, names, functions, where);
 		const { text, named } = result(term, names, where, step.kind);
-		if (step.from.unit === method.id) steps.push(`${JSON.stringify(key)}: ${text}`);
+		if (step.from.unit === method.id) steps.push(source(key, term, text));
 		names[key] = named;
 	}
 	const slips = Object.entries(method.slips).flatMap(([id, slip]) => {
 		const at = `${method.id}.${id}`;
-		const text = slipSource(slip, before.get(slip.step) ?? {}, names[slip.step], functions, at);
-		return slip.from.unit === method.id ? [`${JSON.stringify(slip.from.key)}: ${text}`] : [];
+		const { from, step } = slip;
+		const source = slipSource(from.key, slip, before.get(step) ?? {}, names[step], functions, at);
+		return from.unit === method.id ? [source] : [];
 	});
 	const limits = method.limits.map((limit, i) =>
 		limitSource(limit, names, functions, `${method.id} limit ${i + 1}`)
@@ -40,21 +48,50 @@ export function compileMethod(method: Method, functions: Functions): string {
 	);
 	checkInverses(method, names);
 	const slots = Object.keys(names).map((name) => `${name}: v.${name}`);
-	return `{copy: (v) => ({${slots.join(', ')}}), steps: {${steps.join(', ')}}, slips: {${slips.join(', ')}}, limits: [${limits.join(', ')}], outcomes: [${outcomes.join(', ')}]}`;
+	return {
+		unit: `{copy: (v) => ({${slots.join(', ')}}), ${texts(steps, slips)}, limits: [${limits.join(', ')}]}`,
+		told: toldSource(steps, slips, outcomes)
+	};
 }
 
 /** The same for a piece. */
-export function compilePiece(piece: Piece, functions: Functions): string {
+export function compilePiece(piece: Piece, functions: Functions): Compiled {
 	const where = `piece ${piece.piece}`;
 	const needs = namesOf(piece.needs);
 	const term = compileFormula(piece.step.formula, needs, functions, where);
 	const { text, named } = result(term, needs, where, piece.step.kind);
+	const steps = [source('step', term, text)];
 	const known = { ...needs, ...namesOf(piece.may) };
 	const slips = Object.entries(piece.step.slips).map(([id, slip]) => {
 		const at = `${where}, slip ${id}`;
-		return `${JSON.stringify(id)}: ${slipSource(slip, known, named, functions, at)}`;
+		return slipSource(id, slip, known, named, functions, at);
 	});
-	return `{steps: {step: ${text}}, slips: {${slips.join(', ')}}, limits: [], outcomes: []}`;
+	return { unit: `{${texts(steps, slips)}, limits: []}`, told: toldSource(steps, slips, []) };
+}
+
+/** A formula by its key: what it computes, and what it looks like. */
+interface Source {
+	readonly text: string;
+	readonly show: string;
+}
+
+function source(key: string, term: Term, text: string): Source {
+	const name = JSON.stringify(key);
+	return { text: `${name}: ${text}`, show: `${name}: ${JSON.stringify(tidy(term.show))}` };
+}
+
+function texts(steps: readonly Source[], slips: readonly Source[]): string {
+	const [own, slipped] = [steps, slips].map((all) => all.map(({ text }) => text).join(', '));
+	return `steps: {${own}}, slips: {${slipped}}`;
+}
+
+function toldSource(
+	steps: readonly Source[],
+	slips: readonly Source[],
+	outcomes: readonly string[]
+): string {
+	const [own, slipped] = [steps, slips].map((all) => all.map(({ show }) => show).join(', '));
+	return `{steps: {${own}}, slips: {${slipped}}, outcomes: [${outcomes.join(', ')}]}`;
 }
 
 function namesOf(given: Readonly<Record<string, Given>>): Record<string, Named> {
@@ -78,22 +115,23 @@ function result(
 		throw new Error(`${where}: ${kind.noun} are wanted, and the formula gives one value`);
 	}
 	const name = dimensionOf(term.sample, where, kind?.dimension);
-	const text = `{${source(term, names)}, dimension: '${name}', ${along(term)}}`;
+	const text = `{${worked(term, names)}, dimension: '${name}', ${along(term)}}`;
 	return { text, named: { sample: term.sample, list } };
 }
 
 function slipSource(
+	key: string,
 	slip: Pick<Slip, 'formula'>,
 	known: Names,
 	step: Named | undefined,
 	functions: Functions,
 	at: string
-): string {
+): Source {
 	const term = compileFormula(slip.formula, known, functions, at);
 	// A value that is the same for every member of a list is repeated where the piece is worked.
 	const fits = step && alike(term.sample, step.sample) && (term.each === null || step.list);
 	if (!fits) throw new Error(`${at}: a slip must give the same kind of value as its step`);
-	return `{${source(term, known)}, ${along(term)}}`;
+	return source(key, term, `{${worked(term, known)}, ${along(term)}}`);
 }
 
 function limitSource(limit: Limit, names: Names, functions: Functions, where: string): string {
@@ -103,7 +141,7 @@ function limitSource(limit: Limit, names: Names, functions: Functions, where: st
 		throw new Error(`${where}: ${limit.value} and ${limit.bound} are of unlike kinds`);
 	}
 	const dimension = `dimension: '${dimensionOf(value.sample, where)}'`;
-	const [seen, least] = [value, bound].map((term) => `{${source(term, names)}, ${along(term)}}`);
+	const [seen, least] = [value, bound].map((term) => `{${worked(term, names)}, ${along(term)}}`);
 	return `{${dimension}, value: ${seen}, bound: ${least}}`;
 }
 
@@ -136,7 +174,7 @@ function outcomeSource(outcome: Outcome, names: Names, functions: Functions, at:
 		if (when === null) return `${JSON.stringify(id)}: null`;
 		const term = compileFormula(when, own, functions, where);
 		if (term.sample !== true) throw new Error(`${where}: ${when}: a condition is wanted`);
-		return `${JSON.stringify(id)}: {${source(term, own)}}`;
+		return `${JSON.stringify(id)}: {${worked(term, own)}}`;
 	});
 	return `{shows: {${shows.join(', ')}}, cases: {${cases.join(', ')}}}`;
 }
@@ -155,10 +193,9 @@ function checkInverses(method: Method, names: Names): void {
 	}
 }
 
-function source(term: Term, names: Names): string {
+function worked(term: Term, names: Names): string {
 	const needs = term.names.map((name) => `${JSON.stringify(name)}: ${names[name]?.list ?? false}`);
-	const run = `run: (v, r) => ${closed(term)}`;
-	return `${run}, show: ${JSON.stringify(tidy(term.show))}, needs: {${needs.join(', ')}}`;
+	return `run: (v, r) => ${closed(term)}, needs: {${needs.join(', ')}}`;
 }
 
 function along(term: Term): string {

@@ -1,15 +1,15 @@
 import { isList, type Value } from '../quantity/value.ts';
 import type { Method, Origin } from './method.ts';
+import { isTold, toldOf } from './told.ts';
 import type { Part, Slot } from './trade-function.ts';
 
 /** Values by key: the givens and the steps worked so far, in base units. */
 export type Values = Readonly<Record<string, Value>>;
 
-/** One formula, compiled when the app is built: what it computes and what it looks like. */
+/** One formula, compiled when the app is built: what it computes. What it looks like is in `told.ts`. */
 export interface Formula {
 	/** `right` is read by outcomes alone, which tell the student's values beside the right ones. */
 	readonly run: (values: Values, right: Values) => Value | boolean;
-	readonly show: readonly Part[];
 	/** The names it is worked from, and whether each is a list. */
 	readonly needs: Readonly<Record<string, boolean>>;
 }
@@ -32,25 +32,20 @@ export interface CompiledLimit {
 	readonly bound: CompiledSlip;
 }
 
-export interface CompiledOutcome {
-	readonly shows: Readonly<Record<string, CompiledStep>>;
-	readonly cases: Readonly<Record<string, Formula | null>>;
-}
-
-/** The formulas that one method or piece wrote itself. */
+/** The formulas that one method or piece wrote itself, but for those that tell of an answer. */
 export interface CompiledUnit {
 	/** The values of a method in an object with a slot for every given and step. */
 	readonly copy?: (values: Values) => Record<string, Value>;
 	readonly steps: Readonly<Record<string, CompiledStep>>;
 	readonly slips: Readonly<Record<string, CompiledSlip>>;
 	readonly limits: readonly CompiledLimit[];
-	readonly outcomes: readonly CompiledOutcome[];
 }
 
 /** A step or a slip in the names of a method, ready to be worked. */
 export interface Work {
 	readonly run: (values: Values) => Value;
-	readonly show: readonly Part[];
+	/** What it looks like; on a page only after `tell` (families/tell.ts). */
+	readonly show: () => readonly Part[];
 	/** Names in the method that it is worked from. */
 	readonly needs: readonly string[];
 }
@@ -78,10 +73,21 @@ export interface Ready {
 }
 
 const units = new Map<string, CompiledUnit>();
+const files = new Map<string, string>();
 
-/** Called by the code that the build adds to every file of `methods/`. */
-export function addCompiled(id: string, compiled: CompiledUnit): void {
+/**
+ * Called by the code that the build adds to every file of `methods/`.
+ *
+ * @param file in `methods/`, without `.ts`
+ */
+export function addCompiled(id: string, compiled: CompiledUnit, file = id): void {
 	units.set(id, compiled);
+	files.set(id, file);
+}
+
+/** Files of `methods/` that are loaded, and what they tell is not. */
+export function untold(): string[] {
+	return [...new Set([...files].flatMap(([id, file]) => (isTold(id) ? [] : [file])))];
 }
 
 /** The formulas a method or piece wrote itself. */
@@ -116,7 +122,7 @@ function made(method: Method): Ready {
 	for (const [key, { from }] of Object.entries(method.steps)) {
 		const step = unitOf(from.unit).steps[from.key];
 		if (!step) throw new Error(`not compiled: ${from.unit}, step ${from.key}`);
-		steps[key] = boundStep(step, from, lists);
+		steps[key] = boundStep(step, from, lists, () => toldOf(from.unit).steps[from.key] ?? []);
 		lists.set(key, steps[key].list);
 	}
 	const slips = Object.entries(method.slips).map(([id, { from, step }]) => {
@@ -124,7 +130,8 @@ function made(method: Method): Ready {
 		const at = method.steps[step]?.from;
 		const whole = at && unitOf(at.unit).steps[at.key];
 		if (!slip || !whole) throw new Error(`not compiled: ${from.unit}, slip ${from.key}`);
-		return [id, bound(slip, from, lists, whole)] as const;
+		const show = () => toldOf(from.unit).slips[from.key]?.show ?? [];
+		return [id, bound(slip, from, lists, show, whole)] as const;
 	});
 	return readied(method, steps, Object.fromEntries(slips), unitCopy(method));
 }
@@ -165,11 +172,12 @@ export function copyOf(keys: readonly string[]): Ready['copy'] {
 function boundStep(
 	step: CompiledStep,
 	from: Origin,
-	lists: ReadonlyMap<string, boolean>
+	lists: ReadonlyMap<string, boolean>,
+	shown: Work['show']
 ): StepWork {
 	const { dimension } = step;
 	const along = broadcast(step, from, lists).length > 0;
-	return { ...bound(step, from, lists, step), dimension, list: step.list || along };
+	return { ...bound(step, from, lists, shown, step), dimension, list: step.list || along };
 }
 
 /** Names of the formula that are one value where it was written and a list in this method. */
@@ -188,13 +196,14 @@ function bound(
 	formula: CompiledSlip,
 	from: Origin,
 	lists: ReadonlyMap<string, boolean>,
+	shown: Work['show'],
 	whole: CompiledStep
 ): Work {
 	const { names } = from;
 	const outer = (name: string) => names[name] ?? name;
 	const needs = Object.keys(formula.needs).map(outer);
 	const along = [...broadcast(whole, from, lists), ...broadcast(formula, from, lists)];
-	const show = formula.show.map((part) => renamedPart(part, names));
+	const show = () => shown().map((part) => renamedPart(part, names));
 	const run = formula.run as (values: Values) => Value;
 	const [first] = along;
 	if (first !== undefined) {

@@ -11,6 +11,7 @@ import {
 import { type Given, given } from './given.ts';
 import type { Value } from '../quantity/value.ts';
 import { kindAt } from './kind-at.ts';
+import { laidSlip } from './laid.ts';
 import type { Inverse, Method, Slip, Step } from './method.ts';
 
 const inverted = new WeakMap<Method, Map<string, Method>>();
@@ -54,8 +55,8 @@ function turnedRound(method: Method, want: string, inverse: Rooted): Method {
 		slips: Object.fromEntries(
 			Object.entries(method.slips).flatMap(([id, slip]): [string, Slip][] => {
 				if (stay.includes(slip.step)) return [[id, slip]];
-				const says = hanging.includes(slip.step) ? inverse.slips[id] : undefined;
-				return says === undefined ? [] : [[id, { ...slip, step: want, says }]];
+				const stays = hanging.includes(slip.step) && Object.hasOwn(inverse.slips, id);
+				return stays ? [[id, turnedSlip(slip, want, () => inverse.slips[id] ?? '')]] : [];
 			})
 		),
 		limits: [],
@@ -67,11 +68,10 @@ function turnedRound(method: Method, want: string, inverse: Rooted): Method {
 	const rootOf = (slip?: string) =>
 		rootBy({ want, inverse, copy }, chain, slipped(method, slips, slip));
 	const { name: dimension } = kindAt(method, want).dimension;
-	const shown = steps[from]?.show ?? [];
 	const needs = [...Object.keys(turned.given), ...stay];
 	const work: StepWork = {
 		run: rootOf(),
-		show: [...shown, '<mo>=</mo>', { name: from }],
+		show: () => [...(steps[from]?.show() ?? []), '<mo>=</mo>', { name: from }],
 		needs,
 		dimension,
 		list: false
@@ -80,7 +80,7 @@ function turnedRound(method: Method, want: string, inverse: Rooted): Method {
 		Object.entries(turned.slips).map(([id, slip]) => [
 			id,
 			slip.step === want
-				? { run: rootOf(id), show: slips[id]?.show ?? [], needs }
+				? { run: rootOf(id), show: () => slips[id]?.show() ?? [], needs }
 				: (slips[id] as Work)
 		])
 	);
@@ -126,6 +126,20 @@ function wantedStep({ id, given: known }: Method, want: string, inverse: Rooted)
 	};
 }
 
+/** A slip made the other way round, told in the words of the inverse. */
+function turnedSlip(slip: Slip, want: string, says: () => string): Slip {
+	const { rare, id, from } = slip;
+	const text = {
+		get formula() {
+			return slip.formula;
+		},
+		get says() {
+			return says();
+		}
+	};
+	return laidSlip(text, {}, { step: want, rare, id, from });
+}
+
 interface Search {
 	readonly want: string;
 	readonly inverse: Rooted;
@@ -149,8 +163,10 @@ function rootBy(
 ): Work['run'] {
 	const { from, between } = inverse;
 	return (given) => {
+		// Each try overwrites all that hangs on it, in the order in which it is worked.
+		const values = copy({ ...given, [want]: 0 });
 		const off = (at: number): number => {
-			const values = copy({ ...given, [want]: at });
+			values[want] = at;
 			for (const { key, run } of chain) values[key] = (slip?.step === key ? slip.run : run)(values);
 			return Number(values[from]) - Number(given[from]);
 		};

@@ -2,8 +2,9 @@ import type { Kind } from '../quantity/kinds/kind.ts';
 import { unitOf } from './compiled.ts';
 import type { Given } from './given.ts';
 import { kindAt } from './kind-at.ts';
+import { laidOutcome, laidSlip, renamed } from './laid.ts';
 import type { Limit, Method, Origin, Outcome, Slip, Step } from './method.ts';
-import { named, renamed } from './write.ts';
+import { named } from './write.ts';
 
 /** A method as a part of a joined one. */
 export interface JoinedPart {
@@ -65,7 +66,7 @@ class Whole {
 		for (const limit of method.limits) this.#limits.push(joinedLimit(limit, names));
 		for (const outcome of method.outcomes) {
 			const at = outcome.at.map((key) => names[key] ?? key);
-			this.#outcomes.push({ ...outcome, at, from: within(outcome.from, names) });
+			this.#outcomes.push(laidOutcome(outcome, at, within(outcome.from, names)));
 		}
 	}
 
@@ -86,8 +87,8 @@ class Whole {
 	#addSlip(slip: Slip, names: Readonly<Record<string, string>>): void {
 		const step = names[slip.step] ?? slip.step;
 		if (this.#slips.some((one) => one.step === step && one.id === slip.id)) return;
-		const [from, formula] = [within(slip.from, names), renamed(slip.formula, names)];
-		this.#slips.push({ ...slip, step, formula, from });
+		const { rare, id, from } = slip;
+		this.#slips.push(laidSlip(slip, names, { step, rare, id, from: within(from, names) }));
 	}
 
 	/** Whether the very same step is there already; another one of its name is refused. */

@@ -7,6 +7,8 @@ export interface Tolerance {
 	/** Largest difference, in the base unit of the step, as an exact decimal or fraction. */
 	readonly amount: string;
 	readonly why: string;
+	/** The tool whose reading it is, where a school may hold its work to another amount. */
+	readonly tool?: 'rule' | 'micrometer';
 	/** The same on a metric tool, where an answer is given in millimetres and this is wider. */
 	readonly metric?: { readonly millimetres: string; readonly why: string };
 }

@@ -1,10 +1,11 @@
 import type { Kind } from '../quantity/kinds/kind.ts';
 import type { LengthUnit, Value } from '../quantity/value.ts';
-import { type CompiledOutcome, inNames, unitOf, type Values } from './compiled.ts';
+import { inNames, type Values } from './compiled.ts';
 import { evaluateAsFar } from './evaluate.ts';
 import { kindGiven } from './kind-at.ts';
 import type { Method, Outcome } from './method.ts';
 import { textAt } from './show.ts';
+import { type CompiledOutcome, toldOf } from './told.ts';
 import { TradeError } from './trade-function.ts';
 
 /** The method worked with one answer in place, and what that shows. */
@@ -62,11 +63,12 @@ function tell(
 	units: LengthUnit
 ): Seen | null {
 	const { from } = told;
-	const compiled = unitOf(from.unit).outcomes[Number(from.key)];
+	const compiled = toldOf(from.unit).outcomes[Number(from.key)]?.compiled;
 	if (!compiled) throw new Error(`not compiled: ${from.unit}, outcome ${Number(from.key) + 1}`);
-	const inner = inNames((v) => v, needsOf(compiled, told), from.names);
+	const { names, needs } = readBy(compiled, told);
+	const inner = inNames((v) => v, needs, from.names);
 	const [own, good] = [inner(values), inner(right)];
-	if (readBy(compiled, told).some((name) => own[name] === '')) return null;
+	if (names.some((name) => own[name] === '')) return null;
 	const shows: Record<string, Value> = {};
 	const kinds = new Map<string, Kind>();
 	const all: Record<string, Value> = { ...own };
@@ -104,19 +106,30 @@ function writer(
 	};
 }
 
-/** Every name an outcome may read, so that all are fetched at once. */
-function needsOf(compiled: CompiledOutcome, told: Outcome): Record<string, boolean> {
-	const plain = readBy(compiled, told).map((name) => name.replace(/^right\./, ''));
-	return Object.fromEntries(plain.map((name) => [name, false]));
+/** What an outcome reads, found once: it reads the same in every method that takes it in. */
+const reads = new WeakMap<CompiledOutcome, Reads>();
+
+interface Reads {
+	/** Names of givens, steps and right values, as they are written. */
+	readonly names: readonly string[];
+	/** The same plain, so that all are fetched at once. */
+	readonly needs: Readonly<Record<string, boolean>>;
 }
 
-/** Names of givens, steps and right values that an outcome reads, as they are written. */
-function readBy({ shows, cases }: CompiledOutcome, told: Outcome): string[] {
+function readBy(compiled: CompiledOutcome, told: Outcome): Reads {
+	const known = reads.get(compiled) ?? newReads(compiled, told);
+	reads.set(compiled, known);
+	return known;
+}
+
+function newReads({ shows, cases }: CompiledOutcome, told: Outcome): Reads {
 	const used = [...Object.values(shows), ...Object.values(cases)].flatMap((one) =>
 		Object.keys(one?.needs ?? {})
 	);
 	const said = Object.values(told.cases).flatMap(({ says }) => slotsIn(says));
-	return ['entered', ...used, ...said].filter((name) => !Object.hasOwn(shows, name));
+	const names = ['entered', ...used, ...said].filter((name) => !Object.hasOwn(shows, name));
+	const plain = names.map((name) => name.replace(/^right\./, ''));
+	return { names, needs: Object.fromEntries(plain.map((name) => [name, false])) };
 }
 
 /** Names of the values that a sentence tells: `{out}`. */

@@ -1,5 +1,6 @@
 import type { Kind } from '../quantity/kinds/kind.ts';
 import type { Given } from './given.ts';
+import { laidOutcome, laidSlip, renamed, uses } from './laid.ts';
 import type {
 	Case,
 	Inverse,
@@ -25,6 +26,8 @@ export interface SlipText {
 	readonly says: string;
 	/** Whether it is seldom made: another slip that explains an answer as well is believed first. */
 	readonly rare: boolean;
+	/** The names it is worked from, where its formula is told later. */
+	readonly uses?: readonly string[];
 }
 
 /** A step as it is written, with its slips. */
@@ -112,7 +115,7 @@ export function atMost(...limit: Parameters<typeof atLeast>): LimitText {
 	return { ...atLeast(...limit), least: false };
 }
 
-type OutcomeText = Omit<Outcome, 'from'>;
+export type OutcomeText = Omit<Outcome, 'from'>;
 
 /**
  * What an answer to one of the steps `at` does to the metal. Formulas read the method worked with
@@ -172,7 +175,7 @@ export function method<
 		steps: steps as Readonly<Record<keyof S & string, Step>>,
 		slips: named(slips),
 		limits: limits.map((one, i) => ({ ...one, from: origin(id, String(i)) })),
-		outcomes: outcomes.map((one, i) => ({ ...one, from: origin(id, String(i)) })),
+		outcomes: outcomes.map((one, i) => laidOutcome(one, one.at, origin(id, String(i)))),
 		inverses
 	};
 }
@@ -191,7 +194,10 @@ function laidOut(
 		const { slips, ...notes } = written;
 		const from = origin(id, key);
 		const laid = { ...notes, skill: `${id}/${key}`, from };
-		return [laid, slipsAt(key, slips, (slipId) => origin(id, slipId))];
+		const own = Object.entries(slips).map(([slipId, text]) =>
+			laidSlip(text, {}, { step: key, rare: text.rare, id: slipId, from: origin(id, slipId) })
+		);
+		return [laid, own];
 	}
 	const { of, names, notes, rare } = 'piece' in written ? use(written) : written;
 	const { slips, formula, ...own } = of.step;
@@ -203,24 +209,18 @@ function laidOut(
 		skill: unit,
 		from: origin(unit, 'step', names)
 	};
-	const known = Object.entries(slips).filter(([, { formula: text }]) =>
-		Object.keys(of.may).every((name) => !mentions(text, name) || scope.has(names[name] ?? name))
+	const known = Object.entries(slips).filter(([, text]) =>
+		Object.keys(of.may).every((name) => !uses(text, name) || scope.has(names[name] ?? name))
 	);
-	const texts = Object.fromEntries(
-		known.map(([slipId, one]) => [
-			slipId,
-			{ ...one, formula: renamed(one.formula, names), rare: one.rare || rare.includes(slipId) }
-		])
+	const laidSlips = known.map(([slipId, text]) =>
+		laidSlip(text, names, {
+			step: key,
+			rare: text.rare || rare.includes(slipId),
+			id: slipId,
+			from: origin(unit, slipId, names)
+		})
 	);
-	return [laid, slipsAt(key, texts, (slipId) => origin(unit, slipId, names))];
-}
-
-function slipsAt(
-	step: string,
-	texts: Readonly<Record<string, SlipText>>,
-	fromAt: (id: string) => Origin
-): Slip[] {
-	return Object.entries(texts).map(([id, text]) => ({ step, ...text, id, from: fromAt(id) }));
+	return [laid, laidSlips];
 }
 
 /**
@@ -235,18 +235,5 @@ export function named(slips: readonly Slip[]): Record<string, Slip> {
 			const first = own.length > 0 ? own : alike;
 			return [first.length === 1 && first[0] === one ? one.id : `${one.step}.${one.id}`, one];
 		})
-	);
-}
-
-const identifier = /[A-Za-z]\w*/g;
-
-function mentions(formula: string, name: string): boolean {
-	return formula.match(identifier)?.includes(name) ?? false;
-}
-
-/** A formula in other names, as text for people; what is worked is compiled elsewhere. */
-export function renamed(formula: string, names: Readonly<Record<string, string>>): string {
-	return formula.replace(identifier, (name) =>
-		Object.hasOwn(names, name) ? (names[name] ?? name) : name
 	);
 }

@@ -1,3 +1,4 @@
+import { inBothUnits } from '../quantity/both-units.ts';
 import type { Effect, Outcome, SeenBy } from '../families/family.ts';
 import { isList, type LengthUnit, type Value } from '../quantity/value.ts';
 import type { Values } from '../solver/compiled.ts';
@@ -27,7 +28,7 @@ export function effectOf(
 	if (!own || !good) return null;
 	const outcome = (one: Seen, other: Seen): Outcome | null => {
 		const drawing = metal(seenBy(one, other, drawn.given), say);
-		return drawing && { drawing, says: one.says };
+		return drawing && { drawing, says: inBothUnits(one.says, units) };
 	};
 	const [yours, wanted] = [outcome(own, good), outcome(good, own)];
 	return yours && wanted ? { entered: yours, right: wanted } : null;

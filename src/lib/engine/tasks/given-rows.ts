@@ -1,3 +1,4 @@
+import { inBothUnits } from '../quantity/both-units.ts';
 import type { LengthUnit } from '../quantity/value.ts';
 import { kindAt } from '../solver/kind-at.ts';
 import type { Task } from './task.ts';
@@ -17,5 +18,5 @@ export function givenRows(task: Task, units: LengthUnit): (readonly [string, str
 				kind.member.write(one, units)
 			]);
 	});
-	return [...rows, ...told];
+	return [...rows, ...told.map(([label, text]) => [label, inBothUnits(text, units)] as const)];
 }

@@ -37,8 +37,12 @@ type Parts = Pick<Task, 'number' | 'id' | 'family' | 'method' | 'drawn'>;
 
 const tries = 400;
 
-/** Rejects with a TaskNumberError, one sentence, when there is no such task. */
-export async function taskFromNumber(typed: string): Promise<Task> {
+/**
+ * Rejects with a TaskNumberError, one sentence, when there is no such task.
+ *
+ * @param load how its family is fetched: with what it tells of answers, unless that comes later
+ */
+export async function taskFromNumber(typed: string, load = loadFamily): Promise<Task> {
 	const id = readTaskNumber(typed);
 	const card = cardByCode(id.code);
 	if (!card) throw new TaskNumberError(`No family of tasks has the code ${id.code}.`);
@@ -49,7 +53,7 @@ export async function taskFromNumber(typed: string): Promise<Task> {
 				: `That number is of revision ${id.rev}, newer than this copy of Bucktail; update it first.`
 		);
 	}
-	return drawTask(await loadFamily(card), id.level, id.seed);
+	return drawTask(await load(card), id.level, id.seed);
 }
 
 /**

@@ -1,4 +1,3 @@
-import { normalPartNumber } from '../quantity/part-number.ts';
 import { TradeError } from '../solver/trade-function.ts';
 import { keyWith } from './table/key-with.ts';
 import { cellAt } from './table/reading.ts';
@@ -56,7 +55,10 @@ interface RivetNumberParts {
 /** The number taken apart last: the steps of one task ask for its parts one by one. */
 let latest: { readonly number: string; readonly parts: RivetNumberParts } | undefined;
 
-/** Head, alloy and dash numbers of a rivet number such as `MS20426AD5-8`, or the older `AN426AD5-8`. */
+/**
+ * Head, alloy and dash numbers of a rivet number such as `MS20426AD5-8`, or the older `AN426AD5-8`, as
+ * `quantity/part-number.ts` writes them.
+ */
 export function rivetNumberParts(number: string): RivetNumberParts {
 	if (latest?.number !== number) latest = { number, parts: takenApart(number) };
 	return latest.parts;
@@ -64,7 +66,7 @@ export function rivetNumberParts(number: string): RivetNumberParts {
 
 function takenApart(number: string): RivetNumberParts {
 	const [, head = '', code = '', diameter = '', length = ''] =
-		/^(?:MS20|AN)(\d{3})([A-Z]+)(\d+)-([\d.]+)$/.exec(normalPartNumber(number) ?? '') ?? [];
+		/^(?:MS20|AN)(\d{3})([A-Z]+)(\d+)-([\d.]+)$/.exec(number) ?? [];
 	if (!length) {
 		throw new TradeError('That is not a rivet number; write it like MS20470AD4-5.');
 	}

@@ -1,3 +1,5 @@
+import type { DocumentId } from './documents.ts';
+
 /**
  * How far a fact can be trusted.
  *
@@ -9,22 +11,6 @@
  */
 export type Standing = 'read' | 'quoted' | 'practice' | 'memory' | 'worked';
 
-export const documents = {
-	airframe: 'FAA-H-8083-31B, Aviation Maintenance Technician Handbook: Airframe',
-	general: 'FAA-H-8083-30B, Aviation Maintenance Technician Handbook: General',
-	ac43: 'AC 43.13-1B, change 1',
-	navedtra14315: 'NAVEDTRA 14315, Aviation Structural Mechanic',
-	navedtra14119: 'NAVEDTRA 14119',
-	tm10: 'TM 10-5410-229-13&P',
-	al0992: 'US Army subcourse AL0992, Basic Airframe Repair',
-	aluminum: 'Aluminum design manual, table of nominal densities',
-	hdbk5: 'MIL-HDBK-5',
-	nist: 'NIST, Federal Register notice 59-5442',
-	none: ''
-} as const;
-
-export type DocumentId = keyof typeof documents;
-
 /** Where a fact stands: document and place in it, and how far the reading can be trusted. */
 export interface Source {
 	readonly document: DocumentId;
@@ -35,18 +21,4 @@ export interface Source {
 
 export function source(document: DocumentId, at: string, standing: Standing = 'read'): Source {
 	return { document, at, standing };
-}
-
-const standingWords: Readonly<Record<Standing, string>> = {
-	read: '',
-	quoted: 'read second-hand',
-	practice: 'common practice',
-	memory: 'from memory',
-	worked: 'worked out from the other rules'
-};
-
-/** The source as one line: `FAA-H-8083-31B, ch. 4, p. 4-32`. */
-export function cite({ document, at, standing }: Source): string {
-	const short = documents[document].split(', Aviation')[0] ?? '';
-	return [short, at, standingWords[standing]].filter(Boolean).join(', ');
 }

@@ -26,7 +26,9 @@ export const exactWords: Tolerance = { amount: '0', why: 'The name must be exact
 
 export const layoutLine: Tolerance = {
 	amount: '1/64',
-	why: 'Within 1/64 in: a steel rule reads no finer.'
+	why: 'Within 1/64 in: a steel rule reads no finer.',
+	tool: 'rule',
+	metric: { millimetres: '0.5', why: 'Within 0.5 mm: a metric steel rule reads no finer.' }
 };
 
 /** Half a division either way. */
@@ -48,12 +50,17 @@ export const aboutThirds: Tolerance = {
 export const thousandths: Tolerance = {
 	amount: '0.001',
 	why: 'Within 0.001 in, one line of a micrometer.',
+	tool: 'micrometer',
 	metric: { millimetres: '0.03', why: 'Within 0.03 mm: a vernier caliper reads 0.02 mm.' }
 };
 
 export const finerThanRule: Tolerance = {
 	amount: '0.003',
-	why: 'Within 0.003 in, so that several of them still add up to less than 1/64 in.'
+	why: 'Within 0.003 in, so that several of them still add up to less than 1/64 in.',
+	metric: {
+		millimetres: '0.08',
+		why: 'Within 0.08 mm, so that several of them still add up to less than 0.5 mm.'
+	}
 };
 
 /** A number that stands in a name. */
@@ -67,7 +74,11 @@ export const fromTable: Tolerance = {
 
 export const steppedOff: Tolerance = {
 	amount: '0.001',
-	why: 'Within 0.001 in: the error of a pitch adds up at every hole that is stepped off.'
+	why: 'Within 0.001 in: the error of a pitch adds up at every hole that is stepped off.',
+	metric: {
+		millimetres: '0.03',
+		why: 'Within 0.03 mm: the error of a pitch adds up at every hole that is stepped off.'
+	}
 };
 
 export const chartFactor: Tolerance = {

@@ -1,5 +1,6 @@
 import { escaped } from '../../engine/solver/markup.ts';
-import { identifier, showStep, symbolOf, textAt } from '../../engine/solver/show.ts';
+import { textAt } from '../../engine/solver/show.ts';
+import { identifier, showStep, symbolOf } from '../../engine/solver/show-step.ts';
 import { optionTexts } from '../../engine/sets/rehearsal.ts';
 import type { SetTask } from '../../engine/sets/open-set.ts';
 import { stepsOf, type Task } from '../../engine/tasks/task.ts';

@@ -1,5 +1,6 @@
 import { escaped } from '../../engine/solver/markup.ts';
 import type { OpenSet, SetTask } from '../../engine/sets/open-set.ts';
+import { toleranceWords } from '../../engine/sets/own-tolerance.ts';
 import type { TaskSet } from '../../engine/sets/set.ts';
 import type { Student } from '../roster.ts';
 import { keyBlock } from './key-block.ts';
@@ -10,6 +11,8 @@ import { taskBlock } from './task-block.ts';
 /** A document to print, whole in one file, and how many sheets it is on paper. */
 export interface Printed {
 	readonly html: string;
+	/** The pages alone, for a place that has `style`. */
+	readonly pages: readonly string[];
 	readonly sheets: number;
 }
 
@@ -99,8 +102,8 @@ function whoOf({ of }: OpenSet, student: Student | null): string {
 	return `<dl class="who">${rows.join('')}</dl>`;
 }
 
-function termsOf({ due, note, tolerance }: TaskSet): Block {
-	const parts = [due === null ? '' : `Due ${due.replace('T', ', ')}.`, tolerance, note];
+function termsOf({ due, note, ...set }: TaskSet): Block {
+	const parts = [due === null ? '' : `Due ${due.replace('T', ', ')}.`, toleranceWords(set), note];
 	const text = parts.filter((part) => part !== '').join(' ');
 	if (text === '') return { markup: '', height: 0 };
 	return { markup: `<p class="terms">${escaped(text)}</p>`, height: linesOf(text, 95, 4.6) + 2 };
@@ -134,5 +137,5 @@ function documentOf(title: string, pages: readonly string[]): Printed {
 ${pages.join('\n')}
 </body></html>
 `;
-	return { html, sheets: pages.length };
+	return { html, pages, sheets: pages.length };
 }

@@ -3,11 +3,24 @@
  * paper gives, less a little, since a page that is too high by a hair prints two.
  */
 
+/** Most steps that a task of a set may have. */
+const mostSteps = 30;
+
 /** Of what both papers have inside 10 mm margins, in mm. */
 export const page = { width: 190, height: 259 } as const;
 
 /** Widest figure beside the text of a task, in mm. */
 export const figureWidth = 119;
+
+/** Least room to work in, in mm: for every step a line, and never less than a few. */
+export function roomFor(steps: number): number {
+	return Math.max(20, 6 * steps);
+}
+
+/** A rule for every number of steps: a page may not take styles from an attribute. */
+const rooms = Array.from({ length: mostSteps }, (_, i) => {
+	return `.r${i + 1} { min-height: ${roomFor(i + 1)}mm }`;
+}).join('\n');
 
 /** Drawings in black and grey. */
 export const figureStyle = `.figure { display: block; max-width: 100%; height: auto; font: 12px B612, Arial, 'Liberation Sans', sans-serif }
@@ -28,7 +41,7 @@ export const style = `
 @page { margin: 10mm }
 * { box-sizing: border-box }
 html { color-scheme: light }
-body { margin: 0; background: #d9d7cd; color: #000; font: 9.5pt/1.35 B612, Arial, 'Liberation Sans', sans-serif }
+body, :host { margin: 0; background: #d9d7cd; color: #000; font: 9.5pt/1.35 B612, Arial, 'Liberation Sans', sans-serif }
 h1, h2, p, dl, dd, ol, table { margin: 0; padding: 0 }
 .bar { background: #fdfcf7; border-bottom: 1px solid #cfcec2; padding: 12px 16px; font-size: 15px }
 .bar p { max-width: 70ch }
@@ -63,7 +76,7 @@ h2 b { flex: none; width: 6mm; height: 6mm; border: 1pt solid #000; border-radiu
 .tn { font: 8pt monospace }
 .dr { display: grid; grid-template-rows: auto 1fr; gap: 1.5mm; min-width: 0 }
 .dr figure { margin: 0; justify-self: center; max-width: 100% }
-.room { border: .6pt solid #777; min-height: 20mm; font-size: 8pt; background-image: radial-gradient(#777 .5pt, transparent .8pt); background-size: .25in .25in; background-position: .125in .125in; print-color-adjust: exact; -webkit-print-color-adjust: exact }
+.room { border: .6pt solid #777; font-size: 8pt; background-image: radial-gradient(#777 .5pt, transparent .8pt); background-size: .25in .25in; background-position: .125in .125in; print-color-adjust: exact; -webkit-print-color-adjust: exact }
 .room span { background: #fff; padding: .3mm 1.5mm; border: solid #777; border-width: 0 .6pt .6pt 0; display: inline-block }
 footer { border-top: 1.5pt solid #000; padding-top: 1.5mm; display: flex; justify-content: space-between; gap: 6mm; align-items: end; font-size: 8pt }
 footer dl { display: flex; border: .6pt solid #555; border-right: 0; flex: none }
@@ -78,8 +91,12 @@ col.st { width: 21% } col.mk { width: 11mm } col.sl { width: 25% }
 td:last-child, th:last-child { text-align: right; padding-right: 0 }
 td:nth-child(3) { font-style: italic }
 .sm { font-size: 7pt }
-${figureStyle}@media print {
-	body { background: #fff }
+${rooms}
+${figureStyle}@media screen {
+	.pg { content-visibility: auto; contain-intrinsic-size: auto ${page.height + 16}mm }
+}
+@media print {
+	body, :host { background: #fff }
 	.bar { display: none }
 	.pg { width: auto; min-height: calc(100vh - 1mm); margin: 0; padding: 0; break-after: page }
 	.pg:last-child { break-after: auto }

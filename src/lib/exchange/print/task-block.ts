@@ -8,17 +8,12 @@ import { totalOf } from '../../engine/sets/set.ts';
 import { givenRows } from '../../engine/tasks/given-rows.ts';
 import type { Task } from '../../engine/tasks/task.ts';
 import { type Block, linesOf } from './pages.ts';
-import { figureWidth } from './style.ts';
+import { figureWidth, roomFor } from './style.ts';
 
 /** Millimetres of one unit of a drawing: lettering of 12 units is 8 point high. */
 const unit = 25.4 / 108;
 
 const pixel = 25.4 / 96;
-
-/** Least room to work in, in mm: for every step a line, and never less than a few. */
-function roomFor(steps: number): number {
-	return Math.max(20, 6 * steps);
-}
 
 /** One task of a worksheet: what it tells, where the answer goes, its drawing, room to work. */
 export function taskBlock(own: SetTask, place: number): Block {
@@ -37,7 +32,7 @@ export function taskBlock(own: SetTask, place: number): Block {
 <p>${escaped(drawn.story)}</p><dl>${told.join('')}</dl>
 ${drawn.basis === undefined ? '' : `<p class="nt">${escaped(drawn.basis)}</p>`}
 ${answer.markup}<p class="tn">${task.number}</p></div>
-<div class="dr"><figure>${figure.markup}</figure><div class="room" style="min-height: ${room}mm"><span>Working · ${total} ${total === 1 ? 'mark' : 'marks'}</span></div></div></section>`;
+<div class="dr"><figure>${figure.markup}</figure><div class="room r${marks.length}"><span>Working · ${total} ${total === 1 ? 'mark' : 'marks'}</span></div></div></section>`;
 	const say =
 		linesOf(asks, 26, 4.3) +
 		linesOf(drawn.story, 31, 4.6) +

@@ -5,6 +5,15 @@ import type { LengthUnit } from '$lib/engine/quantity/value.ts';
 import type { Reading } from '$lib/engine/quantity/read.ts';
 import type { Method } from '$lib/engine/solver/method.ts';
 
+/** A reading that came later or was picked, for the text and the units it belongs to. */
+interface Settled {
+	readonly text: string;
+	readonly units: LengthUnit;
+	readonly reading: Reading;
+	/** Its place among several, where it was picked. */
+	readonly option?: number;
+}
+
 /** One answer as it is typed: the text, and how it is read. */
 export class AnswerLine {
 	readonly key: string;
@@ -17,8 +26,7 @@ export class AnswerLine {
 	refused = $state<string | null>(null);
 	readonly #method: Method;
 	readonly #units: () => LengthUnit;
-	/** A reading that came later or was picked, for the text and the units it belongs to. */
-	#settled = $state.raw<{ text: string; units: LengthUnit; reading: Reading } | null>(null);
+	#settled = $state.raw<Settled | null>(null);
 
 	readonly reading: Reading = $derived.by(() => {
 		const units = this.#units();
@@ -63,7 +71,14 @@ export class AnswerLine {
 		this.#settled = {
 			text: this.text,
 			units: this.#units(),
-			reading: { state: 'read', ...picked }
+			reading: { state: 'read', ...picked },
+			option
 		};
+	}
+
+	/** Which reading was picked for what stands there; null where there was nothing to pick. */
+	get picked(): number | null {
+		const { text, units, option = null } = this.#settled ?? {};
+		return text === this.text && units === this.#units() ? option : null;
 	}
 }

@@ -5,21 +5,34 @@ import { loadReader } from '$lib/engine/quantity/reader.ts';
  * has nothing better to do, so that the task can be answered sooner.
  */
 
-/** Marking, and what a mark shows of the skills. */
-export const markPart = once(async () => {
-	const [{ mark }, { evidenceOf, givenUp, toldBy }] = await Promise.all([
-		import('$lib/engine/marking/mark.ts'),
-		import('$lib/engine/schedule/evidence.ts')
-	]);
-	return { mark, evidenceOf, givenUp, toldBy };
-});
-export const verdictPart = once(() => import('./Verdict.svelte'));
-export const workingPart = once(() => import('./Working.svelte'));
+/** What the methods on the page tell of answers: new ones come with new tasks. */
+async function told(): Promise<void> {
+	const { tell } = await tellPart();
+	await tell();
+}
 
-/** Fetches them all when the browser is idle, so that the first verdict need not wait. */
-export function warmUp(): void {
+const tellPart = once(() => import('$lib/engine/families/tell.ts'));
+const marking = once(() => import('$lib/engine/marking/mark.ts'));
+const verdict = once(() => import('./Verdict.svelte'));
+const working = once(() => import('./Working.svelte'));
+
+export const markPart = () => withTold(marking);
+export const verdictPart = () => withTold(verdict);
+export const workingPart = () => withTold(working);
+
+async function withTold<T>(load: () => Promise<T>): Promise<T> {
+	const [part] = await Promise.all([load(), told()]);
+	return part;
+}
+
+/**
+ * Fetches them all when the browser is idle, so that the first verdict need not wait.
+ *
+ * @param more what else is wanted then
+ */
+export function warmUp(more: () => Promise<unknown>): void {
 	const wait = globalThis.requestIdleCallback ?? ((call: () => void) => setTimeout(call, 200));
-	const parts = () => Promise.all([loadReader(), markPart(), verdictPart(), workingPart()]);
+	const parts = () => Promise.all([loadReader(), markPart(), more(), verdictPart(), workingPart()]);
 	// What does not come now is asked for again when it is wanted, and its lack is told then.
 	wait(() => void parts().catch(() => {}));
 }
@@ -28,7 +41,7 @@ export function warmUp(): void {
  * Keeps what was loaded: an import, even of what is there, comes back in a later task only, and
  * the verdict would miss the next frame.
  */
-function once<T>(load: () => Promise<T>): () => Promise<T> {
+export function once<T>(load: () => Promise<T>): () => Promise<T> {
 	let loading: Promise<T> | null = null;
 	return () => {
 		loading ??= load();

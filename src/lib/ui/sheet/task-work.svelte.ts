@@ -57,7 +57,15 @@ export class TaskWork {
 		() => this.opened < this.stepKeys.length - 1 && !this.worked && !this.done
 	);
 
-	constructor(task: Task, units: () => LengthUnit) {
+	/** Loads what must be there before an answer is marked. */
+	readonly ready: () => Promise<unknown>;
+
+	constructor(
+		task: Task,
+		units: () => LengthUnit,
+		ready: () => Promise<unknown> = () => Promise.resolve()
+	) {
+		this.ready = ready;
 		const { method } = task;
 		this.task = task;
 		this.stepKeys = stepsOf(task);
@@ -81,7 +89,7 @@ export class TaskWork {
 		const wanted = this.byStep ? filled : this.lines;
 		for (const line of wanted) line.missing = line.reading.state === 'empty';
 		if (wanted.length === 0 || wanted.some((line) => !line.entry)) return null;
-		const { mark } = await markPart();
+		const [{ mark }] = await Promise.all([markPart(), this.ready()]);
 		const check = this.#marked(wanted, mark);
 		for (const line of wanted) {
 			const verdict = check.verdicts[line.key];

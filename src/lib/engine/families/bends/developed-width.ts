@@ -92,7 +92,7 @@ function bentPart(given: Given, say: Say): Drawing {
 	const bends = turns(legs, angles);
 	const start = startOf(legs);
 	const sheet: BentSheet = { R, T, flats: flatsOf(given), bends };
-	const part = section(sheet, scaleToFit(sheet, 270, 190, start), start);
+	const part = section(sheet, scaleToFit(sheet, 200, 180, start), start);
 	const square = angles.every((angle) => angle === 90);
 	const shapes = [
 		metal(part),

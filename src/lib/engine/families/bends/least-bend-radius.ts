@@ -4,7 +4,9 @@ import { chartExcerpt } from '../../figures/parts/chart-excerpt.ts';
 import { leastBendRadius } from '../../methods/least-bend-radius.ts';
 import { noseRadii, sheetThicknesses } from '../../trade/stock.ts';
 import { leastRadii } from '../../trade/tables/least-radius.ts';
-import { family, type SeenBy } from '../family.ts';
+import type { Value } from '../../quantity/value.ts';
+import type { GivenValues } from '../../solver/method.ts';
+import { family, type Say, type SeenBy } from '../family.ts';
 import type { Level } from '../level.ts';
 
 const stories: Readonly<Record<Level, readonly string[]>> = {
@@ -68,18 +70,32 @@ export const tasks = family({
 			cautions: level === 3 ? ['bend'] : []
 		};
 	},
-	figure: ({ T }, say) =>
-		chartExcerpt(
-			leastRadii,
-			{ row: T },
-			{
-				row: (size) => say('T', size),
-				cell: (size) => say('radius', size),
-				below: ['Nose bars in the rack:', noseRadii.map((bar) => say('bar', bar)).join(', ')]
-			}
-		),
+	figure: chartBeside,
 	metal: (seen) => bentOver(seen)
 });
+
+/** As many columns are shown as can still be read on a phone. */
+const columnsShown = 4;
+
+function chartBeside({ alloy, T }: GivenValues<typeof leastBendRadius>, say: Say): Drawing {
+	const bare = (key: string, size: Value) => say(key, size).replace(/ (in|mm)$/, '');
+	const bars = noseRadii.map((bar) => say('bar', bar));
+	const half = bars.length / 2;
+	return chartExcerpt(
+		leastRadii,
+		{ row: T, column: alloy },
+		{
+			columns: columnsShown,
+			row: (size) => bare('T', size),
+			cell: (size) => bare('radius', size),
+			below: [
+				`Sizes in ${/mm$/.test(say('T', T)) ? 'millimetres' : 'inches'}.`,
+				`Nose bars in the rack: ${bars.slice(0, half - 1).join(', ')},`,
+				bars.slice(half - 1).join(', ')
+			]
+		}
+	);
+}
 
 /** A square bend of the radius that was answered, with cracks where it is too sharp. */
 function bentOver(seen: SeenBy<typeof leastBendRadius>): Drawing {

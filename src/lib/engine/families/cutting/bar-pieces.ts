@@ -39,7 +39,7 @@ export const tasks = family({
 			asked: asked[level],
 			chief: { count: ['noKerf', 'up'], used: ['chipsKept', 'oneKerf'], remnant: ['chipsKept'] },
 			told: [['Cut with', 'saw, square ends on the bar']],
-			basis: 'A cut behind every piece, unless the piece ends at the end of the bar.',
+			basis: 'A cut after every piece, unless the piece ends at the end of the bar.',
 			cautions: ['saw']
 		};
 	},
@@ -78,7 +78,7 @@ function barFromSide(bar: string, piece: string, kerf: string): Drawing {
 const width = 370;
 const barHeight = 36;
 
-/** `count` pieces marked off on the bar with a kerf behind each. */
+/** `count` pieces marked off on the bar with a kerf after each. */
 function sawn(seen: Sawn): Drawing {
 	const most = seen.rightAt('count');
 	const pieces = Math.max(0, Math.min(Math.floor(seen.at('count')), most));

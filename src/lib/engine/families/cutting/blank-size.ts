@@ -10,6 +10,8 @@ interface Job {
 	readonly stories: readonly string[];
 	/** Trims the job is done with, inches. */
 	readonly trims: readonly number[];
+	/** Longest part, in eighths of an inch. */
+	readonly longest: number;
 	readonly basis: string;
 	/** Whether the part is formed, so that its sizes are taken along the developed metal. */
 	readonly formed: boolean;
@@ -22,6 +24,7 @@ interface Job {
 const handbook = 'FAA-H-8083-31B, ch. 4';
 
 const sheared = {
+	longest: 240,
 	sheets: [0.025, 0.032, 0.04, 0.05],
 	cutWith: 'squaring shear',
 	cautions: ['shear', 'edges']
@@ -32,7 +35,7 @@ const jobs: readonly Job[] = [
 		stories: [
 			'A flanged inspection door is bumped over a form block; the flange is trimmed to the line afterwards.',
 			'A replacement wheel fairing panel is hammered over a wooden block and trimmed to the old outline.',
-			'A landing light ring is bumped over a form block, and its rim is trimmed last.'
+			'A landing light fairing is bumped over a form block and trimmed last.'
 		],
 		trims: [1 / 2, 5 / 8, 3 / 4, 1],
 		basis: `Form block work takes 1/2 to 1 in of trim (${handbook}, p. 4-79).`,
@@ -41,9 +44,9 @@ const jobs: readonly Job[] = [
 	},
 	{
 		stories: [
-			'A shallow fairing is bumped out on a sandbag, and its border is cut away at the end.',
-			'A blister for a control horn is bumped out on a sandbag; its border comes off last.',
-			'A spinner patch is dished on a sandbag and trimmed round when it fits.'
+			'A shallow fairing is bumped out on a sandbag and trimmed at the end.',
+			'A blister for a control horn is bumped out on a sandbag and trimmed last.',
+			'A spinner patch is dished on a sandbag and trimmed when it fits.'
 		],
 		trims: [1 / 2, 3 / 4, 1],
 		basis: `Sandbag work takes at least 1/2 in of trim (${handbook}, p. 4-80).`,
@@ -68,6 +71,7 @@ const jobs: readonly Job[] = [
 		trims: [1 / 32],
 		basis: 'Snips cut about 1/32 in outside the line (FAA-H-8083-30B, ch. 11, p. 11-8).',
 		formed: false,
+		longest: 112,
 		sheets: [0.025, 0.032, 0.04],
 		cutWith: 'aviation snips',
 		cautions: ['snips', 'edges']
@@ -101,7 +105,7 @@ export const tasks = family({
 		const edges = level === 1 ? 2 : random.pick([1, 2]);
 		return {
 			given: {
-				finishedLength: random.int(48, 240) / 8,
+				finishedLength: random.int(48, job.longest) / 8,
 				finishedWidth: random.int(16, 47) / 8,
 				trimmedEnds: ends,
 				endTrim,

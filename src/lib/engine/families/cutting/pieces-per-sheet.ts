@@ -12,7 +12,7 @@ const flatParts: readonly string[] = [
 	'Blanks for practice lap joints are sheared for the whole class.',
 	'Doublers for the cabin floor are cut from new stock.',
 	'Cover plates for the tail cone are cut for stock.',
-	'Test coupons are cut for the next lesson in riveting.'
+	'Panels are cut for the next lesson in riveting.'
 ];
 
 /** Flat parts out of sheet that a foot shear does not cut. */

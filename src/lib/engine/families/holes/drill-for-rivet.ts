@@ -21,7 +21,7 @@ const stories: readonly string[] = [
 const questions: Readonly<Record<Level, string>> = {
 	1: 'Which drill makes the final hole?',
 	2: 'Which drill makes the pilot hole, and which the final one?',
-	3: 'Which drills do you take, and how much clearance do they leave?'
+	3: 'Which drills do you take, and how much clearance does the final one leave?'
 };
 
 const method: Method = drillForRivet;
@@ -51,7 +51,7 @@ export const tasks = family({
 		};
 	},
 	figure: (given, say) =>
-		threeSteps(typeof given.number === 'string' ? 'D, by its number' : say('D', Number(given.D))),
+		threeSteps(typeof given.number === 'string' ? 'by number' : say('D', Number(given.D))),
 	metal: rivetInHole
 });
 
@@ -85,13 +85,15 @@ function rivetInHole(seen: SeenBy): Drawing {
 	const scale = 110 / D;
 	const [width, x, thickness] = [250, 125, 46];
 	const hole = Math.min(Math.max(seen.at('final'), 0), 2.2 * D) * scale;
-	const lift = ['binds', 'small'].includes(seen.case) ? -thickness - 14 : 0;
+	const shank = thickness + 30;
+	// It stands on a hole that is too small, and sticks half way in one of its own size.
+	const lift = { small: -shank, binds: thickness / 2 - shank }[seen.case] ?? 0;
 	const r = (D * scale) / 2;
 	return {
 		title: seen.says,
 		shapes: [
 			...drilledSheet(x, hole, { width, y: 0, thickness }),
-			rectangle(x - r, lift, 2 * r, thickness + 30, 'rivet'),
+			rectangle(x - r, lift, 2 * r, shank, 'rivet'),
 			...manufacturedHead(x, lift, r, 'universal')
 		]
 	};

@@ -4,9 +4,9 @@ import { drillBit } from '../../figures/parts/drill-bit.ts';
 import { drivenRivet, stackHeight, stackSection } from '../../figures/parts/joint.ts';
 import { removalDrill } from '../../methods/removal-drill.ts';
 import { wantedHead } from '../../trade/shop-head.ts';
-import { rivetDashes, sheetThicknesses } from '../../trade/stock.ts';
+import { sheetThicknesses } from '../../trade/stock.ts';
 import { family, type Say, type SeenBy } from '../family.ts';
-import { type Joint, layersFor } from '../rivets/parts/joints.ts';
+import { type Joint, layersFor, rivetsFor } from '../rivets/parts/joints.ts';
 import type { Level } from '../level.ts';
 
 const jobs: readonly Joint[] = [
@@ -54,19 +54,13 @@ const questions: Readonly<Record<Level, string>> = {
 
 const sheets = sheetThicknesses.filter((size) => size >= 0.025 && size <= 0.08);
 
-/** Rivets that go with a stack, inches: the next stocked size above 3T, or one size above that. */
-function rivetsFor(layers: readonly number[]): readonly number[] {
-	const fitting = rivetDashes.filter((dash) => dash >= 96 * Math.max(...layers) - 1e-9);
-	return fitting.slice(0, 2).map((dash) => dash / 32);
-}
-
 export const tasks = family({
 	method: removalDrill,
 	draw(random, level) {
 		const job = random.pick(jobs);
 		const layers = layersFor(random, job, sheets);
 		return {
-			given: { layers, D: random.pick(rivetsFor(layers)) },
+			given: { layers, D: random.pick(rivetsFor(job.layers, layers)) },
 			story: job.story,
 			question: questions[level],
 			asked: asked[level],
@@ -125,6 +119,9 @@ function rivetToDrill(layers: readonly number[], D: number, say: Say): Drawing {
 	};
 }
 
+/** Outcomes of a head drilled as it was asked. */
+const asWanted = ['cores', 'face'];
+
 /** What the drill takes away: the core of the head, or the edge of the hole as well. */
 function cored(seen: SeenBy<typeof removalDrill>): Drawing {
 	const { layers, D } = seen.given;
@@ -140,7 +137,14 @@ function cored(seen: SeenBy<typeof removalDrill>): Drawing {
 		title: seen.says,
 		shapes: [
 			...joint(layers, D, shopHead),
-			rectangle(x - wide / 2, -head * scale, wide, deep, 'paper', 'slip')
+			rectangle(
+				x - wide / 2,
+				-head * scale,
+				wide,
+				deep,
+				'paper',
+				asWanted.includes(seen.case) ? 'edge' : 'slip'
+			)
 		]
 	};
 }

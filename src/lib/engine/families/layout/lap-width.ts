@@ -10,7 +10,7 @@ const stories: readonly string[] = [
 	'Two skins of a training fuselage lap along a stringer.',
 	'A rectangular patch covers a hole in a floor panel, riveted the same way on every side.',
 	'The rear half of a tail cone skin laps over the front half.',
-	'A doubler on a spar web ends in a lap to the next web.',
+	'The web of a floor beam comes in two lengths that lap.',
 	'A wing walk panel is spliced with a lap across its middle.',
 	'Two lengths of floor panel lap over a beam.'
 ];
@@ -23,7 +23,7 @@ const asked = {
 
 const questions: Readonly<Record<Level, string>> = {
 	1: 'How far apart do the two rows stand?',
-	2: 'What is the edge distance, and how wide is the lap?',
+	2: 'What is the minimum edge distance, and how wide is the lap with it?',
 	3: 'How wide is the lap, and how are its three rows laid out?'
 };
 
@@ -46,7 +46,7 @@ export const tasks = family({
 			asked: asked[level],
 			chief,
 			basis:
-				'FAA-H-8083-31B, Figs. 4-79 and 4-81: rows 75 percent of the pitch apart, never under 2.5D.',
+				'FAA-H-8083-31B, Figs. 4-79 and 4-81: minimum edge distance; rows 75 percent of the pitch apart, never under 2.5D.',
 			cautions: ['drill']
 		};
 	},

@@ -5,13 +5,23 @@ import { family, type SeenBy } from '../family.ts';
 import type { Random } from '../random.ts';
 import type { Level } from '../level.ts';
 
-const stories: readonly string[] = [
+const long: readonly string[] = [
 	'The lower seam of a baggage floor gets one row of rivets from end to end.',
 	'A new nose rib is riveted to the leading edge skin along its whole flange.',
 	'A stiffener goes across a panel between two stringers.',
 	'The hinge half of a cowl door is riveted along its whole length.',
 	'A hat section closes the gap between two frames, riveted along both flanges alike.',
 	'A retainer strip holds the seal of a baggage door.'
+];
+
+/** Pieces a few inches long. */
+const short: readonly string[] = [
+	'An angle clip is riveted to a floor panel along one leg.',
+	'A gusset gets one row of rivets along its longer edge.',
+	'A short stiffener goes between two lightening holes.',
+	'The hinge half of an inspection door is riveted along its whole length.',
+	'A filler strip closes the end of a seam.',
+	'The flange of a pulley bracket is riveted to a web.'
 ];
 
 const asked = {
@@ -44,12 +54,13 @@ export const tasks = family({
 		const endMargin = random.pick([2, 2.5, 3]) * D;
 		return {
 			given: { length: lengthFor(random, level, greatestPitch), endMargin, greatestPitch },
-			story: random.pick(stories),
+			story: random.pick(level === 3 ? short : long),
 			question: questions[level],
 			asked: asked[level],
 			chief,
 			told: [['Rivets', `MS20470AD${dash}`]],
-			basis: 'Equal spaces between the end margins, none wider than the maximum pitch.',
+			basis:
+				'The fewest rivets in equal spaces between the end margins, none wider than the maximum pitch.',
 			cautions: ['drill']
 		};
 	},

@@ -7,10 +7,10 @@ import type { Level } from '../level.ts';
 const stories: readonly string[] = [
 	'A strip of skin is torn across its whole width, and a splice plate is made for it.',
 	'A web on the practice wing is cracked from edge to edge and gets a splice plate.',
-	'A cover panel broke along an old bend; you lay out its splice plate.',
+	'A cover panel is cracked right across; you lay out its splice plate.',
 	'A baffle is cut through by mistake and has to be joined again with a plate.',
 	'A torn strip lies on the bench, and the splice plate is still without a hole.',
-	'The flange of a floor beam broke through and is joined with a plate.'
+	'The web of a floor beam is torn through and is joined with a plate.'
 ];
 
 const asked = {
@@ -63,6 +63,11 @@ export const tasks = family({
 		chartExcerpt(
 			rivetsPerInch,
 			{ row: T, column: D },
-			{ below: [`Break ${say('width', width)} wide, sheet ${say('T', T)}, rivets ${say('D', D)}.`] }
+			{
+				below: [
+					`Break ${say('width', width)} wide,`,
+					`sheet ${say('T', T)}, rivets ${say('D', D)}.`
+				]
+			}
 		)
 });

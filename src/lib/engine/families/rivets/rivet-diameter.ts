@@ -1,7 +1,16 @@
 import { rivetDiameter } from '../../methods/rivet-diameter.ts';
-import { family } from '../family.ts';
+import { rivetDiameterInRange } from '../../methods/rivet-diameter-in-range.ts';
+import { family, type OtherDraw } from '../family.ts';
+import type { Random } from '../random.ts';
 import { rivetInStack, stackWithCentreLine } from './parts/rivet-in-stack.ts';
-import { inchSheets, metricSheets, sheetAlloy } from './parts/sheets-for-rivets.ts';
+import {
+	binsHold,
+	inchSheets,
+	type LabelledSheet,
+	metricSheets,
+	sheetAlloy,
+	sheetsWithRange
+} from './parts/sheets-for-rivets.ts';
 
 const stories: readonly string[] = [
 	'A crack in the skin gets a lap patch of the same sheet.',
@@ -13,9 +22,17 @@ const stories: readonly string[] = [
 	'A doubler of the same sheet goes behind an inspection hole.'
 ];
 
+const labels = { thickest: 'Each of the two sheets' };
+
+function soldAs(label: LabelledSheet['label']) {
+	return label === null ? [] : [['Sold as', label] as const];
+}
+
 export const tasks = family({
 	method: rivetDiameter,
+	others: [rivetDiameterInRange],
 	draw(random, level) {
+		if (level === 3 && random.int(1, 3) === 1) return rangeAndAbove(random);
 		const { T, label } = random.pick(level === 1 ? inchSheets : [...inchSheets, ...metricSheets]);
 		return {
 			given: { thickest: T },
@@ -29,10 +46,10 @@ export const tasks = family({
 				threeT: ['oneT', 'twoT', 'twoAndHalfT'],
 				diameter: 3 * T <= 3 / 32 ? ['tooSmall'] : ['oneT', 'down']
 			},
-			labels: { thickest: 'Each of the two sheets' },
+			labels,
 			told: [
 				sheetAlloy(random),
-				...(label === null ? [] : [['Sold as', label] as const]),
+				...soldAs(label),
 				...(level === 1 ? [] : [['Rivets', 'universal head, AD'] as const])
 			],
 			basis: '3T, then the next 1/32 in up; minimum 3/32 in (airframe handbook, p. 4-32).',
@@ -46,3 +63,24 @@ export const tasks = family({
 		),
 	metal: (seen) => rivetInStack([seen.given.thickest, seen.given.thickest], seen)
 });
+
+/** The stocked rivet below 3T and the one above; for some sheets 7/32 in would be next, which is not stocked. */
+function rangeAndAbove(random: Random): OtherDraw {
+	const { T, label } = random.pick(sheetsWithRange);
+	return {
+		method: rivetDiameterInRange,
+		given: { thickest: T },
+		story: random.pick(stories),
+		question: 'Which stocked rivet lies within 2.5T to 3T, and which is the next above 3T?',
+		asked: ['inRange', 'above'],
+		chief: {
+			inRange: ['highEnd', 'aboveForRange', 'next32nd'],
+			above: [...(3 * T > 3 / 16 ? ['unstockedAbove'] : []), 'rangeForAbove']
+		},
+		labels,
+		told: [sheetAlloy(random), ...soldAs(label), binsHold],
+		basis:
+			'The general range is 2.5T to 3T; the usual rule, the next size above 3T (airframe handbook, p. 4-32).',
+		cautions: ['drill']
+	};
+}

@@ -10,19 +10,12 @@ import {
 import { rivetLength } from '../../methods/rivet-length.ts';
 import { evaluate } from '../../solver/evaluate.ts';
 import type { GivenValues } from '../../solver/method.ts';
-import { rivetDashes, sheetThicknesses } from '../../trade/stock.ts';
+import { sheetThicknesses } from '../../trade/stock.ts';
 import { family, type Say, type SeenBy } from '../family.ts';
-import { type Joint, layersFor, threeLayerJoints, twoLayerJoints } from './parts/joints.ts';
+import { layersFor, rivetsFor, threeLayerJoints, twoLayerJoints } from './parts/joints.ts';
 import { sheetAlloy } from './parts/sheets-for-rivets.ts';
 
 const thin = sheetThicknesses.filter((size) => size >= 0.02 && size <= 0.063);
-
-/** Rivets that go with a stack, inches: the next stocked size above 3T, or one size above that. */
-function rivetsFor(layers: readonly number[], { layers: names }: Joint): readonly number[] {
-	const fitting = rivetDashes.filter((dash) => dash >= 96 * Math.max(...layers) - 1e-9);
-	const sizes = fitting.slice(0, 2).map((dash) => dash / 32);
-	return names.includes('Hinge leaf') ? sizes.filter((D) => D <= 1 / 8) : sizes;
-}
 
 export const tasks = family({
 	method: rivetLength,
@@ -30,7 +23,7 @@ export const tasks = family({
 		const joint = random.pick(level === 1 ? twoLayerJoints : threeLayerJoints);
 		const layers = layersFor(random, joint, thin);
 		return {
-			given: { layers, D: random.pick(rivetsFor(layers, joint)) },
+			given: { layers, D: random.pick(rivetsFor(joint.layers, layers)) },
 			story: joint.story,
 			question:
 				level === 3
@@ -79,7 +72,7 @@ function joint(given: GivenValues<typeof rivetLength>, say: Say): Drawing {
 			...stackSection({ layers, names: layers.map((one) => say('layers', one)), width, scale }),
 			...setRivet(x, D, tip / scale, scale),
 			...dimensionDown(0, bottom, width + 22, width, 'grip'),
-			...dimensionDown(bottom, tip, x + r + 24, [x + r, x + r], 'shank for the shop head'),
+			...dimensionDown(bottom, tip, x + r + 24, [x + r, x + r], 'for the shop head'),
 			...dimensionAcross(x - r, x + r, tip + 24, tip, `D ${say('D', D)}`)
 		]
 	};

@@ -17,7 +17,7 @@ const stories: readonly string[] = [
 ];
 
 const questions = {
-	diameter: 'Which diameter is this rivet?',
+	diameter: 'What is the diameter of this rivet?',
 	length: 'How long is this rivet?'
 } as const;
 
@@ -34,8 +34,8 @@ export const tasks = family({
 				level === 1
 					? questions[one]
 					: level === 2
-						? 'Which diameter and length is this rivet?'
-						: 'Which head, alloy, diameter and length is this rivet?',
+						? 'What are the diameter and the length of this rivet?'
+						: 'What are the head, alloy, diameter and length of this rivet?',
 			asked:
 				level === 1
 					? [one]

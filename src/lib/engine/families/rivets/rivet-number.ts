@@ -22,9 +22,9 @@ const asked = {
 } as const satisfies Record<Level, readonly string[]>;
 
 const questions: Readonly<Record<Level, string>> = {
-	1: 'Which dash numbers has this rivet?',
+	1: 'What are the dash numbers of this rivet?',
 	2: 'What is the number of this rivet?',
-	3: 'Which head number and alloy letters, and what is the whole rivet number?'
+	3: 'What are the head number and the alloy letters, and what is the whole rivet number?'
 };
 
 export const tasks = family({

@@ -1,9 +1,10 @@
 import { drivenSection } from '../../figures/parts/shop-head.ts';
 import { shopHead } from '../../methods/shop-head.ts';
+import { shopHeadD } from '../../methods/shop-head-d.ts';
 import type { Method } from '../../solver/method.ts';
 import { wantedHead } from '../../trade/shop-head.ts';
 import { type Draw, family } from '../family.ts';
-import { diameterIn, fromNumber, someNumber } from './parts/numbered.ts';
+import { diameterIn, fromNumber, headAlikes, lettersIn, someNumber } from './parts/numbered.ts';
 
 const stories: readonly string[] = [
 	'You set the gauge before the first rivet of a flap skin is driven.',
@@ -17,23 +18,26 @@ const stories: readonly string[] = [
 
 const method: Method = shopHead;
 const numbered = fromNumber(shopHead);
+const numberedD = fromNumber(shopHeadD);
 
 export const tasks = family({
 	method,
+	others: [shopHeadD],
 	draw(random, level) {
 		const one = random.pick(['width', 'height'] as const);
-		const number = someNumber(random, { older: level === 3 });
+		const isD = level === 3 && random.int(1, 3) === 1;
+		const number = someNumber(random, { older: level === 3, alloys: isD ? ['2017'] : headAlikes });
 		const start: Pick<Draw, 'method' | 'given'> =
 			level === 1
 				? { given: { D: diameterIn({ number }) } }
-				: { method: numbered, given: { number } };
+				: { method: isD ? numberedD : numbered, given: { number } };
 		return {
 			...start,
 			story: random.pick(stories),
 			question: {
 				1: one === 'width' ? 'How wide should the shop head be?' : 'How high should it be?',
 				2: 'How wide and how high should the shop head be?',
-				3: 'Which diameter is this rivet, and how wide and high should its shop head be?'
+				3: 'What is the diameter of this rivet, and how wide and high should its shop head be?'
 			}[level],
 			asked: {
 				1: [one],
@@ -47,7 +51,9 @@ export const tasks = family({
 			},
 			told: level === 1 ? [['Rivet', number]] : level === 3 ? [['Squeezer', '3 in yoke']] : [],
 			basis:
-				'The size wanted of A, AD, B and DD rivets, by heart (Fig. 4-76 of the airframe handbook).',
+				level === 3
+					? 'The size wanted, by heart: it goes by the alloy letters (Fig. 4-76 of the airframe handbook).'
+					: 'The size wanted of A, AD, B and DD rivets, by heart (Fig. 4-76 of the airframe handbook).',
 			cautions: ['drive']
 		};
 	},
@@ -58,7 +64,7 @@ export const tasks = family({
 			title: 'Section through two sheets and a driven rivet; its shop head is below.',
 			shapes: drivenSection(
 				D,
-				wantedHead(D),
+				wantedHead(D, lettersIn(given)),
 				typeof given.number === 'string' ? notes : { ...notes, D: `D ${say('D', D)}` }
 			)
 		};

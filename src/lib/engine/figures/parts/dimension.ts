@@ -75,13 +75,17 @@ function acrossLabel(
 	return text((left + right) / 2, y - 4, label, { anchor: 'middle' });
 }
 
-/** A vertical dimension from y1 to y2, its line at `x`, with extension lines from `from`. */
+/**
+ * A vertical dimension from y1 to y2, its line at `x`, with extension lines from `from`. Where the
+ * space between the arrows is narrow, the label may stand below it.
+ */
 export function dimensionDown(
 	y1: number,
 	y2: number,
 	x: number,
 	from: number | readonly [number, number],
-	label: string
+	label: string,
+	{ narrow = 'between' }: { narrow?: 'between' | 'below' } = {}
 ): Shape[] {
 	const [from1, from2] = typeof from === 'number' ? [from, from] : from;
 	const [top, bottom] = y1 < y2 ? [y1, y2] : [y2, y1];
@@ -93,7 +97,8 @@ export function dimensionDown(
 		segment(fromTop + gap, top, x + past, top, 'dim'),
 		segment(fromBottom + gap, bottom, x + past, bottom, 'dim')
 	];
-	if (bottom - top > 2 * arrow + 4) {
+	const wide = bottom - top > 2 * arrow + 4;
+	if (wide) {
 		shapes.push(segment(x, top, x, bottom, 'dim'), head(x, top, 0, -1), head(x, bottom, 0, 1));
 	} else {
 		shapes.push(
@@ -103,8 +108,8 @@ export function dimensionDown(
 			head(x, bottom, 0, -1)
 		);
 	}
-	const middle = (top + bottom) / 2 + 4;
-	shapes.push(text(right ? x + 6 : x - 6, middle, label, { anchor: right ? 'start' : 'end' }));
+	const y = wide || narrow === 'between' ? (top + bottom) / 2 + 4 : bottom + 16;
+	shapes.push(text(right ? x + 6 : x - 6, y, label, { anchor: right ? 'start' : 'end' }));
 	return shapes;
 }
 

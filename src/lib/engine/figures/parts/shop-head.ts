@@ -34,7 +34,11 @@ export function drivenSection(D: number, head: ShopHead, notes: HeadNotes = {}):
 	];
 	if (notes.D) shapes.push(...leader(x - drawnD / 2, top / 4, -12, top / 4, notes.D));
 	if (notes.across) shapes.push(...dimensionAcross(left, right, bottom + 32, bottom, notes.across));
-	if (notes.high) shapes.push(...dimensionDown(top, bottom, right + 34, right, notes.high));
+	// Beside a flat head the label would run into the sheet.
+	if (notes.high) {
+		const place = { narrow: 'below' } as const;
+		shapes.push(...dimensionDown(top, bottom, right + 34, right, notes.high, place));
+	}
 	return shapes;
 }
 

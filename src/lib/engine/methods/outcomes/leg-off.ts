@@ -23,9 +23,9 @@ export function legOff(at: readonly string[], { shows, right, fits, off }: LegOf
 		{ ...shows, about },
 		{
 			fits: when(right, fits),
-			hairLong: when('more >= 0 in and more < 1/32 in', off('less than {about} too long')),
+			hairLong: when('more >= 0 in and more < 3/64 in', off('less than {about} too long')),
 			long: when('more > 0 in', off('about {about} too long')),
-			hairShort: when('-more < 1/32 in', off('less than {about} too short')),
+			hairShort: when('-more < 3/64 in', off('less than {about} too short')),
 			short: otherwise(off('about {about} too short'))
 		}
 	);

@@ -32,11 +32,11 @@ export const stockedDiameter = piece(
 			),
 			in16ths: slip(
 				'2 * max(upTo(threeT, 1/32 in), 3/32 in)',
-				'Twice as thick: the dash number of a diameter counts 32nds.'
+				'Twice the diameter: the dash number of a diameter counts 32nds.'
 			),
 			dashOf16ths: slip(
 				'max(upTo(threeT, 1/32 in), 3/32 in) / 2',
-				'Half as thick: the dash number of a diameter counts 32nds, not 16ths.',
+				'Half the diameter: the dash number of a diameter counts 32nds, not 16ths.',
 				{ rare: true }
 			),
 			oneMore: slip(

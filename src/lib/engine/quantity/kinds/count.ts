@@ -12,3 +12,14 @@ export const count = measured({
 	whole: true,
 	mistakes: { coarse: [], onTheWay: [] }
 });
+
+/** The dash number of a length, which may end in a half: 5, or 4.5. */
+export const lengthDash = measured({
+	id: 'length-dash',
+	dimension: plainNumbers,
+	noun: 'a dash number',
+	hint: 'A whole number, or one with a half.',
+	example: '5 or 4.5',
+	places: [0, 1],
+	mistakes: { coarse: [], onTheWay: [] }
+});

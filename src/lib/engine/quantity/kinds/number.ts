@@ -18,7 +18,7 @@ export const number = measured({
 	id: 'number',
 	dimension: plainNumbers,
 	noun: 'a plain number',
-	hint: 'Three places or more.',
+	hint: 'A number, with all its places.',
 	example: '0.75 or 3/4',
 	places: [0, 5]
 });

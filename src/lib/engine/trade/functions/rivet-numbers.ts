@@ -44,5 +44,5 @@ function partOf(part: keyof Parts, gives: string, shown: string): TradeFunction 
 
 export const headIn = partOf('head', 'text', 'head in');
 export const alloyIn = partOf('alloy', 'text', 'alloy by the letters in');
-export const dashAfterLetters = partOf('diameterDash', 'number', 'number behind the letters in');
-export const dashAtEnd = partOf('lengthDash', 'number', 'number behind the dash in');
+export const dashAfterLetters = partOf('diameterDash', 'number', 'number after the letters in');
+export const dashAtEnd = partOf('lengthDash', 'number', 'number after the dash in');

@@ -38,17 +38,27 @@ function between(
 	};
 }
 
+/** Holds of what splices and what it joins, where there are any of both sorts. */
+function spliced(test: (over: readonly number[], joined: readonly number[]) => boolean) {
+	return ({ layers = [] }: Job): boolean | null => {
+		const joined = thicknesses(layers.filter(({ name }) => /skin|web/i.test(name)));
+		const over = thicknesses(are(layers, 'splice'));
+		return over.length > 0 && joined.length > 0 ? test(over, joined) : null;
+	};
+}
+
 export const jointFacts: readonly Fact[] = [
 	{
 		id: 'joint.splice',
 		says: 'A patch, splice plate or doubler is at least as thick as the skin or web it joins.',
 		source: source('ac43', 'ch. 4, par. 4-58k', 'quoted'),
-		holds: ({ layers = [] }) => {
-			const joined = layers.filter(({ name }) => /skin|web/i.test(name));
-			const over = thicknesses(are(layers, 'splice'));
-			if (over.length === 0 || joined.length === 0) return null;
-			return Math.min(...over) >= Math.max(...thicknesses(joined)) - slack;
-		}
+		holds: spliced((over, joined) => Math.min(...over) >= Math.max(...joined) - slack)
+	},
+	{
+		id: 'joint.splice-most',
+		says: 'A patch, splice plate or doubler is at most twice as thick as the skin or web it joins.',
+		source: practice,
+		holds: spliced((over, joined) => Math.max(...over) <= 2 * Math.max(...joined) + slack)
 	},
 	{
 		id: 'joint.structure',

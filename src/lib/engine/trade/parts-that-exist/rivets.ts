@@ -1,6 +1,6 @@
 import { source } from '../source.ts';
 import { rivetDashes } from '../stock.ts';
-import { type Fact, type Job, slack } from './fact.ts';
+import { type Fact, type Job, type Layer, slack } from './fact.ts';
 
 /** Smallest and largest stocked rivet that goes with a joint, inches. */
 export function rivetsFor(thickest: number): { readonly least: number; readonly most: number } {
@@ -10,6 +10,24 @@ export function rivetsFor(thickest: number): { readonly least: number; readonly 
 		least: Math.max(2.5 * thickest, 3 / 32),
 		most: sizes[Math.min(up < 0 ? sizes.length - 1 : up + 1, sizes.length - 1)] ?? 0
 	};
+}
+
+/**
+ * Thinnest sheet that the handbook's table of rivets per inch goes down to for a rivet, by its
+ * diameter in 32nds; inches.
+ */
+const thinnestFor: Readonly<Record<number, number>> = {
+	3: 0.016,
+	4: 0.016,
+	5: 0.02,
+	6: 0.032,
+	8: 0.036
+};
+
+/** Whether no part but a shim is too thin for the rivet. */
+export function isThickEnough(layers: readonly Layer[], D: number): boolean {
+	const least = thinnestFor[Math.round(32 * D)] ?? 0;
+	return layers.every(({ name, T }) => /^shim/i.test(name) || T >= least - slack);
 }
 
 function thickestIn({ layers, T }: Job): number | undefined {
@@ -31,6 +49,15 @@ export const rivetFacts: readonly Fact[] = [
 			if (T === undefined || D === undefined) return null;
 			const { least, most } = rivetsFor(T);
 			return D >= least - slack && D <= most + slack;
+		}
+	},
+	{
+		id: 'rivet.thin-sheet',
+		says: 'No part but a shim is thinner than the table of rivets per inch goes down to for the rivet.',
+		source: source('airframe', 'ch. 4, p. 4-88, Fig. 4-169, first row of each column'),
+		holds: ({ layers, T, D }) => {
+			const parts = layers ?? (T === undefined ? [] : [{ name: '', T }]);
+			return D === undefined || parts.length === 0 ? null : isThickEnough(parts, D);
 		}
 	},
 	{

@@ -11,7 +11,7 @@ export const cutting = {
 		sources: [source('none', 'plain arithmetic', 'worked')]
 	},
 	'cut.bar': {
-		says: 'The last piece needs no cut behind it: a kerf is added to the bar and to the piece before dividing.',
+		says: 'The last piece needs no cut after it: a kerf is added to the bar and to the piece before dividing.',
 		sources: [source('none', 'plain arithmetic', 'worked')]
 	},
 	'cut.density': {

@@ -6,6 +6,10 @@ export const rivets = {
 		says: 'The rivet is 3T, three times the thicker sheet, and then the next larger size. The handbook also gives 2.5T to 3T as the general range.',
 		sources: [airframe('pp. 4-32, 4-33'), source('ac43', 'ch. 4, par. 4-58g(2)(a), p. 4-27')]
 	},
+	'diameter.range': {
+		says: 'As a general range, the rivet is 2.5T to 3T of the thicker sheet; it serves where the next size above 3T is not stocked.',
+		sources: [airframe('p. 4-32'), source('none', 'what the bins hold', 'practice')]
+	},
 	'diameter.least': {
 		says: 'A rivet under 3/32 in is never used in a part that carries stress.',
 		sources: [airframe('p. 4-32')]

@@ -8,7 +8,7 @@ import { asPrinted } from '../table/writing.ts';
 /** Number of the standard behind MS20, by the head. */
 export const rivetHeads = table({
 	id: 'rivet-heads',
-	title: 'Head numbers of solid rivets, behind MS20',
+	title: 'Head numbers of solid rivets, after MS20',
 	topic: 'rivets',
 	called: 'the list of heads',
 	source: source('general', 'ch. 7, pp. 7-52 to 7-56'),

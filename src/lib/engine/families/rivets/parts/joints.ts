@@ -1,4 +1,6 @@
 import { goTogether } from '../../../trade/parts-that-exist/joints.ts';
+import { isThickEnough } from '../../../trade/parts-that-exist/rivets.ts';
+import { rivetDashes } from '../../../trade/stock.ts';
 import type { Random } from '../../random.ts';
 
 /** What is riveted together, and why: layer names from the manufactured head down. */
@@ -71,11 +73,29 @@ export function layersFor(
 	return random.pick(all);
 }
 
-/** Every stack of these layers that goes together. */
+/** Every stack of these layers that goes together, and that a stocked rivet goes with. */
 function stacks(names: readonly string[], sheets: readonly number[]): number[][] {
 	const all = names.reduce<number[][]>(
 		(before) => before.flatMap((stack) => sheets.map((T) => [...stack, T])),
 		[[]]
 	);
-	return all.filter((stack) => goTogether(stack.map((T, i) => ({ name: names[i] ?? '', T }))));
+	return all.filter(
+		(stack) => goTogether(named(names, stack)) && rivetsFor(names, stack).length > 0
+	);
+}
+
+/**
+ * Rivets that go with a stack, inches: the next stocked size above 3T, and one size above that
+ * where no part is too thin for it.
+ */
+export function rivetsFor(names: readonly string[], stack: readonly number[]): readonly number[] {
+	const fitting = rivetDashes.filter((dash) => dash >= 96 * Math.max(...stack) - 1e-9);
+	const sizes = fitting.slice(0, 2).map((dash) => dash / 32);
+	return sizes.filter(
+		(D) => isThickEnough(named(names, stack), D) && (D <= 1 / 8 || !names.includes('Hinge leaf'))
+	);
+}
+
+function named(names: readonly string[], stack: readonly number[]) {
+	return stack.map((T, i) => ({ name: names[i] ?? '', T }));
 }

@@ -21,7 +21,7 @@ export function stackWithCentreLine(layers: readonly number[], names: readonly s
 
 /** The stack with a rivet of the diameter answered set in it, to the scale of the right one. */
 export function rivetInStack(layers: readonly number[], seen: SeenBy): Drawing {
-	const [D, wanted] = [seen.at('diameter'), seen.rightAt('diameter')];
+	const [D, wanted] = [seen.at(seen.key), seen.rightAt(seen.key)];
 	const stack = stackHeight(layers, 1);
 	const scale = Math.min(150 / (stack + 2 * wanted), 40 / wanted);
 	const drawn = Math.min(D, 3 * wanted);

@@ -1,0 +1,62 @@
+import {
+	type HandInCollected,
+	isCollectEvent,
+	longestFileName,
+	longestHandIn,
+	type MarkChanged
+} from '$lib/engine/schedule/collect-events.ts';
+import type { Override } from '$lib/engine/sets/override.ts';
+import { device } from '../device/device.svelte.ts';
+import type { FoundText } from './set-work.ts';
+
+/** What the log of the learner at work holds of one set's hand-ins. */
+export interface CollectedBefore {
+	readonly handIns: readonly HandInCollected[];
+	readonly overrides: readonly Override[];
+}
+
+/** Everything collected on this device, by the hash of its set. */
+export async function collectedBefore(): Promise<Map<string, CollectedBefore>> {
+	const desk = await device.open();
+	const { learner } = device;
+	const events = desk && learner ? await desk.eventsOf(learner.id, isCollectEvent) : [];
+	const byHash = new Map<string, { handIns: HandInCollected[]; overrides: Override[] }>();
+	for (const event of events) {
+		if (event.type !== 'collected' && event.type !== 'collected-mark') continue;
+		const own = byHash.get(event.hash) ?? { handIns: [], overrides: [] };
+		byHash.set(event.hash, own);
+		if (event.type === 'collected') own.handIns.push(event);
+		else own.overrides.push(overrideIn(event));
+	}
+	return byHash;
+}
+
+function overrideIn({ code, task, marks, note }: MarkChanged): Override {
+	return { code, task, marks, note };
+}
+
+/** Whether a hand-in is short enough for the log. */
+export function canBeKept({ text }: FoundText): boolean {
+	return text !== null && text.length <= longestHandIn;
+}
+
+/** Puts hand-ins into the log; false where this browser cannot keep them. */
+export function keepHandIns(
+	hash: string,
+	by: HandInCollected['by'],
+	found: readonly FoundText[]
+): Promise<boolean> {
+	return device.noteAll(
+		found.map(({ file, text }) => ({
+			type: 'collected',
+			hash,
+			by,
+			file: file.slice(0, longestFileName),
+			text: text ?? ''
+		}))
+	);
+}
+
+export function keepOverride(hash: string, override: Override): Promise<boolean> {
+	return device.note({ type: 'collected-mark', hash, ...override });
+}

@@ -1,0 +1,18 @@
+/// <reference lib="webworker" />
+import { SetError } from '$lib/engine/sets/set-error.ts';
+import { runJob } from './run-job.ts';
+import type { Answered, Asked } from './work-desk.ts';
+
+declare const self: DedicatedWorkerGlobalScope;
+
+const say = (answer: Answered) => self.postMessage(answer);
+
+self.addEventListener('message', ({ data: { id, job, args } }: MessageEvent<Asked>) => {
+	runJob(job, args, (done, of) => say({ id, done, of })).then(
+		(result) => say({ id, result }),
+		(error: unknown) => {
+			if (error instanceof SetError) say({ id, sentence: error.message });
+			else say({ id, fault: error instanceof Error ? error.message : String(error) });
+		}
+	);
+});

@@ -1,0 +1,155 @@
+import { type PanelPlan, planPanel } from '$lib/engine/panel/plan.ts';
+import { PanelError } from '$lib/engine/panel/read-panel.ts';
+import {
+	isPanelEvent,
+	nothingDone,
+	panelsOf,
+	type SavedPanel
+} from '$lib/engine/schedule/panel-bench.ts';
+import { longestPanel, type Stage } from '$lib/engine/schedule/panel-events.ts';
+import { newId } from '$lib/storage/new-id.ts';
+import { keep, readKept } from '../device/kept.ts';
+import { device } from '../device/device.svelte.ts';
+import { type Draft, draftOf, fileOf, firstDraft, type ListKey, newPart } from './draft.ts';
+
+/** Where what stands in the fields is kept until the log has it. */
+const draftKey = 'bucktail.panel';
+/** Milliseconds without a change after which the panel goes into the log. */
+const rest = 1500;
+
+/** The panel on the page: its fields, what comes of them, and what is ticked. */
+class PanelBench {
+	draft = $state<Draft>(firstDraft());
+	/** Null until there is one that can be worked. */
+	plan = $state.raw<PanelPlan | null>(null);
+	/** One sentence where nothing can be worked, else null. */
+	trouble = $state<string | null>(null);
+	id = $state(newId());
+	/** Every panel in the log, newest first. */
+	saved = $state.raw<readonly SavedPanel[]>([]);
+	/** Whether all that is shown is in the log. */
+	isSaved = $state(true);
+	#ticks = $state.raw<SavedPanel['done']>(nothingDone());
+	#timer: ReturnType<typeof setTimeout> | undefined;
+	#turn = 0;
+
+	/** Opens what was on the page last. */
+	async load(): Promise<void> {
+		const kept = readKept(draftKey);
+		const [, id, text] = /^([\w-]{36}) ([^]*)$/.exec(kept ?? '') ?? [];
+		const draft = draftOf(text ?? '');
+		if (draft && id !== undefined) [this.id, this.draft] = [id, draft];
+		await this.#work();
+		await this.#read();
+		const [newest] = this.saved;
+		// Ticks on the page are ahead of the log, so they are read once.
+		this.#ticks = this.saved.find((one) => one.id === this.id)?.done ?? nothingDone();
+		if (!draft && newest) await this.open(newest.id);
+	}
+
+	async #read(): Promise<void> {
+		const desk = await device.open();
+		const { learner } = device;
+		const wanted = (type: string) => isPanelEvent({ type });
+		const events = desk && learner ? await desk.eventsOf(learner.id, wanted) : [];
+		this.saved = panelsOf(events);
+	}
+
+	async open(id: string): Promise<void> {
+		await this.save();
+		const found = this.saved.find((one) => one.id === id);
+		const draft = draftOf(found?.file ?? '');
+		if (!found || !draft) return;
+		[this.id, this.draft] = [id, draft];
+		this.#ticks = found.done;
+		this.#keep();
+		await this.#work();
+	}
+
+	/** Begins another panel: a fresh one, or one from a file. */
+	async begin(draft: Draft = firstDraft()): Promise<void> {
+		await this.save();
+		[this.id, this.draft] = [newId(), draft];
+		this.#ticks = nothingDone();
+		await this.changed();
+	}
+
+	/** @returns one sentence where the file is no panel, else null */
+	async openFile(text: string): Promise<string | null> {
+		const draft = draftOf(text);
+		if (!draft) return 'That file holds no panel; choose a panel file, ending in .json.';
+		await this.begin(draft);
+		return null;
+	}
+
+	async add(key: ListKey): Promise<void> {
+		this.draft[key].push(newPart(key, this.draft[key].length));
+		await this.changed();
+	}
+
+	async remove(key: ListKey, place: number): Promise<void> {
+		this.draft[key].splice(place, 1);
+		await this.changed();
+	}
+
+	/** Called after every change of a field. */
+	async changed(): Promise<void> {
+		this.isSaved = false;
+		this.#keep();
+		clearTimeout(this.#timer);
+		this.#timer = setTimeout(() => void this.save(), rest);
+		await this.#work();
+	}
+
+	async #work(): Promise<void> {
+		const turn = ++this.#turn;
+		try {
+			const plan = await planPanel(fileOf(this.draft));
+			if (turn !== this.#turn) return;
+			[this.plan, this.trouble] = [plan, null];
+		} catch (error) {
+			if (!(error instanceof PanelError)) throw error;
+			// The last plan stays to be looked at.
+			if (turn === this.#turn) this.trouble = error.message;
+		}
+	}
+
+	/** The panel file as text, to take away. */
+	get file(): string {
+		return JSON.stringify(fileOf(this.draft), null, '\t');
+	}
+
+	get #text(): string {
+		return JSON.stringify(fileOf(this.draft));
+	}
+
+	#keep(): void {
+		keep(draftKey, `${this.id} ${this.#text}`);
+	}
+
+	/** Puts the panel into the log, if it is not there as it stands. */
+	async save(): Promise<void> {
+		clearTimeout(this.#timer);
+		if (this.isSaved) return;
+		const file = this.#text;
+		if (file.length > longestPanel) return;
+		this.isSaved = await device.note({ type: 'panel', panel: this.id, file });
+		await this.#read();
+	}
+
+	isDone(stage: Stage, place: string): boolean {
+		return this.#ticks[stage].has(place);
+	}
+
+	/** Ticks a hole, or takes the tick back. */
+	async tick(stage: Stage, place: string, done: boolean): Promise<void> {
+		const others = [...this.#ticks[stage]].filter((one) => one !== place);
+		const own: ReadonlySet<string> = new Set(done ? [...others, place] : others);
+		this.#ticks = { ...this.#ticks, [stage]: own };
+		this.isSaved = this.isSaved && this.saved.some(({ id }) => id === this.id);
+		await this.save();
+		await device.note({ type: 'panel-tick', panel: this.id, stage, holes: [place], done });
+	}
+}
+
+export const panelBench = new PanelBench();

@@ -1,0 +1,154 @@
+import { cardByCode } from '$lib/engine/families/catalogue.ts';
+import type { Cause } from '$lib/engine/marking/verdict.ts';
+import { evidenceOf, givenUp, type SkillEvidence, toldBy } from '$lib/engine/schedule/evidence.ts';
+import { noteVerdicts } from '$lib/engine/schedule/note-verdicts.ts';
+import { givensOf } from '$lib/engine/tasks/givens.ts';
+import { readTaskNumber } from '$lib/engine/tasks/task-number.ts';
+import { painted } from '$lib/ui/sheet/painted.ts';
+import type { Check } from '$lib/ui/sheet/task-work.svelte.ts';
+import { below } from '../device/chance.ts';
+import { type AttemptFacts, device } from '../device/device.svelte.ts';
+import { plan } from '../plan/plan.svelte.ts';
+import type { Practice } from './practice.svelte.ts';
+import { newTask, type Run, type RunTask, withOpen } from './run.ts';
+
+/*
+ * What an answer comes to in the run and in the log. Loaded before the first answer is marked.
+ */
+
+/** Longest time counted for one answer: a page left open is not practice. */
+const longestSeconds = 600;
+
+export async function noteCheck(practice: Practice, check: Check): Promise<void> {
+	const { work, task } = practice;
+	if (!work || !task) return;
+	const charged = task.charged ?? [];
+	const settled = settledIn(work.checks.slice(0, -1));
+	const skills = evidenceOf(work.task, { ...check, charged, settled });
+	const helped =
+		work.checks.length > 1 || check.opened.length > 0 || check.byStep || !check.accepted;
+	const first = task.standing === 'open';
+	stand(practice, check.holds ? (helped ? 'helped' : 'right') : 'wrong', skills);
+	const missed = first && !check.holds && !check.byStep;
+	const verdicts = noteVerdicts(check.verdicts);
+	await record(practice, skills, {
+		...check,
+		typed: { ...check.typed },
+		verdicts,
+		opened: [...check.opened]
+	});
+	if (missed) await bringBack(practice, task, skills);
+}
+
+export async function noteChoice(practice: Practice, check: Check, cause: Cause): Promise<void> {
+	const { work, task } = practice;
+	if (!work || !task) return;
+	const settled = settledIn(work.checks.slice(0, -1));
+	const notes = { ...check, charged: task.charged ?? [], settled };
+	const { told, skills } = toldBy(work.task, notes, cause);
+	stand(practice, task.standing, skills);
+	await record(practice, skills, {
+		...check,
+		typed: { ...check.typed },
+		verdicts: noteVerdicts(check.verdicts),
+		opened: [...check.opened],
+		told
+	});
+}
+
+export async function noteWorked(practice: Practice): Promise<void> {
+	const { work, task } = practice;
+	if (!work || !task) return;
+	const untried = task.standing === 'open';
+	const skills = untried ? givenUp(work.task) : [];
+	stand(practice, 'wrong', skills);
+	if (!untried) return;
+	await record(practice, skills, { typed: {}, verdicts: {}, opened: [], byStep: work.byStep });
+	await bringBack(practice, task, skills);
+}
+
+async function record(
+	practice: Practice,
+	skills: readonly SkillEvidence[],
+	facts: Pick<AttemptFacts, 'typed' | 'verdicts' | 'opened' | 'byStep' | 'told'>
+): Promise<void> {
+	const { work, run } = practice;
+	if (!work || !run) return;
+	const now = Date.now();
+	const seconds = Math.min((now - practice.since) / 1000, longestSeconds);
+	practice.since = now;
+	const turn = ++practice.turn;
+	practice.saved = 'saving';
+	const { typed, verdicts, opened, byStep, told } = facts;
+	const attempt: AttemptFacts = {
+		task: work.task.number,
+		level: work.task.id.level,
+		runId: run.id,
+		source: run.topic === 'plan' ? 'plan' : 'practice',
+		typed,
+		verdicts,
+		opened,
+		byStep,
+		worked: work.worked,
+		seconds,
+		skills: [...skills],
+		...(told && told.length > 0 && { told }),
+		givens: givensOf(work.task)
+	};
+	// The verdict first: writing takes as long as painting it.
+	await painted();
+	const saved = await device.record(attempt);
+	// By now it may be a later answer whose standing is shown.
+	if (turn === practice.turn) practice.saved = saved ? 'saved' : 'failed';
+}
+
+/** A miss comes back in the same run, with new numbers, after two or three other tasks. */
+async function bringBack(
+	practice: Practice,
+	{ number }: RunTask,
+	skills: readonly SkillEvidence[]
+): Promise<void> {
+	const { id, topic } = practice.run ?? {};
+	const planner = topic === 'plan' ? await plan.load() : null;
+	const { run } = practice;
+	// The person may have gone on meanwhile, to another task or another run.
+	const index = run?.tasks.findIndex((task) => task.number === number) ?? -1;
+	if (!run || run.id !== id || index < 0) return;
+	const skill = skills.find(({ result }) => result === 'wrong')?.skill;
+	practice.keep(
+		planner ? plan.missed(planner, run, { index, skill }, below) : freeReturn(run, index)
+	);
+}
+
+function stand(
+	practice: Practice,
+	standing: RunTask['standing'],
+	skills: readonly SkillEvidence[]
+): void {
+	if (!practice.run) return;
+	const wrong = skills.filter(({ result }) => result === 'wrong').map(({ skill }) => skill);
+	practice.keep(
+		withOpen(practice.run, ({ charged = [], ...task }) => ({
+			...task,
+			standing,
+			charged: [...charged, ...wrong.filter((skill) => !charged.includes(skill))]
+		}))
+	);
+	practice.keepNotes();
+}
+
+/** The steps that one of these checks accepted. */
+function settledIn(checks: readonly Check[]): string[] {
+	return checks.flatMap(({ verdicts }) =>
+		Object.keys(verdicts).filter((key) => verdicts[key]?.kind === 'accept')
+	);
+}
+
+/** The run with a task of the missed one's kind after three others, while others follow. */
+function freeReturn(run: Run, index: number): Run {
+	if (index + 1 >= run.tasks.length) return run;
+	const { code, level } = readTaskNumber(run.tasks[index]?.number ?? '');
+	const card = cardByCode(code);
+	const at = Math.min(Math.max(index + 4, run.at + 1), run.tasks.length);
+	return card ? { ...run, tasks: run.tasks.toSpliced(at, 0, newTask(card, level, below)) } : run;
+}

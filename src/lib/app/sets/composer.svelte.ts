@@ -1,0 +1,288 @@
+import { loadFamilies } from '$lib/engine/families/catalogue.ts';
+import type { Level } from '$lib/engine/families/level.ts';
+import type { TopicId } from '$lib/engine/families/topics.ts';
+import { syllabusOf } from '$lib/engine/schedule/syllabus.ts';
+import {
+	plainTerms,
+	readWish,
+	spreadMarks,
+	type Terms,
+	termsOf,
+	type Wish
+} from '$lib/engine/sets/compose.ts';
+import {
+	countOf,
+	dealtDraft,
+	type Draft,
+	draftOf,
+	moved,
+	redrawn,
+	setOf,
+	swapped,
+	withCount
+} from '$lib/engine/sets/draft.ts';
+import { wishesFor } from '$lib/engine/sets/follow-up.ts';
+import { openSet, questionFor } from '$lib/engine/sets/open-set.ts';
+import { heldTo } from '$lib/engine/sets/own-tolerance.ts';
+import { longest, marksOf, readSet, setHash, type TaskSet } from '$lib/engine/sets/set.ts';
+import { SetError } from '$lib/engine/sets/set-error.ts';
+import { writeSet } from '$lib/exchange/set-link.ts';
+import { TaskNumberError } from '$lib/engine/tasks/task-number.ts';
+import { taskFromNumber } from '$lib/engine/tasks/task.ts';
+import { newId } from '$lib/storage/new-id.ts';
+import { device } from '../device/device.svelte.ts';
+import { keep, readKept } from '../device/kept.ts';
+import { setShelf } from './shelf.svelte.ts';
+
+/** Tasks of a first deal, and their level. */
+const usual = 12;
+
+/** The set that the learner at work is composing; it is kept on this device at every change. */
+class Composer {
+	terms = $state.raw<Terms>(plainTerms(''));
+	draft = $state.raw<Draft>([]);
+	/** The fragment of the link to the set as it is now; null where it is no set yet. */
+	fragment = $state<string | null>(null);
+	/** One sentence on what went wrong last, or null. */
+	problem = $state<string | null>(null);
+	/** Whether tasks are being drawn. */
+	busy = $state(false);
+	ready = $state(false);
+
+	/** The set, or what it lacks. */
+	readonly reading = $derived(setOf(this.terms, this.draft));
+	readonly set: TaskSet | null = $derived(this.reading.ok ? this.reading.set : null);
+	readonly hash = $derived(this.set && setHash(this.set));
+	readonly marks = $derived(this.set ? marksOf(this.set) : 0);
+	/** The tasks, held to the tolerances of the set. */
+	readonly tasks = $derived(this.draft.map(({ task }) => heldTo(task, this.terms.within)));
+	/** How many of the tasks have options enough to choose from. */
+	readonly chosen = $derived(this.draft.filter(({ task }) => questionFor(task) !== null).length);
+	readonly saved = $derived(
+		setShelf.sets?.saved.some(({ hash, on }) => hash === this.hash && on !== 'bin') ?? false
+	);
+	#changing: Promise<unknown> = Promise.resolve();
+
+	/** Takes up the set that was being composed, or what the address asks for. */
+	async load(asked: URLSearchParams): Promise<void> {
+		this.ready = false;
+		await setShelf.load();
+		const from = asked.get('from');
+		const missed = asked.get('missed');
+		if (missed !== null) await this.#takeMissed(missed, from);
+		else if (from !== null) await this.#takeSaved(from);
+		else if (asked.has('fresh')) await this.#takeUnsaved();
+		else await this.#takeKept();
+		this.ready = true;
+	}
+
+	async #takeSaved(hash: string): Promise<void> {
+		const saved = await setShelf.find(hash);
+		if (saved) await this.#take(saved.set);
+		else {
+			this.clear();
+			this.problem = `No set ${hash} is saved for you on this device; compose it anew.`;
+		}
+	}
+
+	/**
+	 * Tasks for what a class missed, on the terms of the set that it was missed in.
+	 *
+	 * @param list skills, or kinds of task such as `RL2*2`, with commas between
+	 */
+	async #takeMissed(list: string, from: string | null): Promise<void> {
+		this.clear();
+		const before = from === null ? null : await setShelf.find(from);
+		this.terms = plainTerms('What the class missed');
+		if (before) {
+			const title = `${before.set.title}: again`.slice(0, longest.title);
+			this.terms = { ...termsOf(before.set), title, seed: title, due: null };
+		}
+		const parts = list.split(',').filter((part) => part !== '');
+		const skills = parts.filter((part) => part.includes('/'));
+		await this.#change(async () => {
+			const wishes = parts.filter((part) => !part.includes('/')).map(readWish);
+			const missed = skills.length > 0 ? wishesFor(syllabusOf(await loadFamilies()), skills) : [];
+			return this.#wished([...wishes, ...missed]);
+		});
+		if (this.draft.length === 0) this.problem ??= 'No kind of task practises that; choose some.';
+	}
+
+	async #wished(wishes: readonly Wish[]): Promise<Draft> {
+		let next: Draft = [];
+		for (const wish of wishes) {
+			next = await withCount(next, this.#seed, {
+				...wish,
+				count: countOf(next, wish) + wish.count
+			});
+		}
+		return next;
+	}
+
+	async #takeKept(): Promise<void> {
+		const raw = parsed(readKept(keyOf(device.learnerId)));
+		const title = typeof raw.title === 'string' ? raw.title : '';
+		// A set that has no title yet is kept all the same.
+		const reading = readSet({ ...raw, title: title.trim() || 'Set' });
+		if (!reading.ok) return this.clear();
+		await this.#take(reading.set);
+		this.terms = { ...this.terms, title };
+	}
+
+	/** What was being composed and is saved nowhere; what is saved makes room for another set. */
+	async #takeUnsaved(): Promise<void> {
+		await this.#takeKept();
+		if (this.saved) this.begin();
+	}
+
+	async #take(set: TaskSet): Promise<void> {
+		this.clear();
+		await this.#change(async () => {
+			const drawn = await Promise.all(set.tasks.map(({ number }) => taskFromNumber(number)));
+			this.terms = termsOf(set);
+			return draftOf(set, drawn);
+		});
+	}
+
+	/** Begins with nothing. */
+	clear(): void {
+		this.terms = plainTerms('');
+		this.draft = [];
+		this.problem = null;
+		this.fragment = null;
+	}
+
+	/** Begins another set, and forgets this one. */
+	begin(): void {
+		this.clear();
+		void this.keep();
+	}
+
+	/** The text that tasks are dealt from; one is made where nobody has written any. */
+	get #seed(): string {
+		const seed = this.terms.seed.trim() || this.terms.title.trim() || newId().slice(0, 8);
+		this.terms = { ...this.terms, seed };
+		return seed;
+	}
+
+	count(code: string, level: Level): number {
+		return countOf(this.draft, { code, level });
+	}
+
+	setCount(code: string, level: Level, count: number): Promise<void> {
+		return this.#change(() => withCount(this.draft, this.#seed, { code, level, count }));
+	}
+
+	deal(topics: readonly TopicId[], levels: readonly Level[], count = usual): Promise<void> {
+		if (topics.length === 0 || levels.length === 0) {
+			this.problem = 'Choose at least one topic and one level.';
+			return Promise.resolve();
+		}
+		return this.#change(() => dealtDraft(this.#seed, topics, levels, count));
+	}
+
+	/** Draws all tasks from another seed text. */
+	reseed(seed: string): Promise<void> {
+		this.terms = { ...this.terms, seed };
+		return this.#change(() => redrawn(this.draft, this.#seed));
+	}
+
+	swap(at: number): Promise<void> {
+		return this.#change(() => swapped(this.draft, this.#seed, at));
+	}
+
+	move(from: number, to: number): void {
+		this.draft = moved(this.draft, from, to);
+		void this.keep();
+	}
+
+	remove(at: number): void {
+		this.draft = this.draft.filter((_, i) => i !== at);
+		void this.keep();
+	}
+
+	/** Gives one step of a task other marks. */
+	mark(at: number, step: number, marks: number): void {
+		this.#marks(at, (own) => own.map((one, i) => (i === step ? marks : one)));
+	}
+
+	/** Gives a whole task other marks, spread over its steps. */
+	markWhole(at: number, marks: number): void {
+		this.#marks(at, (own) => spreadMarks(marks, own.length));
+	}
+
+	#marks(at: number, change: (marks: readonly number[]) => readonly number[]): void {
+		this.draft = this.draft.map((one, i) =>
+			i === at ? { ...one, marks: change(one.marks) } : one
+		);
+		void this.keep();
+	}
+
+	/** Carries out one change after the other, so that quick presses lose none. */
+	#change(change: () => Promise<Draft>): Promise<void> {
+		const done = this.#changing.then(async () => {
+			this.busy = true;
+			this.problem = null;
+			try {
+				this.draft = await change();
+			} catch (error) {
+				this.problem = sentenceOf(error);
+			} finally {
+				this.busy = false;
+			}
+			await this.keep();
+		});
+		this.#changing = done.catch(() => {});
+		return done;
+	}
+
+	/** Keeps the set as it is now, and writes its link. */
+	async keep(): Promise<void> {
+		const { set, terms, draft } = this;
+		const tasks = draft.map(({ task, marks }) => ({ number: task.number, marks }));
+		keep(keyOf(device.learnerId), JSON.stringify({ ...terms, tasks }));
+		const fragment = set ? await writeSet(set) : null;
+		if (this.set === set) this.fragment = fragment;
+	}
+
+	/**
+	 * Puts the set into the log; false, with a problem told, where some students could not be
+	 * given it.
+	 */
+	async save(): Promise<boolean> {
+		const { set } = this;
+		if (!set) return false;
+		try {
+			// Draws the numbers of a student, so that it shows here if there are too few.
+			(await openSet(set)).for('A');
+		} catch (error) {
+			this.problem = sentenceOf(error);
+			return false;
+		}
+		const saved = this.saved || (await setShelf.save(set));
+		this.problem = saved ? null : (device.trouble ?? 'This browser cannot keep the set.');
+		return true;
+	}
+}
+
+function sentenceOf(error: unknown): string {
+	if (error instanceof SetError || error instanceof TaskNumberError) return error.message;
+	throw error;
+}
+
+/** An object read back from storage; without any fields where it is none. */
+function parsed(text: string | null): Readonly<Record<string, unknown>> {
+	try {
+		const value: unknown = JSON.parse(text ?? '{}');
+		return { ...Object(value) };
+	} catch {
+		return {};
+	}
+}
+
+/** Every learner of a device composes a set of their own. */
+function keyOf(learner: string | null): string {
+	return `bucktail.set-draft.${learner ?? 'first'}`;
+}
+
+export const composer = new Composer();

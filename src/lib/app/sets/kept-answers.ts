@@ -1,0 +1,64 @@
+import * as v from 'valibot';
+import type { HandInAnswer } from '$lib/engine/sets/hand-in.ts';
+import { longestEntry } from '$lib/engine/sets/hand-in.ts';
+import { stepsOf } from '$lib/engine/tasks/task.ts';
+import type { LengthUnit } from '$lib/engine/quantity/value.ts';
+import type { TaskWork, WorkNotes } from '$lib/ui/sheet/task-work.svelte.ts';
+
+/** An answer to which nothing has been entered. */
+export function noAnswer(place: number, units: LengthUnit): HandInAnswer {
+	return { place, entries: {}, picked: {}, units, opened: [], charts: [], seconds: 0 };
+}
+
+/** What stands in the fields of a task, as it is handed in; what was opened before stays opened. */
+export function answerIn(work: TaskWork, before: HandInAnswer, units: LengthUnit): HandInAnswer {
+	const filled = work.lines.filter(({ text }) => text.trim() !== '');
+	const picked = filled.flatMap((line) =>
+		line.picked === null ? [] : [[line.key, line.picked] as const]
+	);
+	const shown = work.worked ? work.stepKeys : work.stepKeys.slice(0, work.opened);
+	return {
+		...before,
+		entries: Object.fromEntries(filled.map(({ key, text }) => [key, text.slice(0, longestEntry)])),
+		picked: Object.fromEntries(picked),
+		units,
+		opened: [...new Set([...before.opened, ...shown])]
+	};
+}
+
+/** Work on a task as an answer left it. */
+export function takeUp(work: TaskWork, { entries, picked, opened }: HandInAnswer): void {
+	const { asked } = work.task.drawn;
+	const steps = stepsOf(work.task);
+	const notes: WorkNotes = {
+		typed: entries,
+		opened: steps.filter((key) => opened.includes(key)).length,
+		byStep: Object.keys(entries).some((key) => !asked.includes(key)),
+		worked: false
+	};
+	work.resume(notes);
+	for (const line of work.lines) {
+		const option = picked[line.key];
+		if (option !== undefined) line.pick(option);
+	}
+}
+
+const answerSchema = v.object({
+	place: v.number(),
+	entries: v.record(v.string(), v.string()),
+	picked: v.record(v.string(), v.number()),
+	units: v.picklist(['in', 'mm']),
+	opened: v.array(v.string()),
+	charts: v.array(v.string()),
+	seconds: v.nullable(v.number())
+});
+
+/** An answer read back from this device; null where there is none. */
+export function readKeptAnswer(text: string | null): HandInAnswer | null {
+	try {
+		const read = v.safeParse(answerSchema, JSON.parse(text ?? 'null'));
+		return read.success ? read.output : null;
+	} catch {
+		return null;
+	}
+}

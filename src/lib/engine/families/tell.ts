@@ -1,0 +1,20 @@
+import { untold } from '../solver/compiled.ts';
+
+/** What each file of `methods/` tells of answers; where the build left it in the file, nothing. */
+const files = import.meta.glob(['../methods/*.ts', '../methods/pieces/*.ts'], { query: '?told' });
+
+/** The reasons for tolerances. */
+const reasons = import.meta.glob('../trade/tolerances.ts', { query: '?told' });
+
+/**
+ * Fetches what the methods that are loaded tell of answers: before marking, before a working is
+ * shown, before a sentence is read. Rejects where it cannot be fetched.
+ */
+export async function tell(): Promise<void> {
+	const loads = untold().map((file) => {
+		const load = files[`../methods/${file}.ts`];
+		if (!load) throw new Error(`methods/${file}.ts is not in the build`);
+		return load;
+	});
+	await Promise.all([...Object.values(reasons), ...loads].map((load) => load()));
+}

@@ -1,0 +1,116 @@
+import { hundredths, length, rivetDiameter } from '../quantity/kinds.ts';
+import { given } from '../solver/given.ts';
+import { atLeast, method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
+import { stockedSize, thousandths } from '../trade/tolerances.ts';
+import { nearRight } from './outcomes/near-right.ts';
+import { threeT } from './pieces/three-t.ts';
+
+const shows = (key: string) => ({
+	times: shown(`downTo(${key} / thickest, 0.01)`, hundredths),
+	shankOut: shown(`1.5 * ${key}`)
+});
+
+/** Over 3/16 in the bins step by 1/16 in: they hold no 7/32 in. */
+const up = 'threeT > (3/16 in) ? upTo(threeT, 1/16 in) : max(upTo(threeT, 1/32 in), 3/32 in)';
+const down = 'threeT > (3/16 in) ? downTo(threeT, 1/16 in) : downTo(threeT, 1/32 in)';
+
+/** The two rivets that go with a sheet whose next 1/32 in above 3T is not stocked. */
+export const rivetDiameterInRange = method({
+	id: 'rivet-diameter-in-range',
+	title: 'Rivet diameter within 2.5T to 3T, and above 3T',
+	given: {
+		thickest: given(length, 'Thickest sheet')
+	},
+	steps: {
+		lowEnd: step('2.5 * thickest', '2.5T: the low end of the range', {
+			symbol: '2.5T',
+			rule: 'diameter.range',
+			tolerance: thousandths,
+			slips: {
+				twoForLow: slip('2 * thickest', '2T: the range begins at 2.5T.'),
+				highForLow: slip('3 * thickest', 'That is 3T, the high end of the range.'),
+				halfForLow: slip('0.5 * thickest', 'Half of T: the range begins at 2.5T.', { rare: true })
+			}
+		}),
+		threeT,
+		inRange: step(down, 'Stocked rivet within 2.5T to 3T', {
+			rule: 'diameter.range',
+			kind: rivetDiameter,
+			tolerance: stockedSize,
+			slips: {
+				highEnd: slip('threeT', 'That is 3T itself: take the stocked size below it.'),
+				aboveForRange: slip(
+					up,
+					'Over 3T: that is the next stocked size above it, and not within the range.'
+				),
+				next32nd: slip(
+					'upTo(threeT, 1/32 in)',
+					'The next 1/32 in up is over 3T and in no bin: the range ends at 3T.'
+				),
+				underRange: slip(
+					'downTo(lowEnd, 1/32 in)',
+					'Under 2.5T: take the stocked size within the range.'
+				),
+				twiceInRange: slip(
+					`2 * (${down})`,
+					'Twice the diameter: the dash number of a diameter counts 32nds.',
+					{ rare: true }
+				)
+			}
+		}),
+		above: step(up, 'Next stocked rivet above 3T', {
+			rule: 'diameter.three-t',
+			kind: rivetDiameter,
+			tolerance: stockedSize,
+			slips: {
+				unstockedAbove: slip(
+					'upTo(threeT, 1/32 in)',
+					'That is the next 1/32 in up, and in no bin: take the next size that is stocked.'
+				),
+				rangeForAbove: slip(
+					down,
+					'Within 2.5T to 3T: this asks for the next stocked size above 3T.'
+				),
+				threeTForAbove: slip('threeT', 'That is 3T itself: take the next stocked size up.'),
+				oneMoreAbove: slip(
+					`(${up}) + (1/16 in)`,
+					'One size too large: the next stocked size above 3T is enough.'
+				)
+			}
+		})
+	},
+	limits: [
+		atLeast(
+			'inRange',
+			'lowEnd',
+			'No stocked rivet lies within 2.5T to 3T: take the next size above 3T.'
+		)
+	],
+	outcomes: [
+		outcome(['inRange'], shows('inRange'), {
+			right: when(nearRight('inRange', stockedSize), '{entered} is {times}T, within 2.5T to 3T.'),
+			over: when('inRange > 3 * thickest', '{entered} is {times}T, over the range of 2.5T to 3T.'),
+			under: when(
+				'inRange < 2.5 * thickest',
+				'{entered} is only {times}T: the rivets may shear before the sheet tears.'
+			),
+			unstocked: otherwise('{entered} is {times}T, but no bin holds it.')
+		}),
+		outcome(['above'], shows('above'), {
+			right: when(
+				nearRight('above', stockedSize),
+				'{entered} is {times}T, the next stocked size above 3T.'
+			),
+			range: when(
+				'above <= 3 * thickest and above >= 2.5 * thickest',
+				'{entered} is {times}T, within 2.5T to 3T; this asks for the next size above 3T.'
+			),
+			under: when(
+				'above < 2.5 * thickest',
+				'{entered} is only {times}T: the rivets may shear before the sheet tears.'
+			),
+			unstocked: when('above < right.above', '{entered} is {times}T, but no bin holds it.'),
+			over: otherwise('{entered} is {times}T: a larger hole than the joint needs.')
+		})
+	]
+});

@@ -1,0 +1,95 @@
+import type { Crossing } from './crossings.ts';
+import type { PanelJob, Problem } from './job.ts';
+import { type Rivet, Rivets } from './rivets.ts';
+import type { Row } from './rows.ts';
+import { flangeOf, inside, pointOn, slack } from './shape.ts';
+import type { Stretch } from './stations.ts';
+
+/** A hole of the plan; places are not rounded yet. */
+export interface Hole {
+	/** Letter of its row and number along it: `A9`. */
+	readonly id: string;
+	readonly x: number;
+	readonly y: number;
+	/** Its row, and the one it shares the hole with. */
+	readonly rows: readonly Row[];
+	/** Thickness of every layer, from the manufactured head on. */
+	readonly layers: readonly number[];
+	/** Their names. */
+	readonly parts: readonly string[];
+	readonly rivet: Rivet;
+}
+
+/** A row with its holes, in stretches without an opening between. */
+export interface FilledRow {
+	readonly row: Row;
+	readonly stretches: readonly (readonly Hole[])[];
+}
+
+export interface Filled {
+	readonly holes: readonly Hole[];
+	readonly rows: readonly FilledRow[];
+}
+
+/** A plan holds no more holes. */
+export const mostHoles = 2000;
+
+/** Numbers the holes row by row; one on a crossing keeps the number of its first row. */
+export function fill(
+	job: PanelJob,
+	stations: ReadonlyMap<Row, readonly Stretch[] | null>,
+	problems: Problem[]
+): Filled {
+	const rivets = new Rivets(job.rivet);
+	const shared = new Map<Crossing, Hole>();
+	const holes: Hole[] = [];
+	const rows: FilledRow[] = [];
+	const left: string[] = [];
+	for (const [row, stretches] of stations) {
+		const many = stretches?.reduce((sum, one) => sum + one.length, 0) ?? Infinity;
+		if (stretches === null || holes.length + many > mostHoles) {
+			left.push(row.name);
+			continue;
+		}
+		let number = 0;
+		const made = stretches.map((stretch) =>
+			stretch.map(({ s, crossing }) => {
+				number += 1;
+				const known = crossing && shared.get(crossing);
+				if (known) return known;
+				const hole = holeAt(job, row, s, crossing, `${row.id}${number}`, rivets);
+				if (crossing) shared.set(crossing, hole);
+				holes.push(hole);
+				return hole;
+			})
+		);
+		rows.push({ row, stretches: made });
+	}
+	if (left.length > 0) {
+		problems.push({
+			field: 'greatestPitch',
+			says: `A plan holds ${mostHoles} holes; ${left.join(', ')} would go over that and ${left.length > 1 ? 'are' : 'is'} left out: make the greatest pitch larger.`
+		});
+	}
+	return { holes, rows };
+}
+
+function holeAt(
+	job: PanelJob,
+	row: Row,
+	s: number,
+	crossing: Crossing | null,
+	id: string,
+	rivets: Rivets
+): Hole {
+	const rows = crossing ? [row, crossing.across === row ? crossing.along : crossing.across] : [row];
+	const point = crossing ?? pointOn(row.runs, s, row.at);
+	const under = [
+		...job.doublers.filter((one) => inside(one, point) > -slack),
+		...job.members.filter((one) => inside(flangeOf(one), point) > -slack)
+	];
+	const layers = [job.thickness ?? 0, ...under.map(({ thickness }) => thickness)];
+	const D = Math.max(...rows.map((one) => one.D));
+	const parts = [job.name, ...under.map(({ name }) => name)];
+	return { id, x: point.x, y: point.y, rows, layers, parts, rivet: rivets.for(layers, D) };
+}

@@ -1,0 +1,183 @@
+import { loadReader } from '../quantity/reader.ts';
+import { sameGauge } from '../trade/gauges.ts';
+import { sheetThicknesses } from '../trade/stock.ts';
+import { type Flat, layFlat, setbacksOf } from './bent-edges.ts';
+import { areaOf, type Blank, blankOf, type OnStock, onStock, weightOf } from './blank.ts';
+import { type Check, checksOf } from './checks.ts';
+import { crossingsOf, type Met } from './crossings.ts';
+import { type Filled, fill } from './holes.ts';
+import type { Area, PanelJob, Problem } from './job.ts';
+import { PanelError, readPanel } from './read-panel.ts';
+import { rowsOf } from './rows.ts';
+import { flatPart, slack } from './shape.ts';
+import { stationsOf } from './stations.ts';
+import {
+	cautionsFor,
+	clamps,
+	type DrillUse,
+	drillUses,
+	type Flush,
+	flushHeads,
+	orderOfWork,
+	type RivetCount,
+	rivetCounts,
+	sheetHolders
+} from './work.ts';
+import { gaugeText, inchesText, rounded } from './write.ts';
+
+/** A panel worked out, in inches and pounds. */
+export interface PanelPlan extends Filled {
+	readonly job: PanelJob;
+	/** Part of the panel that is not bent. */
+	readonly flat: Area;
+	readonly rivets: readonly RivetCount[];
+	readonly drills: readonly DrillUse[];
+	readonly checks: readonly Check[];
+	readonly blank: Blank;
+	/** Square inches of the finished panel. */
+	readonly area: number;
+	/** Null where it cannot be told. */
+	readonly weight: number | null;
+	readonly stock: OnStock | null;
+	readonly flush: readonly Flush[];
+	readonly holders: readonly string[];
+	readonly clamps: readonly string[];
+	readonly order: readonly string[];
+	readonly cautions: readonly string[];
+	/** What is good to know and no fault. */
+	readonly notes: readonly string[];
+	readonly problems: readonly Problem[];
+}
+
+/**
+ * Works out a panel from its file, whatever the file holds; what cannot be worked is told.
+ *
+ * @throws PanelError where the panel has no size
+ */
+export async function planPanel(raw: unknown): Promise<PanelPlan> {
+	if (!(await loadReader())) throw new PanelError('The reader could not be loaded; try again.');
+	const { job, problems: unread } = readPanel(raw);
+	const problems = [...unread, ...gaugeProblems(job)];
+	const laid = layFlat(job, problems);
+	const flat = flatPart(job, setbacksOf(laid));
+	const rows = rowsOf(job, flat, problems);
+	const met = crossingsOf(job, rows);
+	const filled = fill(job, stationsOf(job, rows, met), problems);
+	const checks = checksOf(job, flat, filled);
+	const flush = flushHeads(job, filled.holes);
+	const drills = drillUses(filled.holes, problems);
+	problems.push(...emptyProblems(filled, job), ...checks.flatMap(checkProblem));
+	return {
+		...filled,
+		...sheetOf(job, laid, problems),
+		job,
+		flat,
+		checks,
+		flush,
+		drills,
+		rivets: rivetCounts(filled.holes),
+		holders: sheetHolders(filled),
+		clamps: clamps(filled.rows),
+		order: orderOfWork(job, filled, flush),
+		cautions: cautionsFor(job),
+		notes: [...diameterNotes(filled), ...barredNotes(met), ...bendNotes(job)],
+		problems
+	};
+}
+
+function sheetOf(job: PanelJob, laid: Flat, problems: Problem[]) {
+	const blank = blankOf(job, laid);
+	const area = areaOf(job, laid);
+	return {
+		blank,
+		area,
+		weight: weightOf(area, job, problems),
+		stock: onStock(job, blank, problems)
+	};
+}
+
+/** Thicknesses that no sheet comes in; they are worked with as they stand. */
+function gaugeProblems({ thickness, members, doublers }: PanelJob): Problem[] {
+	const all = [
+		{ name: 'Panel', field: 'panel.thickness', thickness },
+		...members.map(({ name, thickness: T }, i) => ({
+			name,
+			field: `members.${i}.thickness`,
+			thickness: T
+		})),
+		...doublers.map(({ name, thickness: T }, i) => ({
+			name,
+			field: `doublers.${i}.thickness`,
+			thickness: T
+		}))
+	];
+	return all.flatMap(({ name, field, thickness: T }) => {
+		if (T === null || sheetThicknesses.some((one) => Math.abs(one - sameGauge(T)) < slack))
+			return [];
+		const near = [...sheetThicknesses]
+			.sort((a, b) => Math.abs(a - T) - Math.abs(b - T))
+			.slice(0, 2);
+		const names = near
+			.sort((a, b) => a - b)
+			.map(gaugeText)
+			.join(' and ');
+		return [
+			{
+				field,
+				says: `${name}, thickness: ${gaugeText(T)} is in no gauge table; the nearest are ${names}.`
+			}
+		];
+	});
+}
+
+function emptyProblems({ rows }: Filled, { greatestPitch }: PanelJob): Problem[] {
+	if (greatestPitch === null) return [];
+	return rows
+		.filter(({ stretches }) => stretches.every((one) => one.length === 0))
+		.map(({ row }) => ({
+			field: 'members',
+			says: `${row.name}: there is no room for a hole between its margins.`
+		}));
+}
+
+function checkProblem({ row, what, holes, value, limit, least, verdict }: Check): Problem[] {
+	if (verdict !== 'fails') return [];
+	const sort = least ? 'minimum' : 'maximum';
+	const says = `${row}, ${what}: ${inchesText(value)} at ${holes.join(' to ')} is ${least ? 'under' : 'over'} the ${sort}, ${inchesText(limit)}.`;
+	return [{ field: 'members', says }];
+}
+
+/** One diameter a row: said where its stacks would have gone by others. */
+function diameterNotes({ rows }: Filled): string[] {
+	const mixed = rows.filter(({ stretches }) => {
+		const stacks = stretches.flat().map(({ layers }) => layers.map(rounded).join(' + '));
+		return new Set(stacks).size > 1;
+	});
+	if (mixed.length === 0) return [];
+	const rowsAre = mixed.map(({ row }) => `${row.name} ${inchesText(row.D)}`).join(', ');
+	return [
+		`A row has one rivet diameter, the largest that one of its stacks wants, and lengths go by the stack. Different stacks: ${rowsAre}.`
+	];
+}
+
+function barredNotes({ barred }: Met): string[] {
+	return barred.map(
+		({ row, by }) =>
+			`${by.name} is drilled and has no hole on the line of ${row.name}, so none is laid out there: ask whether one may be drilled.`
+	);
+}
+
+function bendNotes({ bends }: PanelJob): string[] {
+	if (bends.length === 0) return [];
+	const both =
+		bends.some(({ edge }) => edge === 'left' || edge === 'right') &&
+		bends.some(({ edge }) => edge === 'bottom' || edge === 'top');
+	return [
+		'Rows keep the minimum edge distance from a bend tangent line, as from an edge.',
+		...(both
+			? [
+					'Where two bends meet, drill a relief hole where their inner tangent lines cross, before you bend.'
+				]
+			: [])
+	];
+}

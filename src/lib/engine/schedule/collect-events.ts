@@ -1,0 +1,53 @@
+import * as v from 'valibot';
+import { stamp } from './event-fields.ts';
+
+/*
+ * What the log keeps of hand-ins that an instructor collected. A hand-in is kept as the text that
+ * is pasted into a message, with its own checks; it is marked again whenever it is looked at.
+ */
+
+const of = { ...stamp, hash: v.pipe(v.string(), v.regex(/^[0-9A-Z]{4}-[0-9A-Z]{4}$/)) };
+const code = v.pipe(v.string(), v.minLength(1), v.maxLength(100));
+
+/** Longest hand-in that the log takes, in characters of its text. */
+export const longestHandIn = 19_000;
+
+/** Longest name of a file that is kept, in characters. */
+export const longestFileName = 200;
+
+const collectedSchema = v.object({
+	...of,
+	type: v.literal('collected'),
+	/** How it came: in a file, pasted, or typed in from paper. */
+	by: v.picklist(['file', 'text', 'paper']),
+	/** What it came in: the name of a file, or words that tell. */
+	file: v.pipe(v.string(), v.maxLength(longestFileName)),
+	text: v.pipe(v.string(), v.maxLength(longestHandIn))
+});
+
+const markSchema = v.object({
+	...of,
+	type: v.literal('collected-mark'),
+	code,
+	/** Place of the task in the set, from 1. */
+	task: v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(999)),
+	marks: v.pipe(v.number(), v.minValue(0), v.maxValue(1000)),
+	/** Why. */
+	note: v.pipe(v.string(), v.minLength(1), v.maxLength(400))
+});
+
+export const collectSchemas = {
+	collected: collectedSchema,
+	'collected-mark': markSchema
+};
+
+/** A hand-in was taken in. */
+export type HandInCollected = Readonly<v.InferOutput<typeof collectedSchema>>;
+/** An instructor changed the marks of a task. */
+export type MarkChanged = Readonly<v.InferOutput<typeof markSchema>>;
+/** An event about collecting. */
+export type CollectEvent = HandInCollected | MarkChanged;
+
+export function isCollectEvent(type: string): boolean {
+	return Object.hasOwn(collectSchemas, type);
+}

@@ -1,0 +1,87 @@
+import * as v from 'valibot';
+import { json, short, shortList, stamp } from './event-fields.ts';
+
+/*
+ * What the log keeps of sets: those an instructor made, and those a student was sent and worked.
+ * A set is known by its hash; the same set made or taken up twice is one.
+ */
+
+/** Hash of a set: `9F3A-C41E`. */
+const setHash = v.pipe(v.string(), v.regex(/^[0-9A-Z]{4}-[0-9A-Z]{4}$/));
+const studentCode = v.pipe(v.string(), v.minLength(1), v.maxLength(100));
+const place = v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(999));
+const count = v.pipe(v.number(), v.integer(), v.minValue(0));
+
+/** What events about work on a set have in common: which set, and under which code. */
+const worked = { ...stamp, hash: setHash, code: studentCode };
+
+const savedSchema = v.object({
+	...stamp,
+	type: v.literal('set'),
+	hash: setHash,
+	/** The whole set as plain data, for `readSet`. */
+	set: json
+});
+
+const shelvedSchema = v.object({
+	...stamp,
+	type: v.literal('set-shelf'),
+	hash: setHash,
+	to: v.picklist(['list', 'archive', 'bin'])
+});
+
+const takenSchema = v.object({
+	...worked,
+	type: v.literal('set-taken'),
+	/** The set as the fragment of its link. */
+	link: v.pipe(v.string(), v.regex(/^[\w.-]{1,16000}$/))
+});
+
+const answerSchema = v.object({
+	...worked,
+	type: v.literal('set-answer'),
+	/** Where the task stands on the student's own sheet, from 1. */
+	place,
+	/** What stands in the fields now, by step, as typed. */
+	entries: v.pipe(v.record(short, v.pipe(v.string(), v.maxLength(300))), v.maxEntries(60)),
+	/** Which reading was picked, by step, where there were two. */
+	picked: v.pipe(v.record(short, count), v.maxEntries(60)),
+	units: v.picklist(['in', 'mm']),
+	opened: shortList,
+	charts: shortList,
+	/** Seconds that the task has been in front of the student, all in all. */
+	seconds: count
+});
+
+const handedInSchema = v.object({
+	...worked,
+	type: v.literal('set-handed-in'),
+	/** 1 when first handed in, one more every time again. */
+	version: v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(9999)),
+	/** Only where the student typed one. */
+	name: v.pipe(v.string(), v.maxLength(60)),
+	/** Whether the student promised to have worked without help. */
+	promised: v.boolean()
+});
+
+export const setSchemas = {
+	set: savedSchema,
+	'set-shelf': shelvedSchema,
+	'set-taken': takenSchema,
+	'set-answer': answerSchema,
+	'set-handed-in': handedInSchema
+};
+
+/** A set was made, or made again as it was. */
+export type SetSaved = Readonly<v.InferOutput<typeof savedSchema>>;
+/** A saved set was put away, removed, or taken back. */
+export type SetShelved = Readonly<v.InferOutput<typeof shelvedSchema>>;
+/** A student took up a set that was sent, under a code. */
+export type SetTaken = Readonly<v.InferOutput<typeof takenSchema>>;
+/** What a student has entered in one task of a set so far. */
+export type SetAnswer = Readonly<v.InferOutput<typeof answerSchema>>;
+/** A student handed in what was entered until then. */
+export type SetHandedIn = Readonly<v.InferOutput<typeof handedInSchema>>;
+
+/** An event about sets. */
+export type SetEvent = SetSaved | SetShelved | SetTaken | SetAnswer | SetHandedIn;

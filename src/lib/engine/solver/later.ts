@@ -1,0 +1,63 @@
+import type { OutcomeText, SlipText } from './write.ts';
+import { toldOf } from './told.ts';
+
+/*
+ * What stands in a method's file on a page, in place of what is told later: written there by the
+ * build (src/plugins/first-part.ts). Reading it before it has been fetched throws.
+ */
+
+/**
+ * The slips of a step of a method or piece, by id.
+ *
+ * @param rare 1 for each that is seldom made, 0 for the others
+ * @param uses the names they are worked from, where not every method has them
+ */
+export function laterSlips(
+	unit: string,
+	rare: Readonly<Record<string, 0 | 1>>,
+	uses: Readonly<Record<string, readonly string[]>> = {}
+): Record<string, SlipText> {
+	const slips = Object.entries(rare).map(([id, isRare]): [string, SlipText] => [
+		id,
+		{
+			rare: isRare === 1,
+			uses: uses[id] ?? [],
+			get formula() {
+				return toldOf(unit).slips[id]?.formula ?? '';
+			},
+			get says() {
+				return toldOf(unit).slips[id]?.says ?? '';
+			}
+		}
+	]);
+	return Object.fromEntries(slips);
+}
+
+/** @param at the steps that each of its outcomes tells of */
+export function laterOutcomes(unit: string, at: readonly (readonly string[])[]): OutcomeText[] {
+	return at.map((keys, i) => ({
+		at: keys,
+		get shows() {
+			return toldOf(unit).outcomes[i]?.shows ?? {};
+		},
+		get cases() {
+			return toldOf(unit).outcomes[i]?.cases ?? {};
+		}
+	}));
+}
+
+/** Sentences of slips made the other way round, for the given that is asked for. */
+export function laterInverse(
+	unit: string,
+	want: string,
+	ids: readonly string[]
+): Record<string, string> {
+	const sentences: Record<string, string> = {};
+	for (const id of ids) {
+		Object.defineProperty(sentences, id, {
+			enumerable: true,
+			get: () => toldOf(unit).inverses[want]?.[id] ?? ''
+		});
+	}
+	return sentences;
+}

@@ -1,0 +1,97 @@
+import type { Kind } from '../quantity/kinds/kind.ts';
+import { isList, type LengthUnit, type Value } from '../quantity/value.ts';
+import { compiledOf, type Values } from './compiled.ts';
+import { kindAt } from './kind-at.ts';
+import type { Method } from './method.ts';
+import type { Part, Slot } from './trade-function.ts';
+
+/** A step as displayed mathematics: MathML fragments, without the outer `math` element. */
+export interface ShownStep {
+	/** The formula in symbols: grip + shank. */
+	readonly symbols: string;
+	/** The formula with this problem's numbers; one for every member where the step makes a list. */
+	readonly numbers: readonly string[];
+	/** The results, one for each of `numbers`. */
+	readonly results: readonly string[];
+}
+
+/** The displayed name of a given or a step: `D`, `grip`, `end margin`. */
+export function symbolOf(method: Method, key: string): string {
+	const symbol = method.given[key]?.symbol ?? method.steps[key]?.symbol;
+	if (symbol) return symbol;
+	return key.replace(/[A-Z]/g, (capital, at) => (at === 0 ? capital : ` ${capital.toLowerCase()}`));
+}
+
+/** Step `key` of a method at these values, for the worked solution. */
+export function showStep(
+	method: Method,
+	key: string,
+	values: Values,
+	units: LengthUnit = 'in',
+	slipId?: string
+): ShownStep {
+	const { steps, slips } = compiledOf(method);
+	const step = steps[key];
+	const formula = slipId === undefined ? step : slips[slipId];
+	if (!step || !formula) throw new Error(`unknown step: ${method.id}.${key}`);
+	const value = values[key] ?? '';
+	const kind = kindAt(method, key);
+	const members = kind.isList ? kind.members(value) : [value];
+	const fill = (slot: Slot, i: number) => {
+		const named = values[slot.name] ?? '';
+		return shownValue(named, kindAt(method, slot.name), units, slot, i);
+	};
+	const parts = formula.show();
+	const alike = !parts.some((part) => variesAlong(part, values));
+	const numbers = (alike ? members.slice(0, 1) : members).map((_, i) =>
+		rendered(parts, (slot) => fill(slot, i))
+	);
+	const results = alike
+		? [shownResult(method, key, kind, value, units)]
+		: members.map((one) => shownResult(method, key, kind.member, one, units));
+	return {
+		symbols: rendered(parts, (slot) => shownName(method, slot)),
+		numbers,
+		results
+	};
+}
+
+function variesAlong(part: Part, values: Values): boolean {
+	return typeof part === 'object' && !part.join && isList(values[part.name]);
+}
+
+function rendered(parts: readonly Part[], fill: (slot: Slot) => string): string {
+	return parts.map((part) => (typeof part === 'string' ? part : fill(part))).join('');
+}
+
+function shownName(method: Method, slot: Slot): string {
+	const name = identifier(symbolOf(method, slot.name));
+	return slot.join === '+' ? `<mtext>sum of\u00a0</mtext>${name}` : name;
+}
+
+/** A name as MathML: single letters in italics, longer names as words. */
+export function identifier(name: string): string {
+	return name.length === 1 ? `<mi mathvariant="normal">${name}</mi>` : `<mtext>${name}</mtext>`;
+}
+
+function shownValue(value: Value, kind: Kind, units: LengthUnit, slot: Slot, i: number): string {
+	if (!kind.isList) return kind.mathml(value, units);
+	const members = kind.members(value);
+	const one = members[i] ?? members[0];
+	if (!slot.join) return one === undefined ? '' : kind.member.mathml(one, units);
+	const shown = members.map((member) => kind.member.mathml(member, units));
+	return shown.join(`<mo>${slot.join}</mo>`);
+}
+
+/** The result; where a line is laid out to the nearest 64th, that 64th beside it. */
+function shownResult(
+	method: Method,
+	key: string,
+	kind: Kind,
+	value: Value,
+	units: LengthUnit
+): string {
+	const laidOut = method.steps[key]?.tolerance?.tool === 'rule';
+	const near = laidOut ? kind.nearest64(value, units) : '';
+	return `<mtext>${kind.write(value, units)}${near && `\u00a0(${near})`}</mtext>`;
+}

@@ -1,0 +1,25 @@
+import { difficultyOf, featuresOf, secondsFor } from '$lib/engine/tasks/difficulty.ts';
+import { textAt } from '$lib/engine/solver/show.ts';
+import type { Task } from '$lib/engine/tasks/task.ts';
+import type { LengthUnit } from '$lib/engine/quantity/value.ts';
+
+/** What an instructor sees of a task in one line. */
+export interface TaskLoad {
+	/** The right answers, as the shop writes them. */
+	readonly answer: string;
+	readonly difficulty: number;
+	readonly seconds: number;
+}
+
+export function loadOf(task: Task, units: LengthUnit): TaskLoad {
+	const { method, drawn, right } = task;
+	const answers = drawn.asked.map((key) => textAt(method, key, right[key] ?? '', units));
+	const difficulty = difficultyOf(featuresOf(task));
+	return { answer: answers.join('; '), difficulty, seconds: secondsFor(difficulty) };
+}
+
+/** Whole minutes that tasks take together, about. */
+export function minutesOf(loads: readonly Pick<TaskLoad, 'seconds'>[]): number {
+	const seconds = loads.reduce((sum, load) => sum + load.seconds, 0);
+	return Math.max(1, Math.round(seconds / 60));
+}

@@ -1,0 +1,66 @@
+import { describe, expect, test } from 'vitest';
+import { answersIn } from '../../../src/lib/app/collect/paper-sheet.ts';
+import { runJob } from '../../../src/lib/app/collect/run-job.ts';
+import { work } from '../../../src/lib/app/collect/set-work.ts';
+import { SetError } from '../../../src/lib/engine/sets/set-error.ts';
+import { composeSet, plainTerms, readWish } from '../../../src/lib/engine/sets/compose.ts';
+import { openSet } from '../../../src/lib/engine/sets/open-set.ts';
+import { readQti } from '../../../src/lib/exchange/qti/package.ts';
+import { writeSet } from '../../../src/lib/exchange/set-link.ts';
+import { writeHandInText } from '../../../src/lib/exchange/hand-in-file.ts';
+import { handInOf, rightEntries } from '../../engine/sets/hand-ins.ts';
+
+const terms = { ...plainTerms('Own numbers'), numbers: 'own', order: 'mixed' } as const;
+const set = await composeSet(terms, ['RL2', 'LR2', 'BS1'].map(readWish));
+const open = await openSet(set);
+const still = () => {};
+
+test('a sheet of paper, typed in its own order, is marked as the student’s own', async () => {
+	const { lines } = await work.paper(still, set, 'B05');
+	const right = open.for('B05').map(rightEntries);
+	const entries = Object.fromEntries(
+		lines.map(({ place, key }) => [`${place} ${key}`, ` ${right[place - 1]?.[key] ?? ''} `])
+	);
+	const handIn = {
+		...(await handInOf(open, 'B05', () => ({}))),
+		answers: answersIn(lines, entries)
+	};
+	const { handIns } = await work.collect(still, set, [{ file: 'paper', handIn }]);
+	expect(handIns[0]).toMatchObject({ code: 'B05', marks: open.of });
+	expect(answersIn(lines, {})).toEqual([]);
+});
+
+describe('the worker', () => {
+	test('goes from texts to every file, and says how far it is', async () => {
+		const texts = await Promise.all(
+			['B05', 'B07'].map(async (code) => ({
+				name: code,
+				text: (await writeHandInText(await handInOf(open, code))) ?? ''
+			}))
+		);
+		const told: string[] = [];
+		const progress = (done: number, of: number) => void told.push(`${done}/${of}`);
+		const gathered = await work.gather(progress, [...texts, { name: 'x', text: 'no hand-in' }]);
+		expect(told).toEqual(['1/3', '2/3', '3/3']);
+		expect(gathered.aside).toMatchObject([{ file: 'x' }]);
+		expect(gathered.found.map(({ text }) => text)).toEqual(texts.map(({ text }) => text));
+		expect(gathered.set).toEqual(set);
+		const { handIns, summary } = await work.collect(still, set, gathered.found);
+		expect(summary).toMatchObject({ title: 'Own numbers', of: open.of });
+		expect(await work.gradebook(still, set, handIns)).toContain('B07,,');
+		expect(
+			JSON.parse(await work.xapi(still, set, handIns, '2026-12-04T16:00:00.000Z'))
+		).toHaveLength(
+			handIns.flatMap(({ tasks }) => tasks.flatMap(({ answers }) => answers)).length + 2
+		);
+		expect(readQti((await work.qti(still, set)).bytes)).toEqual({ ok: true, set });
+		const printed = await work.print(still, set, [{ code: 'B05', name: '' }], 'key');
+		expect(printed.pages.join('')).toContain('For B05');
+	});
+
+	test('hands a refusal on as one sentence', async () => {
+		const gone = { ...set, tasks: [{ number: 'RL2-0004-2B', marks: [1] }] };
+		await expect(runJob('paper', [gone, 'B05'], still)).rejects.toThrow(SetError);
+		expect(await writeSet(set)).toMatch(/^2\.z\./);
+	});
+});

@@ -1,0 +1,86 @@
+import { expect, test } from 'vitest';
+import {
+	answerIn,
+	noAnswer,
+	readKeptAnswer,
+	takeUp
+} from '../../../src/lib/app/sets/kept-answers.ts';
+import { handedInAttempt } from '../../../src/lib/app/sets/set-attempts.ts';
+import { composeSet, plainTerms, readWish } from '../../../src/lib/engine/sets/compose.ts';
+import { questionFor } from '../../../src/lib/engine/sets/open-set.ts';
+import { optionEntry } from '../../../src/lib/engine/sets/chosen-option.ts';
+import { loadReader } from '../../../src/lib/engine/quantity/reader.ts';
+import { taskFromNumber } from '../../../src/lib/engine/tasks/task.ts';
+import { TaskWork } from '../../../src/lib/ui/sheet/task-work.svelte.ts';
+
+await loadReader();
+const set = await composeSet(plainTerms('Week 6'), [readWish('RL2')]);
+const task = await taskFromNumber(set.tasks[0]?.number ?? '');
+const own = { place: 1, task, marks: [1, 1, 1, 1], question: null };
+const begun = () => new TaskWork(task, () => 'in');
+
+function typed(text: string): TaskWork {
+	const work = begun();
+	work.lines[0]?.type(text);
+	return work;
+}
+
+test('an entry with two meanings is taken up with the one that was picked', () => {
+	const work = typed('5');
+	expect(work.lines[0]?.reading.state).toBe('which');
+	work.lines[0]?.pick(1);
+	const answer = answerIn(work, noAnswer(1, 'in'), 'in');
+	expect(answer).toMatchObject({ entries: { length: '5' }, picked: { length: 1 } });
+	const kept = readKeptAnswer(JSON.stringify(answer));
+	expect(kept).toEqual(answer);
+	const again = begun();
+	if (kept) takeUp(again, kept);
+	expect(again.lines[0]?.reading).toEqual(work.lines[0]?.reading);
+	again.lines[0]?.type('6');
+	expect(answerIn(again, answer, 'in').picked).toEqual({});
+});
+
+test('what was opened stays opened, though it is shut again', () => {
+	const work = typed('5/16');
+	work.openStep();
+	const answer = answerIn(work, noAnswer(1, 'in'), 'in');
+	expect(answer.opened).toEqual(work.stepKeys.slice(0, 1));
+	expect(answerIn(typed('3/8'), answer, 'in').opened).toEqual(answer.opened);
+	const again = begun();
+	takeUp(again, answer);
+	expect(again.opened).toBe(1);
+});
+
+test('step by step, the entries of steps are taken up at their steps', () => {
+	const work = begun();
+	work.byStep = true;
+	for (const line of work.lines) line.type('0.25 in');
+	const answer = answerIn(work, noAnswer(1, 'in'), 'in');
+	const again = begun();
+	takeUp(again, answer);
+	expect(again.byStep).toBe(true);
+	expect(again.lines.map(({ text }) => text)).toEqual(work.lines.map(({ text }) => text));
+});
+
+test('a very long entry is cut, and what is no answer is none', () => {
+	expect(answerIn(typed('9'.repeat(500)), noAnswer(1, 'in'), 'in').entries.length).toHaveLength(
+		200
+	);
+	for (const text of [null, '', '{', '{"place":1}', '[]']) expect(readKeptAnswer(text)).toBeNull();
+});
+
+test('what is handed in shows what the check would have shown; what is not whole shows nothing', async () => {
+	const right = answerIn(typed('99 in'), { ...noAnswer(1, 'in'), seconds: 4000 }, 'in');
+	const attempt = await handedInAttempt(own, right, 'SET1-0000');
+	expect(attempt).toMatchObject({ task: task.number, runId: 'SET1-0000', seconds: 600 });
+	expect(attempt?.skills.some(({ result }) => result === 'wrong')).toBe(true);
+	expect(await handedInAttempt(own, noAnswer(1, 'in'), 'SET1-0000')).toBeNull();
+	const question = questionFor(task);
+	if (!question) throw new Error('no question');
+	const chosen = optionEntry(question, question.right);
+	const entries = { [question.key]: chosen };
+	const of = await handedInAttempt({ ...own, question }, { ...right, entries }, 'SET1-0000');
+	expect(of?.typed).toEqual(entries);
+	expect(of?.skills.every(({ result }) => result === 'right')).toBe(true);
+	expect(of?.skills.length).toBeGreaterThan(0);
+});

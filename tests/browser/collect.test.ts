@@ -1,0 +1,156 @@
+import { readFileSync } from 'node:fs';
+import type { Page } from 'playwright-core';
+import { describe, expect } from 'vitest';
+import { composeSet, plainTerms, readWish } from '../../src/lib/engine/sets/compose.ts';
+import { type OpenSet, openSet, type SetTask } from '../../src/lib/engine/sets/open-set.ts';
+import { evaluate } from '../../src/lib/engine/solver/evaluate.ts';
+import { textAt } from '../../src/lib/engine/solver/show.ts';
+import { writeHandInFile, writeHandInText } from '../../src/lib/exchange/hand-in-file.ts';
+import { handInOf, rightEntries } from '../engine/sets/hand-ins.ts';
+import { looks, overTheEdge, violations } from './axe.ts';
+import { test } from './site-test.ts';
+
+const wishes = 'RL1 RD2 LR2 ED2 BS1'.split(' ').map(readWish);
+const set = await composeSet({ ...plainTerms('Section B, week 6'), due: '2026-12-04' }, wishes);
+const open = await openSet(set);
+const row = 3;
+
+/** Right answers, with one end margin left in the run of the row. */
+function oneMargin(own: SetTask): Record<string, string> {
+	if (own.place !== row) return rightEntries(own);
+	const { method, drawn } = own.task;
+	const step = method.slips.oneMargin?.step ?? '';
+	const values = evaluate(method, drawn.given, { slips: { [step]: 'oneMargin' } });
+	return Object.fromEntries(
+		drawn.asked.map((key) => [key, textAt(method, key, values[key] ?? '')])
+	);
+}
+
+const codes = Array.from({ length: 30 }, (_, i) => `B${String(i + 1).padStart(2, '0')}`);
+const [inFiles, onPaper] = [codes.slice(0, 24), codes.slice(24)];
+const slipped = new Set([...inFiles.slice(0, 9), ...onPaper.slice(0, 2)]);
+const entriesOf = (code: string) => (slipped.has(code) ? oneMargin : rightEntries);
+
+interface Dropped {
+	readonly name: string;
+	readonly text: string;
+}
+
+/** Drops files on the page, as from a folder window. */
+async function drop(page: Page, files: readonly Dropped[]) {
+	await page.evaluate((all) => {
+		const data = new DataTransfer();
+		for (const { name, text } of all) data.items.add(new File([text], name));
+		window.dispatchEvent(new DragEvent('drop', { dataTransfer: data, cancelable: true }));
+	}, files);
+}
+
+async function filesOf(from: OpenSet, which: readonly string[]): Promise<Dropped[]> {
+	const handIns = await Promise.all(which.map((code) => handInOf(from, code, entriesOf(code))));
+	return handIns.map((one) => ({ name: `${one.code}.json`, text: writeHandInFile(one) }));
+}
+
+/** Types a sheet of paper in, from Enter to Enter, without a mouse. */
+async function typeIn(page: Page, code: string) {
+	await page.keyboard.type(code);
+	await page.keyboard.press('Enter');
+	await page.getByRole('button', { name: `Save ${code}` }).waitFor();
+	for (const own of open.tasks) {
+		const entries = entriesOf(code)(own);
+		for (const key of own.task.drawn.asked) {
+			await page.keyboard.type(entries[key] ?? '');
+			await page.keyboard.press('Enter');
+		}
+	}
+	await page.getByText(`${code} is typed in`).waitFor();
+}
+
+async function saved(page: Page, press: () => Promise<void>): Promise<string> {
+	const saving = page.waitForEvent('download');
+	await press();
+	return readFileSync(await (await saving).path(), 'utf8');
+}
+
+describe('an instructor', () => {
+	test('collects files and paper, reports, hands back and follows up', async ({ openPage }) => {
+		const page = await openPage({ bypassCSP: true });
+		await page.goto('/sets/collect/');
+		await page.getByRole('heading', { name: 'Collect hand-ins' }).waitFor();
+		const files = await filesOf(open, inFiles);
+		const edited = { name: 'edited.json', text: (files[3]?.text ?? '').replace('"B04"', '"B99"') };
+		const copy = { name: 'copy.json', text: files[4]?.text ?? '' };
+		await drop(page, [...files, edited, copy, { name: 'photo.jpg', text: 'no hand-in' }]);
+		await page.getByRole('heading', { name: '24 hand-ins' }).waitFor();
+		const aside = page.locator('section', { hasText: 'Set aside: 3 files' });
+		await aside.waitFor();
+		expect(await aside.innerText()).toMatch(/edited\.json\s+Changed after it was handed in/);
+		expect(await aside.innerText()).toMatch(/copy\.json\s+The same hand-in of B05/);
+
+		await page.getByRole('button', { name: 'Type in a paper one' }).press('Enter');
+		for (const code of onPaper) await typeIn(page, code);
+		await page.keyboard.press('Escape');
+		await page.reload();
+		await page.getByRole('heading', { name: '30 hand-ins' }).waitFor();
+
+		// By the arrow keys to B02, task 3; M to the mark, and another one with a note.
+		await page.locator('[data-cell="0-0"]').focus();
+		for (const key of ['ArrowDown', 'ArrowRight', 'ArrowRight']) await page.keyboard.press(key);
+		const cell = page.locator('[data-cell="1-2"]');
+		expect(await cell.getAttribute('aria-label')).toBe('B02, task 3: 3 of 4, step 1 lost');
+		await page.getByRole('heading', { name: 'B02, task 3' }).waitFor();
+		await page.keyboard.press('m');
+		await page.locator('#mark:focus').selectOption('4');
+		await page.getByLabel('Note, if you change it').fill('Shown at the bench');
+		await page.keyboard.press('Enter');
+		await page.getByText('Changed by hand from 3: Shown at the bench').waitFor();
+
+		const csv = await saved(page, () =>
+			page.getByRole('button', { name: 'Gradebook CSV' }).click()
+		);
+		expect(csv).toContain(`B02,,4,3,4,`);
+		expect(csv).toContain('Task 3: Shown at the bench');
+		expect(csv.trim().split('\r\n')).toHaveLength(31);
+
+		for (const { viewport, colorScheme } of looks) {
+			await page.setViewportSize(viewport);
+			await page.emulateMedia({ colorScheme });
+			expect(await violations(page)).toEqual([]);
+			expect(await overTheEdge(page)).toBeLessThanOrEqual(0);
+		}
+		await page.setViewportSize(looks[0].viewport);
+
+		await page.getByRole('link', { name: 'Report' }).click();
+		const headline = page.getByRole('heading', { name: /^11 of 30 Only one end margin taken off/ });
+		await headline.waitFor();
+		expect(await violations(page)).toEqual([]);
+		const followUp = page.getByRole('link', { name: 'Make the follow-up set' });
+		const to = new URL((await followUp.getAttribute('href')) ?? '', page.url());
+		expect(to.pathname).toBe('/sets/new/');
+		expect(to.searchParams.get('missed')).toMatch(/^[\w-]+\/run/);
+
+		await page.getByRole('link', { name: 'A page per student' }).click();
+		await page.getByLabel('Show').selectOption('B25');
+		const sheet = page.getByRole('article');
+		await expect.poll(() => sheet.count()).toBe(1);
+		expect(await sheet.innerText()).toContain('Only one end margin taken off');
+		expect(await violations(page)).toEqual([]);
+	});
+
+	test('takes pasted texts, and prints one sheet a code', async ({ openPage }) => {
+		const page = await openPage();
+		await page.goto('/sets/collect/');
+		const text = await writeHandInText(await handInOf(open, 'B07'));
+		await page.getByRole('button', { name: 'Paste a text' }).click();
+		await page.getByLabel('Hand-in texts, or the link of a set').fill(`Dear all\n${text ?? ''}`);
+		await page.getByRole('button', { name: 'Take it in' }).click();
+		await page.getByRole('heading', { name: '1 hand-in', exact: false }).waitFor();
+
+		await page.getByRole('link', { name: 'Print' }).click();
+		await page.getByLabel('one per student code').check();
+		await page.getByLabel('Student codes').fill('code;name\nB01;"=1+1"\nB02;Sam');
+		await page.getByRole('button', { name: 'Use these codes' }).click();
+		const sheets = page.locator('.pg');
+		await expect.poll(() => sheets.first().innerText()).toContain('=1+1');
+		expect(await sheets.last().textContent()).toContain('B02');
+	});
+});

@@ -1,0 +1,205 @@
+import { describe, expect, test } from 'vitest';
+import { planPanel } from '../../../src/lib/engine/panel/plan.ts';
+import { planData } from '../../../src/lib/engine/panel/report.ts';
+
+/*
+ * Panels worked by hand from the published rules: 3T up to the next 1/32 (FAA-H-8083-31B, pp. 4-32,
+ * 4-33), 1.5D past the grip up to the next 1/16 (Fig. 4-76), end margin 2D + 1/16 (Fig. 4-79), rows
+ * divided evenly between fixed holes, two rows 75 percent of the pitch apart (Fig. 4-81), density of
+ * 2024 0.1 lb/in³. The sums stand beside each.
+ */
+
+const skin = { length: '10in', width: '8in', thickness: '0.032in', alloy: '2024-T3' };
+const universal = { head: 'universal' };
+
+async function planned(file: object) {
+	return planData(await planPanel({ rivet: universal, greatestPitch: '1in', ...file }));
+}
+
+type Planned = Awaited<ReturnType<typeof planned>>;
+
+/** Places along a row, to a thousandth. */
+function along({ holes }: Planned, row: string, axis: 'x' | 'y'): number[] {
+	return holes
+		.filter((hole) => hole.row === row || hole.crosses === row)
+		.map((hole) => hole[axis])
+		.sort((a, b) => a - b)
+		.map(thousandth);
+}
+
+const thousandth = (value: number) => Math.round(value * 1000) / 1000;
+const steps = (from: number, pitch: number, spaces: number) =>
+	Array.from({ length: spaces + 1 }, (_, i) => thousandth(from + i * pitch));
+
+describe('a panel worked by hand', () => {
+	test('a frame that does not divide evenly', async () => {
+		const plan = await planned({
+			panel: skin,
+			members: [{ name: 'frame', runs: 'across', at: '3in', flange: '3/4in', thickness: '0.040in' }]
+		});
+		// D: 3 × 0.040 = 0.120, up to 1/8. Margin: 2 × 1/8 + 1/16 = 5/16.
+		// Run 8 − 2 × 5/16 = 7 3/8; over 1 in pitch 7.375, up to 8 spaces of 0.921875; 9 rivets.
+		expect(along(plan, 'frame', 'y')).toEqual(steps(0.3125, 0.921875, 8));
+		// 0.032 + 0.040 + 1.5 × 0.125 = 0.2595, up to 5/16; one spare for ten.
+		expect(plan.rivets).toEqual([{ number: 'MS20470AD4-5', count: 9, spares: 1 }]);
+		// 10 × 8 × 0.032 × 0.1
+		expect(plan.weight).toBe(0.256);
+		expect(plan.holes[0]).toMatchObject({ x: 3, row: 'frame', layers: [0.032, 0.04] });
+		expect(plan.problems).toEqual([]);
+	});
+
+	test('staggered rows', async () => {
+		const plan = await planned({
+			panel: { ...skin, width: '6in', thickness: '0.025in' },
+			members: [
+				{ name: 'frame', runs: 'across', at: 4, flange: '1 1/4in', thickness: '0.025in', rows: 2 }
+			]
+		});
+		// D: 3 × 0.025 = 0.075, up to 3/32. Margin 2 × 3/32 + 1/16 = 1/4. Rows 0.75 × 1 in apart, over
+		// 2.5D = 0.234; two edges of 3/16 and 0.75 are 1.125, inside 1 1/4.
+		// Run 6 − 1/2 = 5.5, 6 spaces of 0.916667: 7 holes, and 6 midway, 0.458333 farther on.
+		expect(along(plan, 'frame', 'y')).toEqual(steps(0.25, 5.5 / 6, 6));
+		expect(along(plan, 'frame, row 2', 'y')).toEqual(steps(0.25 + 5.5 / 12, 5.5 / 6, 5));
+		// The full row stands towards the nearer edge: 4 − 0.375 and 4 + 0.375.
+		expect(new Set(along(plan, 'frame', 'x'))).toEqual(new Set([3.625]));
+		expect(new Set(along(plan, 'frame, row 2', 'x'))).toEqual(new Set([4.375]));
+		// 0.050 + 1.5 × 0.09375 = 0.1906, up to 1/4.
+		expect(plan.rivets).toEqual([{ number: 'MS20470AD3-4', count: 13, spares: 2 }]);
+		// From row to row: √(0.75² + 0.458333²) = 0.8790; at least 4D = 0.375 in each row.
+		expect(plan.limits).toContainEqual(
+			expect.objectContaining({ row: 'frame', what: 'pitch', least: true, limit: 0.375 })
+		);
+		expect(plan.problems).toEqual([]);
+	});
+
+	test('two stacks in one row', async () => {
+		const plan = await planned({
+			panel: { ...skin, width: '6in', thickness: '0.025in' },
+			members: [{ name: 'frame', runs: 'across', at: 4, flange: 1, thickness: '0.032in' }],
+			doublers: [{ name: 'doubler', x: 3, y: 0, length: 2, width: 3.4375, thickness: '0.050in' }]
+		});
+		// D: 3 × 0.050 = 0.150, up to 5/32, for the whole row; without the doubler 0.096 asks for 1/8.
+		// Margin 2 × 5/32 + 1/16 = 3/8; run 5 1/4, 6 spaces of 7/8.
+		expect(along(plan, 'frame', 'y')).toEqual([0.375, 1.25, 2.125, 3, 3.875, 4.75, 5.625]);
+		// 0.107 + 0.2344 = 0.3414, up to 3/8, up to y = 3; 0.057 + 0.2344 = 0.2914, up to 5/16, above.
+		expect(plan.holes.map(({ rivet }) => rivet.slice(-3))).toEqual([
+			'5-6',
+			'5-6',
+			'5-6',
+			'5-6',
+			'5-5',
+			'5-5',
+			'5-5'
+		]);
+		expect(plan.notes).toEqual([expect.stringMatching(/Different stacks: frame 5\/32 in\.$/)]);
+		expect(plan.problems).toEqual([]);
+	});
+
+	test('cut-outs', async () => {
+		const frame = { runs: 'across', flange: '3/4in', thickness: '0.032in' };
+		const plan = await planned({
+			panel: skin,
+			members: [
+				{ ...frame, name: 'through', at: 5 },
+				{ ...frame, name: 'beside', at: 8 }
+			],
+			cutouts: [
+				{ name: 'window', x: 4, y: 3, length: 2, width: 2 },
+				{ name: 'port', x: 8.5, y: 4, diameter: 1.5 }
+			]
+		});
+		// D 1/8, margin 5/16 also from the window, which spans 3 to 5: 0.3125 to 2.6875 and 5.3125 to
+		// 7.6875, each 2.375, 3 spaces of 0.791667.
+		expect(along(plan, 'through', 'y')).toEqual([
+			...steps(0.3125, 2.375 / 3, 3),
+			...steps(5.3125, 2.375 / 3, 3)
+		]);
+		// The port's rim keeps 5/16: √((0.75 + 0.3125)² − 0.5²) = 0.9375 from y = 4, so up to 3.0625 and
+		// from 4.9375; each 2.75, 3 spaces of 0.916667.
+		expect(along(plan, 'beside', 'y')).toEqual([
+			...steps(0.3125, 2.75 / 3, 3),
+			...steps(4.9375, 2.75 / 3, 3)
+		]);
+		// (80 − 4 − π/4 × 1.5²) × 0.032 × 0.1
+		expect(plan.weight).toBeCloseTo((76 - (Math.PI / 4) * 2.25) * 0.0032, 4);
+		expect(plan.problems).toEqual([]);
+	});
+
+	test('a drilled frame, marked from behind', async () => {
+		const drilled = ['1/2in', '1 1/4in', '2in', '2.6in', '3.7in'];
+		const plan = await planned({
+			panel: { ...skin, length: 8, width: 4 },
+			members: [
+				{ name: 'frame', runs: 'across', at: 3, flange: '3/4in', thickness: '0.032in', drilled },
+				{ name: 'low', runs: 'along', at: 2, flange: '5/8in', thickness: '0.032in' },
+				{ name: 'high', runs: 'along', at: 3.2, flange: '1/2in', thickness: '0.032in' }
+			]
+		});
+		expect(along(plan, 'frame', 'y')).toEqual([0.5, 1.25, 2, 2.6, 3.7]);
+		// The frame has a hole at 2: it serves both. 0.3125 to 3 is 2.6875, 3 spaces of 0.895833; 3 to
+		// 7.6875 is 4.6875, 5 spaces of 0.9375.
+		expect(along(plan, 'low', 'x')).toEqual([
+			...steps(0.3125, 2.6875 / 3, 2),
+			...steps(3, 0.9375, 5)
+		]);
+		expect(plan.holes.find(({ crosses }) => crosses)).toMatchObject({
+			id: 'A3',
+			row: 'frame',
+			crosses: 'low',
+			layers: [0.032, 0.032, 0.032]
+		});
+		// None at 3.2: the row stays 1/4 clear of the flange, 2.625 to 3.375, so it ends at 2.375 and
+		// begins again at 3.625: 2.0625 in 3 spaces of 0.6875, 4.0625 in 5 of 0.8125.
+		expect(along(plan, 'high', 'x')).toEqual([
+			...steps(0.3125, 0.6875, 3),
+			...steps(3.625, 0.8125, 5)
+		]);
+		expect(plan.notes.join()).toContain('frame is drilled and has no hole on the line of high');
+		expect(plan.order.join()).toContain('through the holes of frame');
+		expect(plan.problems).toEqual([]);
+	});
+
+	test('a bent edge', async () => {
+		const plan = await planned({
+			panel: { ...skin, width: 6, trim: '1/8in' },
+			members: [{ name: 'strip', runs: 'along', at: 3, flange: '3/4in', thickness: '0.040in' }],
+			bends: [{ edge: 'left', leg: '3/4in', angle: 90, radius: '1/8in' }]
+		});
+		// SB = 1/8 + 0.032 = 0.157; BA = (0.01743 × 0.125 + 0.0078 × 0.032) × 90 = 0.21855.
+		// Flats 0.593 and 9.843; developed 10.65455; with 1/8 on both sides 10.90455 by 6.25.
+		expect(plan.blank.developed.length).toBeCloseTo(10.65455, 4);
+		expect(plan.blank.length).toBeCloseTo(10.90455, 4);
+		expect(plan.blank.width).toBe(6.25);
+		// The first hole is 5/16 from the tangent line: 0.157 + 0.3125 = 0.4695; run to 9.6875 is 9.218,
+		// 10 spaces of 0.9218.
+		expect(along(plan, 'strip', 'x')).toEqual(steps(0.4695, 0.9218, 10));
+		// On the blank, a place has 0.125 + 0.593 + 0.21855 − 0.157 added.
+		expect(plan.blank.origin.x).toBeCloseTo(0.77955, 4);
+		// 10.65455 × 6 × 0.032 × 0.1
+		expect(plan.weight).toBeCloseTo(0.20457, 4);
+		// Its bend line lies across the grain, which runs along the sheet.
+		expect(plan.stock).toMatchObject({ turned: false, sheet: { length: 48, width: 24 } });
+		expect(plan.problems).toEqual([]);
+	});
+
+	test('flush heads', async () => {
+		const file = (thickness: string) => ({
+			panel: { ...skin, thickness },
+			members: [{ name: 'frame', runs: 'across', at: 3, flange: 1, thickness: '0.032in' }],
+			rivet: { head: 'countersunk' }
+		});
+		// Margin 2.5 × 1/8 + 1/16 = 3/8; run 7 1/4, 8 spaces.
+		const thin = await planned(file('0.032in'));
+		expect(along(thin, 'frame', 'y')).toEqual(steps(0.375, 7.25 / 8, 8));
+		// 0.064 + 0.1875 = 0.2515, up to 5/16.
+		expect(thin.rivets[0]?.number).toBe('MS20426AD4-5');
+		// 1/8 in rivets want 0.050 for a countersink, 5/32 in ones 0.064.
+		expect(thin.flush).toMatchObject([{ rivet: 0.125, way: 'dimple' }]);
+		const thick = await planned(file('0.050in'));
+		expect(thick.flush).toMatchObject([{ rivet: 0.15625, way: 'dimple' }]);
+		const smaller = { head: 'countersunk', diameter: '1/8in' };
+		const small = await planned({ ...file('0.050in'), rivet: smaller });
+		expect(small.flush).toMatchObject([{ rivet: 0.125, way: 'countersink' }]);
+		expect(small.problems).toEqual([expect.stringContaining('5/32 in')]);
+	});
+});

@@ -1,0 +1,36 @@
+import { expect, test } from 'vitest';
+import { wishesFor } from '../../../src/lib/engine/sets/follow-up.ts';
+
+const kind = (id: string, ...skills: string[]) => ({
+	id,
+	family: id.slice(0, 2),
+	aim: skills.at(-1) ?? '',
+	skills
+});
+
+/** Easy ones first, as in the real one. */
+const syllabus = {
+	skills: [],
+	kinds: [
+		kind('RL1', 'piece/grip', 'piece/length'),
+		kind('ED1', 'edge/least'),
+		kind('RL2', 'piece/grip', 'piece/length'),
+		kind('LR2', 'row/run', 'row/pitch'),
+		kind('RL3', 'piece/grip', 'piece/length')
+	]
+};
+
+test('what was missed is practised twice, by the easiest kinds that aim at it', () => {
+	const wishes = wishesFor(syllabus, ['piece/length', 'edge/least', 'row/run', 'gone/step']);
+	expect(wishes.map(({ code, level, count }) => `${code}${level}*${count}`)).toEqual([
+		'RL1*1',
+		'RL2*1',
+		'ED1*2',
+		'LR2*2'
+	]);
+	expect(wishesFor(syllabus, ['piece/length', 'piece/grip'])).toMatchObject([
+		{ code: 'RL', level: 1, count: 2 },
+		{ code: 'RL', level: 2, count: 2 }
+	]);
+	expect(wishesFor(syllabus, [])).toEqual([]);
+});

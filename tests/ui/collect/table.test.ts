@@ -1,0 +1,61 @@
+import { describe, expect, test } from 'vitest';
+import { rowWindow } from '../../../src/lib/ui/collect/row-window.ts';
+import { across, segmentPaths, sizeOf } from '../../../src/lib/ui/collect/segment-paths.ts';
+import { fromTable } from '../../../src/lib/ui/collect/table-keys.ts';
+import { rowsOf, ticksFor } from '../../../src/lib/ui/report/spread.ts';
+
+test.each([
+	['ArrowDown', 1, 0],
+	['ArrowUp', 0, 0],
+	['ArrowRight', 0, 1],
+	['End', 0, 11],
+	['PageDown', 10, 0]
+])('%s leads to row %i, column %i', (key, row, column) => {
+	const size = { rows: 24, columns: 12 };
+	expect(fromTable(key, { row: 0, column: 0 }, size)).toEqual({ row, column });
+	expect(fromTable(key, { row: 0, column: 0 }, { rows: 0, columns: 12 })).toBeNull();
+	expect(fromTable('x', { row: 0, column: 0 }, size)).toBeNull();
+});
+
+describe('a long table', () => {
+	test('draws what is in sight, and is as high as all of it', () => {
+		for (const scrolled of [0, 700, 2800, 5600 - 700]) {
+			const { from, to, above, below } = rowWindow(200, scrolled, 700, 28);
+			expect(above + (to - from) * 28 + below).toBe(200 * 28);
+			expect(from * 28).toBeLessThanOrEqual(scrolled);
+			expect(to * 28).toBeGreaterThanOrEqual(scrolled + 700);
+			expect(to - from).toBeLessThan(40);
+		}
+	});
+
+	test('of a class is drawn whole', () => {
+		expect(rowWindow(24, 300, 200, 28)).toEqual({ from: 0, to: 24, above: 0, below: 0 });
+	});
+});
+
+test('segments of a state are one path, side by side', () => {
+	const paths = segmentPaths(['right', 'lost', 'right', 'follows'], across);
+	expect(paths.map(({ state }) => state)).toEqual(['right', 'lost', 'follows']);
+	expect(paths[0]?.path).toBe('M0.5 0.5h5v8h-5zM14.5 0.5h5v8h-5z');
+	expect(sizeOf(4, across)).toEqual({ width: 27, height: 9 });
+});
+
+describe('marks over a scale', () => {
+	test.each([
+		[31, 50, [24, 28, 32, 36, 40, 44, 48, 50]],
+		[0, 36, [0, 5, 10, 15, 20, 25, 30, 36]],
+		[3, 3, [2, 3]]
+	])('from %i to %i', (least, most, ticks) => {
+		expect(ticksFor(least, most)).toEqual(ticks);
+	});
+
+	test('stand on one another where they would cover another', () => {
+		const counts = [
+			{ marks: 4, codes: ['A', 'B'] },
+			{ marks: 5, codes: ['C'] }
+		];
+		const heads = rowsOf(counts, (marks) => marks * 2, 13);
+		expect(heads.map(({ level }) => level)).toEqual([0, 1, 2]);
+		expect(rowsOf(counts, (marks) => marks * 13, 13).map(({ level }) => level)).toEqual([0, 1, 0]);
+	});
+});
