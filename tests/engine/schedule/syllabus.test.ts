@@ -18,8 +18,8 @@ const families = await loadFamilies();
 const { skills, kinds } = syllabusOf(families);
 
 function using(skill: string) {
-	return families.filter(({ method: { steps } }) =>
-		Object.values(steps).some((one) => one.skill === skill)
+	return families.filter(({ method, others = [] }) =>
+		[method, ...others].some(({ steps }) => Object.values(steps).some((one) => one.skill === skill))
 	);
 }
 
