@@ -22,7 +22,7 @@ export const faults: readonly Fault[] = [
 	...inFile('families/holes/drill-for-rivet.ts', [
 		['pilot and final labels exchanged', "under(pilot, '1 pilot')", "under(final, '1 pilot')"],
 		['final drill drawn over the pilot hole', '...drillBit(final, -6', '...drillBit(pilot, -6'],
-		['rivet stands in a hole too small for it', "['binds', 'small']", "['binds', 'loose']"],
+		['rivet stands on a hole too wide for it', '{ small: -shank,', '{ loose: -shank,'],
 		['hole drawn twice as wide', '2.2 * D) * scale', '2.2 * D) * 2 * scale']
 	]),
 	...inFile('families/holes/drill-size.ts', [
@@ -34,13 +34,13 @@ export const faults: readonly Fault[] = [
 			"seen.at('drill'), 0), 4",
 			"seen.at('depth'), 0), 4"
 		],
-		['drill starts at the face of the sheet', '-head * scale, wide', '0, wide']
+		['drill starts at the face of the sheet', '-head * scale,', '0,']
 	]),
 	...inFile('methods/removal-drill.ts', [
 		[
 			'“goes past” and “stops inside” exchanged',
-			'`past > (${thousandths.amount} in)`',
-			'`past < (${thousandths.amount} in)`'
+			'`past > (${drilledDepth.amount} in)`',
+			'`past < (${drilledDepth.amount} in)`'
 		],
 		['drill over the shank told as fine', "'over > 0.00001 in'", "'over > 0.5 in'"],
 		[
