@@ -17,6 +17,7 @@ const enginePackages = ['mathjs', 'seedrandom', 'ts-fsrs', 'fraction.js', 'valib
 const engineFolders = [
 	'sets',
 	'schedule',
+	'check',
 	'marking',
 	'tasks',
 	'families',

@@ -7,6 +7,8 @@ export interface Takes {
 	readonly flags?: readonly string[];
 	/** Options that a value follows: `--out DIR`. */
 	readonly values?: readonly string[];
+	/** Options that words follow, up to the next option: `--own least=1/4 greatest=1/2`. */
+	readonly rests?: readonly string[];
 }
 
 /** A command line taken apart. */
@@ -14,6 +16,8 @@ export interface Options {
 	/** Whether an option stands there, with or without a value. */
 	has(name: string): boolean;
 	value(name: string): string | undefined;
+	/** The words behind an option; none where it is not there. */
+	rest(name: string): readonly string[];
 }
 
 export interface CommandLine {
@@ -32,10 +36,10 @@ const always = ['--json', '--help'];
 export function readCommandLine(
 	argv: readonly string[],
 	name: string,
-	{ flags = [], values = [] }: Takes
+	{ flags = [], values = [], rests = [] }: Takes
 ): CommandLine {
 	const known = Object.fromEntries([
-		...[...flags, ...always].map((flag) => [flag.slice(2), { type: 'boolean' }] as const),
+		...[...flags, ...rests, ...always].map((flag) => [flag.slice(2), { type: 'boolean' }] as const),
 		...values.map((option) => [option.slice(2), { type: 'string' }] as const)
 	]);
 	const { tokens } = parseArgs({
@@ -47,16 +51,27 @@ export function readCommandLine(
 	});
 	const words = new Map<number, string>();
 	const found = new Map<string, string>();
+	const behind = new Map<string, Map<number, string>>();
+	let into = words;
 	for (const token of tokens) {
-		if (token.kind === 'positional') words.set(token.index, token.value);
+		if (token.kind === 'positional') into.set(token.index, token.value);
 		if (token.kind !== 'option') continue;
 		// One hyphen starts a word here, such as a length below zero.
-		if (!token.rawName.startsWith('--')) words.set(token.index, argv[token.index] ?? '');
-		else found.set(token.rawName, valueOf(token, name, { flags, values }));
+		if (!token.rawName.startsWith('--')) into.set(token.index, argv[token.index] ?? '');
+		else {
+			found.set(token.rawName, valueOf(token, name, { flags: [...flags, ...rests], values }));
+			const own = behind.get(token.rawName) ?? new Map<number, string>();
+			behind.set(token.rawName, own);
+			into = rests.includes(token.rawName) ? own : words;
+		}
 	}
 	return {
 		words: [...words.values()],
-		options: { has: (option) => found.has(option), value: (option) => found.get(option) }
+		options: {
+			has: (option) => found.has(option),
+			value: (option) => found.get(option),
+			rest: (option) => [...(behind.get(option)?.values() ?? [])]
+		}
 	};
 }
 

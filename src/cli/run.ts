@@ -3,6 +3,7 @@ import { SetError } from '../lib/engine/sets/set-error.ts';
 import { TaskNumberError } from '../lib/engine/tasks/task-number.ts';
 import { GivenError } from '../lib/engine/solver/read-givens.ts';
 import { TradeError } from '../lib/engine/solver/trade-function.ts';
+import { checkMeasured } from './commands/check.ts';
 import { listFamilies } from './commands/families.ts';
 import { markTask } from './commands/mark.ts';
 import { listMethods } from './commands/methods.ts';
@@ -44,6 +45,7 @@ const commands: Readonly<Record<string, Command>> = {
 	task: { run: showTask, flags: ['--answers'] },
 	solve: { run: solve },
 	mark: { run: markTask },
+	check: { run: checkMeasured, values: ['--tool'], rests: ['--own'] },
 	words: { run: listWords },
 	panel: { run: planJob, flags: ['--csv', '--svg', '--dxf', '--schema'], values: ['--list'] },
 	'set new': {
@@ -80,6 +82,8 @@ export const usage = `bucktail: practice tasks for aircraft sheet metal, from th
   bucktail task NUMBER [--answers]      a task; with --answers, its working too
   bucktail solve METHOD key=value …     a method worked: layers=0.032in,0.040in D=1/8
   bucktail mark NUMBER key=entry …      answers marked, as the practice page does
+  bucktail check METHOD key=measured …  a part against its limits: measured=0.29,0.31
+      [--own key=value …] [--tool scale|caliper|micrometer]
   bucktail words [FAMILY]               every sentence that a family can show
   bucktail panel FILE.json              a panel worked out: holes, rivets, drills, blank
       [--csv [--list rivets|drills|cut]] [--svg] [--dxf]

@@ -22,18 +22,18 @@ interface Unit extends Compiled {
 }
 
 const engine = resolve(import.meta.dirname, '../lib/engine');
-const methodFile = /\/engine\/methods\/((?:pieces\/)?[\w-]+)\.ts$/;
+const methodFile = /\/engine\/methods\/((?:pieces\/|checks\/)?[\w-]+)\.ts$/;
 
 /** Behind the name of a method's file: what it tells of answers, which pages fetch later. */
 const toldQuery = 'told';
 
 /**
- * Compiles the formulas of every method and piece in `engine/methods/` as its file is built: their text is
+ * Compiles the formulas of every method, piece and check in `engine/methods/` as its file is built: their text is
  * read and checked here, and what ships is plain functions. A formula that cannot be read, or
  * whose dimensions do not agree, fails the build.
  *
  * For pages a file is built twice: without what it tells of answers, and as `<file>?told`, which
- * brings that. Everywhere else it is whole.
+ * brings that. Checks, which are loaded by themselves, and everywhere else it is whole.
  */
 export function compileMethods(): Plugin {
 	let trade: Promise<Trade> | undefined;
@@ -48,7 +48,7 @@ export function compileMethods(): Plugin {
 			const [path = id, query] = id.split('?');
 			const file = methodFile.exec(path)?.[1];
 			if (file === undefined) return null;
-			const isPage = isBuild && this.environment.name === 'client';
+			const isPage = isBuild && this.environment.name === 'client' && !file.startsWith('checks/');
 			if (query === toldQuery && !isPage) return '';
 			trade ??= exportsOf<Trade>(`${engine}/trade/functions.ts`);
 			const [exported, { functions, importing }] = await Promise.all([exportsOf(path), trade]);

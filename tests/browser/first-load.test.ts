@@ -5,7 +5,7 @@ import { site } from '../../src/scripts/build.js';
 import { familyLoads, noted } from '../../src/scripts/size.js';
 
 /** Bytes after gzip: the most of JavaScript until a task of any family can be answered. */
-const most = 75_000;
+const most = 76_000;
 
 /** Bytes that may come without a note. */
 const unnoted = 300;

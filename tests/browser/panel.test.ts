@@ -38,6 +38,14 @@ test('a panel of one’s own: from its size to the bench, and on paper at full s
 		'Frame B, place: 36 in is outside the panel, which is 22 in that way; correct it.';
 	await page.locator('#field-members-1-at-says', { hasText: sentence }).waitFor();
 	await page.getByText('37 holes', { exact: false }).first().waitFor();
+	// So is a size that cannot be read, and the drawing stays.
+	const size = page.locator('#field-panel-length');
+	await size.fill('long');
+	await page
+		.locator('#field-panel-length-says', { hasText: 'That does not read as a length' })
+		.waitFor();
+	expect(await page.locator('.hole').count()).toBe(37);
+	await size.fill('22');
 	await place.fill('15 7/8');
 	await page.getByText('51 holes', { exact: false }).first().waitFor();
 

@@ -3,11 +3,19 @@ import { entryOf, readWorked } from '../../lib/engine/marking/answer.ts';
 import { mark } from '../../lib/engine/marking/mark.ts';
 import type { Reading } from '../../lib/engine/quantity/read.ts';
 import { sayVerdict } from '../../lib/engine/marking/say.ts';
-import type { Entry } from '../../lib/engine/marking/verdict.ts';
+import type { Entry, Verdict } from '../../lib/engine/marking/verdict.ts';
 import type { Answer } from '../run.ts';
 import { echoed, UsageError } from '../usage-error.ts';
 import { columns } from './columns.ts';
 import { pairs } from './pairs.ts';
+
+interface Marked {
+	readonly key: string;
+	readonly entry: string;
+	readonly read: string;
+	readonly verdict: Verdict;
+	readonly says: string;
+}
 
 interface Typed {
 	readonly key: string;
@@ -32,15 +40,7 @@ export async function markTask(args: readonly string[]): Promise<Answer> {
 	const answers = typed.map(({ key, entry, read }) => {
 		const verdict = verdicts[key];
 		if (!verdict) throw new Error(`not marked: ${key}`);
-		return {
-			key,
-			entry,
-			read,
-			verdict: verdict.kind,
-			...(verdict.kind === 'accept' && { carried: verdict.carried }),
-			...(verdict.kind === 'rework' && { cause: verdict.cause }),
-			says: sayVerdict(task, verdict, key)
-		};
+		return answerOf({ key, entry, read, verdict, says: sayVerdict(task, verdict, key) });
 	});
 	const accepted =
 		answers.every((one) => one.verdict === 'accept') &&
@@ -48,6 +48,19 @@ export async function markTask(args: readonly string[]): Promise<Answer> {
 	return {
 		data: { task: task.number, accepted, answers },
 		text: columns(answers.map((one) => [one.key, one.verdict.toUpperCase(), one.read, one.says]))
+	};
+}
+
+/** A marked answer as it is printed. */
+export function answerOf({ key, entry, read, verdict, says }: Marked) {
+	return {
+		key,
+		entry,
+		read,
+		verdict: verdict.kind,
+		...(verdict.kind === 'accept' && { carried: verdict.carried }),
+		...(verdict.kind === 'rework' && { cause: verdict.cause }),
+		says
 	};
 }
 

@@ -59,7 +59,7 @@ describe('the worker', () => {
 	});
 
 	test('hands a refusal on as one sentence', async () => {
-		const gone = { ...set, tasks: [{ number: 'RL2-0004-2B', marks: [1] }] };
+		const gone = { ...set, tasks: [{ number: 'RL2-0EDH-31', marks: [1] }] };
 		await expect(runJob('paper', [gone, 'B05'], still)).rejects.toThrow(SetError);
 		expect(await writeSet(set)).toMatch(/^2\.z\./);
 	});

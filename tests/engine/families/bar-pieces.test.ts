@@ -41,7 +41,7 @@ test.each([
 	{ key: 'count', entered: count, says: 'too short for another piece' },
 	{ key: 'count', entered: count + 1, says: 'more bar than there is' },
 	{ key: 'count', entered: 1e6, says: 'more bar than there is' },
-	{ key: 'remnant', entered: remnant, says: 'is left behind' },
+	{ key: 'remnant', entered: remnant, says: 'is left after' },
 	{ key: 'remnant', entered: remnant + 1, says: 'is more than the saw leaves' },
 	{ key: 'remnant', entered: -1, says: 'less than the saw leaves' },
 	{ key: 'remnant', entered: 1e6, says: 'more than the saw leaves' }

@@ -50,7 +50,7 @@ test('mold lines added up leave the last leg too long; the number of values must
 		/^Bent up, the last leg comes out .* too long[.]$/
 	);
 	expect(effectOf(task, 'flats', list(given.legs))?.entered.says).toMatch(
-		/^Bent up, leg [12] is off the most: .* too long[.]$/
+		/^Bent up, leg [12] comes out .* too long, and no other leg is off by more[.]$/
 	);
 	expect(effectOf(task, 'flats', [1])).toBeNull();
 	expect(effectOf(task, 'allowances', [])).toBeNull();

@@ -147,6 +147,11 @@ describe.each(families.map((family) => [family.id, family] as const))('%s', (_, 
 						const entry = computed(values[key] ?? '');
 						const verdict = mark(task, { [key]: entry })[key];
 						const where = `${task.number} ${key} by ${id}`;
+						// The first values of a list, all right: it is to be finished, and costs nothing.
+						if (isBeginning(values[key], task.right[key])) {
+							expect(verdict?.kind, where).toBe('unread');
+							continue;
+						}
 						expect(verdict?.kind, where).toBe('rework');
 						if (verdict?.kind !== 'rework') continue;
 						const alike = [...task.slips.values()].filter(
@@ -222,6 +227,12 @@ function dashOf(task: Task, key: string, value: number): string[] {
 	if (kind === rivetLength) return [`-${value * 16}`];
 	if (kind === rivetDiameter) return [`-${value * 32}`];
 	return [];
+}
+
+/** Whether one list holds the first values of another, and no more. */
+function isBeginning(values: Value | undefined, right: Value | undefined): boolean {
+	if (!isList(values) || !isList(right) || values.length >= right.length) return false;
+	return values.every((one, i) => Math.abs(Number(one) - Number(right[i])) < 5e-4);
 }
 
 function entered(task: Task, key: string, text: string) {

@@ -12,7 +12,7 @@ test('drawings of 900 tasks', () => {
 	for (const task of tasks) expectDrawn(task, ['radius', 'bar']);
 });
 
-test('the excerpt shows the wanted row with one above and one below, at no fixed place', () => {
+test('the excerpt shows the wanted row with one above and one below, at no fixed place, and its column', () => {
 	const places = new Set<number>();
 	for (const task of tasks) {
 		const T = Number(task.drawn.given.T);
@@ -24,7 +24,10 @@ test('the excerpt shows the wanted row with one above and one below, at no fixed
 				? [shape.text]
 				: []
 		);
-		const at = sizes.indexOf(say('T', printed));
+		const at = sizes.indexOf(say('T', printed).replace(' in', ''));
+		const words = figure.shapes.map((shape) => (shape.kind === 'text' ? shape.text : ''));
+		expect(words).toContain(task.drawn.given.alloy);
+		expect(words.filter((one) => /^[67]\d{3}-T6$/.test(one)).length).toBeGreaterThan(0);
 		expect(at).toBeGreaterThan(0);
 		expect(at).toBeLessThan(sizes.length - 1);
 		places.add(at);

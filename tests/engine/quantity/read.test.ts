@@ -21,6 +21,16 @@ describe('what is said under the field', () => {
 		['rivetLength', '0.3', '0.3 in'],
 		['rivetLength', '1/32', '1/32 in'],
 		['rivetLength', '-5 (5/16 in)', '5/16 in, a −5 length'],
+		['rivetLength', '3/8 (.375)', '3/8 in, a −6 length'],
+		['rivetLength', '6 sixteenths', '3/8 in, a −6 length'],
+		['rivetLength', '-5.', '5/16 in, a −5 length'],
+		['drill', '#30 (.1285)', 'No. 30, 0.1285 in'],
+		['drill', '.1285 (#30)', 'No. 30, 0.1285 in'],
+		['drill', '#30.', 'No. 30, 0.1285 in'],
+		['length', '2.75.', '2.75 in'],
+		['lengths', '0.5 & 0.75.', '0.5 in; 0.75 in'],
+		['rivetDiameter', 'AD4', '1/8 in, a −4 diameter'],
+		['rivetDiameter', '470 AD-4', '1/8 in, a −4 diameter'],
 		['rivetLength', '7.9375 mm', '7.9375 mm = 0.3125 in, a −5 length'],
 		['rivetDiameter', '3/16', '3/16 in, a −6 diameter'],
 		['rivetDiameter', '.1', '0.1 in'],
@@ -110,6 +120,8 @@ describe('questions', () => {
 		['length', '1 - 1/2', 'Do you mean 1 1/2 in, or 1/2 in?'],
 		['rivetLength', '5', 'Do you mean 5/16 in, a −5 length, or 5 in, a −80 length?'],
 		['rivetDiameter', '4', 'Do you mean 1/8 in, a −4 diameter, or 4 in?'],
+		['angle', '45"', 'Do you mean 45°, or 45″ = 0.0125°?'],
+		['angle', "30'", 'Do you mean 30°, or 30′ = 0.5°?'],
 		['metric', '1/2', 'Do you mean 1/2 mm ≈ 0.0197 in, or 1/2 in = 12.7 mm?']
 	] as const)('%s %s: %s', (field, entry, question) => {
 		expect(readAs(entry, fields[field], 'which').question).toBe(question);

@@ -3,7 +3,8 @@ import { developedWidth } from '../../../src/lib/engine/methods/developed-width.
 import { evaluate } from '../../../src/lib/engine/solver/evaluate.ts';
 import { length, listOf } from '../../../src/lib/engine/quantity/kinds.ts';
 import { given } from '../../../src/lib/engine/solver/given.ts';
-import { brokenLimit, limitsOf, measuredLimits } from '../../../src/lib/engine/solver/limits.ts';
+import { brokenLimit, limitsOf } from '../../../src/lib/engine/solver/limits.ts';
+import { measuredLimits } from '../../../src/lib/engine/solver/measured-limits.ts';
 import { atLeast, atMost, method, step } from '../../../src/lib/engine/solver/write.ts';
 import { compiledHere } from './compile-here.ts';
 

@@ -25,10 +25,21 @@ interface Tally {
 	offered: number;
 	/** Another slip was named. */
 	miss: number;
+	/** Told nothing. */
+	untold: number;
 }
+
+/**
+ * What marking can tell of a slip in one task: the slip, where its number is its own; two or three
+ * to choose among, where so many lead to it; a commoner one that leads to it; nothing, where more do.
+ */
+export const company = ['alone', 'few', 'commoner', 'many'] as const;
+export type Company = (typeof company)[number];
 
 export interface Diagnosis {
 	readonly single: Tally;
+	/** The same, by how many slips lead to the number. */
+	readonly singleBy: Readonly<Record<Company, Tally>>;
 	readonly pair: Tally;
 	/** Wrong answers out of nowhere; `hit` counts those for which a slip was named all the same. */
 	readonly random: Tally;
@@ -36,13 +47,20 @@ export interface Diagnosis {
 
 /** Wrong answers by one slip, by two, and by chance, written to the places of the shop. */
 export function diagnosisOf(families: readonly Family[]): Diagnosis {
-	const found: Diagnosis = { single: tally(), pair: tally(), random: tally() };
+	const found: Diagnosis = {
+		single: tally(),
+		singleBy: { alone: tally(), few: tally(), commoner: tally(), many: tally() },
+		pair: tally(),
+		random: tally()
+	};
 	for (const family of families) {
 		for (let seed = 0; seed < tasksEach; seed++) {
 			const task = drawTask(family, levels[seed % levels.length] ?? 1, seed + 9000);
 			const key = task.drawn.asked.at(-1) ?? '';
-			for (const id of task.slips.keys()) note(found.single, task, key, [id]);
-			for (const pair of pairsOf(task)) note(found.pair, task, key, pair);
+			for (const id of task.slips.keys()) {
+				note([found.single, found.singleBy[companyOf(task, key, id)]], task, key, [id]);
+			}
+			for (const pair of pairsOf(task)) note([found.pair], task, key, pair);
 			byChance(found.random, task, key);
 		}
 	}
@@ -50,7 +68,7 @@ export function diagnosisOf(families: readonly Family[]): Diagnosis {
 }
 
 function tally(): Tally {
-	return { n: 0, hit: 0, offered: 0, miss: 0 };
+	return { n: 0, hit: 0, offered: 0, miss: 0, untold: 0 };
 }
 
 function pairsOf({ method, slips }: Task): [string, string][] {
@@ -63,7 +81,16 @@ function pairsOf({ method, slips }: Task): [string, string][] {
 	);
 }
 
-function note(into: Tally, task: Task, key: string, ids: readonly string[]): void {
+function companyOf({ method, slips }: Task, key: string, id: string): Company {
+	const own = slips.get(id) ?? {};
+	const alike = [...slips].filter(([, values]) => !differs(method, key, own, values));
+	const common = alike.filter(([other]) => !method.slips[other]?.rare);
+	if (alike.length === 1) return 'alone';
+	if (method.slips[id]?.rare && common.length > 0) return 'commoner';
+	return (common.length || alike.length) > 3 ? 'many' : 'few';
+}
+
+function note(tallies: readonly Tally[], task: Task, key: string, ids: readonly string[]): void {
 	const { method } = task;
 	try {
 		const slips = Object.fromEntries(ids.map((id) => [method.slips[id]?.step ?? '', id]));
@@ -73,14 +100,21 @@ function note(into: Tally, task: Task, key: string, ids: readonly string[]): voi
 		if (ids.length > 1 && sameAsOne(task, key, value)) return;
 		const cause = causeOf(task, key, value);
 		if (!cause) return;
-		into.n += 1;
-		if (cause.kind === 'slip' && ids.every((id) => cause.slips.includes(id))) into.hit += 1;
-		else if (cause.kind === 'either' && ids.some((id) => cause.slips.includes(id)))
-			into.offered += 1;
-		else if (cause.kind === 'slip') into.miss += 1;
+		const fate = fateOf(cause, ids);
+		for (const into of tallies) {
+			into.n += 1;
+			if (fate) into[fate] += 1;
+		}
 	} catch (error) {
 		if (!(error instanceof TradeError)) throw error;
 	}
+}
+
+function fateOf(cause: Cause, ids: readonly string[]): Exclude<keyof Tally, 'n'> | null {
+	if (cause.kind === 'slip') return ids.every((id) => cause.slips.includes(id)) ? 'hit' : 'miss';
+	if (cause.kind === 'unknown') return 'untold';
+	const isOffered = cause.kind === 'either' && ids.some((id) => cause.slips.includes(id));
+	return isOffered ? 'offered' : null;
 }
 
 function sameAsOne({ method, slips }: Task, key: string, value: Value): boolean {

@@ -1,3 +1,4 @@
+import type { Task } from '../../../src/lib/engine/tasks/task.ts';
 import type { WrongAnswer } from './corpus.ts';
 import { namesOf } from './rule.ts';
 import { type Told, toldOf } from './told.ts';
@@ -20,7 +21,7 @@ export interface Judged {
 /** Holds what marking tells about an answer against what the rules call true. */
 export async function judge(answer: WrongAnswer): Promise<Judged> {
 	const { task, typed, rules } = answer;
-	const each = rules.map((rule) => new Set(namesOf(rule, task.drawn.given)));
+	const each = rules.map((rule) => new Set(withEqualSteps(namesOf(rule, task.drawn.given), task)));
 	const names = new Set(each.flatMap((some) => [...some]));
 	const told = await toldOf(task, typed);
 	if (!told) return { answer, names, fate: 'unread', oneOfSeveral: false, told: 'not read' };
@@ -28,6 +29,18 @@ export async function judge(answer: WrongAnswer): Promise<Judged> {
 	const oneOfSeveral = fate === 'named' && each.some((some) => worstOf(told, some) !== 'named');
 	const words = [...told].map(([key, one]) => `${key}: ${inWords(one)}`).join('; ');
 	return { answer, names, fate, oneOfSeveral, told: words };
+}
+
+const otherStep = 'other-step:';
+
+/** Where two steps come to the same, the result of one is that of the other as well. */
+function withEqualSteps(names: readonly string[], { method, right }: Task): string[] {
+	return names.flatMap((name) => {
+		if (!name.startsWith(otherStep)) return [name];
+		const value = right[name.slice(otherStep.length)];
+		const equal = Object.keys(method.steps).filter((key) => right[key] === value);
+		return [name, ...equal.map((key) => otherStep + key)];
+	});
 }
 
 const worst: readonly Fate[] = ['false', 'cannot tell', 'offered', 'unread', 'named'];

@@ -74,15 +74,19 @@ function catalogued(found: Diagnosis): void {
 	console.log('\n## Answers by the catalogue of slips\n');
 	console.log('Every slip and pair of slips of a task, entered as the shop writes the number; and');
 	console.log('numbers by chance between 0.3 and 2.5 times the right one.\n');
-	console.log('| wrong by | answers | named | offered | another named |');
-	console.log('| --- | ---: | ---: | ---: | ---: |');
+	console.log('| wrong by | answers | named | offered | another named | cannot tell |');
+	console.log('| --- | ---: | ---: | ---: | ---: | ---: |');
 	const titles = [
 		['one slip', found.single],
+		['· its number is its own: to be named', found.singleBy.alone],
+		['· two or three lead to it: to be offered', found.singleBy.few],
+		['· a commoner slip leads to it: that is told', found.singleBy.commoner],
+		['· more than three lead to it: cannot be told', found.singleBy.many],
 		['two slips', found.pair],
 		['chance (a slip named by mistake)', found.random]
 	] as const;
-	for (const [title, { n, hit, offered, miss }] of titles) {
-		const cells = [hit, offered, miss].map((part) => share(part, n));
+	for (const [title, { n, hit, offered, miss, untold }] of titles) {
+		const cells = [hit, offered, miss, untold].map((part) => share(part, n));
 		console.log(`| ${[title, n, ...cells].join(' | ')} |`);
 	}
 }

@@ -1,3 +1,4 @@
+import type { Problem } from '$lib/engine/panel/job.ts';
 import { type PanelPlan, planPanel } from '$lib/engine/panel/plan.ts';
 import { PanelError } from '$lib/engine/panel/read-panel.ts';
 import {
@@ -13,7 +14,7 @@ import { device } from '../device/device.svelte.ts';
 import { type Draft, draftOf, fileOf, firstDraft, type ListKey, newPart } from './draft.ts';
 
 /** Where what stands in the fields is kept until the log has it. */
-const draftKey = 'bucktail.panel';
+const draftKey = () => `bucktail.panel.${device.learnerId ?? 'nobody'}`;
 /** Milliseconds without a change after which the panel goes into the log. */
 const rest = 1500;
 
@@ -22,6 +23,8 @@ class PanelBench {
 	draft = $state<Draft>(firstDraft());
 	/** Null until there is one that can be worked. */
 	plan = $state.raw<PanelPlan | null>(null);
+	/** What is wrong, by field. */
+	problems = $state.raw<readonly Problem[]>([]);
 	/** One sentence where nothing can be worked, else null. */
 	trouble = $state<string | null>(null);
 	id = $state(newId());
@@ -32,19 +35,28 @@ class PanelBench {
 	#ticks = $state.raw<SavedPanel['done']>(nothingDone());
 	#timer: ReturnType<typeof setTimeout> | undefined;
 	#turn = 0;
+	/** Whose panel is on the page. */
+	#learner: string | null = null;
 
 	/** Opens what was on the page last. */
 	async load(): Promise<void> {
-		const kept = readKept(draftKey);
+		const kept = readKept(draftKey());
 		const [, id, text] = /^([\w-]{36}) ([^]*)$/.exec(kept ?? '') ?? [];
 		const draft = draftOf(text ?? '');
+		const isOther = this.#learner !== null && this.#learner !== device.learnerId;
+		this.#learner = device.learnerId;
 		if (draft && id !== undefined) [this.id, this.draft] = [id, draft];
+		else if (isOther) [this.id, this.draft] = [newId(), firstDraft()];
 		await this.#work();
 		await this.#read();
 		const [newest] = this.saved;
+		if (this.isSaved && draft) {
+			// The page may have been closed before what was typed was in the log.
+			this.isSaved = this.saved.find((one) => one.id === this.id)?.file === this.#text;
+		}
 		// Ticks on the page are ahead of the log, so they are read once.
 		this.#ticks = this.saved.find((one) => one.id === this.id)?.done ?? nothingDone();
-		if (!draft && newest) await this.open(newest.id);
+		if (!draft && newest && this.isSaved) await this.open(newest.id);
 	}
 
 	async #read(): Promise<void> {
@@ -106,11 +118,11 @@ class PanelBench {
 		try {
 			const plan = await planPanel(fileOf(this.draft));
 			if (turn !== this.#turn) return;
-			[this.plan, this.trouble] = [plan, null];
+			[this.plan, this.problems, this.trouble] = [plan, plan.problems, null];
 		} catch (error) {
 			if (!(error instanceof PanelError)) throw error;
 			// The last plan stays to be looked at.
-			if (turn === this.#turn) this.trouble = error.message;
+			if (turn === this.#turn) [this.problems, this.trouble] = [error.problems, error.message];
 		}
 	}
 
@@ -124,7 +136,7 @@ class PanelBench {
 	}
 
 	#keep(): void {
-		keep(draftKey, `${this.id} ${this.#text}`);
+		keep(draftKey(), `${this.id} ${this.#text}`);
 	}
 
 	/** Puts the panel into the log, if it is not there as it stands. */

@@ -1,10 +1,14 @@
 import type { Candidate, Question } from './question.ts';
 import { doubleSlips, singleSlips } from './slips.ts';
-import { type Cause, nameOf, offered } from './verdict.ts';
+import { type Cause, mostOffered, nameOf, offered } from './verdict.ts';
 import { writingFaults } from './writing.ts';
 
 /** Causes whose costs are nearer than this are equal. */
 const slack = 0.05;
+const equal = 1e-6;
+
+/** By so much less may a seldom slip cost, and a common one is told instead. */
+const hides = 0.4;
 
 /** A single cause that costs no more is believed before two slips are looked for. */
 const plain = 2;
@@ -13,6 +17,7 @@ const plain = 2;
 interface Covering {
 	readonly cause: Cause;
 	readonly cost: number;
+	readonly rarity: number;
 	readonly support: number;
 	readonly keys: readonly string[];
 }
@@ -30,14 +35,16 @@ export function explain(questions: readonly Question[]): Record<string, Cause> {
 	const causes: Record<string, Cause> = {};
 	let open = questions.map(({ key }) => key);
 	while (open.length > 0) {
-		const left = coverings(all.filter(({ key }) => open.includes(key)));
+		const left = shown(coverings(all.filter(({ key }) => open.includes(key))));
 		const least = Math.min(...left.map(rate));
 		const best = left.filter((one) => rate(one) <= least + slack);
 		const [first] = best;
 		if (!first) break;
-		const told = offered(
-			best.filter(({ keys }) => isSame(keys, first.keys)).map(({ cause }) => cause)
-		);
+		const alike = best.filter(({ keys }) => isSame(keys, first.keys));
+		const likeliest = alike.filter((one) => rate(one) <= least + equal);
+		// Too many to choose among: the likeliest, if they are fewer.
+		const fitting = alike.length > mostOffered ? likeliest : alike;
+		const told = offered(fitting.map(({ cause }) => cause));
 		for (const key of first.keys) causes[key] = told;
 		open = open.filter((key) => !first.keys.includes(key));
 	}
@@ -53,7 +60,7 @@ function candidatesFor(question: Question): Candidate[] {
 /** Equal causes as one, with every entry they lead to. */
 function coverings(all: readonly (Candidate & { readonly key: string })[]): Covering[] {
 	const byName = new Map<string, Covering>();
-	for (const { cause, cost, support, key } of all) {
+	for (const { cause, cost, rarity, support, key } of all) {
 		// What is wrong with the writing of one entry is not what is wrong with another.
 		const name = cause.kind === 'slip' ? nameOf(cause) : `${key} ${nameOf(cause)}`;
 		const before = byName.get(name);
@@ -61,11 +68,22 @@ function coverings(all: readonly (Candidate & { readonly key: string })[]): Cove
 		byName.set(name, {
 			cause,
 			cost: Math.min(cost, before?.cost ?? cost),
+			rarity,
 			support: Math.max(support, before?.support ?? 0),
 			keys
 		});
 	}
 	return [...byName.values()];
+}
+
+/** Those that are to be told: where a common slip leads to the same entries, no seldom one is. */
+function shown(all: readonly Covering[]): Covering[] {
+	const common = all.filter(({ cause, rarity }) => cause.kind === 'slip' && rarity === 0);
+	return all.filter(
+		(one) =>
+			one.rarity === 0 ||
+			!common.some((other) => isSame(other.keys, one.keys) && rate(other) <= rate(one) + hides)
+	);
 }
 
 function rate({ cost, keys, support }: Covering): number {

@@ -1,9 +1,8 @@
 import { decimalText, exactly } from '../quantity/exact.ts';
 import type { Entry } from '../quantity/kinds/kind.ts';
-import { evaluate } from '../solver/evaluate.ts';
+import { evaluateAsFar } from '../solver/evaluate.ts';
 import { kindAt } from '../solver/kind-at.ts';
 import { symbolOf } from '../solver/show-step.ts';
-import { TradeError } from '../solver/trade-function.ts';
 import type { Task } from '../tasks/task.ts';
 import type { Cause } from './verdict.ts';
 
@@ -39,7 +38,7 @@ export function factorCause(task: Task, key: string, entry: Entry): Cause | null
 	const right = task.right[key];
 	if (kind.dimension.formula !== 'in' || typeof typed !== 'number') return null;
 	if (typeof right !== 'number' || right === 0 || typed === 1 || typed > largest) return null;
-	if (Math.abs(typed * finest - Math.round(typed * finest)) > 1e-9) return null;
+	if (!isWrittenPlain(typed, entry) || isGiven(task, typed)) return null;
 	const of = Object.keys(task.right).find((size) => {
 		const value = task.right[size];
 		const isSize =
@@ -53,20 +52,28 @@ export function factorOf(of: string, times: number): Cause {
 	return { kind: 'factor', of, times: decimalText(exactly(times), 0, 3) };
 }
 
+/** Whether a number is written as factors are, and not as a size on a rule: `2`, `1.5`. */
+function isWrittenPlain(typed: number, { grain }: Entry): boolean {
+	const places = typed * finest;
+	return Math.abs(places - Math.round(places)) < 1e-9 && (grain > 0 || Number.isInteger(typed));
+}
+
+/** Whether a number stands on the paper as a size. */
+function isGiven({ drawn }: Task, typed: number): boolean {
+	return Object.values(drawn.given).some(
+		(value) => typeof value === 'number' && Math.abs(value - typed) < 1e-9
+	);
+}
+
 /** Whether the method gives so many times this size, whatever it is. */
 function isTimes({ method, drawn, right }: Task, key: string, size: string): boolean {
 	const [more, own, result] = [1.25, right[size], right[key]];
 	if (typeof own !== 'number' || typeof result !== 'number') return false;
 	const isGiven = Object.hasOwn(method.given, size);
 	const values = { [size]: own * more };
-	try {
-		const given = isGiven ? { ...drawn.given, ...values } : drawn.given;
-		const other = evaluate(method, given, isGiven ? {} : { values })[key];
-		return typeof other === 'number' && Math.abs(other - result * more) < 1e-9;
-	} catch (error) {
-		if (error instanceof TradeError) return false;
-		throw error;
-	}
+	const given = isGiven ? { ...drawn.given, ...values } : drawn.given;
+	const other = evaluateAsFar(method, given, isGiven ? {} : { values })[key];
+	return typeof other === 'number' && Math.abs(other - result * more) < 1e-9;
 }
 
 /** `2 D is the rule; multiply by D.` */

@@ -2,10 +2,9 @@ import type { Exact } from '../quantity/exact.ts';
 import { carriedRoom } from '../quantity/kinds/find-mistakes.ts';
 import type { Entry, Judgement } from '../quantity/kinds/kind.ts';
 import type { Values } from '../solver/compiled.ts';
-import { type Changes, evaluate } from '../solver/evaluate.ts';
+import { type Changes, evaluateAsFar } from '../solver/evaluate.ts';
 import { kindAt } from '../solver/kind-at.ts';
 import { carriedIn, toleranceOf } from '../solver/tolerance.ts';
-import { TradeError } from '../solver/trade-function.ts';
 import type { Task } from '../tasks/task.ts';
 
 /**
@@ -17,17 +16,12 @@ import type { Task } from '../tasks/task.ts';
 export function judged({ method, drawn }: Task, key: string, entry: Entry, put: Values): Judgement {
 	const kind = kindAt(method, key);
 	const judgedBy = (changes: Changes, tolerance: Exact): Judgement => {
-		const values = evaluate(method, drawn.given, changes);
+		const values = evaluateAsFar(method, drawn.given, changes);
 		const value = values[key];
 		return value === undefined ? { is: 'off' } : kind.judge(entry, value, tolerance, values);
 	};
-	try {
-		const exact = judgedBy({ values: put }, toleranceOf(method, key, entry.value));
-		if (exact.is === 'right') return exact;
-		const rounded = judgedBy({ values: put, carry: carriedIn(method) }, carriedRoom(kind));
-		return rounded.is === 'right' ? rounded : exact;
-	} catch (error) {
-		if (error instanceof TradeError) return { is: 'off' };
-		throw error;
-	}
+	const exact = judgedBy({ values: put }, toleranceOf(method, key, entry.value));
+	if (exact.is === 'right') return exact;
+	const rounded = judgedBy({ values: put, carry: carriedIn(method) }, carriedRoom(kind));
+	return rounded.is === 'right' ? rounded : exact;
 }

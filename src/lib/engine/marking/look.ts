@@ -78,7 +78,9 @@ function lookAt(
 	const holds = [alone, after].find(({ is }) => is === 'not-best');
 	const verdict = verdictOn(holds ?? after);
 	if (verdict === null) return { state: 'wrong', verdict };
-	return { state: after.is === 'partial' ? null : 'odd', verdict };
+	// The beginning of a list, each value right, is to be finished, whatever else may lead to it.
+	const isPart = alone.is === 'partial' || (alone.is === 'miscounted' && alone.part === true);
+	return { state: isPart ? null : 'odd', verdict };
 }
 
 function verdictOn(judgement: Judgement): Verdict | null {

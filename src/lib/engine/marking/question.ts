@@ -34,6 +34,8 @@ export interface Question {
 export interface Candidate {
 	readonly cause: Cause;
 	readonly cost: number;
+	/** The part of the cost that is there because the cause is seldom met. */
+	readonly rarity: number;
 	/** How many wrong entries of earlier checks it leads to as well. */
 	readonly support: number;
 }
@@ -45,7 +47,7 @@ export function kindOf({ task, key }: Question): Kind {
 /** Whether these values come to another answer than the right one, and than without them. */
 export function isOff({ task, key }: Question, world: World, values: Values): boolean {
 	const { method, right } = task;
-	return differs(method, key, right, values) && differs(method, key, world.base ?? right, values);
+	return differs(method, key, right, values) && differs(method, key, world.base, values);
 }
 
 /**
@@ -54,11 +56,11 @@ export function isOff({ task, key }: Question, world: World, values: Values): bo
  */
 export function isContradicted(question: Question, { base }: World, values: Values): boolean {
 	const { task, key, sheet } = question;
-	const { method, right } = task;
+	const { method } = task;
 	const places = Object.keys(method.steps);
 	return sheet.some((seen) => {
 		if (seen.key === key || seen.state === 'odd') return false;
-		if (!differs(method, seen.key, base ?? right, values)) return false;
+		if (!differs(method, seen.key, base, values)) return false;
 		const value = values[seen.key];
 		if (value !== undefined && kindAt(method, seen.key).isWritten(seen.entry, value)) return false;
 		return seen.state === 'right' || places.indexOf(seen.key) < places.indexOf(key);

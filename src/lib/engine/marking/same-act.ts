@@ -1,7 +1,7 @@
 import type { Value } from '../quantity/value.ts';
-import { evaluate } from '../solver/evaluate.ts';
+import type { Values } from '../solver/compiled.ts';
+import { evaluateAsFar } from '../solver/evaluate.ts';
 import { kindAt } from '../solver/kind-at.ts';
-import { TradeError } from '../solver/trade-function.ts';
 import type { Task } from '../tasks/task.ts';
 
 /**
@@ -16,24 +16,23 @@ export function isSameAct(task: Task, one: string, other: string): boolean {
 	const kind = kindAt(method, step);
 	// Whole numbers and stocked sizes come to the same by rounding.
 	if (kind.mistakes.stocked || kind.mistakes.coarse.length === 0) return false;
+	const at = (id: string, given: Values) =>
+		evaluateAsFar(method, given, { slips: { [step]: id } })[step];
 	const given = otherGivens(task);
-	try {
-		const [first, second] = [one, other].map(
-			(id) => evaluate(method, given, { slips: { [step]: id } })[step]
-		);
-		return first !== undefined && second !== undefined && !kind.differs(first, second, 1e-9);
-	} catch (error) {
-		if (error instanceof TradeError) return false;
-		throw error;
-	}
+	const [now, first, second] = [at(one, task.drawn.given), at(one, given), at(other, given)];
+	if (now === undefined || first === undefined || second === undefined) return false;
+	return kind.differs(now, first, 1e-9) && !kind.differs(first, second, 1e-9);
 }
 
-/** The givens of a task, each number larger by a share of its own, a list as a whole. */
+/**
+ * The givens of a task, each number larger by a share of its own, a list as a whole. A square bend
+ * stays square: that K is 1 there is what makes two slips one.
+ */
 function otherGivens({ method, drawn }: Task): Record<string, Value> {
 	return Object.fromEntries(
 		Object.entries(drawn.given).map(([key, value], i) => {
-			const more = 1 + 0.0137 * (i + 1);
-			return [key, kindAt(method, key).map(value, (one) => one * more)];
+			const more = (one: number) => (one === 90 ? one : one * (1 + 0.0137 * (i + 1)));
+			return [key, kindAt(method, key).map(value, more)];
 		})
 	);
 }

@@ -1,5 +1,5 @@
 import type { Value } from '../quantity/value.ts';
-import type { Entry } from '../quantity/kinds/kind.ts';
+import type { Entry, Kind } from '../quantity/kinds/kind.ts';
 import type { Values } from '../solver/compiled.ts';
 import { chanceOf } from './chance.ts';
 import {
@@ -17,9 +17,10 @@ import type { World } from './world.ts';
 /** What speaks against a cause: fewer slips before more, exact before rounded, common before rare. */
 const costs = {
 	slip: 1,
-	rare: 0.5,
+	rare: 0.04,
 	told: -1,
 	carried: 0.2,
+	coarseExact: 0.04,
 	coarse: 0.8,
 	second: 0.2,
 	/** Whoever has a wrong value before works on with it. */
@@ -27,7 +28,7 @@ const costs = {
 };
 
 /** More of a chance than this, and two slips are not named for a number. */
-const mostChance = 0.25;
+const mostChance = 0.15;
 
 /** Every single slip that leads to the entry. */
 export function singleSlips(question: Question): Candidate[] {
@@ -35,9 +36,9 @@ export function singleSlips(question: Question): Candidate[] {
 		const hits: { readonly id: string; readonly found: Candidate }[] = [];
 		for (const id of idsIn(question, world)) {
 			const values = world.single(id);
-			const carried = () => world.carried(id)?.[question.key];
-			const cost = values && costOf(question, world, values, carried);
-			if (!values || cost === null) continue;
+			const carried = () => world.carried(id)[question.key];
+			const cost = costOf(question, world, values, carried);
+			if (cost === null) continue;
 			// Of slips that are one act in this task, the first is told.
 			if (hits.some((hit) => isSameAct(question.task, hit.id, id))) continue;
 			hits.push({ id, found: candidate(question, { kind: 'slip', slips: [id] }, values, cost) });
@@ -50,9 +51,9 @@ export function singleSlips(question: Question): Candidate[] {
 export function doubleSlips(question: Question): Candidate[] {
 	const found: Candidate[] = [];
 	const reached: Value[] = [];
-	const tryOut = (world: World, values: Values | null, cause: SlipCause, entry: Entry) => {
-		const value = values?.[question.key];
-		if (!values || value === undefined || !isOff(question, world, values)) return;
+	const tryOut = (world: World, values: Values, cause: SlipCause, entry: Entry) => {
+		const value = values[question.key];
+		if (value === undefined || !isOff(question, world, values)) return;
 		reached.push(value);
 		if (!kindOf(question).isWritten(entry, value, 'exact')) return;
 		if (isContradicted(question, world, values)) return;
@@ -75,9 +76,11 @@ export function doubleSlips(question: Question): Candidate[] {
 	return chanceOf(kindOf(question), question.entry, reached) > mostChance ? [] : found;
 }
 
-/** The slips that may have been made: none where the right value had been shown. */
+/** The slips that may have been made, seldom ones last: none where the right value had been shown. */
 function idsIn({ task, opened }: Question, world: World): readonly string[] {
-	return world.slipIds.filter((id) => !opened.includes(task.method.slips[id]?.step ?? ''));
+	const { slips } = task.method;
+	const ids = world.slipIds.filter((id) => !opened.includes(slips[id]?.step ?? ''));
+	return [...ids.filter((id) => !slips[id]?.rare), ...ids.filter((id) => slips[id]?.rare)];
 }
 
 function pairsIn(question: Question, world: World): [string, string][] {
@@ -93,15 +96,11 @@ function pairsIn(question: Question, world: World): [string, string][] {
 
 function candidate(question: Question, cause: SlipCause, values: Values, match: number): Candidate {
 	const { slips } = question.task.method;
-	const prior = cause.slips.map(
-		(id) =>
-			costs.slip +
-			(slips[id]?.rare ? costs.rare : 0) +
-			(question.told.includes(id) ? costs.told : 0)
-	);
+	const rarity = costs.rare * cause.slips.filter((id) => slips[id]?.rare).length;
+	const prior = cause.slips.map((id) => costs.slip + (question.told.includes(id) ? costs.told : 0));
 	const also = cause.also === undefined ? 0 : costs.slip;
-	const cost = prior.reduce((sum, one) => sum + one, also + match);
-	return { cause, cost, support: supportOf(question, values) };
+	const cost = prior.reduce((sum, one) => sum + one, also + match + rarity);
+	return { cause, cost, rarity, support: supportOf(question, values) };
 }
 
 /** What a match with these values costs; null when the entry is not what they lead to. */
@@ -126,9 +125,8 @@ function matchCost(
 ): number | null {
 	const { entry } = question;
 	const kind = kindOf(question);
-	// Two places or fewer: so coarse that a slip's number may match it by chance.
-	if (entry.grain * kind.fine >= 5) {
-		if (kind.isWritten({ ...entry, grain: 0 }, value, 'exact')) return 0;
+	if (isCoarse(kind, entry)) {
+		if (kind.isWritten({ ...entry, grain: 0 }, value, 'exact')) return costs.coarseExact;
 		return kind.isWritten(entry, value) ? costs.coarse : null;
 	}
 	if (kind.isWritten(entry, value, 'exact')) return 0;
@@ -137,4 +135,12 @@ function matchCost(
 	if (rounded !== undefined && kind.isWritten(entry, rounded, 'exact')) return costs.carried;
 	// Fractions may have been read off a rule.
 	return entry.grain === 0 ? costs.coarse : null;
+}
+
+/** Whether an entry has so few digits that a slip's number may match it by chance. */
+function isCoarse(kind: Kind, entry: Entry): boolean {
+	if (entry.grain * kind.fine < 5) return false;
+	const typed = kind.toValue(entry);
+	const largest = Math.max(...(typed === null ? [] : kind.numbers(typed)));
+	return entry.grain > largest / 1000;
 }

@@ -68,7 +68,7 @@ export type Verdict =
 export type Verdicts = Readonly<Record<string, Verdict>>;
 
 /** The most causes that a student is asked to choose among. */
-const mostOffered = 3;
+export const mostOffered = 3;
 
 /** What is said where these causes explain an answer equally well. */
 export function offered(causes: readonly Cause[]): Cause {

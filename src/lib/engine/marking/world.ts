@@ -1,23 +1,23 @@
 import type { Value } from '../quantity/value.ts';
 import { roundedTo } from '../quantity/kinds/rounding.ts';
 import type { Values } from '../solver/compiled.ts';
-import { type Changes, evaluate, withSlip } from '../solver/evaluate.ts';
+import { type Changes, evaluateAsFar, withSlipAsFar } from '../solver/evaluate.ts';
 import { kindAt } from '../solver/kind-at.ts';
 import { carriedIn } from '../solver/tolerance.ts';
-import { TradeError } from '../solver/trade-function.ts';
 import type { Task } from '../tasks/task.ts';
 
 /**
  * The method of a task worked with slips, on top of the student's own earlier values. What a slip
- * leads to is worked once, whatever number of entries is held against it.
+ * leads to is worked once, whatever number of entries is held against it. Where the trade has no
+ * answer, the steps from there on have no value.
  */
 export class World {
 	readonly #task: Task;
 	readonly #put: Values;
-	readonly #singles = new Map<string, Values | null>();
+	readonly #singles = new Map<string, Values>();
 	readonly #places: readonly string[];
-	/** All values without a slip; null where the student's own lead nowhere. */
-	readonly base: Values | null;
+	/** All values without a slip. */
+	readonly base: Values;
 	/** Slips in steps that are worked and not put in. */
 	readonly slipIds: readonly string[];
 
@@ -32,8 +32,8 @@ export class World {
 			.map(([id]) => id);
 	}
 
-	/** The values that one slip leads to; null where the trade has no answer. */
-	single(id: string): Values | null {
+	/** The values that one slip leads to. */
+	single(id: string): Values {
 		const known = this.#singles.get(id);
 		if (known !== undefined) return known;
 		const values = this.#with(this.base, id);
@@ -42,20 +42,22 @@ export class World {
 	}
 
 	/** The same with every step rounded as the shop carries it. */
-	carried(id: string): Values | null {
+	carried(id: string): Values {
 		const { method } = this.#task;
 		const slips = { [method.slips[id]?.step ?? '']: id };
 		return this.#worked({ slips, carry: carriedIn(method) });
 	}
 
 	/** The values that two slips in different steps lead to. */
-	pair(one: string, other: string): Values | null {
+	pair(one: string, other: string): Values {
 		const [first, second] = this.#place(one) < this.#place(other) ? [one, other] : [other, one];
-		return this.#with(this.single(first), second);
+		const values = this.single(first);
+		const before = this.#places.slice(0, this.#place(second));
+		return before.every((key) => values[key] !== undefined) ? this.#with(values, second) : values;
 	}
 
 	/** Every step before `last` rounded to the first, second or third of the parts its kind may be. */
-	roundedOnTheWay(last: string, at: number): Values | null {
+	roundedOnTheWay(last: string, at: number): Values {
 		const { method } = this.#task;
 		const carry = (value: Value, key: string) => {
 			const kind = kindAt(method, key);
@@ -66,32 +68,16 @@ export class World {
 		return this.#worked({ carry });
 	}
 
-	/** The values with others put in besides. */
-	withValues(values: Values): Values | null {
-		return this.#worked({ values });
-	}
-
 	#place(slipId: string): number {
 		return this.#places.indexOf(this.#task.method.slips[slipId]?.step ?? '');
 	}
 
-	#worked(changes: Changes): Values | null {
+	#worked(changes: Changes): Values {
 		const { method, drawn } = this.#task;
-		const values = { ...this.#put, ...changes.values };
-		return orNone(() => evaluate(method, drawn.given, { ...changes, values }));
+		return evaluateAsFar(method, drawn.given, { ...changes, values: this.#put });
 	}
 
-	#with(values: Values | null, slipId: string): Values | null {
-		if (!values) return null;
-		return orNone(() => withSlip(this.#task.method, values, slipId, this.#put));
-	}
-}
-
-function orNone(work: () => Values): Values | null {
-	try {
-		return work();
-	} catch (error) {
-		if (error instanceof TradeError) return null;
-		throw error;
+	#with(values: Values, slipId: string): Values {
+		return withSlipAsFar(this.#task.method, values, slipId, this.#put);
 	}
 }

@@ -78,8 +78,7 @@ export const piecesPerSheet = method({
 				),
 				upBoth: slip(
 					'upTo((sheetLength + kerf) / (pieceLength + kerf), 1) * upTo((sheetWidth + kerf) / (pieceWidth + kerf), 1)',
-					'Rounded up both ways: the last blanks run off the end and the edge.',
-					{ rare: true }
+					'Rounded up both ways: the last blanks run off the end and the edge.'
 				),
 				cutsCounted: slip(
 					'(alongLength - 1) * (acrossWidth - 1)',
@@ -88,8 +87,7 @@ export const piecesPerSheet = method({
 				),
 				turnedNoKerf: slip(
 					'downTo(sheetLength / pieceWidth, 1) * downTo(sheetWidth / pieceLength, 1)',
-					'That is with the blanks turned a quarter, and without the kerf.',
-					{ rare: true }
+					'That is with the blanks turned a quarter, and without the kerf.'
 				),
 				turned: slip(
 					'downTo((sheetLength + kerf) / (pieceWidth + kerf), 1) * downTo((sheetWidth + kerf) / (pieceLength + kerf), 1)',

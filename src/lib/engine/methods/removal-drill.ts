@@ -46,8 +46,7 @@ export const removalDrill = method({
 				),
 				oneNumberUnder: slip(
 					'chartSizeBelow(drillOfSize(finalDrill(D)))',
-					'One number under the final drill, as No. 31 in a No. 30 hole; this asks for Fig. 4-98, 1/32 in under the shank.',
-					{ rare: true }
+					'One number under the final drill, as No. 31 in a No. 30 hole; this asks for Fig. 4-98, 1/32 in under the shank.'
 				),
 				smallerFinal: slip(
 					'finalDrillAbove(D)',
@@ -173,8 +172,7 @@ export const removalDrill = method({
 				}),
 				oneSheetDeep: slip(
 					'member(layers, 1)',
-					'Through the sheet under the head: two thirds of the whole stack are asked for.',
-					{ rare: true }
+					'Through the sheet under the head: two thirds of the whole stack are asked for.'
 				)
 			}
 		})

@@ -1,6 +1,6 @@
 import { length, listOf } from '../quantity/kinds.ts';
 import { given } from '../solver/given.ts';
-import { method, slip, step } from '../solver/write.ts';
+import { method, slip, step, use } from '../solver/write.ts';
 import { diameterInJoint } from './outcomes/diameter.ts';
 import { stockedDiameter } from './pieces/stocked-diameter.ts';
 import { threeT } from './pieces/three-t.ts';
@@ -36,8 +36,7 @@ export const rivetDiameterFromStack = method({
 				),
 				stackAlone: slip(
 					'sum(layers) / 3',
-					'The stack was taken without a factor; three times the thickest layer decides.',
-					{ rare: true }
+					'The stack was taken without a factor; three times the thickest layer decides.'
 				),
 				middle: slip(
 					'howMany(layers) > 2 ? member(layers, 2) : largest(layers)',
@@ -46,7 +45,7 @@ export const rivetDiameterFromStack = method({
 				)
 			}
 		}),
-		threeT,
+		threeT: use(threeT, {}, { rare: ['bothSheets'] }),
 		diameter: stockedDiameter
 	},
 	outcomes: [diameterInJoint]

@@ -45,8 +45,7 @@ export const rivetRow = method({
 			slips: {
 				spacesDown: slip(
 					'downTo(run / greatestPitch, 1)',
-					'One space too few: the spaces are rounded up, or the pitch comes out over the maximum.',
-					{ rare: true }
+					'One space too few: the spaces are rounded up, or the pitch comes out over the maximum.'
 				),
 				oneSpaceMore: slip(
 					'upTo(run / greatestPitch, 1) + 1',

@@ -55,13 +55,11 @@ export const rivetsEachSide = method({
 				),
 				bothForOne: slip(
 					'2 * upTo(perInch * width / (1 in), 1)',
-					'That is the number on both sides; one side was asked for.',
-					{ rare: true }
+					'That is the number on both sides; one side was asked for.'
 				),
 				split: slip(
 					'upTo(perInch * width / (1 in) / 2, 1)',
-					'The number was shared between the sides: each side needs all of it.',
-					{ rare: true }
+					'The number was shared between the sides: each side needs all of it.'
 				),
 				lapShareAfter: slip(
 					'upTo(0.75 * perInch * width / (1 in), 1)',

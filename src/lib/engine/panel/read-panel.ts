@@ -5,7 +5,15 @@ import type { Bend, Cutout, Doubler, Edge, Member, PanelJob, Problem, StockSheet
 import { type Got, isObject, joined, type Place, readFields, tell } from './read-field.ts';
 
 /** A panel that cannot be worked at all; the message is one sentence that says what to do. */
-export class PanelError extends Error {}
+export class PanelError extends Error {
+	/** The same by field, and what else was found. */
+	readonly problems: readonly Problem[];
+
+	constructor(message: string, problems: readonly Problem[] = []) {
+		super(message);
+		this.problems = problems;
+	}
+}
 
 export interface PanelReading {
 	readonly job: PanelJob;
@@ -35,7 +43,7 @@ export function readPanel(raw: unknown): PanelReading {
 	const { length, width } = panel;
 	if (length === null || width === null) {
 		const why = problems.find(({ field }) => /^panel(\.(length|width))?$/.test(field));
-		throw new PanelError(why?.says ?? 'Panel: give its length and width.');
+		throw new PanelError(why?.says ?? 'Panel: give its length and width.', problems);
 	}
 	const size = { length, width };
 	const rivet = readFields(rivetFields, raw.rivet, { path: 'rivet', name: 'Rivet', problems });

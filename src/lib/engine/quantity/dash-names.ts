@@ -2,7 +2,7 @@ import { type DashSize, dashText, longestDash } from './dash.ts';
 import { type Exact, fromDigits, ratio } from './exact.ts';
 import type { Numeral } from './numeral.ts';
 import { amountIn, listed } from './option.ts';
-import { dashesIn } from './part-number.ts';
+import { dashesIn, diameterIn } from './part-number.ts';
 import type { Entry, Field, Found, NameReading, Option } from './reading.ts';
 import { unitOf } from './units.ts';
 
@@ -41,10 +41,14 @@ function named(entry: string, field: Field, size: DashSize): Found {
 		return made ? [dashOption(number, field, size)] : [];
 	}
 	const code = dashesIn(entry);
-	if (!code) return [];
-	const number = code[size.is];
-	const note = `−${number} taken from ${code.name}`;
-	return [{ ...dashOption(ratio(BigInt(number * 2), 2n), field, size), note }];
+	if (code) return [fromCode(code[size.is], code.name, field, size)];
+	const begun = size.is === 'diameter' ? diameterIn(entry) : null;
+	return begun ? [fromCode(begun.diameter, begun.name, field, size)] : [];
+}
+
+function fromCode(number: number, name: string, field: Field, size: DashSize): Option {
+	const note = `−${number} taken from ${name}`;
+	return { ...dashOption(ratio(BigInt(number * 2), 2n), field, size), note };
 }
 
 /** Whether a bare number could be a dash number: whole, or a half size of a rivet's length. */

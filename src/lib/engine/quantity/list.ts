@@ -84,7 +84,7 @@ function separated(entry: string): string[] | null {
 	}
 	// `1 and 1/2` may be one mixed number or two values.
 	if (/\d and \d+\/\d/.test(entry) && !/\/\d+,? and/.test(entry)) return null;
-	const commas = entry.replace(/,? and /g, ', ');
+	const commas = entry.replace(/,? (?:and|&) /g, ', ');
 	if (/(?:^|[^\d./])\d+,\d+(?![\d./])/.test(commas)) return null;
 	return split(commas, /,/);
 }

@@ -41,9 +41,13 @@ function unsigned(text: string, field: Field): Found {
 	if (!unit) return refuse(`“${first.unit.slice(0, 20)}” is not a unit used here.`, field);
 	if (unit.dimension !== field.kind.dimension)
 		return otherDimension(`${first.number} ${first.unit}`.slice(0, 30), unit.dimension, field);
-	return all.length > 1
-		? compound(all, unit, field)
-		: numbers.map((number) => inUnit(number, unit, field));
+	if (all.length > 1) return compound(all, unit, field);
+	const found = numbers.map((number) => inUnit(number, unit, field));
+	// Minutes or seconds alone are hardly meant: whoever writes 45" may have slipped from 45°.
+	if (unit.dimension.formula !== 'deg' || !/['"]/.test(first.unit)) return found;
+	const degrees = ownUnit(unit.dimension, field.unit);
+	const whole = numbers.filter(({ form }) => form === 'whole');
+	return [...whole.map((number) => inUnit(number, degrees, field)), ...found];
 }
 
 /** The numbers with their units; none when anything else stands in the text. */

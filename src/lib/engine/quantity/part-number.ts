@@ -33,3 +33,13 @@ export function dashesIn(text: string): { name: string; diameter: number; length
 	const made = code.diameter >= thinnest && code.diameter <= thickest && code.length > 0;
 	return made ? code : null;
 }
+
+const across = /^(?:(?:ms|an)?(?:20)?\d{3})?-?(?:a|ad|b|d|dd|m)-?(\d{1,2})$/;
+
+/** The dash number of the diameter in a part number that stops there, `AD4`; null in any other text. */
+export function diameterIn(text: string): { name: string; diameter: number } | null {
+	const name = squeezed(text);
+	const diameter = Number(across.exec(name)?.[1]);
+	const made = diameter >= thinnest && diameter <= thickest;
+	return made ? { name: name.toUpperCase(), diameter } : null;
+}

@@ -42,5 +42,7 @@ export function plainText(text: string): string {
 			(_, digit: string, part: string) => `${digit && `${digit} `}${part.normalize('NFKC')} `
 		)
 		.toLowerCase();
-	return writings.reduce((out, [from, to]) => out.replace(from, to), spelt).trim();
+	const plain = writings.reduce((out, [from, to]) => out.replace(from, to), spelt).trim();
+	// A telephone adds a stop behind the last word: it is no second decimal point.
+	return plain.replace(/(\.\d+|#\d+|^-\d+)\.$/, '$1');
 }

@@ -23,16 +23,20 @@ export function oneReading(entry: string, field: Field): OneReading {
 		: unreadable(field);
 }
 
-/** A size said twice, as this program writes it: `5/16 in (−5)`, `No. 30 (0.1285 in)`. */
+/** A size said twice, as this program writes it: `5/16 in (−5)`, `No. 30 (0.1285 in)`; `#30 (.1285)`. */
 function confirmed(entry: string, field: Field): OneReading | null {
 	const [, outer = '', inner = ''] = /^([^()]+?) ?\(([^()]+)\)$/.exec(entry) ?? [];
-	// Bare numbers side by side, 2(3), would be a product.
-	if (!/^-|[a-z"'°]/.test(outer) && !inner.startsWith('-')) return null;
+	// A whole number before brackets, 2(3), is multiplied.
+	if (!/^[-#]|[a-z"'°./]/.test(outer) && !inner.startsWith('-')) return null;
 	const [one, other] = [oneReading(outer, field), oneReading(inner, field)];
 	if (one.state !== 'read' || other.state !== 'read') return null;
 	const apart = Math.abs(Number(one.value) - Number(other.value));
-	if (apart > one.grain + other.grain + 1e-9)
-		return unread('The two values differ. Write only one.');
+	if (apart > one.grain + other.grain + 1e-9) {
+		// Bare numbers side by side, 1.5(3), are a product.
+		const named = /^[-#]|[a-z"'°]/;
+		const isProduct = !named.test(outer) && !named.test(inner);
+		return isProduct ? null : unread('The two values differ. Write only one.');
+	}
 	return other.grain < one.grain ? other : one;
 }
 

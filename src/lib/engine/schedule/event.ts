@@ -54,6 +54,28 @@ const attemptSchema = v.object({
 	givens: v.pipe(v.string(), v.maxLength(300))
 });
 
+/** Longest list of readings kept as typed, in characters. */
+export const maxReadings = 4_000;
+
+const labCheckSchema = v.object({
+	...stamp,
+	type: v.literal('lab-check'),
+	/** Id of the method. */
+	method: short,
+	/** What the student calls the part; may be empty. */
+	part: v.pipe(v.string(), v.maxLength(60)),
+	/** Id of the instrument; null where the readings were taken as exact. */
+	tool: v.nullable(short),
+	/** What a bare length was in. */
+	units: v.picklist(['in', 'mm']),
+	/** Givens and readings as typed, by key. */
+	values: v.pipe(v.record(short, v.pipe(v.string(), v.maxLength(maxReadings))), v.maxEntries(20)),
+	/** Own results as typed, by step. */
+	own: v.pipe(v.record(short, v.pipe(v.string(), v.maxLength(maxTyped))), v.maxEntries(20)),
+	verdict: v.picklist(['holds', 'fails', 'undecided']),
+	skills: v.pipe(v.array(skillSchema), v.maxLength(60))
+});
+
 const settingSchema = v.object({
 	...stamp,
 	type: v.literal('setting'),
@@ -70,6 +92,7 @@ const namingSchema = v.object({
 
 const knownSchemas = {
 	attempt: attemptSchema,
+	'lab-check': labCheckSchema,
 	setting: settingSchema,
 	learner: namingSchema,
 	...setSchemas,
@@ -80,13 +103,16 @@ const anySchema = v.looseObject({ ...stamp, type: short });
 
 /** One check of an answer, or the working asked for. */
 export type Attempt = Readonly<v.InferOutput<typeof attemptSchema>>;
+/** A part of the learner's own, measured and checked. */
+export type LabCheck = Readonly<v.InferOutput<typeof labCheckSchema>>;
 /** A choice that the plan or the practice rests on. */
 export type SettingChange = Readonly<v.InferOutput<typeof settingSchema>>;
 /** A learner was added or renamed. */
 export type Naming = Readonly<v.InferOutput<typeof namingSchema>>;
 
 /** An event this version can read. */
-export type KnownEvent = Attempt | SettingChange | Naming | SetEvent | CollectEvent | PanelEvent;
+export type KnownEvent =
+	Attempt | LabCheck | SettingChange | Naming | SetEvent | CollectEvent | PanelEvent;
 /** An event of the log; one of a type added later is kept and merged, but no fold sees it. */
 export type LogEvent = Readonly<v.InferOutput<typeof anySchema>>;
 
@@ -113,21 +139,26 @@ export function knownEvent(event: unknown): KnownEvent | undefined {
 	if (!v.is(typedSchema, event) || !isKnownType(event.type)) return undefined;
 	const schema: v.GenericSchema<KnownEvent> = knownSchemas[event.type];
 	if (!v.is(schema, event)) return undefined;
-	return event.type === 'attempt' ? withCurrentSkills(event) : event;
+	if (event.type === 'attempt') return withCurrentSkills(event);
+	return event.type === 'lab-check' ? { ...event, skills: currentSkills(event.skills) } : event;
 }
 
 /** What an attempt shows, under the ids that skills and slips go by now. */
 function withCurrentSkills(event: Attempt): Attempt {
-	const skills = event.skills.map(({ skill, result, slip }) => ({
-		skill: currentSkill(skill),
-		result,
-		...(slip === undefined ? {} : { slip: currentSlip(skill, slip) })
-	}));
+	const skills = currentSkills(event.skills);
 	const told = event.told?.map(({ skill, slip }) => ({
 		skill: currentSkill(skill),
 		slip: currentSlip(skill, slip)
 	}));
 	return { ...event, skills, ...(told && { told }) };
+}
+
+function currentSkills(skills: Attempt['skills']): Attempt['skills'] {
+	return skills.map(({ skill, result, slip }) => ({
+		skill: currentSkill(skill),
+		result,
+		...(slip === undefined ? {} : { slip: currentSlip(skill, slip) })
+	}));
 }
 
 const typedSchema = v.looseObject({ type: v.string() });

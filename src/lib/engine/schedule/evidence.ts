@@ -115,7 +115,8 @@ function slipsAt({ method }: Task, cause: Cause, verdicts: Verdicts): Map<string
 
 const order: readonly Evidence[] = ['right', 'helped', 'wrong'];
 
-function worse(one: Evidence, other: Evidence): boolean {
+/** Whether one says more against a skill than the other. */
+export function worse(one: Evidence, other: Evidence): boolean {
 	return order.indexOf(one) > order.indexOf(other);
 }
 

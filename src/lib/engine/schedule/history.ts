@@ -67,6 +67,7 @@ export class Replay {
 
 	/** The next event of the log, oldest first. */
 	add(event: KnownEvent): void {
+		if (event.type === 'lab-check') learningFold.apply(this.#learning, event);
 		if (event.type !== 'attempt') return;
 		const day = dayOf(event.day);
 		// A clock that was ahead: what it dated later counts to today.

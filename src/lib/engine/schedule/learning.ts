@@ -1,5 +1,5 @@
 import { dayOf } from './day.ts';
-import type { Attempt, KnownEvent } from './event.ts';
+import type { Attempt, KnownEvent, LabCheck } from './event.ts';
 import { emptyMemory, type Evidence, type Memory, remember } from './memory.ts';
 import type { SkillId } from './skill.ts';
 
@@ -49,6 +49,7 @@ export const learningFold = {
 	empty: emptyLearning(),
 	apply(state: Learning, event: KnownEvent): Learning {
 		if (event.type === 'attempt') attempt(state, event);
+		if (event.type === 'lab-check') labCheck(state, event);
 		return state;
 	}
 };
@@ -71,6 +72,15 @@ function attempt(state: Learning, event: Attempt): void {
 		if (event.seconds > 0) state.tasks += 1;
 		keepNewest(state.newest, event.task);
 		keepNewest(state.givens, event.givens);
+	}
+}
+
+/** A checked part is no task: it takes no place among the newest, and no time of the pace. */
+function labCheck(state: Learning, event: LabCheck): void {
+	const day = dayOf(event.day);
+	for (const { skill, result, slip } of event.skills) {
+		state.memories[skill] = remember(state.memories[skill] ?? emptyMemory, result, day);
+		if (slip !== undefined) noteSlip(state, skill, slip, day);
 	}
 }
 

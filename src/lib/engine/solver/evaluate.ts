@@ -68,19 +68,52 @@ export function withSlip(
 	slipId: string,
 	put: Values = none
 ): Values {
-	const { copy, order, slips, slipAt } = compiledOf(method);
+	const values = compiledOf(method).copy(worked);
+	workFrom(values, method, slipId, put);
+	return values;
+}
+
+/** The same as far as the numbers let it be worked, as in `evaluateAsFar`. */
+export function withSlipAsFar(
+	method: Method,
+	worked: Values,
+	slipId: string,
+	put: Values = none
+): Values {
+	const { copy, order, slipAt } = compiledOf(method);
+	const values = copy(worked);
+	const done = new Set<string>();
+	try {
+		workFrom(values, method, slipId, put, done);
+		return values;
+	} catch (error) {
+		if (!(error instanceof TradeError)) throw error;
+		const after = order.slice(slipAt[slipId]).map(({ key }) => key);
+		const lost = new Set(after.filter((key) => put[key] === undefined && !done.has(key)));
+		return Object.fromEntries(Object.entries(values).filter(([key]) => !lost.has(key)));
+	}
+}
+
+/** Works the steps from a slip on; `done` takes the keys of those that were. */
+function workFrom(
+	values: Record<string, Value>,
+	method: Method,
+	slipId: string,
+	put: Values,
+	done?: Set<string>
+): void {
+	const { order, slips, slipAt } = compiledOf(method);
 	const at = slipAt[slipId];
 	const made = slips[slipId];
 	if (at === undefined || !made) throw new Error(`${method.id}: unknown slip: ${slipId}`);
-	const values = copy(worked);
 	for (let i = at; i < order.length; i++) {
 		const step = order[i];
 		if (!step) break;
 		if (put[step.key] !== undefined) continue;
 		const run = i === at ? made.run : step.run;
 		values[step.key] = sound(run(values), method, step.key, values);
+		done?.add(step.key);
 	}
-	return values;
 }
 
 const none: Values = {};

@@ -2,7 +2,7 @@ import { plainKind } from '../quantity/kinds/all.ts';
 import type { Kind } from '../quantity/kinds/kind.ts';
 import type { Value } from '../quantity/value.ts';
 import { type CompiledSlip, inNames, unitOf, type Values } from './compiled.ts';
-import { kindAt, kindGiven } from './kind-at.ts';
+import { kindGiven } from './kind-at.ts';
 import type { Limit, Method } from './method.ts';
 
 /** How one value stands to its limit; of a list, one member. */
@@ -21,7 +21,7 @@ export interface Kept {
 }
 
 /** Computed floats nearer to a limit than this are on it, and a limit itself is allowed. */
-const slack = 1e-9;
+export const slack = 1e-9;
 
 /** The worked values against every limit of the method, in its order. */
 export function limitsOf(method: Method, values: Values): Kept[] {
@@ -46,50 +46,6 @@ export function limitsOf(method: Method, values: Values): Kept[] {
 }
 
 /**
- * The same with measured givens: a margin that the resolution of the instrument could turn to
- * either side is undecided.
- *
- * @param work works the method at other givens
- * @param resolution smallest division of the instrument by given, in base units
- */
-export function measuredLimits(
-	method: Method,
-	given: Values,
-	resolution: Readonly<Record<string, number>>,
-	work: (given: Values) => Values
-): Kept[] {
-	const kept = limitsOf(method, work(given));
-	const others = Object.entries(resolution).flatMap(([key, step]) =>
-		numbersIn(kindAt(method, key), given[key]).map((_, place) =>
-			[step, -step].map((by) => limitsOf(method, work(nudged(method, given, key, place, by))))
-		)
-	);
-	return kept.map((one, i) => {
-		// Each reading may be off by a division: the margin, by what they come to together.
-		const spread = others.reduce((sum, both) => sum + widest(both, one, i), 0);
-		return spread > 0 && Math.abs(one.margin) <= spread + slack
-			? { ...one, verdict: 'undecided' as const }
-			: one;
-	});
-}
-
-function widest(both: readonly Kept[][], { margin }: Kept, i: number): number {
-	return Math.max(...both.map((kept) => Math.abs((kept[i]?.margin ?? margin) - margin)));
-}
-
-/** The givens with the number at one place of one of them changed. */
-function nudged(method: Method, given: Values, key: string, place: number, by: number): Values {
-	const value = given[key];
-	if (value === undefined) return given;
-	const changed = kindAt(method, key).map(value, (one, at) => (at === place ? one + by : one));
-	return { ...given, [key]: changed };
-}
-
-function numbersIn(kind: Kind, value: Value | undefined): readonly number[] {
-	return value === undefined ? [] : kind.numbers(value);
-}
-
-/**
  * The first limit of the method that these values break, as the sentence that says so.
  *
  * @param known the names that have a value, where not all of them have
@@ -104,13 +60,15 @@ export function brokenLimit(
 	return broken?.limit.says ?? null;
 }
 
-function restsOn({ from }: Limit, known: ReadonlySet<string>): boolean {
+/** Whether everything that a limit is worked from is among the known names. */
+export function restsOn({ from }: Limit, known: ReadonlySet<string>): boolean {
 	const { value, bound } = unitLimit(from);
 	const needs = [...Object.keys(value.needs), ...Object.keys(bound.needs)];
 	return needs.every((name) => known.has(from.names[name] ?? name));
 }
 
-function unitLimit({ unit, key }: Limit['from']) {
+/** The compiled formulas of a limit. */
+export function unitLimit({ unit, key }: Limit['from']) {
 	const limit = unitOf(unit).limits[Number(key)];
 	if (!limit) throw new Error(`not compiled: ${unit}, limit ${Number(key) + 1}`);
 	return limit;

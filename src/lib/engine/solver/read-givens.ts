@@ -1,4 +1,4 @@
-import type { Value } from '../quantity/value.ts';
+import type { LengthUnit, Value } from '../quantity/value.ts';
 import type { Kind } from '../quantity/kinds/kind.ts';
 import type { Values } from './compiled.ts';
 import type { Given } from './given.ts';
@@ -38,9 +38,16 @@ export async function readGivens(
 	return values;
 }
 
-async function readGiven(key: string, given: Given, kind: Kind, text: string): Promise<Value> {
+/** Reads one given, as `readGivens` does. */
+export async function readGiven(
+	key: string,
+	given: Given,
+	kind: Kind,
+	text: string,
+	units: LengthUnit = 'in'
+): Promise<Value> {
 	// Here a comma always stands between values; where people type, it may be a decimal comma.
-	const reading = await kind.work(kind.isList ? text.replaceAll(',', ';') : text);
+	const reading = await kind.work(kind.isList ? text.replaceAll(',', ';') : text, units);
 	switch (reading.state) {
 		case 'empty':
 			throw new GivenError(`${key} is empty; give the ${given.label.toLowerCase()}.`);

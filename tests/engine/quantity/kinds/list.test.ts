@@ -43,6 +43,12 @@ describe('equal values given once', () => {
 		expect(lengths.judge(entryOf(text), [0.119, 0.238, 0.119], thousandth)).toEqual({
 			is: 'miscounted',
 			wanted: 3,
+			got: 1,
+			part: true
+		});
+		expect(lengths.judge(entryOf(text), [0.238, 0.119, 0.238], thousandth)).toEqual({
+			is: 'miscounted',
+			wanted: 3,
 			got: 1
 		});
 	});
@@ -87,6 +93,18 @@ describe('values in order', () => {
 		expect(judged('0.101; 0.199')).toBe('right');
 		expect(judged('0.2; 0.1')).toBe('off');
 		expect(judged('0.1; 0.2; 0.3')).toBe('miscounted');
+	});
+
+	test('the first of them, each right, are a part', () => {
+		const isPart = (text: string) => {
+			const judgement = lengths.judge(entryOf(text), [0.1, 0.2, 0.3, 0.4], thousandth);
+			return judgement.is === 'miscounted' && judgement.part === true;
+		};
+		expect(isPart('0.1; 0.2; 0.3')).toBe(true);
+		expect(isPart('0.101; 0.2')).toBe(true);
+		expect(isPart('0.1; 0.3')).toBe(false);
+		expect(isPart('0.2; 0.3; 0.4')).toBe(false);
+		expect(isPart('0.1; 0.2; 0.3; 0.4; 0.5')).toBe(false);
 	});
 
 	test('differ when one member does, or their number', () => {

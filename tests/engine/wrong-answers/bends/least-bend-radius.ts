@@ -35,6 +35,13 @@ const columns = [
 	['2024-T3', '2024-T4'],
 	['2024-T6']
 ];
+/** The bars in the rack that the task shows. */
+const rack = [1 / 16, 3 / 32, 1 / 8, 5 / 32, 3 / 16, 1 / 4];
+
+/** The bar so many places further on in the rack. */
+const barBeside = (bar: number, places: number): number =>
+	rack[rack.indexOf(bar) + places] ?? Number.NaN;
+
 /** The cell so many rows further down and so many columns further right. */
 function cell({ alloy, T }: Given, rowsDown: number, columnsRight: number): number {
 	const column = columns.findIndex((group) => group.includes(alloy));
@@ -173,11 +180,11 @@ export const rules = [
 		(_, { bar }) => off(down(bar, 16), bar, fraction),
 		'under'
 	),
-	common('bar', 'one bar sharper', (_, { bar }) => off(bar - 1 / 32, bar, fraction), 'under'),
+	common('bar', 'one bar sharper', (_, { bar }) => off(barBeside(bar, -1), bar, fraction), 'under'),
 	common(
 		'bar',
 		'one bar blunter, to be safe',
-		(_, { bar }) => off(bar + 1 / 32, bar, fraction),
+		(_, { bar }) => off(barBeside(bar, 1), bar, fraction),
 		'blunter'
 	),
 	rare(
@@ -239,10 +246,11 @@ export const rules = [
 	common(
 		'bar',
 		'radius right, then one bar sharper',
-		(_, { radius, bar }) => ({
-			radius: decimal(radius),
-			bar: fraction(bar - 1 / 32)
-		}),
+		(_, { radius, bar }) =>
+			off(barBeside(bar, -1), bar) && {
+				radius: decimal(radius),
+				bar: fraction(barBeside(bar, -1))
+			},
 		'under'
 	),
 	common(

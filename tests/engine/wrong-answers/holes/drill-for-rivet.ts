@@ -140,6 +140,7 @@ export const rules = [
 			const row = rowBeside(given, -1);
 			return row && fraction(row.dash / 32);
 		},
+		'lastForPilot',
 		smallerPilot
 	),
 	common(
@@ -226,7 +227,7 @@ export const rules = [
 			return row && both(given, fraction(row.dash / 32), row.drill);
 		},
 		'rowAbove',
-		'removalForPilot',
+		'lastForPilot',
 		smallerPilot
 	),
 	common(

@@ -18,6 +18,9 @@ interface Given {
 interface Right {
 	readonly threeT: number;
 	readonly diameter: number;
+	/** Where the rivet within 2.5T to 3T and the one above are asked for. */
+	readonly inRange: number;
+	readonly above: number;
 }
 
 const { common, rare } = rulesOf<Given, Right>('rivet-diameter');
@@ -207,5 +210,42 @@ export const rules = [
 			return rivet && { threeT: thousandths(threeT), diameter: rivet };
 		},
 		'down'
+	),
+	common(
+		'inRange',
+		'the next bin above 3T, as always',
+		(_, { above, inRange }) => off(above, inRange, fraction),
+		'aboveForRange',
+		'other-step:above'
+	),
+	common(
+		'inRange',
+		'the next 1/32 in above 3T, which no bin holds',
+		({ thickest }, { inRange, above }) => {
+			const next = Math.ceil(96 * thickest - 1e-9) / 32;
+			return next === above ? null : off(next, inRange, fraction);
+		},
+		'next32nd',
+		'unstockedAbove'
+	),
+	common(
+		'above',
+		'the next 1/32 in above 3T, without a look at the bins',
+		({ thickest }, { above }) => off(Math.ceil(96 * thickest - 1e-9) / 32, above, fraction),
+		'unstockedAbove'
+	),
+	common(
+		'above',
+		'the rivet within the range once more',
+		(_, { above, inRange }) => off(inRange, above, fraction),
+		'rangeForAbove',
+		'other-step:inRange'
+	),
+	rare(
+		'inRange',
+		'stops at 3T',
+		(_, { threeT, inRange }) => off(threeT, inRange, thousandths),
+		'highEnd',
+		'other-step:threeT'
 	)
 ];

@@ -1,4 +1,4 @@
-import { rulesOf, type Typed } from '../rule.ts';
+import { type Rule, rulesOf, type Typed } from '../rule.ts';
 import {
 	bareMillimetres,
 	coarse,
@@ -36,7 +36,7 @@ const read16ths =
 	({ number }: Given): string =>
 		number === undefined ? twice : 'diameterIn16ths';
 
-export const rules = [
+const ofOthers: readonly Rule[] = [
 	common(
 		'width',
 		'1.4 D, wanted for D and E rivets only',
@@ -314,3 +314,60 @@ export const rules = [
 		'rounding'
 	)
 ];
+
+const ofD: readonly Rule[] = [
+	common(
+		'width',
+		'1.5 D, as of every other rivet',
+		({ D }, { width }) => off(1.5 * D, width),
+		'otherWidth'
+	),
+	common(
+		'height',
+		'0.5 D, as of every other rivet',
+		({ D }, { height }) => off(0.5 * D, height),
+		'otherHeight'
+	),
+	common(
+		'width',
+		'both as of every other rivet: the letters were passed over',
+		({ D }) => both(D, 1.5, 0.5),
+		'otherWidth',
+		'otherHeight'
+	),
+	common(
+		'width',
+		'2D, the width of the made head',
+		({ D }, { width }) => off(2 * D, width, fraction),
+		'universalWidth'
+	),
+	rare(
+		'width',
+		'1.25 D, the least that passes',
+		({ D }, { width }) => off(1.25 * D, width),
+		'leastWidth'
+	),
+	rare(
+		'height',
+		'0.66 D, the most that passes',
+		({ D }, { height }) => off(0.66 * D, height),
+		'mostHeight'
+	),
+	rare(
+		'width',
+		'millimetres, typed without the unit',
+		(_, { width }) => bareMillimetres(width),
+		'unit'
+	)
+];
+
+/** A D rivet has sizes of its own. */
+const isOfD = (given: unknown): boolean => /\dD\d/.test(String((given as Given).number ?? ''));
+
+const only = (rules: readonly Rule[], here: (given: unknown) => boolean): Rule[] =>
+	rules.map((rule) => ({
+		...rule,
+		answer: (given, right) => (here(given) ? rule.answer(given, right) : null)
+	}));
+
+export const rules = [...only(ofOthers, (given) => !isOfD(given)), ...only(ofD, isOfD)];

@@ -17,8 +17,7 @@ export const final = piece(
 			...misread(finalDrill, 'D', { rowAbove: 'above', rowBelow: 'below' }),
 			drillUnder: slip(
 				'chartSizeBelow(drillOfSize(finalDrill(D)))',
-				'One drill too small: Fig. 4-90 has the next larger one.',
-				{ rare: true }
+				'One drill too small: Fig. 4-90 has the next larger one.'
 			),
 			drillOver: slip(
 				'chartSizeAbove(drillOfSize(finalDrill(D)))',

@@ -40,8 +40,7 @@ export const grip = piece(
 			),
 			headToo: slip(
 				'sum(layers) + 0.425 * D',
-				'The manufactured head was added: the grip is the layers alone.',
-				{ rare: true }
+				'The manufactured head was added: the grip is the layers alone.'
 			)
 		}
 	}),

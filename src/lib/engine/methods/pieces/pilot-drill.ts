@@ -25,7 +25,7 @@ export const pilot = piece(
 				'finalDrillAbove(D)',
 				'That is the final drill of the next smaller rivet: the pilot is the nominal rivet size.'
 			),
-			...misread(pilotDrill, 'D', { nextForPilot: 'below' }),
+			...misread(pilotDrill, 'D', { lastForPilot: 'above', nextForPilot: 'below' }),
 			pilot64thUnder: slip('D - (1/64 in)', '1/64 in under: the pilot is the nominal rivet size.', {
 				rare: true
 			}),
@@ -34,8 +34,7 @@ export const pilot = piece(
 			}),
 			no40ForPilot: slip(
 				'0.098 in',
-				'No. 40 for every rivet: the pilot is the nominal rivet size.',
-				{ rare: true }
+				'No. 40 for every rivet: the pilot is the nominal rivet size.'
 			),
 			no30ForPilot: slip(
 				'0.1285 in',

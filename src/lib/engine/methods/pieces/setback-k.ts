@@ -33,8 +33,7 @@ export const setbackFactor = piece(
 			square: slip('1', 'K taken as 1: it is 1 only for a bend of 90°.'),
 			whole: slip(
 				'setbackK(360 deg - max(2 * angle, 360 deg - 2 * angle))',
-				'Tangent of the whole bend angle: K is the tangent of half of it.',
-				{ rare: true }
+				'Tangent of the whole bend angle: K is the tangent of half of it.'
 			),
 			halved: slip(
 				'setbackK(angle / 2)',

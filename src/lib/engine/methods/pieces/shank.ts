@@ -23,7 +23,7 @@ export const shank = piece(
 				'3D: the dash number of D was read in 16ths, or the shank was added twice; it takes 1.5D once.'
 			),
 			oneD: slip('D', '1D for the shop head: it takes 1.5D.'),
-			twoD: slip('2 * D', '2D for the shop head: it takes 1.5D.', { rare: true })
+			twoD: slip('2 * D', '2D for the shop head: it takes 1.5D.')
 		}
 	})
 );

@@ -17,8 +17,7 @@ export const threeT = piece(
 			fourT: slip('4 * thickest', '4T: the rule is 3T.'),
 			bothSheets: slip(
 				'6 * thickest',
-				'6T: the sheet was counted twice; the thickest one alone decides, times 3.',
-				{ rare: true }
+				'6T: the sheet was counted twice; the thickest one alone decides, times 3.'
 			)
 		}
 	})

@@ -19,15 +19,20 @@ export interface Rounding {
 /** What is rounded away by more than this share of the value leaves another value. */
 const mostLost = { decimals: 0.3, rule: 0.6 };
 
-/** The unit in which an answer is the right value. A zero is one in every unit. */
+/** The unit in which an answer is the right value. A zero is one in every unit, and so in none. */
 export function unitSlipIn<V extends Value, R extends ReadValue>(
 	kind: Kind<V, R>,
 	entry: Entry<R>,
 	right: V
 ): UnitSlip | null {
-	if (kind.numbers(right).every((one) => one === 0)) return null;
+	const typed = kind.toValue(entry, right);
+	if (typed === null || [right, typed].some((value) => isNothing(kind, value))) return null;
 	const { units } = kind.mistakes;
 	return units.find(({ factor }) => isTimes(kind, entry, right, factor)) ?? null;
+}
+
+function isNothing<V extends Value, R extends ReadValue>(kind: Kind<V, R>, value: V): boolean {
+	return kind.numbers(value).every((one) => one === 0);
 }
 
 /** Whether so many times the answer is the right value, to the places typed. */
@@ -56,7 +61,10 @@ export function roundingIn<V extends Value, R extends ReadValue>(
 		(parts) =>
 			isWrittenTo(entry, parts) &&
 			kind.numbers(right).every((one) => keepsMost(one, parts)) &&
-			made((one) => roundedTo(one, parts))
+			// Half-way between two lines of a rule, it may be read as either.
+			[0, isEither(kind, parts) ? 1e-6 : 0].some((less) =>
+				made((one) => roundedTo(one - less, parts))
+			)
 	);
 	if (near !== undefined) return { how: 'end', ...(onRule(near) && { parts: near }) };
 	const isCut = (parts: number) => isWrittenTo(entry, parts) && made((one) => cutTo(one, parts));
@@ -72,9 +80,12 @@ function isWrittenTo({ grain }: Entry<ReadValue>, parts: number): boolean {
 
 function keepsMost(value: number, parts: number): boolean {
 	const lost = Math.abs(roundedTo(value, parts) - value);
-	// Half-way between two lines, it may be meant for either.
-	if (onRule(parts) && Math.abs(lost * parts - 0.5) < 1e-6) return false;
 	return lost <= (onRule(parts) ? mostLost.rule : mostLost.decimals) * Math.abs(value);
+}
+
+/** Whether a value half-way between two lines may be read as either; a stocked size is one itself. */
+function isEither({ mistakes }: Pick<Kind, 'mistakes'>, parts: number): boolean {
+	return onRule(parts) && !mistakes.stocked;
 }
 
 /** Whether a rule is divided into so many parts of an inch. */
@@ -126,6 +137,9 @@ export function digitsIn(
 	entry: Entry<ReadValue>,
 	right: Value
 ): 'point' | 'swapped' | null {
+	if (typeof right === 'string' && typeof entry.value === 'string') {
+		return swaps(right).includes(entry.value) ? 'swapped' : null;
+	}
 	// A fraction or a whole number has no digits to misplace.
 	if (!kind.mistakes.digits || entry.grain === 0) return null;
 	const moved = powersOfTen.some((factor) => isTimes(kind, entry, right, factor));
@@ -140,13 +154,18 @@ export function digitsIn(
 function isSwapped(typed: number, right: number): boolean {
 	return [1, 2, 3, 4].some((places) => {
 		const text = right.toFixed(places);
-		return [...text].some((digit, i) => {
-			const next = text[i + 1];
-			if (next === undefined || digit === next || digit === '.' || next === '.') return false;
-			const swapped = Number(text.slice(0, i) + next + digit + text.slice(i + 2));
-			return Math.abs(swapped - typed) < 1e-9;
-		});
+		return swaps(text).some((swapped) => Math.abs(Number(swapped) - typed) < 1e-9);
 	});
+}
+
+/** A text with two neighbouring digits swapped, in every way; a point between them stays. */
+function swaps(text: string): string[] {
+	return [...text.matchAll(/(?=(\d)([.]?)(\d))/g)]
+		.filter(([, digit, , next]) => digit !== next)
+		.map(({ index, 1: digit = '', 2: point = '', 3: next = '' }) => {
+			const rest = text.slice(index + point.length + 2);
+			return text.slice(0, index) + next + point + digit + rest;
+		});
 }
 
 /** What is said of a value rounded off at the end, on the way, or cut off. */

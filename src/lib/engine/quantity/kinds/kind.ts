@@ -29,7 +29,7 @@ export type Plain =
  *
  * - `right`: within the tolerance, or as good as the best
  * - `off`: another value
- * - `miscounted`: not as many values as are wanted
+ * - `miscounted`: not as many values as are wanted; `part` where all of them are right ones
  * - `partial`: only a part of what is wanted, and what to write
  * - `not-best`: it holds, but a better one is possible
  * - `breaks`: it cannot be made as it stands
@@ -37,7 +37,12 @@ export type Plain =
 export type Judgement =
 	| { readonly is: 'right' }
 	| { readonly is: 'off' }
-	| { readonly is: 'miscounted'; readonly wanted: number; readonly got: number }
+	| {
+			readonly is: 'miscounted';
+			readonly wanted: number;
+			readonly got: number;
+			readonly part?: true;
+	  }
 	| { readonly is: 'partial'; readonly says: string }
 	| { readonly is: 'not-best'; readonly says: string }
 	| { readonly is: 'breaks'; readonly says: string };

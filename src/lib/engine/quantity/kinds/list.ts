@@ -74,7 +74,13 @@ export function listOf<T extends number | string, R extends Exact | string>(
 			const once = entry.value.length === 1 && first !== undefined;
 			const alike = once && others.every((one) => !member.differs(one, first, 1e-9));
 			const [wanted, got] = [values.length, entry.value.length];
-			return got === wanted || alike ? { is: 'off' } : { is: 'miscounted', wanted, got };
+			if (got === wanted || alike) return { is: 'off' };
+			const part = entry.value.every((value, i) => {
+				const there = values[i];
+				const one = { value, grain: entry.grain };
+				return there !== undefined && member.judge(one, there, tolerance).is === 'right';
+			});
+			return { is: 'miscounted', wanted, got, ...(part && { part }) };
 		},
 		isWritten: (entry, values, nearness) =>
 			every(entry, values, (one, value) => member.isWritten(one, value, nearness)),

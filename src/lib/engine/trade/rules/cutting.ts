@@ -14,6 +14,10 @@ export const cutting = {
 		says: 'The last piece needs no cut after it: a kerf is added to the bar and to the piece before dividing.',
 		sources: [source('none', 'plain arithmetic', 'worked')]
 	},
+	'drawing.tolerance': {
+		says: 'A drawing tells how far a size may be off, at the dimension or in the title block. No handbook prints it for a shear or a brake.',
+		sources: [source('general', 'ch. 4, pp. 4-20, 4-21')]
+	},
 	'cut.density': {
 		says: 'Nominal density in lb/in³: 1100 0.098, 2014 0.101, 2024 0.100, 3003 0.099, 5052 0.097.',
 		sources: [source('aluminum', 'table 4.3')]

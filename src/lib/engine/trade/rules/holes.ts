@@ -22,6 +22,10 @@ export const holes = {
 		says: 'The hole is the smallest that lets the rivet in easily, about 0.003 in over the shank.',
 		sources: [airframe('p. 4-39')]
 	},
+	'drill.next-rivet': {
+		says: 'An enlarged or damaged hole is drilled or reamed for the next larger rivet, 1/32 in over, with edge distance and pitch kept.',
+		sources: [source('ac43', 'ch. 4, par. 4-57b, p. 4-16'), airframe('pp. 4-44, 4-45')]
+	},
 	'drill.removal': {
 		says: 'A universal head is drilled off with a drill 1/32 in under the shank, to the depth of the head only. AC 43.13-1B (ch. 4, p. 4-12) drills the size of the rivet.',
 		sources: [airframe('pp. 4-44 to 4-46, Fig. 4-98')]

@@ -1,0 +1,159 @@
+import { describe, expect, test } from 'vitest';
+import { loadMethods } from '../../../src/lib/engine/families/catalogue.ts';
+import type { Values } from '../../../src/lib/engine/solver/compiled.ts';
+import { toldOf } from '../wrong-answers/told.ts';
+import { taskOf } from './typed-answers.ts';
+
+/*
+ * What people who tried the program were told, and what they should have been: a case for each
+ * cause that was put right. Given by method and givens, so that a change of the draws leaves them.
+ */
+const methods = new Map((await loadMethods()).map((method) => [method.id, method]));
+
+describe('told at the bench', () => {
+	test.each<[string, string, Values, string, string, string]>([
+		// The first values of a list, all right.
+		[
+			'LR',
+			'rivet-row',
+			{ length: 4.125, endMargin: 0.234375, greatestPitch: 0.65625 },
+			'positions',
+			'.2344, .8438, 1.4531, 2.0625, 2.6719, 3.2813',
+			'unread'
+		],
+		[
+			'BW',
+			'developed-width',
+			{ R: 0.25, T: 0.09, legs: [0.875, 1.9375], angles: [45] },
+			'flats',
+			'.1408',
+			'unread'
+		],
+		// Four digits that a slip leads to, before rounding on the way.
+		[
+			'CW',
+			'sheet-weight',
+			{ length: 144, width: 48, T: 0.08, alloy: '2014-T6' },
+			'weight',
+			'55.30',
+			'densityOf2024'
+		],
+		[
+			'CW',
+			'sheet-weight',
+			{ length: 44, width: 39, T: 0.071, alloy: '5052-H32' },
+			'weight',
+			'12.18',
+			'densityOf2024'
+		],
+		// Two steps with equal values are one.
+		[
+			'CB',
+			'blank-size',
+			{
+				finishedLength: 18.875,
+				finishedWidth: 4.625,
+				trimmedEnds: 2,
+				endTrim: 1,
+				trimmedEdges: 2,
+				edgeTrim: 1
+			},
+			'blankLength',
+			'2',
+			'other-step:addedLength'
+		],
+		// A slip in the step itself beside the result of another.
+		[
+			'LF',
+			'lap-width',
+			{ D: 0.09375, head: 'protruding', rows: 3, pitch: 0.5 },
+			'edge',
+			'3/8',
+			'dashIn16ths'
+		],
+		// What stands on the paper as a size is no factor.
+		[
+			'LF',
+			'lap-width',
+			{ D: 0.15625, head: 'protruding', rows: 2, pitch: 0.75 },
+			'rowsApart',
+			'3/4',
+			'fullPitch'
+		],
+		// A number that a slip leads to, and rounding as well.
+		[
+			'LF',
+			'lap-width',
+			{ D: 0.25, head: 'countersunk', rows: 2, pitch: 1.125 },
+			'rowsApart',
+			'1',
+			'greatestEdge or rounding:end'
+		],
+		[
+			'BW',
+			'developed-width',
+			{ R: 0.125, T: 0.05, legs: [1.4375, 1.75], angles: [45] },
+			'width',
+			'3 3/16',
+			'sum or rounding:end'
+		],
+		[
+			'BS',
+			'setback',
+			{ R: 0.125, T: 0.032, angle: 53 },
+			'setback',
+			'.08',
+			'rowAfter or rounding:end'
+		],
+		['BS', 'setback', { R: 0.125, T: 0.032, angle: 53 }, 'setback', '1/8', 'radiusAlone'],
+		// Half-way between two lines of a rule, before a slip that only comes near.
+		['SH', 'shop-head', { D: 0.1875 }, 'width', '5/16', 'rounding:end'],
+		['SH', 'shop-head', { D: 0.09375 }, 'width', '5/32', 'rounding:end'],
+		// Digits: a seldom slip fits as well; over the point; in a part number; a slip before a point.
+		[
+			'BL',
+			'setback-from-legs',
+			{ R: 0.25, T: 0.071, betweenLegs: 49 },
+			'angle',
+			'311',
+			'from360 or digits:swapped'
+		],
+		['HD', 'drill-size', { drill: 'No. 24' }, 'size', '.125', 'digits:swapped or rounding:end'],
+		[
+			'RB',
+			'rivets-each-side',
+			{ T: 0.063, D: 0.1875, width: 15 },
+			'perInch',
+			'5.4',
+			'digits:swapped'
+		],
+		[
+			'RN',
+			'rivet-number',
+			{ head: 'countersunk', alloy: '2024', D: 0.15625, length: 0.75 },
+			'number',
+			'MS20462DD5-12',
+			'digits:swapped'
+		],
+		[
+			'BG',
+			'sight-line',
+			{ leg: 1.625, R: 0.25, T: 0.016, angle: 90 },
+			'sightLine',
+			'.016',
+			'setbackLessR'
+		],
+		// A slip that leads nowhere further on.
+		['BR', 'least-bend-radius', { alloy: '7178-O', T: 0.09 }, 'radius', '19/64', 'in64ths'],
+		['HP', 'drill-for-rivet', { D: 0.25 }, 'pilot', '3/16', 'lastForPilot'],
+		// Nothing is the same in every unit.
+		['HP', 'drill-for-rivet', { D: 0.25 }, 'clearance', '0', 'nominal or drillUnder']
+	])('%s %s %j, %s %s: %s', async (code, id, given, key, text, told) => {
+		const method = methods.get(id);
+		if (!method) throw new Error(`no method: ${id}`);
+		const all = await toldOf(await taskOf(code, method, given, [key]), { [key]: text });
+		const one = all?.get(key);
+		const causes = one?.kind === 'offered' ? one.causes : one?.kind === 'named' ? [one.cause] : [];
+		expect(causes.map(([name]) => name).join(' or ') || one?.kind).toBe(told);
+	});
+});
