@@ -17,7 +17,7 @@ const start = performance.now();
 const results: Caught[] = [];
 const copy = await plantedCopy();
 try {
-	const before = await copy.failing();
+	const before = await copy.failing(wanted);
 	if (before) throw new Error(`A test fails with no fault planted: ${before.told}`);
 	for (const fault of wanted) {
 		const result = await copy.tried(fault);

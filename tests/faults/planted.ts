@@ -8,13 +8,8 @@ import type { Fault } from './faults.ts';
 const top = resolve(import.meta.dirname, '../..');
 const copied = ['src', 'tests', '.config', 'package.json', 'vite.config.ts', 'svelte.config.js'];
 
-/** Stored drawings and outcome sentences catch most; the others are run where these pass. */
-const first = ['families/drawn.test.ts', 'outcomes/'].map(inEngine);
-const others = ['families/', 'methods/', 'solver/', 'marking/', 'trade/'].map(inEngine);
-
-function inEngine(name: string): string {
-	return `tests/engine/${name}`;
-}
+/** Below tests/engine: what the drawings and the sentences of outcomes were stored as. */
+const stored = ['families/drawn.test.ts', 'outcomes/outcomes.test.ts'];
 
 /** What came of a fault, in words. */
 export interface Caught {
@@ -36,7 +31,7 @@ export async function plantedCopy() {
 		forget(vitest, path);
 	};
 	return {
-		async tried({ file, find, replace }: Fault): Promise<Caught> {
+		async tried({ file, find, replace, heldBy }: Fault): Promise<Caught> {
 			const path = join(copy, file);
 			const text = readFileSync(path, 'utf8');
 			const times = text.split(find).length - 1;
@@ -47,14 +42,17 @@ export async function plantedCopy() {
 				text.replace(find, () => replace)
 			);
 			try {
-				const failed = (await firstFailing(vitest, first)) ?? (await firstFailing(vitest, others));
+				const failed = await firstFailing(vitest, heldBy ? [heldBy] : stored);
 				return failed ?? { caught: false, told: 'NOT CAUGHT' };
 			} finally {
 				write(path, text);
 			}
 		},
-		/** What fails as the copy is; null when nothing does. */
-		failing: () => firstFailing(vitest, first),
+		/** What fails of the tests that hold these faults before any is planted; null when nothing does. */
+		failing(faults: readonly Fault[]): Promise<Caught | null> {
+			const named = faults.flatMap(({ heldBy }) => heldBy ?? []);
+			return firstFailing(vitest, [...stored, ...new Set(named)]);
+		},
 		async remove() {
 			await vitest.close();
 			rmSync(copy, { recursive: true, force: true });
@@ -100,7 +98,10 @@ function forget(vitest: Vitest, path: string): void {
 
 /** The first failing test of these files; null when all pass. A fault that does not load is no fault. */
 async function firstFailing(vitest: Vitest, files: readonly string[]): Promise<Caught | null> {
-	const found = await vitest.getRelevantTestSpecifications([...files]);
+	const paths = files.map((file) => `tests/engine/${file}`);
+	const found = await vitest.getRelevantTestSpecifications(paths);
+	// Files that failed before would be told again.
+	vitest.state.filesMap.clear();
 	const result = await vitest.runTestSpecifications(found);
 	const failed = result.testModules.map(failedTest).find((told) => told !== undefined);
 	if (failed) return { caught: true, told: failed };
