@@ -66,7 +66,7 @@ async function runnerIn(copy: string): Promise<Vitest> {
 	const { compileMethods } = (await import(
 		plugin
 	)) as typeof import('../../src/plugins/compile-methods.ts');
-	const options = {
+	const options: Parameters<typeof createVitest>[1] = {
 		root: copy,
 		config: false,
 		watch: false,
@@ -77,9 +77,8 @@ async function runnerIn(copy: string): Promise<Vitest> {
 		maxWorkers: 1,
 		bail: 1,
 		reporters: [{}]
-	} as const;
-	const vitest = await createVitest('test', options, { plugins: [compileMethods()] });
-	return vitest;
+	};
+	return createVitest('test', options, { plugins: [compileMethods()] });
 }
 
 /** Has a file read again, and the files that are compiled by what it says. */
