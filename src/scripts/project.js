@@ -56,16 +56,22 @@ export function runNpm(args, options) {
 }
 
 /**
+ * Runs any program.
+ *
  * @param {string} command
  * @param {string[]} args
  * @param {RunOptions} [options]
+ * @returns {Promise<boolean>} whether it succeeded
  */
-async function run(command, args, { quiet = false, env = {}, cwd = top } = {}) {
+export async function run(command, args, { quiet = false, env = {}, cwd = top } = {}) {
 	const child = spawn(command, args, {
 		cwd,
 		env: { ...process.env, ...env },
-		stdio: quiet ? ['ignore', 'pipe', 'pipe'] : 'inherit'
+		stdio: quiet ? ['ignore', 'pipe', 'pipe'] : 'inherit',
+		// With what it starts, it is a group of its own that can be ended as one.
+		detached: quiet && process.platform !== 'win32'
 	});
+	if (quiet) endWithUs(child);
 	/** @type {Buffer[]} */
 	const output = [];
 	for (const stream of [child.stdout, child.stderr])
@@ -76,4 +82,41 @@ async function run(command, args, { quiet = false, env = {}, cwd = top } = {}) {
 	});
 	if (quiet && status !== 0) process.stderr.write(Buffer.concat(output));
 	return status === 0;
+}
+
+/** @type {Set<import('node:child_process').ChildProcess>} */
+const running = new Set();
+
+/**
+ * Has Ctrl-C, or whatever ends this program, end a quiet program and all that it started.
+ *
+ * @param {import('node:child_process').ChildProcess} child
+ */
+function endWithUs(child) {
+	for (const [signal, status] of /** @type {const} */ ([
+		['SIGINT', 130],
+		['SIGTERM', 143],
+		['SIGHUP', 129]
+	])) {
+		if (process.listenerCount(signal) === 0) {
+			process.on(signal, () => {
+				running.forEach(end);
+				process.exit(status);
+			});
+		}
+	}
+	running.add(child);
+	child.once('close', () => running.delete(child));
+}
+
+/** @param {import('node:child_process').ChildProcess} child */
+function end(child) {
+	if (child.pid === undefined) return;
+	try {
+		// A program may take Ctrl-C for something else; this ends all.
+		if (process.platform === 'win32') child.kill();
+		else process.kill(-child.pid, 'SIGTERM');
+	} catch {
+		// It has ended by itself.
+	}
 }
