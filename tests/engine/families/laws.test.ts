@@ -82,18 +82,31 @@ describe('the catalogue', () => {
 			({ step }) => step.rule !== null && !Object.hasOwn(rules, step.rule)
 		);
 		expect(
-			astray.map(({ at, step }) => `${at} rests on ${step.rule}, which is not in trade/rules`)
+			astray.map(
+				({ at, step }) =>
+					`${at} rests on ${step.rule}, which is not in trade/rules: write it there, or correct the id`
+			)
 		).toEqual([]);
 		const unmarked = steps.filter(({ step }) => step.tolerance === null);
-		expect(unmarked.map(({ at }) => `${at} has no tolerance`)).toEqual([]);
+		expect(
+			unmarked.map(({ at }) => `${at} has no tolerance: name one of trade/tolerances.ts`)
+		).toEqual([]);
 	});
 
 	test('every sentence of a slip ends, and no two slips of a method say the same', () => {
-		for (const method of methods) {
-			const said = Object.values(method.slips).map((slip) => slip.says);
-			expect(new Set(said).size).toBe(said.length);
-			for (const says of said) expect(says).toMatch(/^[A-Z0-9½¼].*[.]$/);
-		}
+		const faults = methods.flatMap(({ id, slips }) =>
+			Object.entries(slips).flatMap(([name, { step, says }], i, all) => {
+				const at = `${id}.${step}, slip ${name}`;
+				const before = all.slice(0, i).find(([, other]) => other.says === says);
+				return [
+					...(before ? [`${at} says the same as slip ${before[0]}: tell what sets it apart`] : []),
+					...(/^[A-Z0-9½¼].*[.]$/.test(says)
+						? []
+						: [`${at} must begin with a capital or a figure and end with a full stop: ${says}`])
+				];
+			})
+		);
+		expect(faults).toEqual([]);
 	});
 });
 
@@ -121,7 +134,10 @@ describe.each(families.map((family) => [family.id, family] as const))('%s', (_, 
 				const order = Object.keys(method.steps);
 				const at = drawn.asked.map((key) => order.indexOf(key));
 				expect(at.length).toBeGreaterThan(0);
-				expect(at.every((one, i) => one >= 0 && (i === 0 || one > (at[i - 1] ?? -1)))).toBe(true);
+				const isOrdered = at.every((one, i) => one >= 0 && (i === 0 || one > (at[i - 1] ?? -1)));
+				expect(isOrdered, `ask ${drawn.asked.join(', ')} in the order ${order.join(', ')}`).toBe(
+					true
+				);
 			}
 		});
 

@@ -42,12 +42,15 @@ describe.each(methods.map((method) => [method.id, method] as const))('%s', (id, 
 	});
 });
 
-/** `method: steps: case` for every case that no row comes to. */
+/** A line for every case that no row comes to. */
 function casesWithoutRow({ id, outcomes }: Method): string[] {
 	const rows = rowsOf.get(id) ?? [];
 	return outcomes.flatMap(({ at, cases }) =>
 		Object.keys(cases)
 			.filter((one) => !rows.some((row) => at.includes(row.key) && row.case === one))
-			.map((one) => `${id}: ${at.join(', ')}: ${one}`)
+			.map(
+				(one) =>
+					`${id}, step ${at.join(', ')}: no row comes to the case ${one}; add one to tests/engine/outcomes/${id}.rows.ts`
+			)
 	);
 }

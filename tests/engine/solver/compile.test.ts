@@ -79,7 +79,7 @@ describe('a formula that cannot be right fails the build', () => {
 		const trial = (formula: string) => oneStep('2 * D', { wrong: slip(formula, 'Wrong.') });
 		expect(() => compileMethod(trial('3 * D'), functions)).not.toThrow();
 		expect(() => compileMethod(trial('N'), functions)).toThrow(
-			'trial.wrong: a slip must give the same kind'
+			'trial.result, slip wrong: a slip must give the same kind'
 		);
 		expect(() => compileMethod(trial('layers'), functions)).toThrow('same kind of value');
 	});

@@ -35,8 +35,8 @@ export function compileMethod(method: Method, functions: Functions): Compiled {
 		names[key] = named;
 	}
 	const slips = Object.entries(method.slips).flatMap(([id, slip]) => {
-		const at = `${method.id}.${id}`;
 		const { from, step } = slip;
+		const at = `${method.id}.${step}, slip ${id}`;
 		const source = slipSource(from.key, slip, before.get(step) ?? {}, names[step], functions, at);
 		return from.unit === method.id ? [source] : [];
 	});
@@ -130,7 +130,10 @@ function slipSource(
 	const term = compileFormula(slip.formula, known, functions, at);
 	// A value that is the same for every member of a list is repeated where the piece is worked.
 	const fits = step && alike(term.sample, step.sample) && (term.each === null || step.list);
-	if (!fits) throw new Error(`${at}: a slip must give the same kind of value as its step`);
+	if (!fits)
+		throw new Error(
+			`${at}: a slip must give the same kind of value as its step; check its units and what it adds up`
+		);
 	return source(key, term, `{${worked(term, known)}, ${along(term)}}`);
 }
 

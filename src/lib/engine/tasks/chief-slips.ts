@@ -21,7 +21,9 @@ export function chiefFault(
 	for (const [key, ids = []] of Object.entries(drawn.chief ?? {})) {
 		// One record may serve all levels; a step that this level does not ask is passed over.
 		if (!Object.hasOwn(method.steps, key)) {
-			throw new Error(`chief slips are named for ${key}, which is no step of ${method.id}`);
+			throw new Error(
+				`chief slips are named for ${key}, which is no step of ${method.id}: its steps are ${Object.keys(method.steps).join(', ')}`
+			);
 		}
 		if (!drawn.asked.includes(key)) continue;
 		const passes = ids.find((id) => passesAt(method, key, id, right, rounded));

@@ -88,7 +88,9 @@ function sound(parts: Parts): Task | string {
 	const { method, drawn } = parts;
 	const stray = drawn.asked.find((key) => !Object.hasOwn(method.steps, key));
 	if (stray !== undefined)
-		throw new Error(`${parts.family.id} asks for ${stray}, which is no step of ${method.id}`);
+		throw new Error(
+			`${parts.family.id} asks for ${stray}, which is no step of ${method.id}: its steps are ${Object.keys(method.steps).join(', ')}`
+		);
 	let right: Values;
 	try {
 		right = evaluate(method, drawn.given);
