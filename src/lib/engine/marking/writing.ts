@@ -104,7 +104,7 @@ function otherSteps(question: Question): Candidate[] {
 	};
 	const exchanged = found.find(isExchanged);
 	if (exchanged) return [candidate({ kind: 'other-step', step: exchanged }, costs.exchanged)];
-	const before = found.findLast((step) => steps.indexOf(step) < steps.indexOf(key));
+	const before = found.filter((step) => steps.indexOf(step) < steps.indexOf(key)).at(-1);
 	const nearest = before ?? found[0];
 	if (nearest === undefined) return [];
 	const isMet = nearest === before || task.drawn.asked.includes(nearest);
