@@ -93,9 +93,11 @@ function verdictOn(judgement: Judgement): Verdict | null {
 			return { kind: 'rework', cause: { kind: 'breaks', says: judgement.says } };
 		case 'miscounted': {
 			const { wanted, got } = judgement;
-			return got < wanted
-				? { kind: 'unread', says: `${got} of ${wanted}: write all of them.` }
-				: { kind: 'rework', cause: { kind: 'order', wanted, got } };
+			const says =
+				got < wanted
+					? `${got} of ${wanted}: write all of them.`
+					: `${got} values are here; ${wanted} are wanted.`;
+			return { kind: 'unread', says };
 		}
 		case 'off':
 		case 'right':

@@ -50,8 +50,6 @@ export function sayCause(task: Task, cause: Cause, key: string): string {
 			return cause.how === 'point'
 				? 'The digits are right; the decimal point is not.'
 				: 'Two digits have changed places.';
-		case 'order':
-			return `${cause.got === 1 ? 'One value is' : `${cause.got} values are`} here; ${cause.wanted} are wanted.`;
 		case 'breaks':
 			return cause.says;
 		case 'unknown':
@@ -69,7 +67,6 @@ export function stepOf(task: Task, cause: Cause, key: string): string | null {
 		case 'unit':
 		case 'rounding':
 		case 'digits':
-		case 'order':
 		case 'breaks':
 		case 'factor':
 		case 'other-step':

@@ -16,7 +16,6 @@ export type Entries = Readonly<Record<string, Entry>>;
  *   kind of the step knows
  * - `rounding`: the right number, rounded too coarsely at the end or on the way
  * - `digits`: the right digits with the point or two neighbours misplaced
- * - `order`: more values than are wanted
  * - `breaks`: it cannot be made as it stands, and why
  * - `unknown`: it cannot be told; the steps will show it
  */
@@ -34,7 +33,6 @@ export type Cause =
 	| { readonly kind: 'unit'; readonly unit: string }
 	| { readonly kind: 'rounding'; readonly how: RoundedHow; readonly parts?: number }
 	| { readonly kind: 'digits'; readonly how: 'point' | 'swapped' }
-	| { readonly kind: 'order'; readonly wanted: number; readonly got: number }
 	| { readonly kind: 'breaks'; readonly says: string }
 	| { readonly kind: 'unknown' };
 
@@ -56,7 +54,7 @@ export type RoundedHow = 'end' | 'way' | 'cut' | 'metric';
  *   own, so that one slip is charged once
  * - `holds`: it can be made as it stands, but a better one is possible
  * - `rework`: not right, with the cause
- * - `unread`: only a part of what is wanted; it costs nothing
+ * - `unread`: fewer or more values than are wanted, or only a part; it costs nothing
  */
 export type Verdict =
 	| { readonly kind: 'accept'; readonly carried: boolean }
