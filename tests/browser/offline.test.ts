@@ -13,6 +13,8 @@ test('after one visit the app opens and works without a network', async ({ openP
 	// Arithmetic loads its reader from the device too.
 	await page.locator('[data-answer]').fill('1/8+1/16+1/8');
 	await page.getByText('5/16 in').first().waitFor();
+	await page.getByRole('button', { name: 'Charts' }).click();
+	await page.getByRole('dialog').getByRole('grid').waitFor();
 	await page.goto('/rules/');
 	await page.getByRole('heading', { name: 'Rules and sources' }).waitFor();
 	expect(faults).toEqual([]);

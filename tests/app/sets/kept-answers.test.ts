@@ -51,6 +51,17 @@ test('what was opened stays opened, though it is shut again', () => {
 	expect(again.opened).toBe(1);
 });
 
+test('charts that were looked at are handed in and go to the log', async () => {
+	const work = typed('5/16');
+	work.lookAt('rivet-dashes');
+	const answer = answerIn(work, { ...noAnswer(1, 'in'), charts: ['k-chart'] }, 'in');
+	expect(answer.charts).toEqual(['k-chart', 'rivet-dashes']);
+	const attempt = await handedInAttempt(own, answer, '0000-0000');
+	expect(attempt?.charts).toEqual(answer.charts);
+	const without = await handedInAttempt(own, { ...answer, charts: [] }, '0000-0000');
+	expect(attempt).toEqual({ ...without, charts: answer.charts });
+});
+
 test('step by step, the entries of steps are taken up at their steps', () => {
 	const work = begun();
 	work.byStep = true;

@@ -25,6 +25,7 @@ describe('an event that can be kept', () => {
 			'a cause added later',
 			attempt({ verdicts: { x: { kind: 'rework', cause: 'new', slips: [] } } })
 		],
+		['an attempt with charts', attempt({ charts: ['k-chart', 'densities'] })],
 		['a field added later', { ...good, hint: { shown: 2 } }],
 		['an entry of 300 characters', attempt({ typed: { length: 'x'.repeat(300) } })],
 		['a setting', setting],

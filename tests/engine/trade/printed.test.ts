@@ -21,6 +21,7 @@ import {
 	pilotDrill,
 	rivetDrills
 } from '../../../src/lib/engine/trade/tables/rivet-drills.ts';
+import { rivetPitches } from '../../../src/lib/engine/trade/tables/rivet-pitches.ts';
 import {
 	perInchOfWidth,
 	rivetsPerInch
@@ -52,6 +53,19 @@ describe('every table against a second reading of its document', () => {
 		expect(rows).toHaveLength(86);
 		expect(drillChart.rows.keys).toHaveLength(86);
 		for (const [name = '', size] of rows) expect(chartSize.run(name), name).toBe(Number(size));
+	});
+
+	test('least pitches by rows', () => {
+		expect(rivetPitches.rows.keys).toHaveLength(again.rivetPitches.length);
+		for (const line of again.rivetPitches) {
+			const [rows = NaN, protruding, countersunk] = line
+				.replaceAll('-1/2', '.5')
+				.replaceAll('D', '')
+				.split(' ')
+				.map(Number);
+			expect(at(rivetPitches, rows, 'protruding')).toBe(protruding);
+			expect(at(rivetPitches, rows, 'countersunk')).toBe(countersunk);
+		}
 	});
 
 	test('least bend radii', () => {

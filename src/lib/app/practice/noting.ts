@@ -93,6 +93,7 @@ async function record(
 		seconds,
 		skills: [...skills],
 		...(told && told.length > 0 && { told }),
+		...(work.charts.length > 0 && { charts: [...work.charts] }),
 		givens: givensOf(work.task)
 	};
 	// The verdict first: writing takes as long as painting it.

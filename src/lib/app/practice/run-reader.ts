@@ -14,6 +14,7 @@ const notesSchema = v.object({
 	worked: v.boolean(),
 	/** Slips that the person has said to have made. */
 	told: v.optional(v.array(v.string())),
+	charts: v.optional(v.array(v.string())),
 	/** How often what was typed has been checked; the verdict is then shown again. */
 	checks: count
 });

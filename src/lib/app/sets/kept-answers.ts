@@ -22,8 +22,14 @@ export function answerIn(work: TaskWork, before: HandInAnswer, units: LengthUnit
 		entries: Object.fromEntries(filled.map(({ key, text }) => [key, text.slice(0, longestEntry)])),
 		picked: Object.fromEntries(picked),
 		units,
-		opened: [...new Set([...before.opened, ...shown])]
+		opened: [...new Set([...before.opened, ...shown])],
+		charts: chartsIn(work, before)
 	};
+}
+
+/** The charts that were looked at, now and before. */
+export function chartsIn({ charts }: TaskWork, before: HandInAnswer): string[] {
+	return [...new Set([...before.charts, ...charts])];
 }
 
 /** Work on a task as an answer left it. */

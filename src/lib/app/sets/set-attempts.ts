@@ -71,13 +71,14 @@ export async function handedInAttempt(
 	};
 }
 
-function about(task: Task, { seconds }: HandInAnswer, runId: string) {
+function about(task: Task, { seconds, charts }: HandInAnswer, runId: string) {
 	return {
 		task: task.number,
 		level: task.id.level,
 		source: 'practice' as const,
 		runId,
 		seconds: Math.min(seconds ?? 0, longestSeconds),
+		...(charts.length > 0 && { charts: [...charts] }),
 		givens: givensOf(task)
 	};
 }

@@ -17,7 +17,7 @@ import { type Check, TaskWork } from '$lib/ui/sheet/task-work.svelte.ts';
 import { device } from '../device/device.svelte.ts';
 import { settings } from '../device/settings.svelte.ts';
 import { AnswerSheet } from './answer-sheet.svelte.ts';
-import { answerIn, takeUp } from './kept-answers.ts';
+import { answerIn, chartsIn, takeUp } from './kept-answers.ts';
 import { checkedAttempt, handedInAttempt } from './set-attempts.ts';
 import { setShelf } from './shelf.svelte.ts';
 
@@ -176,7 +176,8 @@ class SetWorkshop {
 		const now = Date.now();
 		const look = Math.min(Math.max(0, now - this.#since) / 1000, longestLook);
 		this.#since = now;
-		const timed = { ...before, seconds: (before.seconds ?? 0) + look };
+		const seconds = (before.seconds ?? 0) + look;
+		const timed = { ...before, charts: chartsIn(work, before), seconds };
 		sheet.put(current?.question ? timed : answerIn(work, timed, this.units));
 	}
 

@@ -50,6 +50,8 @@ const attemptSchema = v.object({
 	skills: v.pipe(v.array(skillSchema), v.maxLength(60)),
 	/** Slips that the learner has said to have made at the check before, where several fitted. */
 	told: v.optional(v.pipe(v.array(toldSchema), v.maxLength(20))),
+	/** Charts that were looked at before; it costs nothing. */
+	charts: v.optional(shortList),
 	/** The drawn numbers as one short text: equal only for the same numbers. */
 	givens: v.pipe(v.string(), v.maxLength(300))
 });

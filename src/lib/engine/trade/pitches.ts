@@ -1,19 +1,16 @@
 import { source } from './source.ts';
+import { cellAt, columnOf, rowOf } from './table/reading.ts';
+import { rivetPitches } from './tables/rivet-pitches.ts';
 
-/** Least pitch in a row, in rivet diameters, by the head and the rows of a joint. */
-const least = {
-	protruding: { 1: 3, 2: 4, 3: 3 },
-	countersunk: { 1: 3.5, 2: 4.5, 3: 3.5 }
-} as const;
-export const leastPitchSource = source('airframe', 'ch. 4, p. 4-34, Fig. 4-80');
+export const leastPitchSource = rivetPitches.source;
 
 /**
- * Least pitch, inches.
+ * Least pitch, inches, by the head and the rows of a joint.
  *
  * @param D rivet diameter, inches
  */
-export function leastPitch(head: keyof typeof least, rows: 1 | 2 | 3, D: number): number {
-	return least[head][rows] * D;
+export function leastPitch(head: 'protruding' | 'countersunk', rows: 1 | 2 | 3, D: number): number {
+	return cellAt(rivetPitches, rowOf(rivetPitches, rows), columnOf(rivetPitches, head)) * D;
 }
 
 /** Least distance between any two rivets, in rivet diameters. */

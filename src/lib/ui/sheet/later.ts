@@ -16,6 +16,7 @@ const marking = once(() => import('$lib/engine/marking/mark.ts'));
 const verdict = once(() => import('./Verdict.svelte'));
 const working = once(() => import('./Working.svelte'));
 
+export const chartsPart = once(() => import('../charts/Charts.svelte'));
 export const markPart = () => withTold(marking);
 export const verdictPart = () => withTold(verdict);
 export const workingPart = () => withTold(working);

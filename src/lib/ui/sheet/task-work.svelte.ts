@@ -27,6 +27,8 @@ export interface WorkNotes {
 	readonly worked: boolean;
 	/** Slips that the person has said to have made. */
 	readonly told?: readonly string[] | undefined;
+	/** Ids of the charts that were looked at. */
+	readonly charts?: readonly string[] | undefined;
 }
 
 function isRight(verdict: Verdict): boolean {
@@ -45,6 +47,8 @@ export class TaskWork {
 	checks = $state.raw<readonly Check[]>([]);
 	/** Slips that the person has said to have made. */
 	told = $state.raw<readonly string[]>([]);
+	/** Ids of the charts that were looked at. It costs nothing. */
+	charts: readonly string[] = [];
 	readonly stepKeys: readonly string[];
 	readonly #answerLines: readonly AnswerLine[];
 	readonly #stepLines: readonly AnswerLine[];
@@ -77,6 +81,10 @@ export class TaskWork {
 
 	openStep(): void {
 		if (this.canOpen) this.opened += 1;
+	}
+
+	lookAt(chart: string): void {
+		if (!this.charts.includes(chart)) this.charts = [...this.charts, chart];
 	}
 
 	/**
@@ -137,7 +145,8 @@ export class TaskWork {
 			opened: this.opened,
 			byStep: this.byStep,
 			worked: this.worked,
-			...(this.told.length > 0 && { told: this.told })
+			...(this.told.length > 0 && { told: this.told }),
+			charts: this.charts
 		};
 	}
 
@@ -147,6 +156,7 @@ export class TaskWork {
 		this.byStep = notes.byStep;
 		this.worked = notes.worked;
 		this.told = notes.told ?? [];
+		this.charts = notes.charts ?? [];
 		for (const line of this.lines) line.type(notes.typed[line.key] ?? '');
 	}
 }

@@ -1,0 +1,55 @@
+import { expect } from 'vitest';
+import { overTheEdge, violations } from './axe.ts';
+import { logged } from './dump.ts';
+import { answerByKeyboard, openTask, rightAnswers } from './keyboard.ts';
+import { test } from './site-test.ts';
+
+test('a chart is looked up over the task on a phone, and nothing is lost by it', async ({
+	openPage
+}) => {
+	const viewport = { width: 360, height: 740 };
+	const page = await openPage({ viewport, bypassCSP: true, colorScheme: 'dark' });
+	await page.goto('/practice/?task=RL1-007S-3W');
+	const task = await openTask(page);
+	const field = page.locator('[data-answer]').first();
+	await field.fill('1/4');
+
+	await page.getByRole('button', { name: 'Charts' }).press('Enter');
+	const charts = page.getByRole('dialog', { name: 'Charts' });
+	await charts.getByRole('grid').waitFor();
+	await charts.getByRole('button', { name: 'Minimum bend radius' }).click();
+	await charts.getByLabel('Find in the charts').fill('0.063');
+	const row = charts.getByRole('row', { name: '0.063' });
+	await row.getByRole('gridcell').nth(1).click();
+	await page.keyboard.press('ArrowRight');
+	// Row and column of the cell that has the focus.
+	expect(await row.getAttribute('class')).toContain('lit');
+	expect(await page.locator('th.lit').allInnerTexts()).toEqual(['6061-T6']);
+	expect(await page.locator(':focus').innerText()).toBe('0.16');
+	expect(await violations(page)).toEqual([]);
+	expect(await overTheEdge(page)).toBeLessThanOrEqual(0);
+	await charts.getByLabel('Find in the charts').fill('unheard of');
+	await charts.getByText('No chart has “unheard of”.').waitFor();
+
+	await page.keyboard.press('Escape');
+	await charts.waitFor({ state: 'detached' });
+	expect(await page.locator(':focus').innerText()).toBe('Charts');
+	expect(await field.inputValue()).toBe('1/4');
+
+	await answerByKeyboard(page, rightAnswers(task));
+	await page.getByText('Saved on this device.').waitFor();
+	const [attempt] = await logged(page, 'attempt');
+	expect(attempt?.charts).toContain('least-radius');
+	expect(attempt?.skills.every(({ result }) => result === 'right')).toBe(true);
+});
+
+test('a chart that cannot be loaded is told in one sentence', async ({ openPage, faults }) => {
+	const page = await openPage();
+	await page.goto('/practice/?task=RL1-007S-3W');
+	await openTask(page);
+	await page.locator('[data-answer]').first().waitFor();
+	await page.route('**/*.js', (route) => route.fulfill({ status: 404 }));
+	await page.getByRole('button', { name: 'Charts' }).click();
+	await page.getByText('Part of this page could not be loaded').waitFor();
+	faults.length = 0;
+});
