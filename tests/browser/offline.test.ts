@@ -1,4 +1,8 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { expect } from 'vitest';
+import { site } from '../../src/scripts/build.js';
+import { top } from '../../src/scripts/project.js';
 import { openTask } from './keyboard.ts';
 import { test } from './site-test.ts';
 
@@ -19,4 +23,10 @@ test('after one visit the app opens and works without a network', async ({ openP
 	await page.goto('/rules/');
 	await page.getByRole('heading', { name: 'Rules and sources' }).waitFor();
 	expect(faults).toEqual([]);
+});
+
+test('the licences of what ships are in the build', () => {
+	const { dependencies } = JSON.parse(readFileSync(join(top, 'package.json'), 'utf8'));
+	const texts = readFileSync(join(site, 'licenses.md'), 'utf8');
+	for (const name of Object.keys(dependencies)) expect(texts).toContain(`## ${name} - `);
 });
