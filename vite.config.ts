@@ -13,6 +13,8 @@ export default defineConfig({
 	plugins: [compileMethods(), lighten(), firstChunk(firstPage), sveltekit()],
 	build: {
 		assetsInlineLimit: 0,
+		// The texts that the licences of what is built in ask to be handed on.
+		license: { fileName: 'licenses.md' },
 		// The lists of scripts to fetch ahead weigh more than they save: after the first visit every
 		// file is on the device. Styles must come with the component they belong to.
 		modulePreload: {

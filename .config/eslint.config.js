@@ -32,6 +32,13 @@ const secureOnly = {
 	message: 'Not there over plain http: use newId().'
 };
 
+/** An import that nobody waits for in `late()` fails without a word that helps. */
+const bareImport = {
+	selector:
+		"ImportExpression:not(CallExpression[callee.name='late'] > ArrowFunctionExpression > *)",
+	message: 'Write late(() => import(…)), so that a failure says what to do.'
+};
+
 export default tseslint.config(
 	{ ignores: ['build/', '.svelte-kit/', '.reports/'] },
 	{ linterOptions: { reportUnusedDisableDirectives: 'error' } },
@@ -68,6 +75,10 @@ export default tseslint.config(
 			'bucktail/layers': 'error',
 			'no-restricted-properties': ['error', secureOnly]
 		}
+	},
+	{
+		files: ['src/lib/ui/**', 'src/lib/app/**', 'src/routes/**'],
+		rules: { 'no-restricted-syntax': ['error', bareImport] }
 	},
 	// A test fixture that needs no other one is written with an empty pattern.
 	{

@@ -32,6 +32,11 @@ self.addEventListener('fetch', (event) => {
 	if (event.request.method !== 'GET' || url.origin !== self.location.origin) return;
 	// The path alone names a page: a query such as ?task= is read by the page itself.
 	if (assets.includes(url.pathname)) event.respondWith(kept(url.pathname, event.request));
+	// A page's links rest on its slash.
+	else if (assets.includes(`${url.pathname}/`)) {
+		url.pathname += '/';
+		event.respondWith(Response.redirect(url.href));
+	}
 });
 
 async function kept(pathname: string, request: Request): Promise<Response> {

@@ -1,3 +1,4 @@
+import './node-version.js';
 import { createHash } from 'node:crypto';
 import {
 	chmodSync,
@@ -10,7 +11,7 @@ import {
 	writeFileSync
 } from 'node:fs';
 import { join } from 'node:path';
-import { Advice, main, runPackage, top } from './project.js';
+import { Advice, main, mustBeWritable, runPackage, top } from './project.js';
 
 const built = join(top, 'build');
 const stamp = join(built, '.sources');
@@ -31,6 +32,7 @@ export const site = join(built, 'site');
 /** Builds the site and the command line unless they were built from these very sources. */
 export async function ensureBuilt() {
 	if (isBuilt()) return;
+	mustBeWritable();
 	console.log('Building …');
 	await build({ quiet: true });
 }

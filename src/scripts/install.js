@@ -1,13 +1,16 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { Advice, runNpm, top } from './project.js';
+import { Advice, mustBeWritable, runNpm, top } from './project.js';
 
 /** Installs the packages of package-lock.json unless node_modules holds exactly those. */
 export async function ensureInstalled() {
 	if (isInstalled()) return;
+	mustBeWritable();
 	console.log('Installing packages (the first time takes a minute) …');
 	if (!(await runNpm(['ci', '--include=dev', '--no-progress', '--loglevel=error']))) {
-		throw new Advice('npm could not install the packages: its own message is above.');
+		throw new Advice(
+			'npm could not install the packages, as it says above: connect this machine to the network for the first start, then run npm start again.'
+		);
 	}
 }
 

@@ -1,5 +1,6 @@
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
+import { accessSync, constants } from 'node:fs';
 import { basename, join, resolve } from 'node:path';
 
 /** The top of the project. */
@@ -15,6 +16,35 @@ export const top = resolve(import.meta.dirname, '../..');
 /** A failure whose message tells the person what to do. */
 export class Advice extends Error {}
 
+/** @type {Readonly<Record<string, string>>} */
+const unwritable = {
+	EACCES: 'belongs to somebody else',
+	EPERM: 'belongs to somebody else',
+	EROFS: 'is on a disk that can only be read',
+	ENOSPC: 'is on a disk that is full'
+};
+
+/**
+ * One sentence on what to do; null when nobody knows.
+ *
+ * @param {unknown} error
+ */
+export function adviceOn(error) {
+	if (error instanceof Advice) return error.message;
+	if (!(error instanceof Error) || !('code' in error)) return null;
+	const why = unwritable[String(error.code)];
+	return why
+		? `This folder cannot be written (it ${why}): copy the project to a folder of your own, and start it there.`
+		: null;
+}
+
+/**
+ * @throws an error that `adviceOn` explains, unless files can be written in the project
+ */
+export function mustBeWritable() {
+	accessSync(top, constants.W_OK);
+}
+
 /**
  * Runs the script's work; a failure ends it with one line, without a stack when it is advice.
  *
@@ -24,7 +54,7 @@ export async function main(work) {
 	try {
 		await work();
 	} catch (error) {
-		console.error(error instanceof Advice ? error.message : error);
+		console.error(adviceOn(error) ?? error);
 		process.exitCode = 1;
 	}
 }

@@ -1,3 +1,4 @@
+import './node-version.js';
 import { networkInterfaces } from 'node:os';
 import { ensureBuilt, site } from './build.js';
 import { ensureInstalled } from './install.js';

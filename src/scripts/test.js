@@ -1,3 +1,4 @@
+import './node-version.js';
 import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { ensureBuilt } from './build.js';

@@ -1,4 +1,5 @@
 import { beforeEach, describe, expect, test, vi } from 'vitest';
+import { late } from '../../src/lib/ui/late.ts';
 import { unexpected } from '../../src/lib/app/unexpected.svelte.ts';
 
 const error = new Error('planted');
@@ -54,6 +55,15 @@ test('what could not be loaded asks for a reload, and no network is blamed', () 
 	expect(unexpected.says).toMatch(/could not be loaded.*updated.*reload the page\.$/);
 	expect(unexpected.says).not.toContain('network');
 	expect(unexpected.sentence(missing, task, 'do this')).toBe(unexpected.says);
+});
+
+test('a late part that fails asks for the same, and keeps its cause', async () => {
+	const cause = new TypeError('planted');
+	const thrown = await late(() => Promise.reject(cause)).catch((error: unknown) => error);
+	happen('unhandledrejection', { reason: thrown });
+	expect(unexpected.says).toMatch(/could not be loaded.*reload the page\.$/);
+	expect(thrown).toMatchObject({ cause });
+	expect(await late(async () => 1)).toBe(1);
 });
 
 test('what was caught is in the console, and can be told in its place', () => {

@@ -60,7 +60,7 @@ const planted: [path: string, line: string, stands: boolean][] = [
 		`<script lang="ts">const y: import('../app/y.ts').Y = 1;</script>{y}`,
 		false
 	],
-	['src/lib/ui/X.svelte', `{#await import('../app/y.ts')}wait{/await}`, false],
+	['src/lib/ui/X.svelte', `{#await late(() => import('../app/y.ts'))}wait{/await}`, false],
 	['src/lib/storage/x.ts', `import { y } from '../ui/y.ts'; y();`, false],
 	['src/lib/exchange/x.ts', `import { y } from '../engine/sets/y.ts'; y();`, true],
 	['src/lib/exchange/x.ts', `import { y } from '../storage/y.ts'; y();`, false],

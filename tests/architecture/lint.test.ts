@@ -18,6 +18,9 @@ const planted: [rule: string, path: string, text: string][] = [
 	['no-new-func', engineFile, "export const x = new Function('return 1');"],
 	['no-eval', 'src/lib/app/x.ts', "export const x = eval('1');"],
 	['no-restricted-properties', 'src/lib/app/x.ts', 'export const x = crypto.randomUUID();'],
+	['no-restricted-syntax', 'src/lib/app/x.ts', "export const x = import('./y.ts');"],
+	['no-restricted-syntax', 'src/lib/ui/x.ts', "export const x = () => import('./y.ts');"],
+	['no-restricted-syntax', 'src/routes/x.ts', "export const x = import('./y.ts').then();"],
 	['no-console', 'src/lib/app/x.ts', 'console.log(1);'],
 	['@typescript-eslint/no-explicit-any', 'src/lib/app/x.ts', 'export let x: any;'],
 	['svelte/no-at-html-tags', 'src/lib/ui/X.svelte', markup]
@@ -30,6 +33,7 @@ test.each(planted)('%s catches, in %s: %s', async (rule, path, text) => {
 test.each([
 	['the one component that shows markup', 'src/lib/ui/Markup.svelte', markup],
 	['a mock in a file of its own', 'tests/app/x.alone.test.ts', "vi.mock('x');"],
+	['a late import', 'src/lib/app/x.ts', "export const x = late(() => import('./y.ts'));"],
 	['a script that reports', 'src/scripts/x.js', 'console.log(new Date());']
 ])('lint allows %s', async (_name, path, text) => {
 	expect(await lintComplaints({ path, text })).toEqual([]);

@@ -1,4 +1,8 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { expect } from 'vitest';
+import { site } from '../../src/scripts/build.js';
+import { top } from '../../src/scripts/project.js';
 import { openTask } from './keyboard.ts';
 import { test } from './site-test.ts';
 
@@ -15,7 +19,16 @@ test('after one visit the app opens and works without a network', async ({ openP
 	await page.getByText('5/16 in').first().waitFor();
 	await page.getByRole('button', { name: 'Charts' }).click();
 	await page.getByRole('dialog').getByRole('grid').waitFor();
+	await page.goto('/practice?task=RL1-007S-3W');
+	expect(new URL(page.url()).pathname).toBe('/practice/');
+	expect((await openTask(page)).number).toBe('RL1-007S-3W');
 	await page.goto('/rules/');
 	await page.getByRole('heading', { name: 'Rules and sources' }).waitFor();
 	expect(faults).toEqual([]);
+});
+
+test('the licences of what ships are in the build', () => {
+	const { dependencies } = JSON.parse(readFileSync(join(top, 'package.json'), 'utf8'));
+	const texts = readFileSync(join(site, 'licenses.md'), 'utf8');
+	for (const name of Object.keys(dependencies)) expect(texts).toContain(`## ${name} - `);
 });

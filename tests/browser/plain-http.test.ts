@@ -35,6 +35,7 @@ test('practice draws a task, marks it, and has the answer after a reload', async
 test('today’s tasks start, and the first answer is stored', async ({ openPage }) => {
 	const page = await openPlain(openPage);
 	await page.goto('/');
+	await page.getByText('open it as https, or on this computer as localhost').waitFor();
 	await page.getByRole('button', { name: 'Start today’s tasks' }).click();
 	await openTask(page);
 	// The first one is worked for whoever is new.

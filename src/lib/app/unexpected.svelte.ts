@@ -1,3 +1,5 @@
+import { NotLoaded } from '$lib/ui/late.ts';
+
 /** Where everything ends that nobody expected: in one sentence that says what to do. */
 class Unexpected {
 	/** What to do about the newest of it on this page; null while nothing has happened. */
@@ -50,7 +52,7 @@ class Unexpected {
 	}
 
 	#sentence(error: unknown, task = this.#openTask(), todo?: string): string {
-		if (this.#unloaded.has(Object(error))) {
+		if (error instanceof NotLoaded || this.#unloaded.has(Object(error))) {
 			return 'Part of this page could not be loaded; Bucktail may have been updated, so reload the page.';
 		}
 		return task === null

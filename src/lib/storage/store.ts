@@ -35,21 +35,22 @@ export async function openStore(options: StoreOptions): Promise<Store> {
 		const found = await copy;
 		if (found) await recoverLog({ db, folds }, found);
 	}
-	const tabs = new BroadcastChannel(name);
+	// Without it tabs do not hear of each other, and each still stores.
+	const tabs = 'BroadcastChannel' in globalThis ? new BroadcastChannel(name) : null;
 	return {
 		db,
 		folds,
 		copy,
 		onChange(listener) {
 			const hear = ({ data }: MessageEvent<readonly string[]>) => listener(data);
-			tabs.addEventListener('message', hear);
-			return () => tabs.removeEventListener('message', hear);
+			tabs?.addEventListener('message', hear);
+			return () => tabs?.removeEventListener('message', hear);
 		},
 		changed(learners) {
-			tabs.postMessage(learners);
+			tabs?.postMessage(learners);
 		},
 		close() {
-			tabs.close();
+			tabs?.close();
 			db.close();
 			void copy.then((found) => found?.close());
 		}

@@ -34,7 +34,8 @@ export const troubleSentences: Readonly<Record<Trouble, string>> = {
 	closed: 'The browser closed the store on this device; reload this page.',
 	full: 'There is no room left on this device; free some, then try again.',
 	removed: 'This learner was removed from this device; choose another one.',
-	unavailable: 'This browser stores nothing for this page, so your work ends when you close it.',
+	unavailable:
+		'This browser stores nothing for this page: answers are kept until this tab closes; allow site data for this address, then reload.',
 	failed: 'That could not be saved on this device; reload this page and try again.'
 };
 

@@ -1,3 +1,4 @@
+import { late } from '$lib/ui/late.ts';
 import { SetError } from '$lib/engine/sets/set-error.ts';
 import type { Progress, work } from './set-work.ts';
 
@@ -96,7 +97,7 @@ export class WorkDesk {
 	}
 
 	async #here<J extends Job>(job: J, args: Rest<J>, progress: Progress): Promise<Result<J>> {
-		const { runJob } = await import('./run-job.ts');
+		const { runJob } = await late(() => import('./run-job.ts'));
 		return (await runJob(job, args, progress)) as Result<J>;
 	}
 }

@@ -1,3 +1,4 @@
+import { late } from '$lib/ui/late.ts';
 import type { CourseSettings } from '$lib/engine/schedule/course-settings.ts';
 import type { Attempt, KnownEvent } from '$lib/engine/schedule/event.ts';
 import type { Learning } from '$lib/engine/schedule/learning.ts';
@@ -35,6 +36,8 @@ class Device {
 	course = $state.raw<CourseSettings | null>(null);
 	/** One sentence when something is wrong with the store, else null. */
 	trouble = $state<string | null>(null);
+	/** One sentence when another tab removed the learner at work here, until the next page. */
+	removed = $state<string | null>(null);
 	/** Whether the store has been opened, or has failed to. */
 	ready = $state(false);
 	#desk: Promise<Desk | null> | null = null;
@@ -55,7 +58,7 @@ class Device {
 
 	async #open(): Promise<Desk | null> {
 		try {
-			return await this.#opened(await import('./desk.ts'));
+			return await this.#opened(await late(() => import('./desk.ts')));
 		} catch (error) {
 			this.trouble = unexpected.sentence(error);
 			// What could not be loaded is asked for again next time.
@@ -99,7 +102,7 @@ class Device {
 		if (!desk || ids.length === 0) return;
 		const before = this.learner?.id ?? null;
 		await this.#read(desk, before);
-		if (before !== null && this.learner?.id !== before) this.trouble = desk.removedSentence;
+		if (before !== null && this.learner?.id !== before) this.removed = desk.removedSentence;
 	}
 
 	/** Reads everything again, after a restore or a change of learners. */
@@ -121,7 +124,7 @@ class Device {
 	/** Asks the browser to keep what is stored, once there is something worth keeping. */
 	async #askToKeep(): Promise<void> {
 		if (this.learning?.tasks !== tasksWorthKeeping) return;
-		const { askToKeep } = await import('../learners/keep.ts');
+		const { askToKeep } = await late(() => import('../learners/keep.ts'));
 		await askToKeep();
 	}
 
@@ -178,7 +181,7 @@ class Device {
 			this.trouble = null;
 			return true;
 		} catch (error) {
-			const { sentenceFor } = await import('./desk.ts');
+			const { sentenceFor } = await late(() => import('./desk.ts'));
 			this.trouble = sentenceFor(error);
 			return false;
 		}

@@ -1,3 +1,4 @@
+import { late } from '$lib/ui/late.ts';
 import { addLearner, removeLearner, renameLearner } from '$lib/storage/learners.ts';
 import {
 	askToPersist,
@@ -100,7 +101,7 @@ class Learners {
 	async backUp(who: 'one' | 'all'): Promise<boolean> {
 		const learners = device.learners.filter(({ id }) => who === 'all' || id === device.learner?.id);
 		return this.#change(async (store) => {
-			const { saveBackup } = await import('./backup.ts');
+			const { saveBackup } = await late(() => import('./backup.ts'));
 			const saved = await saveBackup(store, learners, new Date());
 			this.saidOfBackup = saved.sentence;
 			await device.refresh();
@@ -111,7 +112,7 @@ class Learners {
 
 	/** Reads a file that was chosen to be restored, and changes nothing else. */
 	async choose(file: File): Promise<void> {
-		const { chooseBackup } = await import('./backup.ts');
+		const { chooseBackup } = await late(() => import('./backup.ts'));
 		const choosing = await chooseBackup(file);
 		this.chosen = choosing.ok ? choosing.chosen : null;
 		this.refusal = choosing.ok ? '' : choosing.sentence;

@@ -1,3 +1,4 @@
+import { late } from '$lib/ui/late.ts';
 import { firstSettings } from '$lib/engine/schedule/course-settings.ts';
 import { isoOf } from '$lib/engine/schedule/day.ts';
 import type { Forecast } from '$lib/engine/schedule/forecast.ts';
@@ -37,7 +38,7 @@ class Plan {
 	/** Loads what planning needs; the log of the learner must have been read before. */
 	async load(): Promise<Planner> {
 		this.day = todayNumber();
-		this.#loading ??= import('./planner.ts').then(({ loadPlanner }) => loadPlanner());
+		this.#loading ??= late(() => import('./planner.ts')).then(({ loadPlanner }) => loadPlanner());
 		// What could not be loaded is asked for again next time.
 		this.#loading.catch(() => (this.#loading = null));
 		const [planner] = await Promise.all([this.#loading, device.open()]);

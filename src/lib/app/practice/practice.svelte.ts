@@ -1,3 +1,4 @@
+import { late } from '$lib/ui/late.ts';
 import type { TopicId } from '$lib/engine/families/topics.ts';
 import { loadToDraw } from '$lib/engine/families/catalogue.ts';
 import { type Task, taskFromNumber } from '$lib/engine/tasks/task.ts';
@@ -15,7 +16,7 @@ import { newRun, newTask, type Run, type RunTask, withOpen } from './run.ts';
 import { settings } from '../device/settings.svelte.ts';
 
 /** What an answer comes to in the run and in the log: wanted once something is answered. */
-const notingPart = once(() => import('./noting.ts'));
+const notingPart = once(() => late(() => import('./noting.ts')));
 
 /** The run on this device and the task that is open in it. */
 export class Practice {
@@ -36,7 +37,7 @@ export class Practice {
 	async load(): Promise<void> {
 		const kept = read();
 		this.work = null;
-		this.run = kept === null ? null : (await import('./run-reader.ts')).readRun(kept);
+		this.run = kept === null ? null : (await late(() => import('./run-reader.ts'))).readRun(kept);
 	}
 
 	/** Starts a run by free choice. */
@@ -47,7 +48,7 @@ export class Practice {
 
 	/** Starts the plan's run for today; resolves to whether there is anything to do. */
 	async startPlan(): Promise<boolean> {
-		const { plan } = await import('../plan/plan.svelte.ts');
+		const { plan } = await late(() => import('../plan/plan.svelte.ts'));
 		const run = await plan.newRun(newId(), below, this.run);
 		if (!run) return false;
 		this.keep(run);

@@ -49,6 +49,12 @@ export function studyDays(off: DaysOff, from: number, until: number): number[] {
 }
 
 /**
+ * Days that are looked ahead or back at most: a date slipped in, or a clock set back by decades,
+ * must not have a page reckon with millions of days.
+ */
+export const FARTHEST = 366;
+
+/**
  * The study days until the exam and what each may take. Together they take the minutes a day times
  * their number; a share is kept for the last days, so those are longer and the others shorter. Time
  * is dealt in whole tasks of `taskSeconds`, so that no day is left with half a task. Nothing is
@@ -69,7 +75,7 @@ export function portions(course: Course, taskSeconds: number, policy = SHIPPED):
 	}));
 }
 
-/** What `day` may take. */
+/** What `day` may take. Of a longer course, no more than `FARTHEST` days on each side count. */
 export function portionOn(
 	course: Course,
 	day: number,
@@ -78,7 +84,9 @@ export function portionOn(
 ): Portion {
 	if (isOff(course.off, day)) return { day, phase: 'off', seconds: 0 };
 	const keep: Portion = { day, phase: 'keep', seconds: course.minutes * 60 };
-	const counted = { ...course, start: Math.min(course.start, day) };
+	if (course.exam === null || course.exam <= day) return keep;
+	const start = Math.max(Math.min(course.start, day), day - FARTHEST);
+	const counted = { ...course, start, exam: Math.min(course.exam, day + FARTHEST) };
 	return portions(counted, taskSeconds, policy).find((p) => p.day === day) ?? keep;
 }
 

@@ -1,4 +1,4 @@
-import { type Phase, portionOn, studyDays } from './calendar.ts';
+import { FARTHEST, type Phase, portionOn, studyDays } from './calendar.ts';
 import type { PlanInput } from './draft.ts';
 import { ExpectedLearner } from './expected-learner.ts';
 import { type Memory, emptyMemory, isMet, recall } from './memory.ts';
@@ -39,7 +39,7 @@ export interface WeakSkill {
 
 /** What the plan leads to. */
 export interface Forecast {
-	/** The exam day; four weeks ahead when there is none. */
+	/** The exam day, or `FARTHEST` days ahead when it is later; four weeks ahead when there is none. */
 	readonly until: number;
 	readonly days: readonly ForecastDay[];
 	readonly all: Outlook;
@@ -58,7 +58,8 @@ const HORIZON = 28;
 /** The plan played through from `input.day`, today included, with answers as they are expected. */
 export function forecast(input: PlanInput, weakest = 5): Forecast {
 	const { course, day, syllabus } = input;
-	const until = course.exam !== null && course.exam >= day ? course.exam : day + HORIZON;
+	const ahead = course.exam !== null && course.exam >= day;
+	const until = ahead ? Math.min(course.exam, day + FARTHEST) : day + HORIZON;
 	const learner = new ExpectedLearner(input.memories);
 	const map = mapPractice(syllabus);
 	const runs = studyDays(course.off, day, until).map((at) => playDay(input, at, learner, map));

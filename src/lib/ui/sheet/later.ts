@@ -1,3 +1,4 @@
+import { late } from '../late.ts';
 import { loadReader } from '$lib/engine/quantity/reader.ts';
 
 /*
@@ -11,10 +12,10 @@ async function told(): Promise<void> {
 	await tell();
 }
 
-const tellPart = once(() => import('$lib/engine/families/tell.ts'));
-const marking = once(() => import('$lib/engine/marking/mark.ts'));
-const verdict = once(() => import('./Verdict.svelte'));
-const working = once(() => import('./Working.svelte'));
+const tellPart = once(() => late(() => import('$lib/engine/families/tell.ts')));
+const marking = once(() => late(() => import('$lib/engine/marking/mark.ts')));
+const verdict = once(() => late(() => import('./Verdict.svelte')));
+const working = once(() => late(() => import('./Working.svelte')));
 
 export const chartsPart = once(() => import('../charts/Charts.svelte'));
 export const markPart = () => withTold(marking);

@@ -1,0 +1,17 @@
+/** A part of the program that could not be fetched, or that threw as it started. */
+export class NotLoaded extends Error {}
+
+/**
+ * Fetches a part of the program when it is first wanted. Every `import(…)` of the pages stands in
+ * one of these (lint holds it), so that whoever waits is told to reload the page, and not that
+ * something unknown went wrong.
+ *
+ * @throws NotLoaded
+ */
+export async function late<T>(load: () => Promise<T>): Promise<T> {
+	try {
+		return await load();
+	} catch (cause) {
+		throw new NotLoaded('part of the page could not be loaded', { cause });
+	}
+}
