@@ -153,11 +153,7 @@ describe('what to do about an entry that is not read', () => {
 		['rivetDiameter', '-5 length', 'A rivet diameter is wanted here. Write it like −4 or 1/8 in.'],
 		['rivetLength', '5/16 in (−6)', 'The two values differ. Write only one.'],
 		['length', '3/0', 'The bottom of a fraction cannot be zero. Write it like 3/8.'],
-		[
-			'length',
-			'1 5/4',
-			'The fraction after a whole number is less than one. Write it like 1 1/2.'
-		],
+		['length', '1 5/4', 'The fraction after a whole number is less than one. Write it like 1 1/2.'],
 		['length', '1e9', 'That is too large. Check the decimal point and the unit.'],
 		['count', '12.5', 'A whole number is wanted here. Write it like 12.'],
 		['length', '0,5+1', 'In a sum write decimals with a point, like 0.5 + 0.25.'],
