@@ -17,7 +17,7 @@ const marking = once(() => late(() => import('$lib/engine/marking/mark.ts')));
 const verdict = once(() => late(() => import('./Verdict.svelte')));
 const working = once(() => late(() => import('./Working.svelte')));
 
-export const chartsPart = once(() => import('../charts/Charts.svelte'));
+export const chartsPart = once(() => late(() => import('../charts/Charts.svelte')));
 export const markPart = () => withTold(marking);
 export const verdictPart = () => withTold(verdict);
 export const workingPart = () => withTold(working);
