@@ -51,8 +51,10 @@ export function weakSteps(
 
 /** The kind of work a step belongs to, as the start page names it. */
 function workOf(planner: Planner, skill: SkillId): string {
-	const using = planner.families.filter(({ method }) =>
-		Object.values(method.steps).some((step) => step.skill === skill)
+	const using = planner.families.filter(({ method, others = [] }) =>
+		[method, ...others].some(({ steps }) =>
+			Object.values(steps).some((step) => step.skill === skill)
+		)
 	);
 	const [first, ...others] = using.map(({ name }) => name);
 	if (first === undefined) return '';

@@ -62,7 +62,7 @@ export async function loadPlanner(): Promise<Planner> {
 	const families = await loadFamilies();
 	const syllabus = syllabusOf(families);
 	const map = mapPractice(syllabus);
-	const words = skillWords(families.map(({ method }) => method));
+	const words = skillWords(families.flatMap(({ method, others = [] }) => [method, ...others]));
 	const label = (skill: SkillId) => words.get(skill)?.label ?? skill.split('/').at(-1) ?? '';
 	const slipSays = (skill: SkillId, slip: string) =>
 		words.get(skill)?.slips.get(slip) ?? goneSlipSays(skill, slip);
