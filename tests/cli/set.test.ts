@@ -327,6 +327,22 @@ describe('bad input: one line on standard error, exit code 2', () => {
 		expect(await refused(...line, '--out', at('x.json'), '--version', '0')).toContain('--version');
 	});
 
+	test('a list in place of answers', async () => {
+		await writeFile(at('list.json'), '[]');
+		const line = ['set', 'hand-in', set.link, '--code', 'B05', '--answers', at('list.json')];
+		expect(await refused(...line, '--out', at('x.json'))).toContain('Write the answers as');
+	});
+
+	test('a table of hand-ins none of which can be marked', async () => {
+		await writeFile(at('half.json'), '{"bucktail": ');
+		expect(await json('set', 'collect', at('half.json'))).toMatchObject({
+			set: null,
+			aside: [{ why: expect.stringContaining('cut short') }]
+		});
+		const err = await refused('set', 'collect', at('half.json'), '--csv', at('none.csv'));
+		expect(err).toContain('The hand-in is cut short or damaged');
+	});
+
 	test('overrides that are none', async () => {
 		await writeFile(at('bad.json'), '[{"code":"B05"}]');
 		const err = await refused('set', 'collect', at('class'), '--overrides', at('bad.json'));

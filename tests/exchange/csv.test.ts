@@ -54,6 +54,8 @@ describe('a list of students', () => {
 		['codes alone', 'B01\nB02\n'],
 		['a byte order mark and lines of Windows', '\ufeffB01\r\nB02\r\n\r\n'],
 		['a header', 'Code,Name\nB01,\nB02,'],
+		['a header that says student', 'Student,Seat\nB01,4\nB02,5'],
+		['a header that says ID', 'Name,Student ID\n,B01\n,B02'],
 		['semicolons', 'Name;Code\n;b01\n;b02'],
 		['semicolons named', 'sep=;\r\nCode;Name\r\nB01;\r\nB02;\r\n'],
 		['tabs', 'Code\tSeat\nB01\t4,5\nB02\t6'],

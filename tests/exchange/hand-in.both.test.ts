@@ -192,6 +192,9 @@ describe('set aside with one sentence, and nothing is lost', () => {
 			'class/B05.json': strToU8(text),
 			'class/notes.docx': strToU8('x'),
 			'../../evil.json': strToU8(text),
+			'__MACOSX/class/._B05.json': strToU8('x'),
+			'class/.DS_Store': strToU8('x'),
+			'inner.zip': zipSync({ 'B06.json': strToU8(text) }),
 			__proto__x: strToU8('x')
 		});
 		const { found, aside } = await gather([
@@ -207,6 +210,7 @@ describe('set aside with one sentence, and nothing is lost', () => {
 			{ file: 'bomb.zip', why: expect.stringMatching(/is too large for hand-ins/) },
 			{ file: 'cut.zip', why: expect.stringMatching(/damaged or cut short/) },
 			{ file: 'class.zip/class/notes.docx', why: 'That is no hand-in of Bucktail.' },
+			{ file: 'class.zip/inner.zip', why: expect.stringContaining('A package in a package') },
 			{ file: 'class.zip/__proto__x', why: 'That is no hand-in of Bucktail.' }
 		]);
 		const many = Object.fromEntries(Array.from({ length: 501 }, (_, i) => [`${i}`, strToU8('x')]));

@@ -54,13 +54,20 @@ async function readingsIn({ name, size, read }: Source): Promise<Row[]> {
 	if (!zip.ok) return [[name, refused(zip.sentence)]];
 	const rows: Row[] = [];
 	for (const [inner, content] of zip.files) {
-		if (!inner.endsWith('/')) rows.push(...(await readFile(`${name}/${inner}`, content)));
+		if (!isHidden(inner)) rows.push(...(await readFile(`${name}/${inner}`, content)));
 	}
 	return rows;
 }
 
+/** Folders, and what systems pack along unseen, such as `__MACOSX/._B05.json`. */
+function isHidden(name: string): boolean {
+	return name.endsWith('/') || /(^|\/)(__MACOSX\/|\.[^/]*$)/.test(name);
+}
+
 async function readFile(name: string, bytes: Uint8Array): Promise<Row[]> {
 	if (bytes.length > largestFile) return [[name, refused(tooLarge(bytes.length))]];
+	if (isZip(bytes))
+		return [[name, refused('A package in a package; unpack it and give it again.')]];
 	const text = new TextDecoder().decode(bytes);
 	if (!hasHandInText(text)) return [[name, readHandInFile(text)]];
 	const readings = await readHandInTexts(text);

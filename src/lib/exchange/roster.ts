@@ -5,6 +5,9 @@ import { readCsv } from './csv.ts';
 /** Most students in a list. */
 export const mostStudents = 500;
 
+/** What a column of codes is headed with. */
+const codeHeading = /^(codes?|ids?|students?|student (codes?|ids?|numbers?|no\.?))$/;
+
 /** A student as an instructor lists them. */
 export interface Student {
 	readonly code: string;
@@ -17,15 +20,15 @@ export type RosterReading =
 	| { readonly ok: false; readonly sentence: string };
 
 /**
- * Reads student codes from a table, or one a line. A first row with the word “code” names the
- * columns; without it, the first column holds the codes.
+ * Reads student codes from a table, or one a line. A first row with “code”, “student” or “ID” names
+ * the columns; without it, the first column holds the codes.
  */
 export function readRoster(text: string): RosterReading {
 	const table = readCsv(text);
 	if (!table.ok) return table;
 	const [first = []] = table.rows;
 	const names = first.map((cell) => cell.toLowerCase());
-	const codeColumn = names.findIndex((cell) => /^(student )?code$/.test(cell));
+	const codeColumn = names.findIndex((cell) => codeHeading.test(cell));
 	const nameColumn = codeColumn < 0 ? -1 : names.indexOf('name');
 	const rows = codeColumn < 0 ? table.rows : table.rows.slice(1);
 	if (rows.length === 0) return refused('There is no student code in the list.');

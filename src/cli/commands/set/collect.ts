@@ -13,7 +13,7 @@ import { setOfMost } from '../../../lib/exchange/which-set.ts';
 import { filesIn, readJson, write } from '../../files.ts';
 import type { Options } from '../../options.ts';
 import type { Answer, Progress } from '../../run.ts';
-import { UsageError } from '../../usage-error.ts';
+import { echoed, UsageError } from '../../usage-error.ts';
 import { columns } from '../columns.ts';
 import { setIn } from './link.ts';
 
@@ -30,6 +30,7 @@ export async function collectSet(
 	const { found, aside } = await gather(sources, (done, of) => progress('Reading', done, of));
 	const open = await setFor(found, options);
 	if (!open) {
+		refuseTables(options, aside);
 		return { data: { set: null, handIns: [], aside }, text: asideText(aside) };
 	}
 	const collected = await collect(open, found, {
@@ -58,8 +59,21 @@ async function setFor(found: readonly Found[], options: Options): Promise<OpenSe
 	return set && openSet(set);
 }
 
+/**
+ * A script that asked for a table does not go on without one.
+ *
+ * @throws UsageError
+ */
+function refuseTables(options: Options, [first]: Collected['aside']): void {
+	if (!tableOptions.some((name) => options.value(name) !== undefined)) return;
+	const why = first ? `${echoed(first.file)}: ${first.why}` : 'none of them tells its set.';
+	throw new UsageError(`No table is written, for no hand-in can be marked; ${why}`);
+}
+
+const tableOptions = ['--csv', '--slips', '--xapi'] as const;
+
 async function writeTables(open: OpenSet, { handIns }: Collected, options: Options): Promise<void> {
-	const [csv, slips, xapi] = ['--csv', '--slips', '--xapi'].map((name) => options.value(name));
+	const [csv, slips, xapi] = tableOptions.map((name) => options.value(name));
 	if (csv !== undefined) await write(csv, writeCsv(gradebook(open, handIns)));
 	if (slips !== undefined) {
 		await write(slips, writeCsv(slipTable(missedSteps(open, handIns), handIns.length)));

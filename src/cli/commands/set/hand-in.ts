@@ -18,9 +18,15 @@ import type { Answer } from '../../run.ts';
 import { echoed, UsageError } from '../../usage-error.ts';
 import { codeIn, setIn } from './link.ts';
 
-const answersSchema = v.record(
-	v.pipe(v.string(), v.regex(/^[1-9]\d?$/)),
-	v.record(v.string(), v.pipe(v.string(), v.maxLength(longestEntry)))
+/** Not a list: a record of the library takes one, as if it had no entries. */
+const keyed = v.custom<object>((data) => typeof data === 'object' && !Array.isArray(data));
+
+const answersSchema = v.pipe(
+	keyed,
+	v.record(
+		v.pipe(v.string(), v.regex(/^[1-9]\d?$/)),
+		v.pipe(keyed, v.record(v.string(), v.pipe(v.string(), v.maxLength(longestEntry))))
+	)
 );
 
 export async function handInSet(args: readonly string[], options: Options): Promise<Answer> {
