@@ -11,6 +11,7 @@ import { readICalendar } from '../engine/schedule/read-icalendar.ts';
 import { looks, overTheEdge, violations } from './axe.ts';
 import { logged } from './dump.ts';
 import { answerByKeyboard, openTask, rightAnswers, wrongAnswers } from './keyboard.ts';
+import { skillOf } from '../../src/lib/engine/schedule/syllabus.ts';
 import { test } from './site-test.ts';
 import { loadReader } from '../../src/lib/engine/quantity/reader.ts';
 
@@ -74,6 +75,10 @@ function slipped(task: Task): Slipped | null {
 	return null;
 }
 
+function askedSkill({ method, drawn }: Task): string {
+	return skillOf(method, drawn.asked[0] ?? '');
+}
+
 interface Met {
 	readonly task: Task;
 	readonly missed: string | null;
@@ -98,7 +103,7 @@ async function work(page: Page, misses: number): Promise<Met[]> {
 			const possible = made.length < misses ? slipped(task) : null;
 			// Of two slips in one step the plan would tell the later.
 			const isNew = !met.some(
-				(one) => one.missed !== null && one.task.family.code === task.family.code
+				(one) => one.missed !== null && askedSkill(one.task) === askedSkill(task)
 			);
 			const slip = isNew ? possible : null;
 			missed = slip?.says ?? null;
