@@ -22,7 +22,8 @@ export function syllabusOf(families: readonly Family[]): Syllabus {
 	const drawn = levels.flatMap((level) =>
 		families.map((family) => ({ family, level, tasks: tasksOf(family, level) }))
 	);
-	const kinds = drawn.map(({ family, level, tasks }) => kindOf(family, level, tasks));
+	const sure = new Set(drawn.flatMap(({ tasks }) => inEvery(skillSets(tasks))));
+	const kinds = drawn.map(({ family, level, tasks }) => kindOf(family, level, tasks, sure));
 	const exercised = new Set(kinds.flatMap((kind) => kind.skills));
 	const skills = new Map<SkillId, Skill>();
 	for (const family of families) {
@@ -46,18 +47,36 @@ function tasksOf(family: Family, level: Level): Task[] {
 	return Array.from({ length: samples }, (_, seed) => drawTask(family, level, seed));
 }
 
-function kindOf({ code }: Family, level: Level, tasks: readonly Task[]): TaskKind {
-	const skills = new Set<SkillId>();
-	for (const method of new Set(tasks.map((task) => task.method))) {
+/**
+ * A kind whose tasks come by several methods exercises what each of them does, and of the rest what
+ * no kind does in every task: a step that came up by chance only would not be practised when planned.
+ */
+function kindOf(
+	{ code }: Family,
+	level: Level,
+	tasks: readonly Task[],
+	sure: ReadonlySet<SkillId>
+): TaskKind {
+	const sets = skillSets(tasks);
+	const each = new Set(inEvery(sets));
+	const some = new Set(sets.flatMap((skills) => [...skills]));
+	const skills = [...some].filter((skill) => each.has(skill) || !sure.has(skill));
+	return { id: `${code}${level}`, family: code, aim: skills.at(-1) ?? '', skills };
+}
+
+/** The skills that tasks exercise, a set for each method they come by, in the order of steps. */
+function skillSets(tasks: readonly Task[]): Set<SkillId>[] {
+	return [...new Set(tasks.map((task) => task.method))].map((method) => {
 		const own = tasks.filter((task) => task.method === method);
 		const asked = new Set(own.flatMap(({ drawn }) => drawn.asked));
 		const leading = new Set([...asked].flatMap((key) => leadingTo(method, key)));
-		for (const step of Object.keys(method.steps)) {
-			if (leading.has(step)) skills.add(skillOf(method, step));
-		}
-	}
-	const all = [...skills];
-	return { id: `${code}${level}`, family: code, aim: all.at(-1) ?? '', skills: all };
+		const steps = Object.keys(method.steps).filter((step) => leading.has(step));
+		return new Set(steps.map((step) => skillOf(method, step)));
+	});
+}
+
+function inEvery([first, ...others]: readonly Set<SkillId>[]): SkillId[] {
+	return [...(first ?? [])].filter((skill) => others.every((skills) => skills.has(skill)));
 }
 
 /** The steps that a right answer to `key` speaks for: those its formula rests on, itself last. */
