@@ -348,4 +348,15 @@ describe('bad input: one line on standard error, exit code 2', () => {
 		const err = await refused('set', 'collect', at('class'), '--overrides', at('bad.json'));
 		expect(err).toContain('each with a note');
 	});
+
+	test.each([
+		[{ code: 'X99' }, 'has the code X99'],
+		[{ task: 50 }, 'no task 50'],
+		[{ marks: 99 }, 'B05 cannot get 99']
+	])('overrides that meet nothing: %j', async (change, says) => {
+		const one = { code: 'B05', task: 1, marks: 1, note: 'Worked on paper.', ...change };
+		await writeFile(at('none.json'), JSON.stringify([one]));
+		const err = await refused('set', 'collect', at('class'), '--overrides', at('none.json'));
+		expect(err).toContain(says);
+	});
 });

@@ -29,6 +29,7 @@ test('any set is read as it was written', async () => {
 			const fragment = await writeSet(set);
 			expect(await readSetLink(fragment)).toEqual({ ok: true, set });
 			expect(await readSetLink(` ${address}${fragment}\n`)).toEqual({ ok: true, set });
+			expect(await readSetLink(`(“<${address}${fragment}>”).%20`)).toEqual({ ok: true, set });
 		}),
 		{ numRuns: 300 }
 	);

@@ -66,7 +66,9 @@ const choices: readonly (readonly [letter: string, isMade: (set: TaskSet) => boo
 
 /** Reads the fragment of an address, with or without what stands before its `#`; never throws. */
 export async function readSetLink(link: string): Promise<SetReading> {
-	const fragment = link.trim().replace(/^[^#]*#/, '');
+	// Messages put brackets, quotation marks, a full stop or a coded space around an address.
+	const bare = link.replace(/(?:[\s<>()[\]"'“”‘’‹›«».,;]|%20)+$/, '');
+	const fragment = bare.replace(/^[^#]*#/, '').trim();
 	const reading = await unpacked(version, unchecked(fragment));
 	if (!reading.ok && reading.reason === 'newer') return refused(newer);
 	const row = reading.ok ? v.safeParse(packedSet, reading.value) : null;

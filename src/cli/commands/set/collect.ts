@@ -37,6 +37,7 @@ export async function collectSet(
 		overrides,
 		progress: (done, of) => progress('Marking', done, of)
 	});
+	refuseOverrides(collected, overrides);
 	const all = { ...collected, aside: [...aside, ...collected.aside] };
 	await writeTables(open, all, options);
 	return { data: dataOf(open, all), text: textOf(open, all) };
@@ -50,6 +51,23 @@ async function overridesIn(options: Options): Promise<readonly Override[]> {
 	throw new UsageError(
 		'Write overrides as [{"code": "B05", "task": 2, "marks": 1, "note": "why"}], each with a note.'
 	);
+}
+
+/**
+ * An override that meets no hand-in would be lost without a word.
+ *
+ * @throws UsageError
+ */
+function refuseOverrides({ handIns }: Collected, overrides: readonly Override[]): void {
+	for (const { code, task, marks } of overrides) {
+		const handIn = handIns.find((one) => one.code === code);
+		if (!handIn) throw new UsageError(`No hand-in that can be marked has the code ${code}.`);
+		const mark = handIn.tasks.find(({ place }) => place === task);
+		if (!mark)
+			throw new UsageError(`The set has ${handIn.tasks.length} tasks, and no task ${task}.`);
+		if (marks > mark.of)
+			throw new UsageError(`Task ${task} has ${mark.of} marks; ${code} cannot get ${marks}.`);
+	}
 }
 
 async function setFor(found: readonly Found[], options: Options): Promise<OpenSet | null> {

@@ -37,7 +37,8 @@ export function ownWithin(rule = '', micrometer = ''): Pick<TaskSet, 'within'> {
 function amongst<A extends string>(amounts: readonly A[], typed: string): A {
 	const amount = amounts.find((one) => one === typed);
 	if (amount) return amount;
-	throw new SetError(`A set may allow ${amounts.join(', ')} in there, and nothing else.`);
+	const some = amounts.slice(0, -1).join(', ');
+	throw new SetError(`A set may allow ${some} or ${amounts.at(-1)} in, and nothing else.`);
 }
 
 const made = new WeakMap<Method, Map<string, Method>>();
