@@ -72,6 +72,7 @@ export const testProjects: TestProjectConfiguration[] = [
 			globalSetup: 'tests/browser/serve-site.ts',
 			// Half of a browser test is waiting.
 			maxWorkers: maxWorkers + 1,
+			expect: { poll: { timeout: 10_000 } },
 			testTimeout: patience,
 			hookTimeout: patience
 		}

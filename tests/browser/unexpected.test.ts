@@ -7,7 +7,8 @@ import { plantInFigure, plantThrow, takeAway } from './planted.ts';
 import { test as siteTest } from './site-test.ts';
 
 /** What a planted fault makes a page log or throw. */
-const planted = /planted|draw is not a function|404|dynamically imported|preload/;
+const planted =
+	/planted|draw is not a function|404|dynamically imported|could not be loaded|preload/;
 
 /** A page that meets its fault again on its way out may tell of it after the test has looked. */
 const test = siteTest.extend<{ faults: string[] }>({
@@ -218,3 +219,13 @@ const isInSight = (element: Element) => {
 
 const valuesOf = (all: Element[]) =>
 	all.map((field) => (field instanceof HTMLInputElement ? field.value : ''));
+
+test('a chart that cannot be loaded is told in one sentence', async ({ openPage }) => {
+	const page = await openPage();
+	await page.goto('/practice/?task=RL1-007S-3W');
+	await openTask(page);
+	await page.locator('[data-answer]').first().waitFor();
+	await page.route('**/*.js', (route) => route.fulfill({ status: 404 }));
+	await page.getByRole('button', { name: 'Charts' }).click();
+	await page.getByText('Part of this page could not be loaded').waitFor();
+});
