@@ -19,30 +19,24 @@ await main(async () => {
 	mkdirSync(reports);
 
 	console.log('Lint, types, build and tests …');
-	const [onSite, besides] = await Promise.all([suitesOnSite(), suitesBesides()]);
-	const { types, build, browser } = onSite;
-	const { lint, unit, chromium } = besides;
+	const [built, lint] = await Promise.all([typesAndBuild(), timed('lint', () => passes('lint'))]);
+	const { types, build } = built;
+	const unit = await timed('unit', () => testsOf('unit', 'alone'));
+	const chromium = await timed('chromium', () => testsOf('chromium'));
+	const browser = await timed('browser', () => (build.failed ? failure : testsOf('browser')));
 	summarize({ lint, types, build, unit, chromium, browser });
 });
 
 /*
- * Two rows of suites at the same time: none of them keeps two processors busy by itself. What each
- * prints comes in one piece, and only where it fails.
+ * Lint runs beside types and build, for each keeps one processor busy. The tests keep all of them
+ * busy: beside each other they were no quicker, and pages came so late that presses met no script.
+ * What a suite prints comes in one piece, and only where it fails.
  */
-
-async function suitesOnSite() {
+async function typesAndBuild() {
 	// One after the other: both write into .svelte-kit.
 	const types = await timed('types', () => passes('check'));
 	const build = await timed('build', builds);
-	const browser = await timed('browser', () => (build.failed ? failure : testsOf('browser')));
-	return { types, build, browser };
-}
-
-async function suitesBesides() {
-	const lint = await timed('lint', () => passes('lint'));
-	const unit = await timed('unit', () => testsOf('unit', 'alone'));
-	const chromium = await timed('chromium', () => testsOf('chromium'));
-	return { lint, unit, chromium };
+	return { types, build };
 }
 
 function withSlowTests() {
