@@ -1,3 +1,4 @@
+import { readdirSync, statSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { type Plugin, runnerImport } from 'vite';
 import { type Compiled, compileMethod, compilePiece } from '../lib/engine/solver/compile.ts';
@@ -21,6 +22,8 @@ interface Unit extends Compiled {
 	readonly file: string;
 }
 
+type Exports = Readonly<Record<string, unknown>>;
+
 const engine = resolve(import.meta.dirname, '../lib/engine');
 const methodFile = /\/engine\/methods\/((?:pieces\/|checks\/)?[\w-]+)\.ts$/;
 
@@ -37,6 +40,7 @@ const toldQuery = 'told';
  */
 export function compileMethods(): Plugin {
 	let trade: Promise<Trade> | undefined;
+	const exportsIn = readTogether();
 	let isBuild = false;
 	return {
 		name: 'compile-methods',
@@ -51,7 +55,7 @@ export function compileMethods(): Plugin {
 			const isPage = isBuild && this.environment.name === 'client' && !file.startsWith('checks/');
 			if (query === toldQuery && !isPage) return '';
 			trade ??= exportsOf<Trade>(`${engine}/trade/functions.ts`);
-			const [exported, { functions, importing }] = await Promise.all([exportsOf(path), trade]);
+			const [exported, { functions, importing }] = await Promise.all([exportsIn(path), trade]);
 			const units = Object.entries(exported).flatMap((one) =>
 				compiledUnit(one, functions).map((made) => ({ ...made, file }))
 			);
@@ -97,11 +101,40 @@ function addsTold({ id, name, told: source }: Unit): string {
 const unit = (one: Unit) => one.unit;
 const told = (one: Unit) => one.told;
 
-async function exportsOf<Module extends object = Record<string, unknown>>(
-	path: string
-): Promise<Module> {
+async function exportsOf<Module extends object>(path: string): Promise<Module> {
 	const { module } = await runnerImport<Module>(path, { configFile: false });
 	return module;
+}
+
+/**
+ * What a file in `methods/` exports. All of them are read at once, since they share most of what they
+ * import, and again when any of them was written.
+ */
+function readTogether(): (path: string) => Promise<Exports> {
+	let files: Promise<Record<string, Exports>> | undefined;
+	let read = '';
+	return async (path) => {
+		const written = timesWritten();
+		if (written !== read) files = undefined;
+		read = written;
+		files ??= methodFiles();
+		return (await files)[path] ?? {};
+	};
+}
+
+function timesWritten(): string {
+	const folder = `${engine}/methods`;
+	const paths = readdirSync(folder, { recursive: true, encoding: 'utf8' });
+	return paths.map((path) => `${path} ${statSync(`${folder}/${path}`).mtimeMs}`).join();
+}
+
+/** The exports of every file in `methods/`, by path. */
+async function methodFiles(): Promise<Record<string, Exports>> {
+	const path = `${engine}/method-files.ts`;
+	const { files } = await exportsOf<{ readonly files: Record<string, Exports> }>(path);
+	return Object.fromEntries(
+		Object.entries(files).map(([from, exported]) => [resolve(engine, from), exported])
+	);
 }
 
 /** Names of the trade functions that compiled formulas call. */
@@ -123,7 +156,7 @@ function compiledUnit(
 	return [];
 }
 
-function writtenIn(exported: Record<string, unknown>): Written {
+function writtenIn(exported: Exports): Written {
 	const values = Object.values(exported);
 	return { methods: values.filter(isMethod), pieces: values.filter(isPiece) };
 }
