@@ -72,8 +72,6 @@ export const testProjects: TestProjectConfiguration[] = [
 			globalSetup: 'tests/browser/serve-site.ts',
 			// Half of a browser test is waiting.
 			maxWorkers: maxWorkers + 1,
-			// A press can come before a page's script has; what fails twice fails.
-			retry: 1,
 			expect: { poll: { timeout: 10_000 } },
 			testTimeout: patience,
 			hookTimeout: patience
