@@ -1,13 +1,12 @@
 import * as v from 'valibot';
-import { stamp } from './event-fields.ts';
+import { place, setHash, stamp, studentCode } from './event-fields.ts';
 
 /*
  * What the log keeps of hand-ins that an instructor collected. A hand-in is kept as the text that
  * is pasted into a message, with its own checks; it is marked again whenever it is looked at.
  */
 
-const of = { ...stamp, hash: v.pipe(v.string(), v.regex(/^[0-9A-Z]{4}-[0-9A-Z]{4}$/)) };
-const code = v.pipe(v.string(), v.minLength(1), v.maxLength(100));
+const of = { ...stamp, hash: setHash };
 
 /** Longest hand-in that the log takes, in characters of its text. */
 export const longestHandIn = 19_000;
@@ -28,9 +27,9 @@ const collectedSchema = v.object({
 const markSchema = v.object({
 	...of,
 	type: v.literal('collected-mark'),
-	code,
+	code: studentCode,
 	/** Place of the task in the set, from 1. */
-	task: v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(999)),
+	task: place,
 	marks: v.pipe(v.number(), v.minValue(0), v.maxValue(1000)),
 	/** Why. */
 	note: v.pipe(v.string(), v.minLength(1), v.maxLength(400))

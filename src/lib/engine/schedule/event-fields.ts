@@ -8,6 +8,14 @@ export const short = v.pipe(v.string(), v.minLength(1), v.maxLength(60));
 export const shortList = v.pipe(v.array(short), v.maxLength(60));
 export const uuid = v.pipe(v.string(), v.uuid());
 
+/** Hash of a set: `9F3A-C41E`. */
+export const setHash = v.pipe(v.string(), v.regex(/^[0-9A-Z]{4}-[0-9A-Z]{4}$/));
+/** A set as the fragment of its link. */
+export const setFragment = v.pipe(v.string(), v.regex(/^[\w.-]{1,16000}$/));
+export const studentCode = v.pipe(v.string(), v.minLength(1), v.maxLength(100));
+/** Where a task stands in a set, from 1. */
+export const place = v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(999));
+
 export const stamp = {
 	id: uuid,
 	/** Raised when a known type changes so that an older reader would misread it. */

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { shortList, stamp } from './event-fields.ts';
+import { shortList, stamp, uuid } from './event-fields.ts';
 
 /*
  * What the log keeps of panels: the file of each as it was last left, and the ticks at the bench.
@@ -12,13 +12,11 @@ export const longestPanel = 16_000;
 export const stages = ['mark', 'pilot', 'final', 'deburr', 'drive'] as const;
 export type Stage = (typeof stages)[number];
 
-const panel = v.pipe(v.string(), v.uuid());
-
 const panelSchema = v.object({
 	...stamp,
 	type: v.literal('panel'),
 	/** Which panel; the newest file of one counts. */
-	panel,
+	panel: uuid,
 	/** The panel file as text; empty where the panel was removed. */
 	file: v.pipe(v.string(), v.maxLength(longestPanel))
 });
@@ -26,7 +24,7 @@ const panelSchema = v.object({
 const tickSchema = v.object({
 	...stamp,
 	type: v.literal('panel-tick'),
-	panel,
+	panel: uuid,
 	stage: v.picklist(stages),
 	/** Places as `x y` in inches: numbers of holes move when the panel is changed. */
 	holes: shortList,

@@ -1,15 +1,20 @@
 import * as v from 'valibot';
-import { json, short, shortList, stamp } from './event-fields.ts';
+import {
+	json,
+	place,
+	setFragment,
+	setHash,
+	short,
+	shortList,
+	stamp,
+	studentCode
+} from './event-fields.ts';
 
 /*
  * What the log keeps of sets: those an instructor made, and those a student was sent and worked.
  * A set is known by its hash; the same set made or taken up twice is one.
  */
 
-/** Hash of a set: `9F3A-C41E`. */
-const setHash = v.pipe(v.string(), v.regex(/^[0-9A-Z]{4}-[0-9A-Z]{4}$/));
-const studentCode = v.pipe(v.string(), v.minLength(1), v.maxLength(100));
-const place = v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(999));
 const count = v.pipe(v.number(), v.integer(), v.minValue(0));
 
 /** What events about work on a set have in common: which set, and under which code. */
@@ -34,7 +39,7 @@ const takenSchema = v.object({
 	...worked,
 	type: v.literal('set-taken'),
 	/** The set as the fragment of its link. */
-	link: v.pipe(v.string(), v.regex(/^[\w.-]{1,16000}$/))
+	link: setFragment
 });
 
 const answerSchema = v.object({

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { setFragment, setHash } from '../schedule/event-fields.ts';
 import { mostTasks } from './set.ts';
 import { readCode } from './student-code.ts';
 
@@ -44,9 +45,9 @@ const answer = v.strictObject({
 /** What is left out says nothing. */
 export const handInSchema = v.strictObject({
 	/** The set as the fragment of its link. */
-	set: v.pipe(v.string(), v.regex(/^[\w.-]{1,16000}$/)),
+	set: setFragment,
 	/** Hash of the set. */
-	hash: v.pipe(v.string(), v.regex(/^[0-9A-Z]{4}-[0-9A-Z]{4}$/)),
+	hash: setHash,
 	code: v.pipe(
 		v.string(),
 		v.maxLength(100),
