@@ -229,3 +229,20 @@ test('a chart that cannot be loaded is told in one sentence', async ({ openPage 
 	await page.getByRole('button', { name: 'Charts' }).click();
 	await page.getByText('Part of this page could not be loaded').waitFor();
 });
+
+test('a press before the script has come waits for it', async ({ openPage }) => {
+	const page = await openPage();
+	let come = () => {};
+	const there = new Promise<void>((resolve) => (come = resolve));
+	await page.route('**/*.js', async (route) => {
+		await there;
+		await route.continue();
+	});
+	await page.goto('/sets/collect/', { waitUntil: 'commit' });
+	const paste = page.getByRole('button', { name: 'Paste a text' });
+	await paste.waitFor();
+	const pressed = paste.click();
+	come();
+	await pressed;
+	await page.getByLabel('Hand-in texts, or the link of a set').waitFor();
+});
