@@ -176,7 +176,7 @@ describe('panel', () => {
 			stock: [{ length: '100ft', width: '48in' }]
 		});
 		expect(data.problems).toContain(
-			'A plan holds 2000 holes; stringer would go over that and is left out: make the greatest pitch larger.'
+			'A row holds 1000 holes; stringer would go over that and is left out: make the greatest pitch larger.'
 		);
 		expect(new Set(data.holes.map(({ row }) => row))).toEqual(new Set(['frame 1', 'frame 2']));
 	});

@@ -182,6 +182,38 @@ describe('a panel worked by hand', () => {
 		expect(plan.problems).toEqual([]);
 	});
 
+	test('a row of too many holes, and rows that are too many together', async () => {
+		const long = { runs: 'along', flange: '3/4in', thickness: '0.032in' };
+		const plan = await planned({
+			panel: { ...skin, length: '400in' },
+			// 400 in at 1/2 in: about 800 holes a row; the whole length at 3/8 in is over 1,000.
+			members: ['low', 'middle', 'high'].map((name, i) => ({ ...long, name, at: 2 + 2 * i })),
+			stock: [{ length: '400in', width: '8in' }],
+			greatestPitch: '1/2in'
+		});
+		expect(plan.problems).toContain(
+			'A plan holds 2000 holes; high would go over that and is left out: make the greatest pitch larger.'
+		);
+		const closer = await planned({
+			panel: { ...skin, length: '400in' },
+			members: [{ ...long, name: 'low', at: 2 }],
+			stock: [{ length: '400in', width: '8in' }],
+			greatestPitch: '3/8in'
+		});
+		expect(closer.problems).toContain(
+			'A row holds 1000 holes; low would go over that and is left out: make the greatest pitch larger.'
+		);
+		expect(closer.holes).toEqual([]);
+	});
+
+	test('a panel without members says why it has no holes', async () => {
+		const plan = await planned({ panel: skin });
+		expect(plan.problems).toEqual([]);
+		expect(plan.notes).toEqual([
+			'The panel has no members, so no holes are laid out: add its frames and stringers.'
+		]);
+	});
+
 	test('flush heads', async () => {
 		const file = (thickness: string) => ({
 			panel: { ...skin, thickness },

@@ -10,6 +10,7 @@ import { GivenError, readGivens } from '../solver/read-givens.ts';
 import { TradeError } from '../solver/trade-function.ts';
 import { type Gauged, readGauged, withoutSizes } from './gauge.ts';
 import { type Instrument, isGauge } from './instruments.ts';
+import { only } from './only.ts';
 import { type Feature, readFeatures, type Statistics, statisticsOf, valueOf } from './readings.ts';
 
 /** What was entered of a part, as typed. */
@@ -114,13 +115,9 @@ function readPlain(check: Checked, values: Entered['values']): Promise<Values> {
 	const keys = Object.keys(check.given).filter(
 		(key) => !check.measured.includes(key) && isHere(key)
 	);
-	const given = Object.fromEntries(keys.flatMap((key) => pair(key, check.given[key])));
-	const texts = Object.fromEntries(keys.flatMap((key) => pair(key, values[key])));
+	const given = only(keys, check.given);
+	const texts = only(keys, values);
 	return readGivens({ ...check, id: check.of.id, given }, texts);
-}
-
-function pair<T>(key: string, value: T | undefined): [string, T][] {
-	return value === undefined ? [] : [[key, value]];
 }
 
 async function readMeasured(

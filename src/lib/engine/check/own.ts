@@ -10,6 +10,7 @@ import { kindAt } from '../solver/kind-at.ts';
 import { GivenError } from '../solver/read-givens.ts';
 import type { Task } from '../tasks/task.ts';
 import type { Checkup } from './check.ts';
+import { only } from './only.ts';
 
 /** A result of the student's own, marked like an answer. */
 export interface OwnResult {
@@ -106,9 +107,7 @@ async function readOwn(
 /** The part as a task with these numbers, which nobody drew. */
 function taskOf(family: Family, { check }: Checkup, values: Values): Task {
 	const method = check.of;
-	const only = (keys: readonly string[]): Values =>
-		Object.fromEntries(keys.flatMap((key) => pair(key, values[key])));
-	const given = only(Object.keys(method.given));
+	const given = only(Object.keys(method.given), values);
 	const asked = Object.keys(method.steps).filter((key) => method.steps[key]?.tolerance);
 	return {
 		number: '',
@@ -116,11 +115,7 @@ function taskOf(family: Family, { check }: Checkup, values: Values): Task {
 		family,
 		method,
 		drawn: { given, story: '', question: '', asked, cautions: [] },
-		right: { ...given, ...only(Object.keys(method.steps)) },
+		right: { ...given, ...only(Object.keys(method.steps), values) },
 		slips: new Map()
 	};
-}
-
-function pair<T>(key: string, value: T | undefined): [string, T][] {
-	return value === undefined ? [] : [[key, value]];
 }

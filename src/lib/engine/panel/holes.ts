@@ -3,7 +3,7 @@ import type { PanelJob, Problem } from './job.ts';
 import { type Rivet, Rivets } from './rivets.ts';
 import type { Row } from './rows.ts';
 import { flangeOf, inside, pointOn, slack } from './shape.ts';
-import type { Stretch } from './stations.ts';
+import { mostInRow, type Stretch } from './stations.ts';
 
 /** A hole of the plan; places are not rounded yet. */
 export interface Hole {
@@ -44,10 +44,15 @@ export function fill(
 	const shared = new Map<Crossing, Hole>();
 	const holes: Hole[] = [];
 	const rows: FilledRow[] = [];
+	const tooLong: string[] = [];
 	const left: string[] = [];
 	for (const [row, stretches] of stations) {
-		const many = stretches?.reduce((sum, one) => sum + one.length, 0) ?? Infinity;
-		if (stretches === null || holes.length + many > mostHoles) {
+		if (stretches === null) {
+			tooLong.push(row.name);
+			continue;
+		}
+		const many = stretches.reduce((sum, one) => sum + one.length, 0);
+		if (holes.length + many > mostHoles) {
 			left.push(row.name);
 			continue;
 		}
@@ -65,13 +70,22 @@ export function fill(
 		);
 		rows.push({ row, stretches: made });
 	}
-	if (left.length > 0) {
-		problems.push({
-			field: 'greatestPitch',
-			says: `A plan holds ${mostHoles} holes; ${left.join(', ')} would go over that and ${left.length > 1 ? 'are' : 'is'} left out: make the greatest pitch larger.`
-		});
-	}
+	problems.push(
+		...leftOut(`A row holds ${mostInRow} holes`, tooLong),
+		...leftOut(`A plan holds ${mostHoles} holes`, left)
+	);
 	return { holes, rows };
+}
+
+function leftOut(limit: string, rows: readonly string[]): Problem[] {
+	if (rows.length === 0) return [];
+	const are = rows.length > 1 ? 'are' : 'is';
+	return [
+		{
+			field: 'greatestPitch',
+			says: `${limit}; ${rows.join(', ')} would go over that and ${are} left out: make the greatest pitch larger.`
+		}
+	];
 }
 
 function holeAt(

@@ -80,7 +80,7 @@ export async function planPanel(raw: unknown): Promise<PanelPlan> {
 		clamps: clamps(filled.rows),
 		order: orderOfWork(job, filled, flush),
 		cautions: cautionsFor(job),
-		notes: [...diameterNotes(filled), ...barredNotes(met), ...bendNotes(job)],
+		notes: [...memberNotes(job), ...diameterNotes(filled), ...barredNotes(met), ...bendNotes(job)],
 		problems
 	};
 }
@@ -145,6 +145,11 @@ function checkProblem({ row, what, holes, value, limit, least, verdict }: Check)
 	const sort = least ? 'minimum' : 'maximum';
 	const says = `${row}, ${what}: ${inchesText(value)} at ${holes.join(' to ')} is ${least ? 'under' : 'over'} the ${sort}, ${inchesText(limit)}.`;
 	return [{ field: 'members', says }];
+}
+
+function memberNotes({ members }: PanelJob): string[] {
+	if (members.length > 0) return [];
+	return ['The panel has no members, so no holes are laid out: add its frames and stringers.'];
 }
 
 /** One diameter a row: said where its stacks would have gone by others. */
