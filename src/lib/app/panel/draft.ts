@@ -1,4 +1,5 @@
-import { lists, planFields } from '$lib/engine/panel/fields.ts';
+import { lists, planPart } from '$lib/engine/panel/fields.ts';
+import { isObject } from '$lib/engine/panel/read-field.ts';
 
 /** What stands in the fields of one part, as typed. */
 export type Texts = Record<string, string>;
@@ -87,7 +88,7 @@ function filled(texts: Texts): Texts {
 export function draftOf(text: string): Draft | null {
 	try {
 		const raw: unknown = JSON.parse(text.replace(/^\ufeff/, ''));
-		if (!isRecord(raw) || !isRecord(raw.panel)) return null;
+		if (!isObject(raw) || !isObject(raw.panel)) return null;
 		const blank = firstDraft();
 		const parts = (key: ListKey) => {
 			const list = raw[key];
@@ -101,7 +102,7 @@ export function draftOf(text: string): Draft | null {
 			bends: parts('bends'),
 			stock: parts('stock'),
 			rivet: { ...blank.rivet, ...textsOf(raw.rivet) },
-			rows: textsOf(Object.fromEntries(Object.keys(planFields).map((key) => [key, raw[key]])))
+			rows: textsOf(planPart(raw))
 		};
 	} catch {
 		return null;
@@ -109,15 +110,11 @@ export function draftOf(text: string): Draft | null {
 }
 
 function textsOf(raw: unknown): Texts {
-	if (!isRecord(raw)) return {};
+	if (!isObject(raw)) return {};
 	return Object.fromEntries(Object.entries(raw).map(([key, value]) => [key, textOf(value)]));
 }
 
 function textOf(value: unknown): string {
 	if (Array.isArray(value)) return value.map(textOf).join(', ');
 	return typeof value === 'string' || typeof value === 'number' ? String(value) : '';
-}
-
-function isRecord(raw: unknown): raw is Record<string, unknown> {
-	return typeof raw === 'object' && raw !== null && !Array.isArray(raw);
 }

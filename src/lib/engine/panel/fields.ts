@@ -151,6 +151,11 @@ export const planFields = {
 	kerf: length('kerf', 'Metal that a cut takes.', { ...zero, usual: '0' })
 } as const satisfies Fields;
 
+/** The part of a panel file that `planFields` describe: they stand at its top. */
+export function planPart(raw: Readonly<Record<string, unknown>>): Record<string, unknown> {
+	return Object.fromEntries(Object.keys(planFields).map((key) => [key, raw[key]]));
+}
+
 /** The lists of a panel file, with the most they hold. */
 export const lists = {
 	members: { fields: memberFields, one: 'member', most: 40 },

@@ -98,19 +98,10 @@ function sheetOf(job: PanelJob, laid: Flat, problems: Problem[]) {
 
 /** Thicknesses that no sheet comes in; they are worked with as they stand. */
 function gaugeProblems({ thickness, members, doublers }: PanelJob): Problem[] {
-	const all = [
-		{ name: 'Panel', field: 'panel.thickness', thickness },
-		...members.map(({ name, thickness: T }, i) => ({
-			name,
-			field: `members.${i}.thickness`,
-			thickness: T
-		})),
-		...doublers.map(({ name, thickness: T }, i) => ({
-			name,
-			field: `doublers.${i}.thickness`,
-			thickness: T
-		}))
-	];
+	const parts = Object.entries({ members, doublers }).flatMap(([key, some]) =>
+		some.map((one, i) => ({ ...one, field: `${key}.${i}.thickness` }))
+	);
+	const all = [{ name: 'Panel', field: 'panel.thickness', thickness }, ...parts];
 	return all.flatMap(({ name, field, thickness: T }) => {
 		if (T === null || sheetThicknesses.some((one) => Math.abs(one - sameGauge(T)) < slack))
 			return [];

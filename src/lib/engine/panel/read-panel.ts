@@ -1,6 +1,14 @@
 import { inchesText } from './write.ts';
 import { stockSheets } from '../trade/stock.ts';
-import { bendFields, lists, panelFields, panelVersion, planFields, rivetFields } from './fields.ts';
+import {
+	bendFields,
+	lists,
+	panelFields,
+	panelVersion,
+	planFields,
+	planPart,
+	rivetFields
+} from './fields.ts';
 import type { Bend, Cutout, Doubler, Edge, Member, PanelJob, Problem, StockSheet } from './job.ts';
 import { type Got, isObject, joined, type Place, readFields, tell } from './read-field.ts';
 
@@ -47,11 +55,11 @@ export function readPanel(raw: unknown): PanelReading {
 	}
 	const size = { length, width };
 	const rivet = readFields(rivetFields, raw.rivet, { path: 'rivet', name: 'Rivet', problems });
-	const { greatestPitch, endMargin, kerf } = readFields(
-		planFields,
-		Object.fromEntries(Object.keys(planFields).map((key) => [key, raw[key]])),
-		{ path: '', name: 'Rows', problems }
-	);
+	const { greatestPitch, endMargin, kerf } = readFields(planFields, planPart(raw), {
+		path: '',
+		name: 'Rows',
+		problems
+	});
 	const all = <T>(key: keyof typeof lists, read: (one: unknown, place: Place) => T | null) =>
 		readList(raw[key], key, read, problems);
 	const job: PanelJob = {
