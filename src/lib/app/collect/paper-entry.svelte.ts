@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { longestEntry, type HandIn } from '$lib/engine/sets/hand-in.ts';
 import { readCode } from '$lib/engine/sets/student-code.ts';
 import { writeSet } from '$lib/exchange/set-link.ts';
-import { keep, readKept } from '../device/kept.ts';
+import { keep, keptJson, readKept } from '../device/kept.ts';
 import { answersIn, type PaperLine } from './paper-sheet.ts';
 import { collecting } from './collecting.svelte.ts';
 
@@ -87,12 +87,8 @@ class PaperEntry {
 }
 
 function readDraft(text: string | null): v.InferOutput<typeof draftSchema> | null {
-	try {
-		const read = v.safeParse(draftSchema, JSON.parse(text ?? 'null'));
-		return read.success ? read.output : null;
-	} catch {
-		return null;
-	}
+	const read = v.safeParse(draftSchema, keptJson(text));
+	return read.success ? read.output : null;
 }
 
 export const paperEntry = new PaperEntry();

@@ -1,7 +1,12 @@
-import { type Collected, collect, markingOnce } from '$lib/engine/sets/collect.ts';
+import {
+	type Collected,
+	collect,
+	type MarkedHandIn,
+	markingOnce
+} from '$lib/engine/sets/collect.ts';
 import type { Aside, Found } from '$lib/engine/sets/choose-hand-ins.ts';
 import { type ClassReport, classReport } from '$lib/engine/sets/class-report.ts';
-import type { MarkedHandIn } from '$lib/engine/sets/collect.ts';
+import { missedSteps } from '$lib/engine/sets/missed-steps.ts';
 import { type OpenSet, openSet } from '$lib/engine/sets/open-set.ts';
 import { setHash, type TaskSet } from '$lib/engine/sets/set.ts';
 import { type StudentPage, studentPage } from '$lib/engine/sets/student-page.ts';
@@ -111,7 +116,7 @@ export const work = {
 	},
 
 	async slips(_: Progress, set: TaskSet, handIns: readonly MarkedHandIn[]): Promise<string> {
-		const { missed } = classReport((await opened(set)).open, handIns);
+		const missed = missedSteps((await opened(set)).open, handIns);
 		return writeCsv(slipTable(missed, handIns.length));
 	},
 

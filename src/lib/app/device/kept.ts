@@ -22,3 +22,12 @@ export function keep(key: string, text: string | null): boolean {
 		return false;
 	}
 }
+
+/** What a kept text holds, as JSON; null where there is no text, or it is damaged. */
+export function keptJson(text: string | null): unknown {
+	try {
+		return JSON.parse(text ?? 'null');
+	} catch {
+		return null;
+	}
+}

@@ -31,7 +31,7 @@ import { TaskNumberError } from '$lib/engine/tasks/task-number.ts';
 import { taskFromNumber } from '$lib/engine/tasks/task.ts';
 import { newId } from '$lib/storage/new-id.ts';
 import { device } from '../device/device.svelte.ts';
-import { keep, readKept } from '../device/kept.ts';
+import { keep, keptJson, readKept } from '../device/kept.ts';
 import { setShelf } from './shelf.svelte.ts';
 
 /** Tasks of a first deal, and their level. */
@@ -120,7 +120,9 @@ class Composer {
 	}
 
 	async #takeKept(): Promise<void> {
-		const raw = parsed(readKept(keyOf(device.learnerId)));
+		const raw: Readonly<Record<string, unknown>> = {
+			...Object(keptJson(readKept(keyOf(device.learnerId))))
+		};
 		const title = typeof raw.title === 'string' ? raw.title : '';
 		// A set that has no title yet is kept all the same.
 		const reading = readSet({ ...raw, title: title.trim() || 'Set' });
@@ -268,16 +270,6 @@ class Composer {
 function sentenceOf(error: unknown): string {
 	if (error instanceof SetError || error instanceof TaskNumberError) return error.message;
 	throw error;
-}
-
-/** An object read back from storage; without any fields where it is none. */
-function parsed(text: string | null): Readonly<Record<string, unknown>> {
-	try {
-		const value: unknown = JSON.parse(text ?? '{}');
-		return { ...Object(value) };
-	} catch {
-		return {};
-	}
 }
 
 /** Every learner of a device composes a set of their own. */

@@ -4,6 +4,7 @@ import { longestEntry } from '$lib/engine/sets/hand-in.ts';
 import { stepsOf } from '$lib/engine/tasks/task.ts';
 import type { LengthUnit } from '$lib/engine/quantity/value.ts';
 import type { TaskWork, WorkNotes } from '$lib/ui/sheet/task-work.svelte.ts';
+import { keptJson } from '../device/kept.ts';
 
 /** An answer to which nothing has been entered. */
 export function noAnswer(place: number, units: LengthUnit): HandInAnswer {
@@ -61,10 +62,6 @@ const answerSchema = v.object({
 
 /** An answer read back from this device; null where there is none. */
 export function readKeptAnswer(text: string | null): HandInAnswer | null {
-	try {
-		const read = v.safeParse(answerSchema, JSON.parse(text ?? 'null'));
-		return read.success ? read.output : null;
-	} catch {
-		return null;
-	}
+	const read = v.safeParse(answerSchema, keptJson(text));
+	return read.success ? read.output : null;
 }

@@ -20,6 +20,7 @@ import { AnswerSheet } from './answer-sheet.svelte.ts';
 import { answerIn, chartsIn, takeUp } from './kept-answers.ts';
 import { checkedAttempt, handedInAttempt } from './set-attempts.ts';
 import { setShelf } from './shelf.svelte.ts';
+import { keepTab, readTab } from './tab-code.ts';
 
 /** Longest time counted at one look: a page left open is no work. */
 const longestLook = 600;
@@ -277,25 +278,5 @@ class SetWorkshop {
 
 /** Stands for the learner where this browser keeps none. */
 const unkept = newId();
-
-const tabKey = 'bucktail.set-code';
-
-/** The code that somebody is at work under in this tab, so that a reload goes on. */
-function readTab(): string | null {
-	try {
-		return sessionStorage.getItem(tabKey);
-	} catch {
-		return null;
-	}
-}
-
-function keepTab(code: string | null): void {
-	try {
-		if (code === null) sessionStorage.removeItem(tabKey);
-		else sessionStorage.setItem(tabKey, code);
-	} catch {
-		// Then a reload asks for the code again.
-	}
-}
 
 export const setWork = new SetWorkshop();
