@@ -1,5 +1,5 @@
 import { readFile } from 'node:fs/promises';
-import { missedSteps } from '../../../lib/engine/sets/missed-steps.ts';
+import { type MissedStep, missedSteps } from '../../../lib/engine/sets/missed-steps.ts';
 import { taskFigures } from '../../../lib/engine/sets/task-figures.ts';
 import type { Found } from '../../../lib/engine/sets/choose-hand-ins.ts';
 import { type Collected, collect, type MarkedHandIn } from '../../../lib/engine/sets/collect.ts';
@@ -39,8 +39,9 @@ export async function collectSet(
 	});
 	refuseOverrides(collected, overrides);
 	const all = { ...collected, aside: [...aside, ...collected.aside] };
-	await writeTables(open, all, options);
-	return { data: dataOf(open, all), text: textOf(open, all) };
+	const missed = missedSteps(open, all.handIns);
+	await writeTables(open, all, missed, options);
+	return { data: dataOf(open, all, missed), text: textOf(open, all) };
 }
 
 async function overridesIn(options: Options): Promise<readonly Override[]> {
@@ -90,18 +91,23 @@ function refuseTables(options: Options, [first]: Collected['aside']): void {
 
 const tableOptions = ['--csv', '--slips', '--xapi'] as const;
 
-async function writeTables(open: OpenSet, { handIns }: Collected, options: Options): Promise<void> {
+async function writeTables(
+	open: OpenSet,
+	{ handIns }: Collected,
+	missed: readonly MissedStep[],
+	options: Options
+): Promise<void> {
 	const [csv, slips, xapi] = tableOptions.map((name) => options.value(name));
 	if (csv !== undefined) await write(csv, writeCsv(gradebook(open, handIns)));
 	if (slips !== undefined) {
-		await write(slips, writeCsv(slipTable(missedSteps(open, handIns), handIns.length)));
+		await write(slips, writeCsv(slipTable(missed, handIns.length)));
 	}
 	if (xapi === undefined) return;
 	const statements = xapiStatements(open, handIns, { now: new Date().toISOString() });
 	await write(xapi, `${JSON.stringify(statements, null, '\t')}\n`);
 }
 
-function dataOf(open: OpenSet, { handIns, aside }: Collected) {
+function dataOf(open: OpenSet, { handIns, aside }: Collected, missed: readonly MissedStep[]) {
 	const figures = new Map(taskFigures(open, handIns).map((one) => [one.place, one]));
 	return {
 		set: open.hash,
@@ -109,7 +115,7 @@ function dataOf(open: OpenSet, { handIns, aside }: Collected) {
 		handIns: handIns.map(handInData),
 		aside,
 		tasks: open.tasks.map(({ place, task }) => ({ task: task.number, ...figures.get(place) })),
-		missed: missedSteps(open, handIns)
+		missed
 	};
 }
 

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { keptJson } from '../device/kept.ts';
 import { maxReadings, maxTyped } from '$lib/engine/schedule/event.ts';
 import { packed, unpacked } from '$lib/exchange/fragment.ts';
 
@@ -31,11 +32,7 @@ export type CheckEntry = Readonly<v.InferOutput<typeof entrySchema>>;
 
 /** The entry in a text that was kept here; null when it is none. */
 export function readEntry(text: string | null): CheckEntry | null {
-	try {
-		return checkedEntry(JSON.parse(text ?? 'null'));
-	} catch {
-		return null;
-	}
+	return checkedEntry(keptJson(text));
 }
 
 function checkedEntry(raw: unknown): CheckEntry | null {

@@ -9,15 +9,13 @@ import type { Check } from '$lib/ui/sheet/task-work.svelte.ts';
 import { below } from '../device/chance.ts';
 import { type AttemptFacts, device } from '../device/device.svelte.ts';
 import { plan } from '../plan/plan.svelte.ts';
+import { longestSeconds, settledIn } from './answering.ts';
 import type { Practice } from './practice.svelte.ts';
 import { newTask, type Run, type RunTask, withOpen } from './run.ts';
 
 /*
  * What an answer comes to in the run and in the log. Loaded before the first answer is marked.
  */
-
-/** Longest time counted for one answer: a page left open is not practice. */
-const longestSeconds = 600;
 
 export async function noteCheck(practice: Practice, check: Check): Promise<void> {
 	const { work, task } = practice;
@@ -136,13 +134,6 @@ function stand(
 		}))
 	);
 	practice.keepNotes();
-}
-
-/** The steps that one of these checks accepted. */
-function settledIn(checks: readonly Check[]): string[] {
-	return checks.flatMap(({ verdicts }) =>
-		Object.keys(verdicts).filter((key) => verdicts[key]?.kind === 'accept')
-	);
 }
 
 /** The run with a task of the missed one's kind after three others, while others follow. */

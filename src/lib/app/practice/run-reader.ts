@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { keptJson } from '../device/kept.ts';
 import { freeTopics, type Run } from './run.ts';
 
 /*
@@ -62,11 +63,6 @@ const runSchema = v.object({
 
 /** A run read back from storage, or null when there is none or it cannot be used. */
 export function readRun(text: string | null): Run | null {
-	if (text === null) return null;
-	try {
-		const read = v.safeParse(runSchema, JSON.parse(text));
-		return read.success && read.output.at < read.output.tasks.length ? read.output : null;
-	} catch {
-		return null;
-	}
+	const read = v.safeParse(runSchema, keptJson(text));
+	return read.success && read.output.at < read.output.tasks.length ? read.output : null;
 }

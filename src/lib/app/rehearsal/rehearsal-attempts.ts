@@ -4,10 +4,8 @@ import { noteVerdicts } from '$lib/engine/schedule/note-verdicts.ts';
 import { type Choice, evidenceIn, verdictOn } from '$lib/engine/sets/rehearsal-marks.ts';
 import { optionTexts, type Question } from '$lib/engine/sets/rehearsal.ts';
 import type { AttemptFacts, SettledAttempt } from '../device/device.svelte.ts';
+import { longestSeconds } from '../practice/answering.ts';
 import type { Paper } from './rehearsal-paper.ts';
-
-/** Longest time counted for one question: a page left open is not practice. */
-const longestSeconds = 600;
 
 /**
  * The attempts of a rehearsal that was handed in, one for every question. Id and time of each

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { keptJson } from '../device/kept.ts';
 import { keptQuestion } from '$lib/engine/sets/kept-question.ts';
 
 /*
@@ -71,15 +72,10 @@ export type Paper = Readonly<v.InferOutput<typeof schema>>;
  * it does not say what its questions were.
  */
 export function readPaper(text: string | null): Paper | 'outdated' | null {
-	if (text === null) return null;
-	try {
-		const value: unknown = JSON.parse(text);
-		const read = v.safeParse(schema, value);
-		if (read.success) return read.output;
-		return v.is(firstSchema, value) ? 'outdated' : null;
-	} catch {
-		return null;
-	}
+	const value = keptJson(text);
+	const read = v.safeParse(schema, value);
+	if (read.success) return read.output;
+	return v.is(firstSchema, value) ? 'outdated' : null;
 }
 
 export function newPaper(parts: Pick<Paper, 'id' | 'questions' | 'start' | 'length'>): Paper {

@@ -8,10 +8,8 @@ import { givensOf } from '$lib/engine/tasks/givens.ts';
 import type { Task } from '$lib/engine/tasks/task.ts';
 import { type Check, TaskWork } from '$lib/ui/sheet/task-work.svelte.ts';
 import type { AttemptFacts } from '../device/device.svelte.ts';
+import { longestSeconds, settledIn } from '../practice/answering.ts';
 import { takeUp } from './kept-answers.ts';
-
-/** Longest time counted for one answer: a page left open is not practice. */
-const longestSeconds = 600;
 
 /**
  * A check of an answer in a set as an attempt, for the plan of whoever works it.
@@ -31,9 +29,6 @@ export function checkedAttempt(
 			result === 'wrong' ? skill : []
 		)
 	);
-	const settled = before.flatMap(({ verdicts }) =>
-		Object.keys(verdicts).filter((key) => verdicts[key]?.kind === 'accept')
-	);
 	return {
 		...about(task, answer, runId),
 		typed: { ...check.typed },
@@ -41,7 +36,7 @@ export function checkedAttempt(
 		opened: [...check.opened],
 		byStep: check.byStep,
 		worked,
-		skills: evidenceOf(task, { ...check, charged, settled })
+		skills: evidenceOf(task, { ...check, charged, settled: settledIn(before) })
 	};
 }
 
