@@ -29,7 +29,8 @@ export type Answered = { readonly id: number } & (
 
 interface Waiting {
 	readonly progress: Progress;
-	readonly give: (answer: Answered) => void;
+	/** Takes the answer; null when the worker has failed. */
+	readonly give: (answer: Answered | null) => void;
 	readonly fail: (error: Error) => void;
 }
 
@@ -58,7 +59,6 @@ export class WorkDesk {
 		const id = this.#next++;
 		const answer = await new Promise<Answered | null>((resolve, reject) => {
 			this.#waiting.set(id, { progress, give: resolve, fail: reject });
-			worker.addEventListener('error', () => resolve(null), { once: true });
 			worker.postMessage({ id, job, args } satisfies Asked);
 		}).finally(() => this.#waiting.delete(id));
 		if (answer === null && !this.#works) return this.#here(job, args, progress);
@@ -92,6 +92,9 @@ export class WorkDesk {
 			const waiting = this.#waiting.get(data.id);
 			if ('done' in data) waiting?.progress(data.done, data.of);
 			else waiting?.give(data);
+		});
+		worker.addEventListener('error', () => {
+			for (const { give } of this.#waiting.values()) give(null);
 		});
 		return worker;
 	}
