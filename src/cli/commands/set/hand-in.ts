@@ -4,7 +4,8 @@ import {
 	type HandIn,
 	type HandInAnswer,
 	longestEntry,
-	longestName
+	longestName,
+	noAnswer
 } from '../../../lib/engine/sets/hand-in.ts';
 import { optionChosen, optionEntry } from '../../../lib/engine/sets/chosen-option.ts';
 import { markAnswer } from '../../../lib/engine/sets/mark-answer.ts';
@@ -99,7 +100,7 @@ function answerTo(
 			return [key, question && chosen !== null ? optionEntry(question, chosen ?? 0) : text];
 		})
 	);
-	return { place, entries, picked: {}, units: 'in', opened: [], charts: [], seconds: null };
+	return { ...noAnswer(place), entries };
 }
 
 function unitsIn(options: Options): 'in' | 'mm' {

@@ -1,7 +1,7 @@
 import { loadReader } from '../quantity/reader.ts';
 import { stepsOf, type Task } from '../tasks/task.ts';
 import { type Aside, type Chosen, chooseEach, type Found } from './choose-hand-ins.ts';
-import type { HandIn, HandInAnswer } from './hand-in.ts';
+import { type HandIn, type HandInAnswer, noAnswer } from './hand-in.ts';
 import { type AnswerMark, markAnswer } from './mark-answer.ts';
 import type { OpenSet, SetTask } from './open-set.ts';
 import { type Override, overridden } from './override.ts';
@@ -114,7 +114,7 @@ async function marked(
 ): Promise<MarkedHandIn> {
 	const tasks: TaskMark[] = [];
 	for (const [i, own] of open.for(handIn.code).entries()) {
-		const answer = handIn.answers.find(({ place }) => place === i + 1) ?? noAnswer;
+		const answer = handIn.answers.find(({ place }) => place === i + 1) ?? noAnswer(i + 1);
 		tasks.push(await taskMark(own, answer, marking));
 	}
 	const { code, name, version, promised, at } = handIn;
@@ -130,15 +130,6 @@ async function marked(
 		tasks: tasks.sort((a, b) => a.place - b.place)
 	};
 }
-
-const noAnswer: Omit<HandInAnswer, 'place'> = {
-	entries: {},
-	picked: {},
-	units: 'in',
-	opened: [],
-	charts: [],
-	seconds: null
-};
 
 /** Marks what several students entered alike only once: most of a class has the same right ones. */
 export function markingOnce(): typeof markAnswer {
