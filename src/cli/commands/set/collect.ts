@@ -31,7 +31,7 @@ export async function collectSet(
 	const open = await setFor(found, options);
 	if (!open) {
 		refuseTables(options, aside);
-		return { data: { set: null, handIns: [], aside }, text: asideText(aside) };
+		return { data: { set: null, handIns: [], aside: asideData(aside) }, text: asideText(aside) };
 	}
 	const collected = await collect(open, found, {
 		overrides,
@@ -113,10 +113,14 @@ function dataOf(open: OpenSet, { handIns, aside }: Collected, missed: readonly M
 		set: open.hash,
 		title: open.set.title,
 		handIns: handIns.map(handInData),
-		aside,
+		aside: asideData(aside),
 		tasks: open.tasks.map(({ place, task }) => ({ task: task.number, ...figures.get(place) })),
 		missed
 	};
+}
+
+function asideData(aside: Collected['aside']) {
+	return aside.map(({ file, why }) => ({ file, why }));
 }
 
 function handInData({ tasks, ...handIn }: MarkedHandIn) {

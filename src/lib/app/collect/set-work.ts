@@ -4,7 +4,7 @@ import {
 	type MarkedHandIn,
 	markingOnce
 } from '$lib/engine/sets/collect.ts';
-import type { Aside, Found } from '$lib/engine/sets/choose-hand-ins.ts';
+import type { Aside, Choice, Found } from '$lib/engine/sets/choose-hand-ins.ts';
 import { type ClassReport, classReport } from '$lib/engine/sets/class-report.ts';
 import { missedSteps } from '$lib/engine/sets/missed-steps.ts';
 import { type OpenSet, openSet } from '$lib/engine/sets/open-set.ts';
@@ -75,9 +75,14 @@ export const work = {
 		return { found: texts, aside, set: await setOfMost(found) };
 	},
 
-	async collect(progress: Progress, set: TaskSet, found: readonly Found[]): Promise<Marked> {
+	async collect(
+		progress: Progress,
+		set: TaskSet,
+		found: readonly Found[],
+		choices: readonly Choice[]
+	): Promise<Marked> {
 		const { open, marking } = await opened(set);
-		const collected = await collect(open, found, { marking, progress });
+		const collected = await collect(open, found, { choices, marking, progress });
 		return { ...collected, summary: summaryOf(open) };
 	},
 
