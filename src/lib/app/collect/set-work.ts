@@ -18,7 +18,7 @@ import { writeHandInText } from '$lib/exchange/hand-in-file.ts';
 import { qtiPackage, writeQti } from '$lib/exchange/qti/package.ts';
 import type { Student } from '$lib/exchange/roster.ts';
 import { setOfMost } from '$lib/exchange/which-set.ts';
-import { xapiStatements } from '$lib/exchange/xapi.ts';
+import { writeXapi } from '$lib/exchange/xapi.ts';
 import { type PaperSheet, paperSheet } from './paper-sheet.ts';
 
 /*
@@ -131,8 +131,7 @@ export const work = {
 		handIns: readonly MarkedHandIn[],
 		now: string
 	): Promise<string> {
-		const statements = xapiStatements((await opened(set)).open, handIns, { now });
-		return `${JSON.stringify(statements, null, '\t')}\n`;
+		return writeXapi((await opened(set)).open, handIns, { now });
 	},
 
 	/** The package, and a sentence for each task that it cannot hold. */
