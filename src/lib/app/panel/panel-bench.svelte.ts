@@ -149,6 +149,12 @@ class PanelBench {
 		await this.#read();
 	}
 
+	/** Puts the panel into the log, also one that nobody has changed: something is to hang on it. */
+	async settle(): Promise<void> {
+		this.isSaved = this.isSaved && this.saved.some(({ id }) => id === this.id);
+		await this.save();
+	}
+
 	isDone(stage: Stage, place: string): boolean {
 		return this.#ticks[stage].has(place);
 	}
@@ -158,8 +164,7 @@ class PanelBench {
 		const others = [...this.#ticks[stage]].filter((one) => one !== place);
 		const own: ReadonlySet<string> = new Set(done ? [...others, place] : others);
 		this.#ticks = { ...this.#ticks, [stage]: own };
-		this.isSaved = this.isSaved && this.saved.some(({ id }) => id === this.id);
-		await this.save();
+		await this.settle();
 		await device.note({ type: 'panel-tick', panel: this.id, stage, holes: [place], done });
 	}
 }

@@ -7,6 +7,7 @@ import { type Check, checksOf } from './checks.ts';
 import { crossingsOf, type Met } from './crossings.ts';
 import { type Filled, fill } from './holes.ts';
 import type { Area, PanelJob, Problem } from './job.ts';
+import { orderOfWork, type WorkStep } from './order.ts';
 import { PanelError, readPanel } from './read-panel.ts';
 import { rowsOf } from './rows.ts';
 import { flatPart, slack } from './shape.ts';
@@ -18,7 +19,6 @@ import {
 	drillUses,
 	type Flush,
 	flushHeads,
-	orderOfWork,
 	type RivetCount,
 	rivetCounts,
 	sheetHolders
@@ -42,7 +42,7 @@ export interface PanelPlan extends Filled {
 	readonly flush: readonly Flush[];
 	readonly holders: readonly string[];
 	readonly clamps: readonly string[];
-	readonly order: readonly string[];
+	readonly order: readonly WorkStep[];
 	readonly cautions: readonly string[];
 	/** What is good to know and no fault. */
 	readonly notes: readonly string[];

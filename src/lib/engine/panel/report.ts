@@ -87,7 +87,7 @@ export function planData(plan: PanelPlan) {
 		flush: plan.flush,
 		holders: plan.holders,
 		clamps: plan.clamps,
-		order: plan.order,
+		order: plan.order.map(({ says }) => says),
 		cautions: plan.cautions,
 		notes: plan.notes,
 		problems: plan.problems.map(({ says }) => says)
