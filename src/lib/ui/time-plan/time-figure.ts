@@ -1,4 +1,4 @@
-import { type Drawing, path, segment, type Shape, text } from '$lib/engine/figures/drawing.ts';
+import { type Drawing, segment, type Shape, text } from '$lib/engine/figures/drawing.ts';
 import { head } from '$lib/engine/figures/parts/dimension.ts';
 import { partsOf, type TimeLayout } from '$lib/engine/time-plan/lay-out.ts';
 import { clock, dayLabel, duration } from './words.ts';
@@ -117,7 +117,9 @@ function endLine(slack: number, { scale, y, time, work }: End): Shape[] {
 	const words = slack > 0 ? `slack ${duration(slack)}` : `${duration(-slack)} short`;
 	const behind = from < words.length * letter;
 	return [
-		path(`M${from} ${y - 8}V${y + 8}M${to} ${y - 8}V${y + 8}M${from} ${y}H${to}`, line),
+		segment(from, y - 8, from, y + 8, line),
+		segment(to, y - 8, to, y + 8, line),
+		segment(from, y, to, y, line),
 		text(behind ? to + 8 : from - 8, y + 4, words, {
 			anchor: behind ? 'start' : 'end',
 			tone: slack > 0 ? 'accept' : 'rework'
