@@ -82,10 +82,16 @@ function sheetSteps({ cutouts, bends }: PanelJob, rows: number, holes: number): 
 			step(
 				'bend',
 				`Bend ${many(bends.length, 'edge')}`,
-				'Bend the edges on the brake, each bend line at its sight line.'
+				`${isCornered(bends) ? 'Drill the relief holes, trim the corners to them, and bend' : 'Bend'} the edges on the brake, each bend line at its sight line.`
 			)
 		)
 	];
+}
+
+/** Whether bends meet at a corner. */
+function isCornered(bends: PanelJob['bends']): boolean {
+	const has = (...edges: readonly string[]) => bends.some(({ edge }) => edges.includes(edge));
+	return has('left', 'right') && has('bottom', 'top');
 }
 
 function drillSteps({ members, doublers }: PanelJob, holes: number): WorkStep[] {

@@ -80,6 +80,11 @@ export function planData(plan: PanelPlan) {
 			origin: { x: rounded(blank.origin.x), y: rounded(blank.origin.y) },
 			bendLines: { x: blank.bendLines.x.map(rounded), y: blank.bendLines.y.map(rounded) }
 		},
+		reliefs: plan.reliefs.map(({ x, y, diameter }) => ({
+			x: rounded(x),
+			y: rounded(y),
+			diameter: rounded(diameter)
+		})),
 		stock: stock && { ...stock, x: 0, y: 0 },
 		area: rounded(plan.area),
 		weight: weight === null ? null : rounded(weight),
