@@ -147,7 +147,14 @@ describe('the steps of a panel', () => {
 describe('what the log tells', () => {
 	const ids = ['7d3f5f3e-6a0e-4c1b-9f0a-0d6b3a4c2e11', '7d3f5f3e-6a0e-4c1b-9f0a-0d6b3a4c2e12'];
 	const [panel = '', other = ''] = ids;
-	const event = (facts: object) => ({ id: panel, v: 1, learner: other, at: 5, day, ...facts });
+	const event = (facts: { readonly type: string } & Readonly<Record<string, unknown>>) => ({
+		id: panel,
+		v: 1,
+		learner: other,
+		at: 5,
+		day,
+		...facts
+	});
 	const done = (on: string, id: string, guess: number, minutes: number) =>
 		event({ type: 'time-step', panel: on, step: id, state: 'done', guess, minutes });
 

@@ -1,4 +1,6 @@
 import type { Problem } from '$lib/engine/panel/job.ts';
+import type { Check } from '$lib/engine/panel/checks.ts';
+import type { Fix } from '$lib/engine/panel/fixes.ts';
 import { type PanelPlan, planPanel } from '$lib/engine/panel/plan.ts';
 import { PanelError } from '$lib/engine/panel/read-panel.ts';
 import {
@@ -11,7 +13,16 @@ import { longestPanel, type Stage } from '$lib/engine/schedule/panel-events.ts';
 import { newId } from '$lib/storage/new-id.ts';
 import { keep, readKept } from '../device/kept.ts';
 import { device } from '../device/device.svelte.ts';
-import { type Draft, draftOf, fileOf, firstDraft, type ListKey, newPart } from './draft.ts';
+import { late } from '$lib/ui/late.ts';
+import {
+	type Draft,
+	draftOf,
+	fileOf,
+	firstDraft,
+	type ListKey,
+	newPart,
+	withText
+} from './draft.ts';
 
 /** Where what stands in the fields is kept until the log has it. */
 const draftKey = () => `bucktail.panel.${device.learnerId ?? 'nobody'}`;
@@ -111,6 +122,19 @@ class PanelBench {
 		clearTimeout(this.#timer);
 		this.#timer = setTimeout(() => void this.save(), rest);
 		await this.#work();
+	}
+
+	/** Changes that make a limit hold; `goOn` is asked before every try. */
+	async fixesFor(check: Check, goOn: () => Promise<boolean>): Promise<readonly Fix[]> {
+		const { plan } = this;
+		if (!plan) return [];
+		const { fixesFor } = await late(() => import('$lib/engine/panel/fixes.ts'));
+		return fixesFor(fileOf(this.draft), plan, check, goOn);
+	}
+
+	async fix({ field, text }: Fix): Promise<void> {
+		this.draft = withText(this.draft, field, text);
+		await this.changed();
 	}
 
 	async #work(): Promise<void> {

@@ -57,7 +57,8 @@ class TimePlan {
 		this.tickClock();
 		const desk = await device.open();
 		const { learner } = device;
-		const events = desk && learner ? await desk.eventsOf(learner.id, (type) => isTimePlanEvent({ type })) : [];
+		const events =
+			desk && learner ? await desk.eventsOf(learner.id, (type) => isTimePlanEvent({ type })) : [];
 		this.#saved = timePlanOf(events, panelBench.id);
 		this.#pace = paceOf(events);
 	}
@@ -96,9 +97,8 @@ class TimePlan {
 
 	async #mark(step: TimeStep, state: TimeStep['state'], took?: number): Promise<void> {
 		const minutes = took === undefined ? null : Math.min(Math.max(1, took), mostMinutes);
-		const steps = new Map(this.#saved.steps);
-		steps.set(step.id, { state, minutes, at: Date.now() });
-		this.#saved = { ...this.#saved, steps };
+		const marked = [step.id, { state, minutes, at: Date.now() }] as const;
+		this.#saved = { ...this.#saved, steps: new Map([...this.#saved.steps, marked]) };
 		await panelBench.settle();
 		await device.note({
 			type: 'time-step',

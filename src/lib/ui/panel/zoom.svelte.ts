@@ -22,6 +22,7 @@ export class Zoom {
 	#middle = $state.raw<Place>({ x: 0.5, y: 0.5 });
 	readonly #frame: () => Frame;
 	/** Fingers on the drawing, and how far they went; nothing is drawn by them. */
+	// eslint-disable-next-line svelte/prefer-svelte-reactivity -- only read by the handlers
 	readonly #touches = new Map<number, Place>();
 	#moved = 0;
 
