@@ -18,6 +18,7 @@ const engineFolders = [
 	'sets',
 	'schedule',
 	'check',
+	'lessons',
 	'marking',
 	'tasks',
 	'families',
