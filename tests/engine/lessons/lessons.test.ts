@@ -1,7 +1,15 @@
 import { describe, expect, test } from 'vitest';
 import { loadFamilies, loadMethods } from '../../../src/lib/engine/families/catalogue.ts';
+import { bench } from '../../../src/lib/engine/lessons/bench.ts';
 import { isDrawn } from '../families/drawing-faults.ts';
-import { endsOf, move, reachOf, type Way, waysOf, workedBy } from '../../../src/lib/engine/lessons/lesson.ts';
+import {
+	endsOf,
+	move,
+	reachOf,
+	type Way,
+	waysOf,
+	workedBy
+} from '../../../src/lib/engine/lessons/lesson.ts';
 import { drawingOf } from '../../../src/lib/engine/lessons/lettered.ts';
 import { valueUnder } from '../../../src/lib/engine/lessons/hand.ts';
 import { slipShown, slipsOf } from '../../../src/lib/engine/lessons/slips.ts';
@@ -15,7 +23,9 @@ function numbersOf(way: Way) {
 	const { given } = way.start;
 	return [
 		given,
-		...way.hands.flatMap((hand) => endsOf(way, given, hand).map((value) => move(way, given, hand, value)))
+		...way.hands.flatMap((hand) =>
+			endsOf(way, given, hand).map((value) => move(way, given, hand, value))
+		)
 	];
 }
 
@@ -23,7 +33,10 @@ function numbersOf(way: Way) {
 function farNumbersOf(way: Way) {
 	const { given } = way.start;
 	return [0, -1].map((end) =>
-		way.hands.reduce((now, hand) => move(way, now, hand, endsOf(way, now, hand).at(end) ?? ''), given)
+		way.hands.reduce(
+			(now, hand) => move(way, now, hand, endsOf(way, now, hand).at(end) ?? ''),
+			given
+		)
 	);
 }
 
@@ -36,6 +49,14 @@ test('every method has a lesson', async () => {
 		({ steps }) => !taught.some((keys) => Object.keys(steps).every((key) => keys.includes(key)))
 	);
 	expect(missing).toEqual([]);
+});
+
+test('every family says in two or three sentences what it is for', () => {
+	expect(Object.keys(bench).sort()).toEqual(families.map(({ id }) => id).sort());
+	for (const [id, says] of Object.entries(bench)) {
+		expect(says.match(/[.](?= |$)/g)?.length ?? 0, id).toBeOneOf([2, 3]);
+		expect(says.length, id).toBeLessThan(260);
+	}
 });
 
 describe.each(named)('%s', (_, way) => {

@@ -40,7 +40,8 @@ export function handsOf(method: Method, draws: readonly Draw[], start: Draw): Ha
 			return [handFor({ method, key, member: null, label: String(label) }, drawn, begun)];
 		}
 		return begun.map((one, member) => {
-			const called = typeof label === 'string' ? numbered(label, begun.length, member) : label[member];
+			const called =
+				typeof label === 'string' ? numbered(label, begun.length, member) : label[member];
 			return handFor({ method, key, member, label: called ?? key }, drawn, one);
 		});
 	});
@@ -88,7 +89,8 @@ const divisions = [5, 1, 1 / 2, 1 / 4, 1 / 8, 1 / 16, 1 / 32, 1 / 64, 1 / 100, 1
 
 /** Every division from the least to the greatest; the sizes themselves where they lie on none. */
 function scaleOf(sizes: readonly number[]): readonly number[] {
-	const lies = (by: number) => sizes.every((size) => Math.abs(size / by - Math.round(size / by)) < 1e-6);
+	const lies = (by: number) =>
+		sizes.every((size) => Math.abs(size / by - Math.round(size / by)) < 1e-6);
 	const division = divisions.find(lies);
 	const [least = 0, most = 0] = [sizes[0], sizes.at(-1)];
 	if (division === undefined || (most - least) / division > 1000) return sizes;

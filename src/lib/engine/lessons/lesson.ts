@@ -119,7 +119,9 @@ export function workedBy(method: Method, given: Values): Values | null {
 export function reachOf(way: Way, given: Values, hand: Hand): readonly Value[] {
 	const now = valueUnder(given, hand);
 	if (hand.by === 'words') return hand.values;
-	return hand.values.filter((value) => value === now || stands(way, moved(given, hand, value), hand));
+	return hand.values.filter(
+		(value) => value === now || stands(way, moved(given, hand, value), hand)
+	);
 }
 
 /** The first and last of them. */
@@ -142,4 +144,9 @@ export function move(way: Way, given: Values, hand: Hand, value: Value): Values 
 
 function stands(way: Way, given: Values, { key }: Hand): boolean {
 	return way.goes.together(given, key) && workedBy(way.method, given) !== null;
+}
+
+/** The steps of a method that can be asked by themselves. */
+export function markedKeys(method: Method): string[] {
+	return Object.keys(method.steps).filter((key) => method.steps[key]?.tolerance);
 }

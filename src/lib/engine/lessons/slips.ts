@@ -47,5 +47,11 @@ export function slipShown(
 	const told = seen.find(({ effect }) => effect) ?? seen[0];
 	if (!told) return { id, step, values, at: null, effect: null };
 	const { key, effect } = told;
-	return { id, step, values, at: { key, wrong: values[key] ?? '', right: right[key] ?? '' }, effect };
+	return {
+		id,
+		step,
+		values,
+		at: { key, wrong: values[key] ?? '', right: right[key] ?? '' },
+		effect
+	};
 }
