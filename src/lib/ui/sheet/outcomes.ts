@@ -1,4 +1,6 @@
 import type { Outcome } from '$lib/engine/families/family.ts';
+import type { Drawing } from '$lib/engine/figures/drawing.ts';
+import { count } from '$lib/engine/quantity/kinds.ts';
 import { effectOf } from '$lib/engine/tasks/effect.ts';
 import type { Task } from '$lib/engine/tasks/task.ts';
 import type { LengthUnit } from '$lib/engine/quantity/value.ts';
@@ -31,10 +33,27 @@ export function outcomesOf(
 		if (off.length === 0) return [{ heading: 'On the metal', outcome: shown.right }];
 		const silent = first && !known && tellsRight(task, shown.entered.says, units);
 		const outcome = silent ? { ...shown.entered, says: '' } : shown.entered;
-		const yours = { heading: 'Your number on the metal', outcome };
-		return known ? [yours, { heading: 'As it should be', outcome: shown.right }] : [yours];
+		const yours = { heading: 'Yours', outcome };
+		return known ? [yours, { heading: 'Wanted', outcome: shown.right }] : [yours];
 	}
 	return [];
+}
+
+/**
+ * How the wanted part looks beside what was made by the first answer that is off, without
+ * lettering and sizes; null where its look alone would tell the answer, or nothing is drawn.
+ */
+export function lookOf(task: Task, check: Check, units: LengthUnit): Drawing | null {
+	const key = Object.keys(check.verdicts).find((one) => check.verdicts[one]?.kind === 'rework');
+	const entry = key === undefined ? undefined : check.entries[key];
+	if (key === undefined || !entry || entry.times !== undefined) return null;
+	const kind = kindAt(task.method, key);
+	if (kind === count || kind.isList || kind.choices.length > 0) return null;
+	const entered = kind.toValue(entry, task.right[key]);
+	const drawing = entered === null ? null : effectOf(task, key, entered, units)?.right.drawing;
+	if (!drawing) return null;
+	const shapes = drawing.shapes.filter((one) => one.kind === 'path' && one.line !== 'dim');
+	return { title: 'The part as it is wanted', shapes };
 }
 
 /** Whether a sentence tells the right value of something that is asked. */
