@@ -48,7 +48,7 @@ export const tasks = family({
 			cautions: ['drive']
 		};
 	},
-	figure: (given, say) => joint(given, say),
+	figure: joint,
 	metal: withRivet
 });
 
@@ -60,9 +60,11 @@ function scaleFor(layers: readonly number[], D: number): number {
 }
 
 /** The joint with a rivet of the length that is needed, before it is driven. */
-function joint(given: GivenValues<typeof rivetLength>, say: Say): Drawing {
+type Given = GivenValues<typeof rivetLength>;
+
+function joint(given: Given, say: Say, like = given): Drawing {
 	const { layers, D } = given;
-	const scale = scaleFor(layers, D);
+	const scale = scaleFor(like.layers, like.D);
 	const bottom = stackHeight(layers, scale);
 	const tip = Number(evaluate(rivetLength, given).needed) * scale;
 	const r = (D * scale) / 2;

@@ -12,6 +12,7 @@ export const text = dimension({ name: 'text', noun: 'words', unit: '', formula: 
 /** What kinds of words have alike: nothing in them is a number. */
 export const wordsOnly = {
 	dimension: text,
+	keys: 'text',
 	choices: [],
 	isList: false,
 	fine: 1,
