@@ -11,7 +11,7 @@ import {
 	supportOf
 } from './question.ts';
 import { isSameAct } from './same-act.ts';
-import type { SlipCause } from './verdict.ts';
+import { isSeldom, type SlipCause, stepOfSlip } from './verdict.ts';
 import type { World } from './world.ts';
 
 /** What speaks against a cause: fewer slips before more, exact before rounded, common before rare. */
@@ -100,29 +100,30 @@ function doublesIn(question: Question, world: World): Double[] {
 
 /** The slips that may have been made, seldom ones last: none where the right value had been shown. */
 function idsIn({ task, opened }: Question, world: World): readonly string[] {
-	const { slips } = task.method;
-	const ids = world.slipIds.filter((id) => !opened.includes(slips[id]?.step ?? ''));
-	return [...ids.filter((id) => !slips[id]?.rare), ...ids.filter((id) => slips[id]?.rare)];
+	const { method } = task;
+	const ids = world.slipIds.filter((id) => !opened.includes(stepOfSlip(method, id)));
+	const seldom = ids.filter((id) => isSeldom(method, id));
+	return [...ids.filter((id) => !seldom.includes(id)), ...seldom];
 }
 
 function pairsIn(question: Question, world: World): [string, string][] {
-	const { slips } = question.task.method;
+	const { method } = question.task;
 	const ids = idsIn(question, world);
 	return ids.flatMap((one, i) =>
 		ids
 			.slice(i + 1)
-			.filter((other) => slips[one]?.step !== slips[other]?.step)
+			.filter((other) => stepOfSlip(method, one) !== stepOfSlip(method, other))
 			.map((other): [string, string] => [one, other])
 	);
 }
 
 function hasSeldom({ task }: Question, ids: readonly string[]): boolean {
-	return ids.some((id) => task.method.slips[id]?.rare);
+	return ids.some((id) => isSeldom(task.method, id));
 }
 
 function candidate(question: Question, cause: SlipCause, values: Values, match: number): Candidate {
-	const { slips } = question.task.method;
-	const rarity = costs.rare * cause.slips.filter((id) => slips[id]?.rare).length;
+	const { method } = question.task;
+	const rarity = costs.rare * cause.slips.filter((id) => isSeldom(method, id)).length;
 	const prior = cause.slips.map((id) => costs.slip + (question.told.includes(id) ? costs.told : 0));
 	const also = cause.also === undefined ? 0 : costs.slip;
 	const cost = prior.reduce((sum, one) => sum + one, also + match + rarity);
