@@ -1,12 +1,4 @@
-import {
-	circle,
-	type Drawing,
-	path,
-	rectangle,
-	segment,
-	type Shape,
-	text
-} from '../../figures/drawing.ts';
+import { circle, type Drawing, path, rectangle, type Shape, text } from '../../figures/drawing.ts';
 import { dimensionAcross, dimensionDown } from '../../figures/parts/dimension.ts';
 import { plate, roundFeature } from '../../figures/parts/plate.ts';
 import type { Told } from '../check.ts';
@@ -42,7 +34,7 @@ interface Slot {
 	readonly before: Before | null;
 }
 
-const width = 300;
+const width = 252;
 /** Where the sheet ends below, and how high the window is. */
 const [foot, high] = [0, 96];
 
@@ -53,7 +45,7 @@ const [foot, high] = [0, 96];
 export function askedDrawing({ method, key, each, name, before }: Asked): Drawing {
 	const last = before.slice(-2);
 	const many = last.length + 1;
-	const x = (i: number) => width * ((i + 0.5) / many) + (many === 1 ? 0 : 10);
+	const x = (i: number) => width * ((i + 0.5) / many);
 	const slots: Slot[] = [
 		...last.map((one, i) => ({ x: x(i), asked: false, before: one })),
 		{ x: x(last.length), asked: true, before: null }
@@ -89,7 +81,7 @@ const windows: Readonly<Record<string, Window>> = {
 		...slots.flatMap(({ x, asked }) => [
 			...roundFeature(x, foot - 38, 9),
 			...(asked
-				? [ring(x, foot - 38, 9), ...dimensionDown(foot - 38, foot, x + 34, x + 12, '?')]
+				? [ring(x, foot - 38, 9), ...dimensionDown(foot - 38, foot, x + 26, x + 12, '?')]
 				: [])
 		])
 	],
@@ -140,8 +132,7 @@ function barWindow(slots: readonly Slot[]): Shape[] {
 		const [left, right, top] = [x - half, x + half, foot - 60];
 		return [
 			rectangle(left, top, 2 * half, 22, 'metal-a', asked ? 'dim' : 'edge'),
-			...(asked ? dimensionAcross(left, right, top + 44, top + 22, '?') : []),
-			...(asked ? [] : [segment(left, top + 30, right, top + 30, 'thin')])
+			...(asked ? dimensionAcross(left, right, top + 44, top + 22, '?') : [])
 		];
 	});
 }
