@@ -19,6 +19,7 @@ const engineFolders = [
 	'time-plan',
 	'schedule',
 	'check',
+	'lessons',
 	'marking',
 	'tasks',
 	'families',

@@ -43,6 +43,8 @@ export type Shape = PathShape | TextShape;
 export interface Drawing {
 	readonly title: string;
 	readonly shapes: readonly Shape[];
+	/** Whether it is a part of a chart: lettered with numbers, whatever else is. */
+	readonly isChart?: true;
 }
 
 /** Corners of the smallest upright box round something. */

@@ -160,7 +160,10 @@ export const rivetRow = method({
 		),
 		outcome(
 			['pitch'],
-			{ left: shown('length - largest(positions)') },
+			{
+				stepped: shown('stepOff(endMargin, pitch, count)'),
+				left: shown('length - largest(stepped)')
+			},
 			{
 				noStep: when('pitch <= 0 in', 'A pitch of {pitch} does not lead along the row.'),
 				right: when(

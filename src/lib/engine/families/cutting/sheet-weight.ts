@@ -92,7 +92,7 @@ export const tasks = family({
 			cautions: ['edges']
 		};
 	},
-	figure: (given, say) => sheetInView(given, say)
+	figure: sheetInView
 });
 
 /** The density, or the table that it is read off; a piece comes out of a stock sheet. */
@@ -107,11 +107,11 @@ function toldAt(level: Level, alloy: string, { width, length }: Sheet) {
 }
 
 /** The sheet lying flat, seen a little from above; its thickness is not to scale. */
-function sheetInView(
-	{ length, width, T, alloy }: GivenValues<typeof sheetWeight>,
-	say: Say
-): Drawing {
-	const scale = 280 / Math.max(length, 72);
+type Given = GivenValues<typeof sheetWeight>;
+
+function sheetInView(given: Given, say: Say, like = given): Drawing {
+	const { length, width, T, alloy } = given;
+	const scale = 280 / Math.max(like.length, 72);
 	const [long, deep] = [length * scale, width * scale];
 	const thick = 6;
 	return {
