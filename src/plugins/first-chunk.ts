@@ -109,7 +109,7 @@ function sharesOf(families: readonly string[], groups: readonly Group[]): Shares
 		return own.reduce((sum, { weight }) => sum + weight, 0);
 	});
 	const mean = loads.reduce((sum, load) => sum + load, 0) / loads.length;
-	return new Map(families.map((family, i) => [family, (loads[i] ?? 0) / mean]));
+	return new Map(families.map((family, i) => [family, ((loads[i] ?? 0) / mean) ** 2]));
 }
 
 /** The groups with those made one that then cost less, over all families; the first stays first. */
@@ -118,6 +118,7 @@ function together(groups: readonly Group[], shares: Shares): readonly Group[] {
 		groups.slice(i + 1).map((other) => [one, other] as const)
 	);
 	const [best] = pairs
+		.filter(([one, other]) => !isFamilys(one) && !isFamilys(other))
 		.map(([one, other]) => ({ one, other, both: joined(one, other) }))
 		.map((pair) => ({ ...pair, saved: gain(pair, shares) }))
 		.sort((a, b) => b.saved - a.saved);
@@ -127,6 +128,11 @@ function together(groups: readonly Group[], shares: Shares): readonly Group[] {
 		groups.filter((group) => group !== other).map((group) => (group === one ? both : group)),
 		shares
 	);
+}
+
+/** What only one family loads is no burden for others. */
+function isFamilys({ users }: Group): boolean {
+	return users.size === 1;
 }
 
 interface Pair {
