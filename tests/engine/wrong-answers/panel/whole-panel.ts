@@ -35,7 +35,50 @@ interface Right {
 	readonly total: number;
 }
 
-const { common, rare } = rulesOf<Given, Right>('whole-panel');
+const write = rulesOf<Given, Right>('whole-panel');
+
+/** The fields of a task in order, as somebody fills them in who has got them right so far. */
+const filled: readonly [keyof Right, (value: number) => string][] = [
+	['diameter', (D) => dashOf(D)],
+	['length', fraction],
+	['lengthB', fraction],
+	['pilot', fraction],
+	['final', decimal],
+	['preferred', fraction],
+	['count', number],
+	['pitch', decimal],
+	['total', number]
+];
+
+/** Fields that a task of these givens asks for. */
+function isAsked(key: keyof Right, { layersB, rowLength }: Given): boolean {
+	if (key === 'lengthB' || key === 'pilot') return layersB !== undefined;
+	return rowLength !== undefined || !['preferred', 'count', 'pitch'].includes(key);
+}
+
+/** A wrong entry stands behind the right ones that come before it: the page wants every field filled. */
+const onSheet =
+	(one: typeof write.common): typeof write.common =>
+	(key, why, answer, ...names) =>
+		one(
+			key,
+			why,
+			(given, right) => {
+				const typed = answer(given, right);
+				if (typeof typed !== 'string') return typed;
+				const before = filled.slice(
+					0,
+					filled.findIndex(([field]) => field === key)
+				);
+				const asked = before.filter(([field]) => isAsked(field, given));
+				const rights = asked.map(([field, way]) => [field, way(right[field])] as const);
+				return { ...Object.fromEntries(rights), [key]: typed };
+			},
+			...names
+		);
+
+const common = onSheet(write.common);
+const rare = onSheet(write.rare);
 
 /** Final drills as every bench has them on the wall, by 32nds. */
 const finals: Readonly<Record<number, string>> = { 3: '#40', 4: '#30', 5: '#21', 6: '#11' };
@@ -178,9 +221,6 @@ export const rules = [
 		(_, { length, lengthB }) => off(length, lengthB, dash16),
 		twoOnly('other-step:length'),
 		twoOnly('lengthB.oneMore')
-	),
-	common('lengthB', 'the skin left out at B', ({ layersB = [] }, { diameter, lengthB }) =>
-		off(bin(sum(layersB.slice(1)), diameter), lengthB, dash16)
 	),
 	rare(
 		'pilot',
