@@ -31,6 +31,12 @@ const writings = words
 	.flatMap((one) => [one.name, ...one.also].map((written) => [written, one] as const))
 	.sort(([a], [b]) => b.length - a.length);
 
+/** Words that everybody at a bench has by heart: in the list, but not marked in texts. */
+const everyday = new Set([
+	...['rivet', 'layer', 'row', 'space', 'thickness', 'rivet diameter', 'alloy', 'drive', 'break'],
+	...['square bend', 'rework', 'stocked', 'tolerance', 'leg', 'patch', 'final drill', 'K']
+]);
+
 /** Letters and signs that no word may be cut out of: `K` in `K chart`, but not in `KLM` or `3K`. */
 const pattern = new RegExp(
 	`(?<![\\w./-])(?:${writings.map(([written]) => `${escapedForPattern(written)}(?:s|es)?`).join('|')})(?![\\w/-])`,
@@ -60,7 +66,9 @@ export function markWords(text: string, seen = new Set<string>()): TextPart[] {
 	let from = 0;
 	for (const { 0: written, index } of text.matchAll(pattern)) {
 		const word = wordOf(written);
-		if (!word || seen.has(word.name)) continue;
+		if (!word || seen.has(word.name) || everyday.has(word.name)) continue;
+		// “From flat” is how an angle is counted, and names no part of the blank.
+		if (word.name === 'flat' && /from $/i.test(text.slice(0, index))) continue;
 		seen.add(word.name);
 		if (index > from) parts.push({ text: text.slice(from, index), word: null });
 		parts.push({ text: written, word });
