@@ -30,7 +30,7 @@ async function enter(page: Page, reading: string): Promise<void> {
 test('twelve edge distances on a phone: two undecided, one out, kept, printed, practised', async ({
 	openPage
 }) => {
-	const page = await openPage({ ...phone, bypassCSP: true });
+	const page = await openPage({ ...phone });
 	await page.goto('/');
 	await page.getByRole('link', { name: 'Lab check' }).click();
 	expect(await violations(page), 'the doors').toEqual([]);

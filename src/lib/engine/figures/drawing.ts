@@ -3,7 +3,7 @@
  * each way. How lines and fills look is decided by the page's style sheet, through class names.
  */
 
-export type Line = 'edge' | 'thin' | 'dim' | 'centre' | 'hidden' | 'slip' | 'none';
+export type Line = 'edge' | 'thin' | 'dim' | 'centre' | 'hidden' | 'slip' | 'slack' | 'none';
 
 export type Fill =
 	| 'none'

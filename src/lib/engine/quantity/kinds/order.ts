@@ -36,6 +36,7 @@ export function order({ id, noun, things, before }: Parts): Kind<Order, Order> {
 		noun,
 		dimension: text,
 		hint: `Names, letters or numbers in a row, like ${letters(things)}.`,
+		keys: 'text',
 		choices: [],
 		isList: false,
 		fine: 1,

@@ -52,6 +52,7 @@ export function plan(parts: Parts): Kind<Plan, Plan> {
 		noun,
 		dimension: { ...text, name: 'plan', noun: 'a plan' },
 		hint: `A ${part} at a time with semicolons between, like ${example}.`,
+		keys: 'text',
 		choices: [],
 		isList: false,
 		fine: size.fine,

@@ -31,6 +31,7 @@ export function worded({ example, meant, partial, ...parts }: Parts): Listable<s
 		reader.readWordList(typed, example, (words) => meant(words, reader));
 	const kind: Listable<string, string> = {
 		dimension: text,
+		keys: 'text',
 		choices: [],
 		isList: false,
 		fine: 1,
