@@ -40,6 +40,8 @@ export const blankSize = method({
 	},
 	steps: {
 		addedLength: step('trimmedEnds * endTrim', 'Trim along the length', {
+			asks: 'How much is trimmed along the length, both ends together?',
+
 			rule: 'cut.trim',
 			kind: fraction,
 			tolerance: layoutLine,
@@ -69,6 +71,8 @@ export const blankSize = method({
 			}
 		}),
 		blankLength: step('finishedLength + addedLength', 'Length of the blank', {
+			asks: 'So how long is the blank cut?',
+
 			rule: 'cut.trim',
 			kind: fraction,
 			tolerance: layoutLine,
@@ -94,6 +98,8 @@ export const blankSize = method({
 			}
 		}),
 		addedWidth: step('trimmedEdges * edgeTrim', 'Trim across the width', {
+			asks: 'How much is trimmed across the width, both edges together?',
+
 			rule: 'cut.trim',
 			kind: fraction,
 			tolerance: layoutLine,
@@ -125,6 +131,8 @@ export const blankSize = method({
 			}
 		}),
 		blankWidth: step('finishedWidth + addedWidth', 'Width of the blank', {
+			asks: 'And how wide is it cut?',
+
 			rule: 'cut.trim',
 			kind: fraction,
 			tolerance: layoutLine,
