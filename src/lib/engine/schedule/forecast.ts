@@ -56,6 +56,8 @@ export interface Forecast {
 	readonly weakest: readonly WeakSkill[];
 	/** Skills that were missed and not put right on a later day, weakest first. */
 	readonly missed: readonly WeakSkill[];
+	/** The days on which a task exercises a skill, in order; skills without any are left out. */
+	readonly comesUp: ReadonlyMap<SkillId, readonly number[]>;
 	/** Skills the time does not reach: given up, unless there are more minutes or days. */
 	readonly unreached: readonly SkillId[];
 }
@@ -92,6 +94,7 @@ export function forecast(input: PlanInput, weakest = 5): Forecast {
 		}),
 		weakest: met.slice(0, weakest),
 		missed: met.filter(({ skill }) => input.memories.get(skill)?.missedDay !== null),
+		comesUp: daysBySkill(runs),
 		unreached: counted.map(({ id }) => id).filter((id) => !learner.memories.has(id))
 	};
 }
@@ -110,6 +113,16 @@ function playDay(input: PlanInput, day: number, learner: ExpectedLearner, map: P
 function summary({ day, items }: Run, { course, pace, policy }: PlanInput): ForecastDay {
 	const { phase } = portionOn(course, day, pace.task, policy);
 	return { day, phase, tasks: items.length, minutes: runSeconds(items) / 60 };
+}
+
+function daysBySkill(runs: readonly Run[]): Map<SkillId, number[]> {
+	const days = new Map<SkillId, number[]>();
+	for (const { day, items } of runs) {
+		for (const skill of new Set(items.flatMap(({ kind }) => kind.skills))) {
+			days.set(skill, [...(days.get(skill) ?? []), day]);
+		}
+	}
+	return days;
 }
 
 function nextDay(skills: readonly Skill[], runs: readonly Run[]): number | null {
