@@ -1,7 +1,8 @@
 import type { Driven } from '$lib/engine/figures/parts/rivet-asked.ts';
 import { sayVerdict } from '$lib/engine/marking/say.ts';
 import { inBothUnits } from '$lib/engine/quantity/both-units.ts';
-import type { LengthUnit } from '$lib/engine/quantity/value.ts';
+import type { Verdict } from '$lib/engine/marking/verdict.ts';
+import type { LengthUnit, Value } from '$lib/engine/quantity/value.ts';
 import { kindAt } from '$lib/engine/solver/kind-at.ts';
 import { seenAt } from '$lib/engine/solver/outcome.ts';
 import { textAt } from '$lib/engine/solver/show.ts';
@@ -32,7 +33,7 @@ export function firstAnswer(task: Task, check: Check, units: LengthUnit): FirstA
 	const good = verdict.kind === 'accept';
 	const entered = kindAt(method, key).toValue(entry, right[key]);
 	const seen = entered === null ? null : seenAt(method, drawn.given, right, key, entered, units);
-	const why = good ? sumOf(task, units) : sayVerdict(task, verdict, key);
+	const why = good ? sumOf(task, units) : whyNot(task, verdict, entered, units);
 	return {
 		verdict: good ? 'accept' : 'rework',
 		metal: seen ? inBothUnits(seen.says, units) : '',
@@ -56,6 +57,16 @@ function drivenBy(
 			: { across: Number(shows.headAcross), high: Number(shows.headHigh) };
 	const length = Math.max(0, Math.min(Number(entered), grip + longest * D));
 	return { length, out: out.toFixed(2), head, right };
+}
+
+/** The slip where the number tells one; else what is missing, or the way to go. */
+function whyNot(task: Task, verdict: Verdict, entered: Value | null, units: LengthUnit): string {
+	const told = verdict.kind === 'rework' && ['unknown', 'either'].includes(verdict.cause.kind);
+	if (!told) return sayVerdict(task, verdict, key);
+	const short = Number(task.right.needed) - Number(entered);
+	return short > 0 && short < 1 / 16
+		? `It is ${textAt(task.method, 'needed', short, units)} short: a length always goes up to the next 1/16 in.`
+		: 'Add the layers, add 1.5 D for the shop head, and take the next 1/16 in up.';
 }
 
 /** The sum as it is worked. */

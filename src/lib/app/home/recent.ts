@@ -1,5 +1,6 @@
 import type { Attempt } from '$lib/engine/schedule/event.ts';
 import { dayOf } from '$lib/engine/schedule/day.ts';
+import { type Sitting, sittingsOf } from '$lib/engine/schedule/sitting.ts';
 import { events } from '$lib/storage/log.ts';
 import { device } from '../device/device.svelte.ts';
 
@@ -18,4 +19,19 @@ export async function attemptsSince(from: number): Promise<Attempt[]> {
 		found.push(event);
 	}
 	return found.reverse();
+}
+
+/** The newest sitting before a day, of attempts that are oldest first. */
+export async function lastBefore(
+	attempts: readonly Attempt[],
+	today: number
+): Promise<Sitting | null> {
+	const before = attempts.filter(({ day }) => dayOf(day) < today).reverse();
+	const { value } = await sittingsOf(each(before)).next();
+	return value ?? null;
+}
+
+// eslint-disable-next-line @typescript-eslint/require-await -- a list where a log is read
+async function* each<T>(list: readonly T[]): AsyncGenerator<T> {
+	yield* list;
 }

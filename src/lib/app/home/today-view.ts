@@ -55,7 +55,7 @@ export interface TodayView {
 
 /** Steps listed at most. */
 const mostBack = 5;
-const mostFresh = 3;
+const mostFresh = 6;
 
 export function todayView(facts: TodayFacts): TodayView {
 	const { run, planned, exam, day, forecast, learning } = facts;

@@ -1,12 +1,12 @@
 import { courseOf } from '$lib/engine/schedule/course-settings.ts';
 import { dayOf } from '$lib/engine/schedule/day.ts';
 import { isOff } from '$lib/engine/schedule/calendar.ts';
-import { type Sitting, sittingsOf } from '$lib/engine/schedule/sitting.ts';
+import type { Sitting } from '$lib/engine/schedule/sitting.ts';
 import { type Streak, streaksIn } from '$lib/engine/schedule/streaks.ts';
 import { device } from '../device/device.svelte.ts';
 import { plan } from '../plan/plan.svelte.ts';
 import { practice } from '../practice/practice.svelte.ts';
-import { attemptsSince, daysBack } from './recent.ts';
+import { attemptsSince, daysBack, lastBefore } from './recent.ts';
 import { type TodayView, todayView } from './today-view.ts';
 
 /** The first page of a learner with a history. Loads every family, so it is itself loaded late. */
@@ -34,9 +34,7 @@ export class Today {
 		await plan.load();
 		const attempts = await attemptsSince(plan.day - daysBack);
 		this.streaks = streaksIn(attempts);
-		const newestFirst = attempts.toReversed().filter(({ day }) => dayOf(day) < plan.day);
-		const { value } = await sittingsOf(each(newestFirst)).next();
-		this.last = value ?? null;
+		this.last = await lastBefore(attempts, plan.day);
 	}
 
 	get day(): number {
@@ -46,8 +44,4 @@ export class Today {
 	label(skill: string): string {
 		return plan.planner?.label(skill) ?? '';
 	}
-}
-
-async function* each<T>(list: readonly T[]): AsyncGenerator<T> {
-	yield* list;
 }

@@ -50,8 +50,8 @@ interface Place {
 }
 
 export const places = {
-	wide: { width: 744, height: 372, left: 196, right: 566, top: 72, across: 110, long: 226 },
-	narrow: { width: 334, height: 186, left: 116, right: 272, top: 38, across: 44, long: 92 }
+	wide: { width: 744, height: 352, left: 196, right: 566, top: 64, across: 110, long: 232 },
+	narrow: { width: 334, height: 168, left: 116, right: 272, top: 38, across: 44, long: 92 }
 } as const satisfies Record<string, Place>;
 
 export type PlaceName = keyof typeof places;
@@ -76,7 +76,7 @@ export function askedRivet(asked: AskedRivet, where: PlaceName): Shape[] {
 			[x + r, x + r],
 			wide ? '1.5 D for the shop head' : '1.5 D'
 		),
-		...dimensionDown(0, tip, x - r - (wide ? 40 : 22), [x - 2 * r, x - r], 'length ?'),
+		...dimensionDown(0, tip, x - r - (wide ? 40 : 22), [x - r, x - r], 'length ?'),
 		...dimensionAcross(x - r, x + r, tip + (wide ? 30 : 22), tip, `D ${size}`)
 	]);
 }
@@ -86,6 +86,7 @@ export function drivenAsked(asked: AskedRivet, driven: Driven, where: PlaceName)
 	const { length, out, head, right } = driven;
 	const { place, scale, x } = laid(asked, Math.max(length, asked.needed), where);
 	const { layers, D, needed } = asked;
+	const wide = where === 'wide';
 	const grip0 = stackHeight(layers, 1);
 	const [r, bottom] = [(D * scale) / 2, grip0 * scale];
 	const [stood, wanted] = [length * scale, needed * scale];
@@ -105,10 +106,22 @@ export function drivenAsked(asked: AskedRivet, driven: Driven, where: PlaceName)
 			...manufacturedHead(x, 0, r, 'universal'),
 			...grip(bottom, place),
 			...(stood > bottom ? [path(polyline(outline), 'hidden')] : []),
-			...dimensionDown(bottom, wanted, x - edge - 26, [x - r, x - r], '1.5 D wanted'),
+			...dimensionDown(
+				bottom,
+				wanted,
+				x - edge - 26,
+				[x - r, x - r],
+				wide ? '1.5 D wanted' : '1.5 D'
+			),
 			...(stood > bottom
 				? toned(right ? 'accept' : 'rework', [
-						...dimensionDown(bottom, stood, x + edge + 22, [x + r, x + r], `${out} D stood out`)
+						...dimensionDown(
+							bottom,
+							stood,
+							x + edge + 22,
+							[x + r, x + r],
+							wide ? `${out} D stood out` : `${out} D`
+						)
 					])
 				: [])
 		]),
