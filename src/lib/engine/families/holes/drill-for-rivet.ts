@@ -7,7 +7,7 @@ import { drillForRivet } from '../../methods/drill-for-rivet.ts';
 import type { Method } from '../../solver/method.ts';
 import { type Draw, family, type SeenBy } from '../family.ts';
 import type { Level } from '../level.ts';
-import { diameterIn, fromNumber, someNumber } from '../rivets/parts/numbered.ts';
+import { diameterIn, fromNumber, someNumber } from '../parts/numbered.ts';
 
 const stories: readonly string[] = [
 	'The hole pattern for a flap skin is marked, and the drill motor is still empty.',

@@ -12,8 +12,8 @@ import { evaluate } from '../../solver/evaluate.ts';
 import type { GivenValues } from '../../solver/method.ts';
 import { sheetThicknesses } from '../../trade/stock.ts';
 import { family, type Say, type SeenBy } from '../family.ts';
-import { layersFor, rivetsFor, threeLayerJoints, twoLayerJoints } from './parts/joints.ts';
-import { sheetAlloy } from './parts/sheets-for-rivets.ts';
+import { layersFor, rivetsFor, threeLayerJoints, twoLayerJoints } from '../parts/joints.ts';
+import { sheetAlloy } from '../parts/sheets-for-rivets.ts';
 
 const thin = sheetThicknesses.filter((size) => size >= 0.02 && size <= 0.063);
 
