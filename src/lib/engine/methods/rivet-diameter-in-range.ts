@@ -3,6 +3,7 @@ import { given } from '../solver/given.ts';
 import { atLeast, method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
 import { stockedSize, thousandths } from '../trade/tolerances.ts';
 import { nearRight } from './outcomes/near-right.ts';
+import { nextStocked } from './pieces/stocked-diameter.ts';
 import { threeT } from './pieces/three-t.ts';
 
 const shows = (key: string) => ({
@@ -10,8 +11,6 @@ const shows = (key: string) => ({
 	shankOut: shown(`1.5 * ${key}`)
 });
 
-/** Over 3/16 in the bins step by 1/16 in: they hold no 7/32 in. */
-const up = 'threeT > (3/16 in) ? upTo(threeT, 1/16 in) : max(upTo(threeT, 1/32 in), 3/32 in)';
 const down = 'threeT > (3/16 in) ? downTo(threeT, 1/16 in) : downTo(threeT, 1/32 in)';
 
 /** The two rivets that go with a sheet whose next 1/32 in above 3T is not stocked. */
@@ -40,7 +39,7 @@ export const rivetDiameterInRange = method({
 			slips: {
 				highEnd: slip('threeT', 'That is 3T itself: take the stocked size below it.'),
 				aboveForRange: slip(
-					up,
+					nextStocked,
 					'Over 3T: that is the next stocked size above it, and not within the range.'
 				),
 				next32nd: slip(
@@ -58,7 +57,7 @@ export const rivetDiameterInRange = method({
 				)
 			}
 		}),
-		above: step(up, 'Next stocked rivet above 3T', {
+		above: step(nextStocked, 'Next stocked rivet above 3T', {
 			rule: 'diameter.three-t',
 			kind: rivetDiameter,
 			tolerance: stockedSize,
@@ -73,7 +72,7 @@ export const rivetDiameterInRange = method({
 				),
 				threeTForAbove: slip('threeT', 'That is 3T itself: take the next stocked size up.'),
 				oneMoreAbove: slip(
-					`(${up}) + (1/16 in)`,
+					`(${nextStocked}) + (1/16 in)`,
 					'One size too large: the next stocked size above 3T is enough.'
 				)
 			}
