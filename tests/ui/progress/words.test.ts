@@ -3,7 +3,7 @@ import { dayOf } from '../../../src/lib/engine/schedule/day.ts';
 import {
 	briefDate,
 	dateWords,
-	inHundred,
+	percent,
 	minutesOf,
 	timeWords,
 	topicWords
@@ -12,7 +12,7 @@ import {
 const today = dayOf('2026-03-12');
 
 test('a share is told in hundred', () => {
-	expect([0, 0.716, 1].map(inHundred)).toEqual(['0 in 100', '72 in 100', '100 in 100']);
+	expect([0, 0.716, 1].map(percent)).toEqual(['0 %', '72 %', '100 %']);
 });
 
 test.each([

@@ -1,7 +1,7 @@
 import { counted } from '../counted.ts';
 
 /** A share, 0 to 1, as people say it. */
-export function inHundred(share: number): number {
+export function percent(share: number): number {
 	return Math.round(share * 100);
 }
 

@@ -1,5 +1,5 @@
 import type { Forecast } from '$lib/engine/schedule/forecast.ts';
-import { inHundred } from './amounts.ts';
+import { percent } from './amounts.ts';
 import { longDate } from '../dates.ts';
 
 /** What the first lines of the plan page speak of. Days are whole numbers. */
@@ -30,7 +30,7 @@ export function leadText(facts: LeadFacts): string {
 	if (exam < today) {
 		return `Your exam was on ${longDate(exam, today)}. The plan now brings things back before they fade.`;
 	}
-	const share = `about ${inHundred(forecast.all.then)} in 100 steps right`;
+	const share = `about ${percent(forecast.all.then)} % of steps right`;
 	const estimate =
 		facts.answered < fewAnswers
 			? 'A rough estimate: the plan does not know you yet.'

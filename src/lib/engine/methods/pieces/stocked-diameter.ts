@@ -7,6 +7,12 @@ import { stockedSize } from '../../trade/tolerances.ts';
 export const nextStocked =
 	'threeT > (3/16 in) ? upTo(threeT, 1/16 in) : max(upTo(threeT, 1/32 in), 3/32 in)';
 
+/** The stocked diameter at or below 3T. */
+export const stockedBelow =
+	'threeT > (3/16 in) ? downTo(threeT, 1/16 in) : downTo(threeT, 1/32 in)';
+
+export const twiceTheDiameter = 'Twice the diameter: the dash number of a diameter counts 32nds.';
+
 /** The next diameter up, for a part that carries stress. */
 export const stockedDiameter = piece(
 	'stocked-diameter',
@@ -18,7 +24,7 @@ export const stockedDiameter = piece(
 		slips: {
 			notStocked: slip('threeT', 'That is 3T itself; take the next stocked size up.'),
 			down: slip(
-				'threeT > (3/16 in) ? downTo(threeT, 1/16 in) : downTo(threeT, 1/32 in)',
+				stockedBelow,
 				'Under 3T: this asks for the next size up, even when the one below is nearer.'
 			),
 			nearest: slip(
@@ -39,10 +45,14 @@ export const stockedDiameter = piece(
 				'upTo(threeT, 1/32 in)',
 				'Under 3/32 in, the minimum for a part that carries stress.'
 			),
+<<<<<<< HEAD
 			in16ths: slip(
 				`2 * (${nextStocked})`,
 				'Twice the diameter: the dash number of a diameter counts 32nds.'
 			),
+=======
+			in16ths: slip('2 * max(upTo(threeT, 1/32 in), 3/32 in)', twiceTheDiameter),
+>>>>>>> next
 			dashOf16ths: slip(
 				`(${nextStocked}) / 2`,
 				'Half the diameter: the dash number of a diameter counts 32nds, not 16ths.',

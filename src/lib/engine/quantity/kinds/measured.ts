@@ -33,6 +33,7 @@ interface Parts extends Pick<Measure, 'dimension' | 'noun'> {
 	readonly thousands?: boolean;
 	readonly whole?: boolean;
 	readonly fractions?: boolean;
+	readonly keys?: NumberKind['keys'];
 	readonly names?: SizeNames;
 	readonly mistakes?: Partial<Mistakes>;
 }
@@ -62,6 +63,7 @@ export function measured(parts: Parts): NumberKind {
 		thousands: false,
 		whole: false,
 		fractions: false,
+		keys: 'decimal',
 		choices: [],
 		isList: false,
 		...parts,
