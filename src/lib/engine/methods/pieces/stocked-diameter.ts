@@ -45,14 +45,7 @@ export const stockedDiameter = piece(
 				'upTo(threeT, 1/32 in)',
 				'Under 3/32 in, the minimum for a part that carries stress.'
 			),
-<<<<<<< HEAD
-			in16ths: slip(
-				`2 * (${nextStocked})`,
-				'Twice the diameter: the dash number of a diameter counts 32nds.'
-			),
-=======
-			in16ths: slip('2 * max(upTo(threeT, 1/32 in), 3/32 in)', twiceTheDiameter),
->>>>>>> next
+			in16ths: slip(`2 * (${nextStocked})`, twiceTheDiameter),
 			dashOf16ths: slip(
 				`(${nextStocked}) / 2`,
 				'Half the diameter: the dash number of a diameter counts 32nds, not 16ths.',
