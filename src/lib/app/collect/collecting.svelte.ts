@@ -108,8 +108,8 @@ class Collecting {
 				[sources],
 				this.#progress('Reading')
 			);
-			this.#aside = [...this.#aside, ...aside];
 			if (!this.set && set) await this.#takeUp(set);
+			this.#aside = [...this.#aside, ...aside];
 			if (!this.set) throw new SetError(noHandIn);
 			const own = found.filter(({ hash }) => hash === this.hash);
 			this.#foreign = [...this.#foreign, ...found.filter(({ hash }) => hash !== this.hash)];
