@@ -1,4 +1,4 @@
-import type { Entry, Verdicts } from '$lib/engine/marking/verdict.ts';
+import type { Entry, Verdict, Verdicts } from '$lib/engine/marking/verdict.ts';
 import type { LengthUnit } from '$lib/engine/quantity/value.ts';
 import { stepsOf, type Task } from '$lib/engine/tasks/task.ts';
 import { AnswerLine } from '../sheet/answer-line.svelte.ts';
@@ -33,6 +33,11 @@ export class LastSteps {
 		this.task = task;
 		this.given = stepsOf(task).filter((key) => !left.includes(key));
 		this.lines = left.map((key) => new AnswerLine(task.method, key, units));
+	}
+
+	/** The verdict on what stands in a line, where it is what was checked last. */
+	verdictOn({ key, text }: AnswerLine): Verdict | undefined {
+		return this.last?.typed[key] === text ? this.last.verdicts[key] : undefined;
 	}
 
 	/** Marks the lines; null, at no cost, where one is empty or cannot be read. */

@@ -46,9 +46,11 @@ const byNumber = fromNumber(edgeDistance, {
 	title: 'Edge distance of a rivet called out by its number'
 });
 
+const toTheCentre = 'FAA-H-8083-31B, Fig. 4-79: from the hole centre to the edge.';
+
 const basis: Readonly<Record<Level, string>> = {
-	1: 'FAA-H-8083-31B, Fig. 4-79: from the hole centre to the edge.',
-	2: 'FAA-H-8083-31B, Fig. 4-79: from the hole centre to the edge.',
+	1: toTheCentre,
+	2: toTheCentre,
 	3: 'FAA-H-8083-31B, Fig. 4-79: preferred is the minimum plus 1/16 in.'
 };
 

@@ -1,19 +1,20 @@
+import { rivetDiameterFromStack } from '../../methods/rivet-diameter-from-stack.ts';
 import { rivetLength } from '../../methods/rivet-length.ts';
 import { evaluate } from '../../solver/evaluate.ts';
 import type { Method } from '../../solver/method.ts';
 import { type Draw, family, type OtherDraw } from '../family.ts';
+import { laterMetal } from '../later-metal.ts';
 import type { Random } from '../random.ts';
-import { layersFor, rivetsFor } from '../rivets/parts/joints.ts';
-import { sheetAlloy } from '../rivets/parts/sheets-for-rivets.ts';
 import { panelRivets, panelRows, panelTwoStacks } from './parts/joined.ts';
 import { doubledPanels, type PanelStory, plainPanels } from './parts/panels.ts';
 import { panelFigure } from './parts/panel-figure.ts';
-import { panelMetal } from './parts/panel-metal.ts';
 
 const method: Method = panelRivets;
 
 /** Skins of light aircraft and what they are riveted to, inches; their rivets are 3/32 to 5/32 in. */
 const sheets = [0.02, 0.025, 0.032, 0.04, 0.05] as const;
+
+const alloys = ['2024-T3', 'clad 2024-T3', '6061-T6', '7075-T6'] as const;
 
 const basis =
 	'Smallest rivet by 3T, 1.5D for the shop head, end holes at the preferred edge distance, the fewest equal spaces (FAA-H-8083-31B, pp. 4-32 to 4-35).';
@@ -46,13 +47,13 @@ export const tasks = family({
 		return level === 2 ? wholeRows(random) : twoStacks(random);
 	},
 	figure: panelFigure,
-	metal: panelMetal
+	metal: laterMetal(() => import('./parts/panel-metal.ts'))
 });
 
 /** The rivet, its drill and how many of it: the rows are laid out already. */
 function rivetsOnly(random: Random): Draw {
 	const panel = random.pick(plainPanels);
-	const layers = layersFor(random, panel, sheets);
+	const layers = stackFor(random, panel);
 	return {
 		given: { layers, rows: random.int(...panel.rows), count: random.int(7, 19) },
 		story: `${panel.story} The holes are marked.`,
@@ -66,7 +67,7 @@ function rivetsOnly(random: Random): Draw {
 /** One stack and its rows, from the rivet to the pitch. */
 function wholeRows(random: Random): OtherDraw {
 	const panel = random.pick(plainPanels);
-	const layers = layersFor(random, panel, sheets);
+	const layers = stackFor(random, panel);
 	return {
 		method: panelRows,
 		given: { layers, head: 'protruding', ...rowsOf(random, panel, layers) },
@@ -81,11 +82,11 @@ function wholeRows(random: Random): OtherDraw {
 /** Rows that run through a doubler for a part of their length: one diameter, two lengths. */
 function twoStacks(random: Random): OtherDraw {
 	const panel = random.pick(doubledPanels);
-	const layers = layersFor(random, panel, sheets);
+	const layers = stackFor(random, panel);
 	const layersB = layers.slice(1);
 	// A doubler so thin that one length serves both stacks would ask nothing of the second.
-	if (lengthOf(layers, layers, panel) === lengthOf(layersB, layers, panel))
-		return twoStacks(random);
+	const D = diameterFor(layers);
+	if (lengthFor(layers, D) === lengthFor(layersB, D)) return twoStacks(random);
 	return {
 		method: panelTwoStacks,
 		given: {
@@ -112,13 +113,25 @@ function twoStacks(random: Random): OtherDraw {
 	};
 }
 
-function lengthOf(stack: readonly number[], all: readonly number[], { layers }: PanelStory) {
-	return evaluate(rivetLength, { layers: stack, D: rivetsFor(layers, all)[0] ?? 0 }).length;
+/** Gauges for the layers; a doubler is as thick as the skin it lies on, or up to twice as thick. */
+function stackFor(random: Random, { layers: names }: PanelStory): readonly number[] {
+	const skin = random.pick(sheets);
+	const stack = [skin, random.pick(sheets)];
+	if (names.length === 2) return stack;
+	return [random.pick(sheets.filter((T) => T >= skin && T <= 2 * skin)), ...stack];
+}
+
+function diameterFor(layers: readonly number[]): number {
+	return Number(evaluate(rivetDiameterFromStack, { layers }).diameter);
+}
+
+function lengthFor(layers: readonly number[], D: number): number {
+	return Number(evaluate(rivetLength, { layers, D }).length);
 }
 
 /** Rows between two edges of the panel, in quarters of an inch. */
-function rowsOf(random: Random, { layers: names, rows }: PanelStory, layers: readonly number[]) {
-	const [D = 0] = rivetsFor(names, layers);
+function rowsOf(random: Random, { rows }: PanelStory, layers: readonly number[]) {
+	const D = diameterFor(layers);
 	return {
 		rowLength: random.int(32, 96) / 4,
 		greatestPitch: random.pick(pitches.filter(fits(D))),
@@ -140,13 +153,14 @@ function told(random: Random, { layers, behind: [one, many] }: PanelStory) {
 	return {
 		labels: {
 			rows: many,
+			head: 'Rivet head',
 			layers: layers.length > 2 ? at(layers, 'A') : layers,
 			layersB: at(layers.slice(1), 'B'),
 			rowLength: 'Panel, edge to edge along a row'
 		},
 		told: [
-			sheetAlloy(random),
-			['Rivets', 'universal head, AD'] as const,
+			['Sheet', random.pick(alloys)] as const,
+			['Rivets', 'MS20470AD'] as const,
 			[`Flange of each ${one}`, '1 in, row on its centre line'] as const
 		],
 		basis,

@@ -31,7 +31,7 @@ function numbersIn(value: Value | undefined): readonly number[] {
 }
 
 function fromAbove(given: Values, rows: number, doubled: boolean, say: Say): Shape[] {
-	const { left, top, right, bottom } = panel;
+	const { left, right, bottom } = panel;
 	const apart = (right - left - 2 * half - 8) / (rows - 1);
 	const places = Array.from({ length: rows }, (_, i) => left + half + 4 + i * apart);
 	const [first = left] = places;

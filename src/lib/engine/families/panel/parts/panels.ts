@@ -1,7 +1,8 @@
-import type { Joint } from '../../rivets/parts/joints.ts';
-
 /** A panel and what is behind it: rows of rivets along each frame, rib or stringer. */
-export interface PanelStory extends Joint {
+export interface PanelStory {
+	readonly story: string;
+	/** Its layers from the manufactured head down; a doubler lies on the skin. */
+	readonly layers: readonly string[];
 	/** Fewest and most of what is behind it. */
 	readonly rows: readonly [number, number];
 	/** What the rows follow, one of it and many. */
