@@ -20,7 +20,12 @@ export function wrapping(markup: string): string {
 		piece += part;
 	}
 	if (piece !== '') pieces.push(piece);
-	return pieces.map((one) => `<math>${one}</math>`).join(' ');
+	return pieces.map((one) => `<math>${spaced(one)}</math>`).join(' ');
+}
+
+/** A leading operator stands between two pieces, and keeps its room after it. */
+function spaced(piece: string): string {
+	return piece.replace(/^<mo>(?=[=+−×÷·<>≥≤])/, '<mo form="infix" lspace="0">');
 }
 
 /** Words longer than this are broken between them. */
