@@ -5,7 +5,7 @@ import { test } from './site-test.ts';
 test('a store that never answers is told, and practice goes on without it', async ({
 	openPage
 }) => {
-	const page = await openPage();
+	const page = await openPage({ own: true });
 	await page.clock.install();
 	// What a browser gives whose store stands still: a request that nobody hears of again.
 	await page.addInitScript(() => {

@@ -23,7 +23,7 @@ test('a page that was open before an update keeps what it fetches late', async (
 	try {
 		// The policy names the scripts within the pages by their hash, which renaming changes.
 		const baseURL = `http://localhost:${server.port}`;
-		const page = await openPage({ baseURL, bypassCSP: true });
+		const page = await openPage({ baseURL, own: true, bypassCSP: true });
 		await page.goto('/rules/');
 		await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
 		await page.goto('/practice/?task=RL1-007S-3W');

@@ -74,8 +74,8 @@ export class Visitors {
 
 const desk = { width: 1280, height: 720 };
 
-/** Not in the site, so that no script runs there. */
-const bare = '/no-such-page/';
+/** A file of the site in which no script runs. */
+const bare = '/panel-1.schema.json';
 
 /** Makes a visit as it was when it was new. */
 async function cleared(visit: Visit): Promise<boolean> {

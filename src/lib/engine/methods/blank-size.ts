@@ -2,6 +2,7 @@ import { count, fraction } from '../quantity/kinds.ts';
 import { given } from '../solver/given.ts';
 import { atMost, method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
 import { layoutLine } from '../trade/tolerances.ts';
+import { inches } from './outcomes/near-right.ts';
 
 /** What a blank has over the finished part, and what is wanted. */
 const trimmed = (blank: string, finished: string, added: string) => ({
@@ -11,7 +12,7 @@ const trimmed = (blank: string, finished: string, added: string) => ({
 	part: shown('wanted > 0 in ? extra / wanted : 0')
 });
 
-const rule = `(${layoutLine.amount} in)`;
+const rule = inches(layoutLine);
 
 const leftToTrim = {
 	small: when('extra < 0 in', 'The blank is {short} smaller than the finished part.'),
@@ -40,6 +41,8 @@ export const blankSize = method({
 	},
 	steps: {
 		addedLength: step('trimmedEnds * endTrim', 'Trim along the length', {
+			asks: 'How much is trimmed along the length, both ends together?',
+
 			rule: 'cut.trim',
 			kind: fraction,
 			tolerance: layoutLine,
@@ -69,6 +72,8 @@ export const blankSize = method({
 			}
 		}),
 		blankLength: step('finishedLength + addedLength', 'Length of the blank', {
+			asks: 'So how long is the blank cut?',
+
 			rule: 'cut.trim',
 			kind: fraction,
 			tolerance: layoutLine,
@@ -94,6 +99,8 @@ export const blankSize = method({
 			}
 		}),
 		addedWidth: step('trimmedEdges * edgeTrim', 'Trim across the width', {
+			asks: 'How much is trimmed across the width, both edges together?',
+
 			rule: 'cut.trim',
 			kind: fraction,
 			tolerance: layoutLine,
@@ -125,6 +132,8 @@ export const blankSize = method({
 			}
 		}),
 		blankWidth: step('finishedWidth + addedWidth', 'Width of the blank', {
+			asks: 'And how wide is it cut?',
+
 			rule: 'cut.trim',
 			kind: fraction,
 			tolerance: layoutLine,

@@ -2,7 +2,7 @@ import { angle, count, fraction, length, listOf } from '../quantity/kinds.ts';
 import { given } from '../solver/given.ts';
 import { atLeast, atMost, method, shown, slip, step, use } from '../solver/write.ts';
 import { legOff } from './outcomes/leg-off.ts';
-import { nearRight } from './outcomes/near-right.ts';
+import { inches, nearRight } from './outcomes/near-right.ts';
 import { allowanceOfBend } from './pieces/allowance.ts';
 import { flat } from './pieces/flat.ts';
 import { setbackOfBend } from './pieces/setback.ts';
@@ -18,7 +18,8 @@ const worstOf = (key: 'flats' | 'allowances') =>
 	shown(`max(largest(abs(${key} - right.${key})), largest(abs(right.${key} - ${key})))`);
 
 const fits = 'Bent up, every leg comes out to its mold lines.';
-const worstFits = ({ amount }: Tolerance) => `worst <= (${amount} in)`;
+const lastLegOff = (by: string) => `Bent up, the last leg comes out ${by}.`;
+const worstFits = (tolerance: Tolerance) => `worst <= ${inches(tolerance)}`;
 
 export const developedWidth = method({
 	id: 'developed-width',
@@ -30,13 +31,23 @@ export const developedWidth = method({
 		angles: given(listOf(angle), 'Bend angles, from flat', { symbol: 'N' })
 	},
 	steps: {
-		K: use(setbackFactor, { angle: 'angles' }, { label: 'K for each bend angle' }),
+		K: use(
+			setbackFactor,
+			{ angle: 'angles' },
+			{ label: 'K for each bend angle', asks: 'What is K for each bend?' }
+		),
 		setbacks: use(
 			setbackOfBend,
 			{ angle: 'angles' },
-			{ label: 'Setback at each bend', tolerance: layoutLine }
+			{
+				label: 'Setback at each bend',
+				asks: 'What is the setback at each bend?',
+				tolerance: layoutLine
+			}
 		),
 		taken: step('atEachLeg(setbacks, legs)', 'Setbacks taken from each leg', {
+			asks: 'How much setback comes off each leg?',
+
 			symbol: 'SB taken',
 			rule: 'bend.flat',
 			tolerance: layoutLine,
@@ -51,9 +62,19 @@ export const developedWidth = method({
 				)
 			}
 		}),
-		flats: use(flat, { leg: 'legs' }, { label: 'Flats' }),
-		allowances: use(allowanceOfBend, { angle: 'angles' }, { label: 'Bend allowance at each bend' }),
+		flats: use(
+			flat,
+			{ leg: 'legs' },
+			{ label: 'Flats', asks: 'How long is each flat, between the bends?' }
+		),
+		allowances: use(
+			allowanceOfBend,
+			{ angle: 'angles' },
+			{ label: 'Bend allowance at each bend', asks: 'How much metal does each bend take?' }
+		),
 		width: step('sum(flats) + sum(allowances)', 'Developed width', {
+			asks: 'So how wide is the blank?',
+
 			symbol: 'TDW',
 			rule: 'bend.developed-width',
 			tolerance: layoutLine,
@@ -131,13 +152,13 @@ export const developedWidth = method({
 			},
 			right: worstFits(finerThanRule),
 			fits,
-			off: (by) => `Bent up, the last leg comes out ${by}.`
+			off: lastLegOff
 		}),
 		legOff(['width'], {
 			shows: { more: shown('width - right.width'), made: lastLeg },
 			right: nearRight('width', layoutLine),
 			fits,
-			off: (by) => `Bent up, the last leg comes out ${by}.`
+			off: lastLegOff
 		})
 	]
 });

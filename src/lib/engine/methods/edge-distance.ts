@@ -3,13 +3,14 @@ import { given } from '../solver/given.ts';
 import { method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
 import { edgeFactor, leastEdge } from './pieces/least-edge.ts';
 import { thousandths } from '../trade/tolerances.ts';
+import { inches } from './outcomes/near-right.ts';
 
 const shows = {
 	times: shown('entered / D', hundredths),
 	greatestTimes: shown('right.greatest / D', hundredths)
 };
 
-const within = `(${thousandths.amount} in)`;
+const within = inches(thousandths);
 
 const tooNear = {
 	off: when('entered <= 0 in', 'A hole centre {entered} from the edge is not on the sheet.'),
@@ -34,6 +35,8 @@ export const edgeDistance = method({
 		factor: edgeFactor,
 		least: leastEdge,
 		preferred: step('least + (1/16 in)', 'Preferred edge distance', {
+			asks: 'Which edge distance is preferred?',
+
 			rule: 'edge.preferred',
 			kind: fraction,
 			tolerance: thousandths,
@@ -81,6 +84,8 @@ export const edgeDistance = method({
 			}
 		}),
 		greatest: step('4 * D', 'Maximum edge distance', {
+			asks: 'How far from the edge may the hole centre be?',
+
 			rule: 'edge.greatest',
 			kind: fraction,
 			tolerance: thousandths,

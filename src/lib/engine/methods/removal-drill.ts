@@ -13,6 +13,7 @@ import {
 } from '../solver/write.ts';
 import { grip } from './pieces/grip.ts';
 import { aboutThirds, drilledDepth, drillSizes } from '../trade/tolerances.ts';
+import { inches } from './outcomes/near-right.ts';
 
 /** The joint as it is drawn: its stack, the head to be drilled off and the shop head. */
 const joint = {
@@ -32,6 +33,8 @@ export const removalDrill = method({
 	},
 	steps: {
 		drill: step('D - (1/32 in)', 'Drill for the head', {
+			asks: 'Which drill do you take to the head?',
+
 			rule: 'drill.removal',
 			kind: drill,
 			tolerance: drillSizes,
@@ -103,6 +106,8 @@ export const removalDrill = method({
 			}
 		}),
 		depth: step('0.425 * D', 'Depth: the height of the head', {
+			asks: 'How deep do you drill to take the head off?',
+
 			rule: 'head.universal',
 			tolerance: drilledDepth,
 			slips: {
@@ -145,8 +150,10 @@ export const removalDrill = method({
 				halfDepth: slip('0.425 * D / 2', 'Half of 0.425D: the radius was taken for the diameter.')
 			}
 		}),
-		grip: use(grip, {}, { label: 'Grip' }),
+		grip: use(grip, {}, { label: 'Grip', asks: 'How thick is the stack?' }),
 		tightDepth: step('2 / 3 * grip', 'Depth into the stack if the shank is tight', {
+			asks: 'How deep into the stack, if the shank sits tight?',
+
 			rule: 'drill.removal-tight',
 			tolerance: aboutThirds,
 			slips: {
@@ -217,11 +224,11 @@ export const removalDrill = method({
 			{ ...joint, past: shown('depth - right.depth') },
 			{
 				past: when(
-					`past > (${drilledDepth.amount} in)`,
+					`past > ${inches(drilledDepth)}`,
 					'{entered} deep goes past the head, into the hole of the sheet.'
 				),
 				short: when(
-					`past < -(${drilledDepth.amount} in)`,
+					`past < -${inches(drilledDepth)}`,
 					'{entered} deep stops inside the head, which stays on.'
 				),
 				face: otherwise('{entered} deep takes the head to the face of the sheet and no farther.')

@@ -2,8 +2,9 @@ import { count, fraction } from '../quantity/kinds.ts';
 import { given } from '../solver/given.ts';
 import { atLeast, method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
 import { layoutLine, steppedOff, wholeNumber } from '../trade/tolerances.ts';
+import { inches, nearRight } from './outcomes/near-right.ts';
 
-const line = `(${layoutLine.amount} in)`;
+const line = inches(layoutLine);
 
 export const rivetRow = method({
 	id: 'rivet-row',
@@ -15,6 +16,8 @@ export const rivetRow = method({
 	},
 	steps: {
 		run: step('length - 2 * endMargin', 'Run from the first hole to the last', {
+			asks: 'How far is it from the first hole to the last?',
+
 			rule: 'row.ends',
 			tolerance: layoutLine,
 			slips: {
@@ -39,6 +42,8 @@ export const rivetRow = method({
 			}
 		}),
 		spaces: step('upTo(run / greatestPitch, 1)', 'Spaces', {
+			asks: 'Into how many spaces is the run divided?',
+
 			rule: 'row.spaces',
 			kind: count,
 			tolerance: wholeNumber,
@@ -60,6 +65,8 @@ export const rivetRow = method({
 			}
 		}),
 		count: step('spaces + 1', 'Rivets', {
+			asks: 'How many rivets is that?',
+
 			rule: 'row.spaces',
 			kind: count,
 			tolerance: wholeNumber,
@@ -75,6 +82,8 @@ export const rivetRow = method({
 			}
 		}),
 		pitch: step('run / spaces', 'Pitch', {
+			asks: 'How far apart do the rivets stand, centre to centre?',
+
 			rule: 'row.spaces',
 			tolerance: steppedOff,
 			slips: {
@@ -110,6 +119,8 @@ export const rivetRow = method({
 			}
 		}),
 		positions: step('stepOff(endMargin, pitch, count)', 'Hole positions from the reference edge', {
+			asks: 'Where do the holes go, from the reference edge?',
+
 			rule: 'row.ends',
 			tolerance: layoutLine,
 			slips: {
@@ -160,11 +171,14 @@ export const rivetRow = method({
 		),
 		outcome(
 			['pitch'],
-			{ left: shown('length - largest(positions)') },
+			{
+				stepped: shown('stepOff(endMargin, pitch, count)'),
+				left: shown('length - largest(stepped)')
+			},
 			{
 				noStep: when('pitch <= 0 in', 'A pitch of {pitch} does not lead along the row.'),
 				right: when(
-					`abs(pitch - right.pitch) <= (${steppedOff.amount} in)`,
+					nearRight('pitch', steppedOff),
 					'Stepped off at {pitch}, the last hole stands {left} from the far end.'
 				),
 				off: when('left <= 0 in', 'Stepped off at {pitch}, the last hole is off the piece.'),

@@ -1,3 +1,4 @@
+import { alloyOf } from '../../trade/alloy.ts';
 import { type Drawing, path, polyline, text } from '../../figures/drawing.ts';
 import { dimensionAcross, dimensionDown, leader } from '../../figures/parts/dimension.ts';
 import { sheetWeight } from '../../methods/sheet-weight.ts';
@@ -55,7 +56,7 @@ const light = ['1100-H14', '3003-H14', '5052-H32', '6061-T6'] as const;
 
 /** Alloys whose density was read in a table; the others stand on the task with theirs. */
 function isListed(alloy: string): boolean {
-	return !densities.rowSources.has(alloy.split('-')[0] ?? '');
+	return !densities.rowSources.has(alloyOf(alloy));
 }
 
 /** The densities that were read in a table, as a row of the task. */
