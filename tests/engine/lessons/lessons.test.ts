@@ -63,7 +63,10 @@ describe.each(named)('%s', (_, way) => {
 	test('begins with sound numbers, each given under the hand', () => {
 		const { method, start, hands } = way;
 		expect(workedBy(method, start.given)).not.toBeNull();
-		expect(new Set(hands.map(({ key }) => key))).toEqual(new Set(Object.keys(method.given)));
+		const varied = Object.keys(method.given).filter(
+			(key) => new Set(way.draws.map(({ given }) => String(given[key]))).size > 1
+		);
+		expect(new Set(hands.map(({ key }) => key))).toEqual(new Set(varied));
 		for (const hand of hands) {
 			expect(reachOf(way, start.given, hand)).toContain(valueUnder(start.given, hand));
 		}

@@ -1,5 +1,5 @@
 /** Operators that a long formula is broken before. */
-const breaks = new Set(['=', '+', '−', '×', '÷', '·', ',', ';', '<', '>', '≥', '≤', '?', ':']);
+const breaks = new Set(['→', '=', '+', '−', '×', '÷', '·', ',', ';', '<', '>', '≥', '≤', '?', ':']);
 
 /**
  * MathML of a formula as several pieces in a row, so that it wraps like words: browsers do not break
@@ -29,7 +29,7 @@ function spaced(piece: string): string {
 }
 
 /** Words longer than this are broken between them. */
-const longText = 24;
+const longText = 12;
 
 /** A long text word by word. */
 function inWords(part: string): string[] {

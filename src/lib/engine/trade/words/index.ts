@@ -49,6 +49,7 @@ const everyday = new Set([
 		'final drill',
 		'K',
 		'skin',
+		'panel',
 		'frame',
 		'punch'
 	]

@@ -1,6 +1,11 @@
 import { practice, word } from './word.ts';
 
 export const structure = [
+	word(
+		'panel',
+		'A sheet with its stiffeners and doublers, riveted together as one part.',
+		practice
+	),
 	word('skin', 'The sheet that covers an aircraft and carries part of its loads.', practice),
 	word('frame', 'A ring or a hoop across the fuselage that keeps its shape.', practice),
 	word('bulkhead', 'A frame that is closed by sheet, as at the end of a cabin.', practice),
