@@ -3,7 +3,7 @@
  * each way. How lines and fills look is decided by the page's style sheet, through class names.
  */
 
-export type Line = 'edge' | 'thin' | 'dim' | 'centre' | 'hidden' | 'slip' | 'none';
+export type Line = 'edge' | 'thin' | 'dim' | 'marked' | 'centre' | 'hidden' | 'slip' | 'none';
 
 export type Fill =
 	| 'none'
@@ -17,7 +17,7 @@ export type Fill =
 	| 'dye'
 	| 'waste';
 
-export type Tone = 'dim' | 'ink' | 'soft' | 'accept' | 'rework';
+export type Tone = 'dim' | 'marked' | 'ink' | 'soft' | 'accept' | 'rework';
 
 export interface PathShape {
 	readonly kind: 'path';
