@@ -20,7 +20,34 @@ export type Fill =
 
 export type Tone = 'dim' | 'marked' | 'ink' | 'soft' | 'accept' | 'rework';
 
+/**
+ * How metal came to stand as it is drawn, for the motion of an outcome.
+ *
+ * - `driven`: pressed to this shape about a point; `from` is its size before, in parts of that now
+ * - `bent`: a sheet bent up from flat, walked at `scale` units an inch from the heading `start`
+ * - `cut`: the piece at a place among those cut one after another
+ */
+export type Move =
+	| {
+			readonly kind: 'driven';
+			readonly about: readonly [x: number, y: number];
+			readonly from: readonly [across: number, high: number];
+	  }
+	| {
+			readonly kind: 'bent';
+			readonly sheet: {
+				readonly R: number;
+				readonly T: number;
+				readonly flats: readonly number[];
+				readonly bends: readonly number[];
+			};
+			readonly scale: number;
+			readonly start: number;
+	  }
+	| { readonly kind: 'cut'; readonly place: number; readonly of: number };
+
 export interface PathShape {
+	readonly move?: Move;
 	readonly kind: 'path';
 	readonly d: string;
 	readonly line: Line;
