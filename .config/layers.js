@@ -16,8 +16,10 @@ const enginePackages = ['mathjs', 'seedrandom', 'ts-fsrs', 'fraction.js', 'valib
 // Inside the engine a folder may import every folder after it.
 const engineFolders = [
 	'sets',
+	'time-plan',
 	'schedule',
 	'check',
+	'lessons',
 	'marking',
 	'tasks',
 	'families',

@@ -1,31 +1,44 @@
 /// <reference lib="webworker" />
 import { build, files, prerendered, version } from '$service-worker';
+import { isKept, keptAs } from '$lib/app/device/kept-as.ts';
 
 // Everything the app is made of is kept on the device at the first visit, so that it opens and
-// works without a network. A new version replaces the old one as a whole.
+// works without a network. A new version is kept whole before it takes over, and the one before it
+// stays as long as a page of it is open: what such a page fetches late has a name of that version.
 declare const self: ServiceWorkerGlobalScope;
 
-const cacheName = `bucktail-${version}`;
+const cacheName = keptAs(version);
 const assets = [...build, ...files, ...prerendered];
 
 self.addEventListener('install', (event) => {
 	event.waitUntil(
 		caches
 			.open(cacheName)
-			.then((cache) => cache.addAll(assets))
+			.then((cache) => cache.addAll(assets.map(asNew)))
 			.then(() => self.skipWaiting())
 	);
 });
 
+/** A file whose name does not tell its content is never taken from what the browser has kept. */
+function asNew(path: string): Request {
+	return new Request(path, { cache: build.includes(path) ? 'default' : 'reload' });
+}
+
 self.addEventListener('activate', (event) => {
 	event.waitUntil(
-		caches
-			.keys()
-			.then((names) => names.filter((name) => name.startsWith('bucktail-') && name !== cacheName))
+		oldCaches()
 			.then((old) => Promise.all(old.map((name) => caches.delete(name))))
 			.then(() => self.clients.claim())
 	);
 });
+
+/** The caches that no open page needs. Pages hold a lock by the name of their cache. */
+async function oldCaches(): Promise<string[]> {
+	const { held = [] } = await navigator.locks.query();
+	const open = new Set(held.map(({ name }) => name));
+	const names = await caches.keys();
+	return names.filter((name) => isKept(name) && name !== cacheName && !open.has(name));
+}
 
 self.addEventListener('fetch', (event) => {
 	const url = new URL(event.request.url);
@@ -36,10 +49,14 @@ self.addEventListener('fetch', (event) => {
 	else if (assets.includes(`${url.pathname}/`)) {
 		url.pathname += '/';
 		event.respondWith(Response.redirect(url.href));
-	}
+	} else event.respondWith(keptBefore(url.pathname, event.request));
 });
 
 async function kept(pathname: string, request: Request): Promise<Response> {
-	const cache = await caches.open(cacheName);
-	return (await cache.match(pathname)) ?? fetch(request);
+	return (await caches.match(pathname, { cacheName })) ?? fetch(request);
+}
+
+/** A file of an earlier version, for a page of it that is still open. */
+async function keptBefore(pathname: string, request: Request): Promise<Response> {
+	return (await caches.match(pathname)) ?? fetch(request);
 }

@@ -1,5 +1,6 @@
 import { readdir, readFile, stat, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { textIn } from '../lib/exchange/text-in.ts';
 import { echoed, UsageError } from './usage-error.ts';
 
 /** Largest file that is read as a whole, in bytes. */
@@ -14,7 +15,7 @@ export async function readText(path: string): Promise<string> {
 	const info = await infoOf(path);
 	if (info.isDirectory()) throw new UsageError(`Name a file; ${echoed(path)} is a folder.`);
 	if (info.size > largest) throw new UsageError(`Name another file; ${echoed(path)} is too large.`);
-	return readFile(path, 'utf8');
+	return textIn(await readFile(path));
 }
 
 /**
@@ -25,7 +26,7 @@ export async function readText(path: string): Promise<string> {
 export async function readJson(path: string): Promise<unknown> {
 	const text = await readText(path);
 	try {
-		return JSON.parse(text.replace(/^\ufeff/, ''));
+		return JSON.parse(text);
 	} catch {
 		throw new UsageError(
 			`There is no JSON in ${echoed(path)}; check its brackets and quotation marks.`

@@ -2,12 +2,14 @@ import { once } from 'node:events';
 import { createReadStream } from 'node:fs';
 import { realpath, stat } from 'node:fs/promises';
 import { createServer } from 'node:http';
+import { createServer as createSecureServer } from 'node:https';
 import { extname, join, posix, sep } from 'node:path';
 import { pipeline } from 'node:stream/promises';
 import { Advice } from './project.js';
 
 /** @type {Readonly<Record<string, string>>} */
 const types = {
+	'.crt': 'application/x-x509-ca-cert',
 	'.css': 'text/css; charset=utf-8',
 	'.html': 'text/html; charset=utf-8',
 	'.ico': 'image/x-icon',
@@ -25,18 +27,28 @@ const types = {
 const notFoundPage = `<!doctype html><html lang="en"><meta charset="utf-8"><title>Page not found</title>
 <h1>There is no page here</h1><p><a href="/">Go to the first page</a></p></html>`;
 
+/** Where a server that speaks https hands out what devices need to trust it. */
+export const authorityPath = '/bucktail-authority.crt';
+
 /**
  * Serves a folder of built pages. A port that is taken is left for the next free one.
  *
- * @param {{ folder: string, port: number, host?: string }} options port 0 takes any free port;
- * host left out opens the server to the network
+ * @param {{ folder: string, port: number, host?: string,
+ *   certificate?: import('./certificate.js').Certificate }} options port 0 takes any free port; host
+ * left out opens the server to the network; with a certificate it speaks https
  * @returns {Promise<{ port: number, close: () => void }>}
  */
-export async function serve({ folder, port, host }) {
+export async function serve({ folder, port, host, certificate }) {
 	const root = await realpath(folder);
-	const server = createServer((request, response) => {
+	/** @type {import('node:http').RequestListener} */
+	const listener = (request, response) => {
+		if (certificate && request.url === authorityPath) {
+			response.writeHead(200, { 'content-type': typeOf('.crt') }).end(certificate.authority);
+			return;
+		}
 		answer(root, request, response).catch(() => response.destroy());
-	});
+	};
+	const server = certificate ? createSecureServer(certificate, listener) : createServer(listener);
 	const close = () => {
 		server.close();
 		server.closeAllConnections();
@@ -45,7 +57,7 @@ export async function serve({ folder, port, host }) {
 }
 
 /**
- * @param {import('node:http').Server} server @param {number} first @param {string} [host]
+ * @param {import('node:net').Server} server @param {number} first @param {string} [host]
  * @returns {Promise<number>} the port taken
  */
 async function listenFrom(server, first, host) {
@@ -72,7 +84,7 @@ async function isTakenOnIpv6(port) {
 }
 
 /**
- * @param {import('node:http').Server} server @param {number} port @param {string} [host]
+ * @param {import('node:net').Server} server @param {number} port @param {string} [host]
  * @returns {Promise<string | undefined>} the error's code when it could not listen
  */
 async function listen(server, port, host) {
@@ -85,7 +97,7 @@ async function listen(server, port, host) {
 	}
 }
 
-/** @param {import('node:http').Server} server */
+/** @param {import('node:net').Server} server */
 function portOf(server) {
 	return /** @type {import('node:net').AddressInfo} */ (server.address()).port;
 }

@@ -1,21 +1,29 @@
 import './node-version.js';
 import { networkInterfaces } from 'node:os';
+import { join } from 'node:path';
 import { ensureBuilt, site } from './build.js';
+import { certificateFor } from './certificate.js';
 import { ensureInstalled } from './install.js';
-import { Advice, main } from './project.js';
-import { serve } from './serve.js';
+import { Advice, main, top } from './project.js';
+import { authorityPath, serve } from './serve.js';
 
 await main(async () => {
 	const port = chosenPort();
-	const shared = isShared();
+	const { shared, secure } = options();
 	await ensureInstalled();
 	await ensureBuilt();
-	const server = await serve({ folder: site, port, host: shared ? undefined : '127.0.0.1' });
-	console.log(`Bucktail is ready: http://localhost:${server.port}/`);
+	const certificate = secure ? certificateFor(networkAddresses(), join(top, '.https')) : undefined;
+	const host = shared ? undefined : '127.0.0.1';
+	const server = await serve({ folder: site, port, host, certificate });
+	const at = (/** @type {string} */ name) => `http${secure ? 's' : ''}://${name}:${server.port}/`;
+	console.log(`Bucktail is ready: ${at('localhost')}`);
 	if (shared) {
-		const addresses = networkAddresses().map((host) => `http://${host}:${server.port}/`);
+		const addresses = networkAddresses().map(at).join(' ');
+		console.log(`On the local network: ${addresses || 'this machine has no address there'}`);
+	}
+	if (secure) {
 		console.log(
-			`On the local network: ${addresses.join(' ') || 'this machine has no address there'}`
+			`A device trusts it once it has taken up ${join('.https', 'authority.crt')}, also at ${authorityPath} there.`
 		);
 	}
 	process.once('SIGINT', server.close);
@@ -43,12 +51,16 @@ function chosenPort() {
 	throw new Advice(`PORT is "${text}": set it to a whole number from 0 to 65535.`);
 }
 
-/** Whether other machines on the local network may open the pages. */
-function isShared() {
-	const [option, ...rest] = process.argv.slice(2);
-	if (option === undefined) return false;
-	if (option === '--host' && rest.length === 0) return true;
-	throw new Advice('npm start takes one option, written: npm start -- --host');
+/** Whether other machines on the local network may open the pages, and whether by https. */
+function options() {
+	const given = process.argv.slice(2);
+	const strange = given.find((option) => !['--host', '--https'].includes(option));
+	if (strange !== undefined) {
+		throw new Advice(
+			`npm start does not know “${strange}”: it takes npm start -- --host, and --https with it.`
+		);
+	}
+	return { shared: given.includes('--host'), secure: given.includes('--https') };
 }
 
 function networkAddresses() {

@@ -8,7 +8,7 @@ test('a chart is looked up over the task on a phone, and nothing is lost by it',
 	openPage
 }) => {
 	const viewport = { width: 360, height: 740 };
-	const page = await openPage({ viewport, bypassCSP: true, colorScheme: 'dark' });
+	const page = await openPage({ viewport, colorScheme: 'dark' });
 	await page.goto('/practice/?task=RL1-007S-3W');
 	const task = await openTask(page);
 	const field = page.locator('[data-answer]').first();

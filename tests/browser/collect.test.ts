@@ -73,7 +73,7 @@ async function saved(page: Page, press: () => Promise<void>): Promise<string> {
 
 describe('an instructor', () => {
 	test('collects files and paper, reports, hands back and follows up', async ({ openPage }) => {
-		const page = await openPage({ bypassCSP: true });
+		const page = await openPage();
 		await page.goto('/sets/collect/');
 		await page.getByRole('heading', { name: 'Collect hand-ins' }).waitFor();
 		const files = await filesOf(open, inFiles);

@@ -19,7 +19,7 @@ const wrongs: [fault: string, wrong: () => void][] = [
 test.for(wrongs)('a page is found out that did this: %s', async ([fault, wrong], { browser }) => {
 	const faults: string[] = [];
 	const context = await browser.newContext({ baseURL: inject('site') });
-	collectFaults(context, inject('site'), faults);
+	collectFaults(context, inject('site'), (found) => faults.push(found));
 	const page = await context.newPage();
 	await page.goto(lawless);
 	await page.evaluate(wrong);

@@ -77,7 +77,7 @@ test(
 		if (process.env.SHOTS)
 			await page.screenshot({ path: `${process.env.SHOTS}/t-home.png`, fullPage: true });
 		await page.getByRole('button', { name: 'Start today’s tasks' }).click();
-		await page.getByText(new RegExp(`task 1 of ${named}`)).waitFor();
+		await page.getByText(new RegExp(`1 of ${named}$`)).waitFor();
 		for (let n = 0; ; n++) {
 			const task = await openTask(page);
 			if ((await page.locator('[data-answer], [data-answer-choice]').count()) > 0) {

@@ -37,6 +37,7 @@ export function wrongAnswers({ method, drawn, right }: Task): Record<string, str
 
 /** Tabs on until the focus is where it is wanted. */
 export async function tabTo(page: Page, selector: string): Promise<void> {
+	await page.locator(selector).first().waitFor({ state: 'attached' });
 	for (let presses = 0; presses < 60; presses++) {
 		const there = await page.evaluate(
 			(wanted) => document.activeElement?.matches(wanted) ?? false,

@@ -7,7 +7,7 @@ import { openTask } from './keyboard.ts';
 import { test } from './site-test.ts';
 
 test('after one visit the app opens and works without a network', async ({ openPage, faults }) => {
-	const page = await openPage();
+	const page = await openPage({ own: true });
 	await page.goto('/');
 	await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
 	await page.waitForFunction(() => navigator.serviceWorker.controller !== null);

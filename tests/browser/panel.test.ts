@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
-import { describe, expect } from 'vitest';
-import { looks, overTheEdge, violations } from './axe.ts';
+import { expect } from 'vitest';
+import { isSound } from './axe.ts';
 import { logged } from './dump.ts';
 import { linesInPdf } from './pdf-lines.ts';
 import { test } from './site-test.ts';
@@ -49,6 +49,12 @@ test('a panel of one’s own: from its size to the bench, and on paper at full s
 	await place.fill('15 7/8');
 	await page.getByText('51 holes', { exact: false }).first().waitFor();
 
+	// A frame too near the edge is put right by one press.
+	await place.fill('21 7/8');
+	await page.getByRole('button', { name: 'Set Frame B 3/16 in to the left' }).click();
+	await expect.poll(() => place.inputValue()).toBe('21 11/16 in');
+	await place.fill('15 7/8');
+
 	// The hole under the finger is named: the crossing of frame A and the stringer.
 	await page.locator('.drawing svg').focus();
 	for (let i = 0; i < 7; i++) await page.keyboard.press('ArrowRight');
@@ -86,14 +92,10 @@ test('a panel of one’s own: from its size to the bench, and on paper at full s
 	}
 });
 
-describe.each(looks)('$colorScheme, $viewport.width px', (look) => {
-	test('the page breaks no rule that a program can check', async ({ openPage }) => {
-		const page = await openPage({ ...look, bypassCSP: true });
-		await opened(page);
-		expect(await violations(page)).toEqual([]);
-		expect(await overTheEdge(page)).toBe(0);
-		await page.getByRole('button', { name: 'Shop list' }).click();
-		expect(await violations(page)).toEqual([]);
-		expect(await overTheEdge(page)).toBe(0);
-	});
+test('the page breaks no rule that a program can check', async ({ openPage }) => {
+	const page = await openPage();
+	await opened(page);
+	await isSound(page, 'a panel');
+	await page.getByRole('button', { name: 'Shop list' }).click();
+	await isSound(page, 'its shop list');
 });

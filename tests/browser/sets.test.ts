@@ -71,7 +71,7 @@ async function answer(page: Page, { task, question }: SetTask, right: boolean): 
 test('a set is composed, sent, worked on a phone, gone over and handed in', async ({
 	openPage
 }) => {
-	const teacher = await openPage({ ...desk, bypassCSP: true });
+	const teacher = await openPage({ ...desk });
 	const link = await compose(teacher);
 	const [saved] = await logged(teacher, 'set');
 	const reading = await readSetLink(link);
@@ -81,7 +81,7 @@ test('a set is composed, sent, worked on a phone, gone over and handed in', asyn
 	const open = await openSet(reading.set);
 	expect(open.tasks[0]?.marks.reduce((sum, one) => sum + one, 0)).toBe(10);
 
-	const page = await openPage({ ...phone, bypassCSP: true });
+	const page = await openPage({ ...phone, own: true });
 	await page.goto(link);
 	await page.getByText('Show the <b>run</b> first.').waitFor();
 	await page.getByText('a promise recorded, not a lock').waitFor();

@@ -1,15 +1,17 @@
-import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
+import { type Browser, chromium, type Page } from 'playwright-core';
 import { expect, inject, test as base } from 'vitest';
 import { chromiumFlags, findChromium } from '../../src/scripts/chromium.js';
-import { collectFaults } from './faults.ts';
+import { type Visitor, Visitors } from './visitors.ts';
 
 interface SiteFixtures {
 	/** One headless Chromium for many test files; it reaches no other machine. */
 	browser: Browser;
+	/** Its pages, handed from one test to the next. */
+	visitors: Visitors;
 	/** What went wrong on any page so far. A test that means it to takes the entry out. */
 	faults: string[];
 	/** Opens a page as a new visitor: `page.goto('/')` is the first page of the built site. */
-	openPage: (visitor?: BrowserContextOptions) => Promise<Page>;
+	openPage: (visitor?: Visitor) => Promise<Page>;
 }
 
 /**
@@ -37,20 +39,22 @@ export const test = base.extend<SiteFixtures>({
 		},
 		{ scope: 'worker' }
 	],
+	visitors: [
+		async ({ browser }, use) => use(new Visitors(browser, inject('site'))),
+		{ scope: 'worker' }
+	],
 	faults: async ({}, use) => {
 		const faults: string[] = [];
 		await use(faults);
 		expect(faults).toEqual([]);
 	},
-	openPage: async ({ browser, faults }, use) => {
-		const close: (() => Promise<void>)[] = [];
-		await use(async (visitor) => {
-			const baseURL = visitor?.baseURL ?? inject('site');
-			const context = await browser.newContext({ ...visitor, baseURL });
-			close.push(() => context.close());
-			collectFaults(context, baseURL, faults);
-			return context.newPage();
+	openPage: async ({ visitors, faults }, use) => {
+		const visits: Awaited<ReturnType<Visitors['open']>>[] = [];
+		await use(async (visitor = {}) => {
+			const visit = await visitors.open(visitor, (fault) => faults.push(fault));
+			visits.push(visit);
+			return visit.page;
 		});
-		for (const end of close) await end();
+		for (const visit of visits) await visitors.end(visit);
 	}
 });

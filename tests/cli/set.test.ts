@@ -327,6 +327,15 @@ describe('bad input: one line on standard error, exit code 2', () => {
 		expect(await refused(...line, '--out', at('x.json'), '--version', '0')).toContain('--version');
 	});
 
+	test('what is left empty does not count as answered', async () => {
+		await writeFile(at('empty.json'), '{"1":{"length":" "},"2":{},"3":{"length":"x"}}');
+		const line = ['set', 'hand-in', set.link, '--code', 'B05', '--answers', at('empty.json')];
+		expect(await json(...line, '--out', at('x.json'))).toMatchObject({
+			answered: 1,
+			unread: [{ place: 3, key: 'length' }]
+		});
+	});
+
 	test('a list in place of answers', async () => {
 		await writeFile(at('list.json'), '[]');
 		const line = ['set', 'hand-in', set.link, '--code', 'B05', '--answers', at('list.json')];

@@ -74,6 +74,24 @@ describe('a hand-in', () => {
 		);
 	});
 
+	test('is read however a program has saved the text', async () => {
+		const message = `Müller\n${(await writeHandInText(whole)) ?? ''}`;
+		const wide = (from: string) =>
+			new Uint8Array(Uint16Array.from(from, (x) => x.charCodeAt(0)).buffer);
+		const turned = (bytes: Uint8Array) => bytes.map((_, i) => bytes[i ^ 1] ?? 0);
+		const saved = [
+			wide(`\ufeff${message}`),
+			wide(message),
+			turned(wide(`\ufeff${message}`)),
+			turned(wide(message)),
+			strToU8(`\ufeff${message}`),
+			Uint8Array.from(message, (x) => x.charCodeAt(0))
+		];
+		const { found, aside } = await gather(saved.map((bytes, i) => file(`${i}.txt`, bytes)));
+		expect(aside).toEqual([]);
+		expect(found.map(({ handIn }) => handIn)).toEqual(saved.map(() => whole));
+	});
+
 	test('of 20 tasks is short enough to paste into a message', async () => {
 		const long = await openSet(
 			await composeSet(plainTerms('Section B, week 6'), [readWish('RL2*10'), readWish('LR2*10')])
@@ -164,6 +182,12 @@ describe('set aside with one sentence, and nothing is lost', () => {
 		expect((await whyAside(file('b', spaces))).b).toMatch(/^Too large for a hand-in: 0.3 MB/);
 	});
 
+	test('what it begins with is told, where that is a text', async () => {
+		const cut = text.slice(0, -20);
+		const { aside } = await gather([file('cut', cut), file('image', new Uint8Array([255, 0, 1]))]);
+		expect(aside.map(({ inside }) => inside)).toEqual([cut.slice(0, 1000), undefined]);
+	});
+
 	test('that is something else, or of a newer edition', async () => {
 		const newer = JSON.stringify({ ...seal(whole), form: 3 });
 		const message = `[Bucktail hand-in B05: ${checked(await packed(3, seal(whole)))}]`;
@@ -206,7 +230,7 @@ describe('set aside with one sentence, and nothing is lost', () => {
 			'class.zip/class/B05.json',
 			'class.zip/../../evil.json'
 		]);
-		expect(aside).toEqual([
+		expect(aside).toMatchObject([
 			{ file: 'bomb.zip', why: expect.stringMatching(/is too large for hand-ins/) },
 			{ file: 'cut.zip', why: expect.stringMatching(/damaged or cut short/) },
 			{ file: 'class.zip/class/notes.docx', why: 'That is no hand-in of Bucktail.' },

@@ -94,7 +94,7 @@ function planText(plan: PanelPlan): string {
 		listed('Clamps', plan.clamps),
 		listed(
 			'Order of work',
-			plan.order.map((one, i) => `${i + 1}. ${one}`)
+			plan.order.map(({ says }, i) => `${i + 1}. ${says}`)
 		),
 		listed('Cautions', plan.cautions)
 	]

@@ -1,6 +1,7 @@
 import type { Aside, Found } from '../engine/sets/choose-hand-ins.ts';
 import type { HandInReading } from '../engine/sets/sealed.ts';
 import { hasHandInText, largestFile, readHandInFile, readHandInTexts } from './hand-in-file.ts';
+import { textIn } from './text-in.ts';
 import { readZip } from './zip.ts';
 
 /** A file to look at: its content is read only where its size lets it be a hand-in. */
@@ -29,8 +30,8 @@ export async function gather(
 	const found: Found[] = [];
 	const aside: Aside[] = [];
 	for (const [i, source] of sources.entries()) {
-		for (const [file, reading] of await readingsIn(source)) {
-			if (!reading.ok) aside.push({ file, why: reading.sentence });
+		for (const [file, reading, inside] of await readingsIn(source)) {
+			if (!reading.ok) aside.push(unread(file, reading.sentence, inside));
 			else if (found.length < mostHandIns) found.push({ file, handIn: reading.handIn });
 			else aside.push({ file, why: `More than ${mostHandIns} at once; collect it by itself.` });
 		}
@@ -39,7 +40,17 @@ export async function gather(
 	return { found, aside };
 }
 
-type Row = readonly [file: string, reading: HandInReading];
+/** A file or a part of one, how it was read, and the text in it. */
+type Row = readonly [file: string, reading: HandInReading, inside?: string];
+
+/** Characters of an unread file that are shown. */
+const longestInside = 1000;
+
+function unread(file: string, why: string, inside = ''): Aside {
+	const begins = inside.slice(0, longestInside);
+	// Bytes that are no text show nothing to anybody.
+	return begins === '' || /[\0\ufffd]/.test(begins) ? { file, why } : { file, why, inside: begins };
+}
 
 async function readingsIn({ name, size, read }: Source): Promise<Row[]> {
 	if (size > largestZip) return [[name, refused(tooLarge(size))]];
@@ -47,7 +58,9 @@ async function readingsIn({ name, size, read }: Source): Promise<Row[]> {
 	try {
 		bytes = await read();
 	} catch {
-		return [[name, refused('The file cannot be opened.')]];
+		return [
+			[name, refused('The file cannot be opened; close it where it is open, and give it again.')]
+		];
 	}
 	if (!isZip(bytes)) return readFile(name, bytes);
 	const zip = readZip(bytes);
@@ -68,11 +81,11 @@ async function readFile(name: string, bytes: Uint8Array): Promise<Row[]> {
 	if (bytes.length > largestFile) return [[name, refused(tooLarge(bytes.length))]];
 	if (isZip(bytes))
 		return [[name, refused('A package in a package; unpack it and give it again.')]];
-	const text = new TextDecoder().decode(bytes);
-	if (!hasHandInText(text)) return [[name, readHandInFile(text)]];
+	const text = textIn(bytes);
+	if (!hasHandInText(text)) return [[name, readHandInFile(text), text]];
 	const readings = await readHandInTexts(text);
 	const many = readings.length > 1;
-	return readings.map((reading, i) => [many ? `${name} (${i + 1})` : name, reading]);
+	return readings.map((reading, i) => [many ? `${name} (${i + 1})` : name, reading, text]);
 }
 
 function isZip(bytes: Uint8Array): boolean {

@@ -80,6 +80,11 @@ export function xapiStatements(
 	});
 }
 
+/** The same as the text of a file. */
+export function writeXapi(...of: Parameters<typeof xapiStatements>): string {
+	return `${JSON.stringify(xapiStatements(...of), null, '\t')}\n`;
+}
+
 function definitionOf({ task, question }: SetTask, { key }: AnswerMark) {
 	const { method, drawn } = task;
 	const label = method.steps[key]?.label ?? key;

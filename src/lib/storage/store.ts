@@ -2,7 +2,7 @@ import { type LogCopy, openCopy } from './copy.ts';
 import { type Database, openDatabase } from './database.ts';
 import type { Fold } from './fold.ts';
 import { recoverLog } from './recover.ts';
-import type { Trouble } from './trouble.ts';
+import { answered, type Trouble } from './trouble.ts';
 
 /** The store of this device, open. */
 export interface Store {
@@ -28,7 +28,7 @@ export interface StoreOptions {
 /** @throws what `troubleOf` puts a name to, when this browser cannot open it */
 export async function openStore(options: StoreOptions): Promise<Store> {
 	const { folds, onTrouble, name = 'bucktail' } = options;
-	const db = await openDatabase(name, onTrouble);
+	const db = await answered(openDatabase(name, onTrouble), onTrouble);
 	const copy = openCopy(db);
 	// With learners in it the store is whole, and nothing waits for the copy.
 	if ((await db.count('learners')) === 0) {

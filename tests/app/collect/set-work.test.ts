@@ -25,7 +25,7 @@ test('a sheet of paper, typed in its own order, is marked as the student’s own
 		...(await handInOf(open, 'B05', () => ({}))),
 		answers: answersIn(lines, entries)
 	};
-	const { handIns } = await work.collect(still, set, [{ file: 'paper', handIn }]);
+	const { handIns } = await work.collect(still, set, [{ file: 'paper', handIn }], []);
 	expect(handIns[0]).toMatchObject({ code: 'B05', marks: open.of });
 	expect(answersIn(lines, {})).toEqual([]);
 });
@@ -45,7 +45,7 @@ describe('the worker', () => {
 		expect(gathered.aside).toMatchObject([{ file: 'x' }]);
 		expect(gathered.found.map(({ text }) => text)).toEqual(texts.map(({ text }) => text));
 		expect(gathered.set).toEqual(set);
-		const { handIns, summary } = await work.collect(still, set, gathered.found);
+		const { handIns, summary } = await work.collect(still, set, gathered.found, []);
 		expect(summary).toMatchObject({ title: 'Own numbers', of: open.of });
 		expect(await work.gradebook(still, set, handIns)).toContain('B07,,');
 		expect(

@@ -1,12 +1,8 @@
 import { expect, test } from 'vitest';
-import {
-	answerIn,
-	noAnswer,
-	readKeptAnswer,
-	takeUp
-} from '../../../src/lib/app/sets/kept-answers.ts';
+import { answerIn, readKeptAnswer, takeUp } from '../../../src/lib/app/sets/kept-answers.ts';
 import { handedInAttempt } from '../../../src/lib/app/sets/set-attempts.ts';
 import { composeSet, plainTerms, readWish } from '../../../src/lib/engine/sets/compose.ts';
+import { noAnswer } from '../../../src/lib/engine/sets/hand-in.ts';
 import { questionFor } from '../../../src/lib/engine/sets/open-set.ts';
 import { optionEntry } from '../../../src/lib/engine/sets/chosen-option.ts';
 import { loadReader } from '../../../src/lib/engine/quantity/reader.ts';

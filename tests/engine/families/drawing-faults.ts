@@ -30,7 +30,7 @@ function figureFaults(task: Task, units: LengthUnit): string[] {
 	const { family, method, drawn } = task;
 	const say = (key: string, value: Value) => textAt(method, key, value, units);
 	const drawing = family.figure(drawn.given, say);
-	return isSound(drawing) ? [] : [`${task.number}: figure in ${units}`];
+	return isDrawn(drawing) ? [] : [`${task.number}: figure in ${units}`];
 }
 
 /** Absurd answers of the kind that is asked for. */
@@ -47,15 +47,16 @@ function effectFaults(task: Task, key: string, others: readonly Value[]): string
 	return [...entries].flatMap((entered) => {
 		const outcome = outcomeOf(task, key, entered);
 		if (!outcome) return [];
-		const sound = isSound(outcome.drawing) && /^[A-Z0-9−].*[.]$/.test(outcome.says);
+		const sound = isDrawn(outcome.drawing) && /^[A-Z0-9−].*[.]$/.test(outcome.says);
 		return sound ? [] : [`${task.number}: ${key} ${String(entered)}: ${outcome.says}`];
 	});
 }
 
-function isSound(drawing: Drawing): boolean {
+/** Whether a drawing has a size that a page can show, and nothing that could not be worked. */
+export function isDrawn(drawing: Drawing, { least = 100, most = 700 } = {}): boolean {
 	const svg = toSvg(drawing);
 	const [, width, height] = /viewBox="\S+ \S+ (\d+) (\d+)"/.exec(svg)?.map(Number) ?? [];
 	if (width === undefined || height === undefined || /NaN|Infinity|undefined/.test(svg))
 		return false;
-	return width > 100 && width < 700 && height > 20 && height < 600 && drawing.title.length > 10;
+	return width > least && width < most && height > 20 && height < 600 && drawing.title.length > 10;
 }

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { planPanel } from '../../../src/lib/engine/panel/plan.ts';
 import { planData } from '../../../src/lib/engine/panel/report.ts';
+import { reliefDiameter } from '../../../src/lib/engine/trade/relief-holes.ts';
 
 /*
  * Panels worked by hand from the published rules: 3T up to the next 1/32 (FAA-H-8083-31B, pp. 4-32,
@@ -180,6 +181,27 @@ describe('a panel worked by hand', () => {
 		// Its bend line lies across the grain, which runs along the sheet.
 		expect(plan.stock).toMatchObject({ turned: false, sheet: { length: 48, width: 24 } });
 		expect(plan.problems).toEqual([]);
+	});
+
+	test('a corner bent both ways', async () => {
+		const bend = { leg: '3/4in', angle: 90, radius: '1/8in' };
+		const plan = await planned({
+			panel: { ...skin, width: 6 },
+			members: [{ name: 'strip', runs: 'along', at: 3, flange: '3/4in', thickness: '0.040in' }],
+			bends: [
+				{ ...bend, edge: 'left' },
+				{ ...bend, edge: 'bottom', radius: '5/32in' }
+			]
+		});
+		// Tangent lines are one setback in: 1/8 + 0.032 = 0.157 and 5/32 + 0.032 = 0.18825. Twice the
+		// larger radius is 5/16, over the 1/8 for sheet up to 0.064 (pp. 4-71, 4-72).
+		expect(plan.reliefs).toEqual([{ x: 0.157, y: 0.18825, diameter: 0.3125 }]);
+		expect(plan.notes.join()).toContain('a relief hole of 5/16 in where');
+		expect(plan.order.join()).toContain('Drill the relief holes');
+		// A small radius does not make a small hole, and thicker sheet wants a larger one.
+		expect(reliefDiameter(1 / 32, 0.032)).toBe(1 / 8);
+		expect(reliefDiameter(1 / 32, 0.072)).toBe(3 / 16);
+		expect(reliefDiameter(1 / 32, 0.19)).toBeNull();
 	});
 
 	test('a row of too many holes, and rows that are too many together', async () => {

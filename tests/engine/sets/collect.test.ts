@@ -12,6 +12,7 @@ import { type OpenSet, openSet, type SetTask } from '../../../src/lib/engine/set
 import { evaluate } from '../../../src/lib/engine/solver/evaluate.ts';
 import { textAt } from '../../../src/lib/engine/solver/show.ts';
 import { stepsOf } from '../../../src/lib/engine/tasks/task.ts';
+import { writeSet } from '../../../src/lib/exchange/set-link.ts';
 import { handInOf, rightEntries, rightText } from './hand-ins.ts';
 
 const terms = plainTerms('Section B, week 6');
@@ -221,12 +222,36 @@ describe('of several hand-ins', () => {
 		expect(own.handIns).toMatchObject([{ code: 'B05', version: 2 }]);
 	});
 
+	test('an instructor chooses whose is marked, and may choose again', async () => {
+		const one = { ...(await handInOf(open, 'B05')), device: '0123456789' };
+		const paper = await handInOf(open, 'B05', () => ({}));
+		const all = found(one, { ...one, device: 'ABCDEFGHJK' }, paper, { ...one, version: 2 });
+		const { aside } = await collect(open, all);
+		const [first, other, typed] = aside.map(({ instead }) => instead);
+		if (!first || !other || !typed) throw new Error('nothing to choose');
+		const chosen = await collect(open, all, { choices: [other, first] });
+		expect(chosen.handIns).toMatchObject([{ code: 'B05', version: 2, files: ['4.json'] }]);
+		expect(chosen.aside.map(({ file, instead }) => [file, instead])).toEqual([
+			['1.json', undefined],
+			['2.json', other],
+			['3.json', typed]
+		]);
+		const again = await collect(open, all, { choices: [first, typed] });
+		expect(again.handIns).toMatchObject([{ marks: 0, files: ['3.json'] }]);
+		const gone = { code: 'B05', owner: 'ZZZZZZZZZZ' };
+		expect((await collect(open, all, { choices: [gone] })).aside).toEqual(aside);
+	});
+
 	test('one of another set is set aside', async () => {
 		const other = await openSet({ ...open.set, note: 'Other' });
 		const { handIns, aside } = await collect(open, found(await handInOf(other, 'B05')));
 		expect(handIns).toEqual([]);
 		expect(aside).toEqual([
-			{ file: '1.json', why: `Belongs to another set, ${other.hash}; this one is ${open.hash}.` }
+			{
+				file: '1.json',
+				why: `Belongs to another set, ${other.hash}; this one is ${open.hash}.`,
+				elsewhere: await writeSet(other.set)
+			}
 		]);
 	});
 

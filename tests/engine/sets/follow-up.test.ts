@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { wishesFor } from '../../../src/lib/engine/sets/follow-up.ts';
+import { plainTerms } from '../../../src/lib/engine/sets/compose.ts';
+import { termsAgain, wishesFor } from '../../../src/lib/engine/sets/follow-up.ts';
 
 const kind = (id: string, ...skills: string[]) => ({
 	id,
@@ -33,4 +34,15 @@ test('what was missed is practised twice, by the easiest kinds that aim at it', 
 		{ code: 'RL', level: 2, count: 2 }
 	]);
 	expect(wishesFor(syllabus, [])).toEqual([]);
+});
+
+test('a follow-up keeps the terms of the set it follows, and none of its dates', () => {
+	const before = { ...plainTerms('Week 6'), help: false, due: '2026-12-04', note: 'Run first.' };
+	expect(termsAgain({ ...before, tasks: [] })).toEqual({
+		...before,
+		title: 'Week 6: again',
+		seed: 'Week 6: again',
+		due: null
+	});
+	expect(termsAgain(null).title).toBe('What the class missed');
 });

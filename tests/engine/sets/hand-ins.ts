@@ -1,4 +1,4 @@
-import type { HandIn, HandInAnswer } from '../../../src/lib/engine/sets/hand-in.ts';
+import { type HandIn, type HandInAnswer, noAnswer } from '../../../src/lib/engine/sets/hand-in.ts';
 import type { OpenSet, SetTask } from '../../../src/lib/engine/sets/open-set.ts';
 import { textAt } from '../../../src/lib/engine/solver/show.ts';
 import type { Task } from '../../../src/lib/engine/tasks/task.ts';
@@ -18,15 +18,7 @@ type Typed = Readonly<Record<string, string | undefined>>;
 export function answerAt(place: number, typed: Typed): HandInAnswer {
 	const entries: Record<string, string> = {};
 	for (const [key, text] of Object.entries(typed)) if (text !== undefined) entries[key] = text;
-	return {
-		place,
-		entries,
-		picked: {},
-		units: 'in',
-		opened: [],
-		charts: [],
-		seconds: null
-	};
+	return { ...noAnswer(place), entries };
 }
 
 /** A hand-in with the entries that `entriesIn` gives for each task of the code's sheet. */

@@ -8,7 +8,7 @@ import { type OpenSet, openSet } from '../../../lib/engine/sets/open-set.ts';
 import { writeCsv } from '../../../lib/exchange/csv.ts';
 import { gather } from '../../../lib/exchange/gather.ts';
 import { gradebook, slipTable } from '../../../lib/exchange/gradebook.ts';
-import { xapiStatements } from '../../../lib/exchange/xapi.ts';
+import { writeXapi } from '../../../lib/exchange/xapi.ts';
 import { setOfMost } from '../../../lib/exchange/which-set.ts';
 import { filesIn, readJson, write } from '../../files.ts';
 import type { Options } from '../../options.ts';
@@ -31,7 +31,7 @@ export async function collectSet(
 	const open = await setFor(found, options);
 	if (!open) {
 		refuseTables(options, aside);
-		return { data: { set: null, handIns: [], aside }, text: asideText(aside) };
+		return { data: { set: null, handIns: [], aside: asideData(aside) }, text: asideText(aside) };
 	}
 	const collected = await collect(open, found, {
 		overrides,
@@ -103,8 +103,7 @@ async function writeTables(
 		await write(slips, writeCsv(slipTable(missed, handIns.length)));
 	}
 	if (xapi === undefined) return;
-	const statements = xapiStatements(open, handIns, { now: new Date().toISOString() });
-	await write(xapi, `${JSON.stringify(statements, null, '\t')}\n`);
+	await write(xapi, writeXapi(open, handIns, { now: new Date().toISOString() }));
 }
 
 function dataOf(open: OpenSet, { handIns, aside }: Collected, missed: readonly MissedStep[]) {
@@ -113,10 +112,14 @@ function dataOf(open: OpenSet, { handIns, aside }: Collected, missed: readonly M
 		set: open.hash,
 		title: open.set.title,
 		handIns: handIns.map(handInData),
-		aside,
+		aside: asideData(aside),
 		tasks: open.tasks.map(({ place, task }) => ({ task: task.number, ...figures.get(place) })),
 		missed
 	};
+}
+
+function asideData(aside: Collected['aside']) {
+	return aside.map(({ file, why }) => ({ file, why }));
 }
 
 function handInData({ tasks, ...handIn }: MarkedHandIn) {

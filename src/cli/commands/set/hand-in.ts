@@ -4,7 +4,8 @@ import {
 	type HandIn,
 	type HandInAnswer,
 	longestEntry,
-	longestName
+	longestName,
+	noAnswer
 } from '../../../lib/engine/sets/hand-in.ts';
 import { optionChosen, optionEntry } from '../../../lib/engine/sets/chosen-option.ts';
 import { markAnswer } from '../../../lib/engine/sets/mark-answer.ts';
@@ -65,14 +66,19 @@ export async function handInSet(args: readonly string[], options: Options): Prom
 	};
 	await write(out, writeHandInFile(handIn));
 	const text = await writeHandInText(handIn);
+	const answered = answers.filter(isAnswered).length;
 	return {
-		data: { code, hash: open.hash, version, file: out, text, answered: answers.length, unread },
+		data: { code, hash: open.hash, version, file: out, text, answered, unread },
 		text: [
-			`${code}: ${answers.length} of ${tasks.length} tasks answered, in ${out}`,
+			`${code}: ${answered} of ${tasks.length} tasks answered, in ${out}`,
 			...unread.map(({ place, key, why }) => `Task ${place}, ${key}, cannot be read: ${why}`),
 			...(text === null ? [] : ['To paste into a message:', text])
 		].join('\n')
 	};
+}
+
+function isAnswered({ entries }: HandInAnswer): boolean {
+	return Object.values(entries).some((text) => text.trim() !== '');
 }
 
 /** @throws UsageError */
@@ -99,7 +105,7 @@ function answerTo(
 			return [key, question && chosen !== null ? optionEntry(question, chosen ?? 0) : text];
 		})
 	);
-	return { place, entries, picked: {}, units: 'in', opened: [], charts: [], seconds: null };
+	return { ...noAnswer(place), entries };
 }
 
 function unitsIn(options: Options): 'in' | 'mm' {

@@ -1,10 +1,13 @@
+import type { KnownEvent } from '$lib/engine/schedule/event.ts';
 import {
+	type CollectEvent,
 	type HandInCollected,
 	isCollectEvent,
 	longestFileName,
 	longestHandIn,
 	type MarkChanged
 } from '$lib/engine/schedule/collect-events.ts';
+import type { Choice } from '$lib/engine/sets/choose-hand-ins.ts';
 import type { Override } from '$lib/engine/sets/override.ts';
 import { device } from '../device/device.svelte.ts';
 import type { FoundText } from './set-work.ts';
@@ -13,6 +16,13 @@ import type { FoundText } from './set-work.ts';
 export interface CollectedBefore {
 	readonly handIns: readonly HandInCollected[];
 	readonly overrides: readonly Override[];
+	readonly choices: readonly Choice[];
+}
+
+interface Lists {
+	readonly handIns: HandInCollected[];
+	readonly overrides: Override[];
+	readonly choices: Choice[];
 }
 
 /** Everything collected on this device, by the hash of its set. */
@@ -20,15 +30,20 @@ export async function collectedBefore(): Promise<Map<string, CollectedBefore>> {
 	const desk = await device.open();
 	const { learner } = device;
 	const events = desk && learner ? await desk.eventsOf(learner.id, isCollectEvent) : [];
-	const byHash = new Map<string, { handIns: HandInCollected[]; overrides: Override[] }>();
+	const byHash = new Map<string, Lists>();
 	for (const event of events) {
-		if (event.type !== 'collected' && event.type !== 'collected-mark') continue;
-		const own = byHash.get(event.hash) ?? { handIns: [], overrides: [] };
+		if (!isOfSet(event)) continue;
+		const own = byHash.get(event.hash) ?? { handIns: [], overrides: [], choices: [] };
 		byHash.set(event.hash, own);
 		if (event.type === 'collected') own.handIns.push(event);
-		else own.overrides.push(overrideIn(event));
+		else if (event.type === 'collected-mark') own.overrides.push(overrideIn(event));
+		else own.choices.push({ code: event.code, owner: event.owner });
 	}
 	return byHash;
+}
+
+function isOfSet(event: KnownEvent): event is CollectEvent {
+	return isCollectEvent(event.type);
 }
 
 function overrideIn({ code, task, marks, note }: MarkChanged): Override {
@@ -55,6 +70,10 @@ export function keepHandIns(
 			text: text ?? ''
 		}))
 	);
+}
+
+export function keepChoice(hash: string, choice: Choice): Promise<boolean> {
+	return device.note({ type: 'collected-choice', hash, ...choice });
 }
 
 export function keepOverride(hash: string, override: Override): Promise<boolean> {

@@ -1,6 +1,6 @@
 import type { HandInCollected } from '$lib/engine/schedule/collect-events.ts';
-import type { Aside, Found } from '$lib/engine/sets/choose-hand-ins.ts';
-import { type HandIn, isSameHandIn } from '$lib/engine/sets/hand-in.ts';
+import type { Aside, Choice } from '$lib/engine/sets/choose-hand-ins.ts';
+import type { HandIn } from '$lib/engine/sets/hand-in.ts';
 import { type Override, overridden } from '$lib/engine/sets/override.ts';
 import { setHash, type TaskSet } from '$lib/engine/sets/set.ts';
 import { SetError } from '$lib/engine/sets/set-error.ts';
@@ -9,7 +9,14 @@ import { readSetLink } from '$lib/exchange/set-link.ts';
 import { device } from '../device/device.svelte.ts';
 import { setShelf } from '../sets/shelf.svelte.ts';
 import { unexpected } from '../unexpected.svelte.ts';
-import { canBeKept, collectedBefore, keepHandIns, keepOverride } from './collect-log.ts';
+import {
+	canBeKept,
+	collectedBefore,
+	keepChoice,
+	keepHandIns,
+	keepOverride
+} from './collect-log.ts';
+import { joinedFiles } from './joined-files.ts';
 import type { FoundText, Marked, Pasted } from './set-work.ts';
 import { CalledOff, WorkDesk } from './work-desk.ts';
 
@@ -38,8 +45,9 @@ class Collecting {
 	#marked = $state.raw<Marked | null>(null);
 	/** What was set aside since the page was opened. */
 	#aside = $state.raw<readonly Aside[]>([]);
-	#found: readonly Found[] = [];
-	#foreign: readonly Found[] = [];
+	#found: readonly FoundText[] = [];
+	#foreign: readonly FoundText[] = [];
+	#choices: readonly Choice[] = [];
 
 	readonly hash = $derived(this.set ? setHash(this.set) : null);
 	readonly summary = $derived(this.#marked?.summary ?? null);
@@ -49,12 +57,7 @@ class Collecting {
 	readonly aside: readonly Aside[] = $derived([
 		...new Map(this.#aside.map((one) => [`${one.file} ${one.why}`, one])).values(),
 		...(this.#marked?.aside ?? []),
-		...this.handIns.flatMap(({ code, files }) =>
-			files.slice(1).map((file) => ({
-				file,
-				why: `The same hand-in of ${code} as in ${files[0] ?? ''}: joined with it.`
-			}))
-		)
+		...joinedFiles(this.handIns)
 	]);
 
 	/** Opens a set by its hash; what is open already stays as it is. */
@@ -73,6 +76,7 @@ class Collecting {
 			if (!set) throw new SetError(`No set ${hash} is on this device; paste its link here.`);
 			this.#begin(set);
 			this.overrides = before?.overrides ?? [];
+			this.#choices = before?.choices ?? [];
 			this.#found = gathered.found;
 			await this.#mark();
 		});
@@ -126,16 +130,15 @@ class Collecting {
 
 	async #keep(own: readonly FoundText[], by: HandInCollected['by']): Promise<void> {
 		const hash = this.hash ?? '';
-		const isKnown = ({ file, handIn }: Found) =>
-			this.#found.some((one) => one.file === file && isSameHandIn(one.handIn, handIn));
-		const fresh = own.filter((one) => !isKnown(one));
+		const known = new Set(this.#found.map(keyOf));
+		const fresh = own.filter((one) => !known.has(keyOf(one)));
 		const fit = fresh.filter(canBeKept);
 		const unfit = fresh.filter((one) => !canBeKept(one));
 		const tooLong = 'Too long to be kept with the set; ask for it with shorter entries.';
 		this.#aside = [...this.#aside, ...unfit.map(({ file }) => ({ file, why: tooLong }))];
 		if (fit.length > 0 && !(await keepHandIns(hash, by, fit))) this.problem = device.trouble;
-		this.#found = [...this.#found, ...fit.map(({ file, handIn }) => ({ file, handIn }))];
-		this.says = saysTaken(fit.length, own.length - fresh.length);
+		this.#found = [...this.#found, ...fit];
+		this.says = saysTaken(fit, own.length - fresh.length);
 	}
 
 	/** The version that a code's next hand-in has; 1 where there is none yet. */
@@ -161,6 +164,29 @@ class Collecting {
 		this.says = `${override.code}, task ${override.task}: ${override.marks}, with your note.`;
 	}
 
+	/** Has another hand-in of a code marked. */
+	async choose(choice: Choice): Promise<void> {
+		await this.#doing(async () => {
+			if (!(await keepChoice(this.hash ?? '', choice))) this.problem = device.trouble;
+			this.#choices = [...this.#choices, choice];
+			await this.#mark();
+			this.says = `${choice.code}: the other hand-in is marked.`;
+		});
+	}
+
+	/** Opens another set, with the hand-ins of it that were set aside here. */
+	async goTo(link: string): Promise<void> {
+		const foreign = this.#foreign;
+		await this.openLink(link);
+		await this.#doing(async () => {
+			await this.#keep(
+				foreign.filter(({ handIn }) => handIn.hash === this.hash),
+				'file'
+			);
+			await this.#mark();
+		});
+	}
+
 	/** Calls off the reading or marking that is going on. */
 	stop(): void {
 		this.desk.stop();
@@ -169,6 +195,8 @@ class Collecting {
 	#begin(set: TaskSet): void {
 		this.set = set;
 		this.overrides = [];
+		this.#choices = [];
+		this.#aside = [];
 		this.#found = [];
 		this.#foreign = [];
 		this.#marked = null;
@@ -178,7 +206,11 @@ class Collecting {
 		const { set } = this;
 		if (!set) return;
 		const found = [...this.#found, ...this.#foreign].map(({ file, handIn }) => ({ file, handIn }));
-		this.#marked = await this.desk.run('collect', [set, found], this.#progress('Marking'));
+		this.#marked = await this.desk.run(
+			'collect',
+			[set, found, this.#choices],
+			this.#progress('Marking')
+		);
 	}
 
 	#progress(what: string): (done: number, of: number) => void {
@@ -202,8 +234,13 @@ class Collecting {
 
 const noHandIn = 'There is no hand-in of a set among them; drop the files that students sent.';
 
-function saysTaken(fresh: number, known: number): string {
-	const taken = fresh === 1 ? '1 hand-in was taken in.' : `${fresh} hand-ins were taken in.`;
+function keyOf({ file, text }: FoundText): string {
+	return `${file} ${text ?? ''}`;
+}
+
+function saysTaken(fresh: readonly FoundText[], known: number): string {
+	const count = new Set(fresh.map(({ text }) => text)).size;
+	const taken = count === 1 ? '1 hand-in was taken in.' : `${count} hand-ins were taken in.`;
 	return known === 0 ? taken : `${taken} ${known} had been taken in before.`;
 }
 

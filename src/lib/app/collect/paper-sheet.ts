@@ -1,4 +1,4 @@
-import type { HandIn } from '$lib/engine/sets/hand-in.ts';
+import { type HandIn, noAnswer } from '$lib/engine/sets/hand-in.ts';
 import { optionTexts } from '$lib/engine/sets/rehearsal.ts';
 import type { OpenSet, SetTask } from '$lib/engine/sets/open-set.ts';
 
@@ -44,13 +44,5 @@ export function answersIn(
 		const text = (entries[`${place} ${key}`] ?? '').trim();
 		if (text !== '') byPlace.set(place, { ...byPlace.get(place), [key]: text });
 	}
-	return [...byPlace].map(([place, typed]) => ({
-		place,
-		entries: typed,
-		picked: {},
-		units: 'in',
-		opened: [],
-		charts: [],
-		seconds: null
-	}));
+	return [...byPlace].map(([place, typed]) => ({ ...noAnswer(place), entries: typed }));
 }

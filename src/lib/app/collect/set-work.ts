@@ -4,7 +4,7 @@ import {
 	type MarkedHandIn,
 	markingOnce
 } from '$lib/engine/sets/collect.ts';
-import type { Aside, Found } from '$lib/engine/sets/choose-hand-ins.ts';
+import type { Aside, Choice, Found } from '$lib/engine/sets/choose-hand-ins.ts';
 import { type ClassReport, classReport } from '$lib/engine/sets/class-report.ts';
 import { missedSteps } from '$lib/engine/sets/missed-steps.ts';
 import { type OpenSet, openSet } from '$lib/engine/sets/open-set.ts';
@@ -18,7 +18,7 @@ import { writeHandInText } from '$lib/exchange/hand-in-file.ts';
 import { qtiPackage, writeQti } from '$lib/exchange/qti/package.ts';
 import type { Student } from '$lib/exchange/roster.ts';
 import { setOfMost } from '$lib/exchange/which-set.ts';
-import { xapiStatements } from '$lib/exchange/xapi.ts';
+import { writeXapi } from '$lib/exchange/xapi.ts';
 import { type PaperSheet, paperSheet } from './paper-sheet.ts';
 
 /*
@@ -75,9 +75,14 @@ export const work = {
 		return { found: texts, aside, set: await setOfMost(found) };
 	},
 
-	async collect(progress: Progress, set: TaskSet, found: readonly Found[]): Promise<Marked> {
+	async collect(
+		progress: Progress,
+		set: TaskSet,
+		found: readonly Found[],
+		choices: readonly Choice[]
+	): Promise<Marked> {
 		const { open, marking } = await opened(set);
-		const collected = await collect(open, found, { marking, progress });
+		const collected = await collect(open, found, { choices, marking, progress });
 		return { ...collected, summary: summaryOf(open) };
 	},
 
@@ -126,8 +131,7 @@ export const work = {
 		handIns: readonly MarkedHandIn[],
 		now: string
 	): Promise<string> {
-		const statements = xapiStatements((await opened(set)).open, handIns, { now });
-		return `${JSON.stringify(statements, null, '\t')}\n`;
+		return writeXapi((await opened(set)).open, handIns, { now });
 	},
 
 	/** The package, and a sentence for each task that it cannot hold. */

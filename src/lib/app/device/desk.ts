@@ -7,7 +7,7 @@ import type { KnownEvent } from '$lib/engine/schedule/event.ts';
 import { append, events, merge } from '$lib/storage/log.ts';
 import { type FactsOf, stamped } from '$lib/storage/stamp.ts';
 import { openStore, type Store } from '$lib/storage/store.ts';
-import { troubleSentences } from '$lib/storage/trouble.ts';
+import { answered, type Trouble, troubleSentences } from '$lib/storage/trouble.ts';
 import type { AttemptFacts, SettledAttempt } from './device.svelte.ts';
 
 export { sentenceFor } from '$lib/storage/trouble.ts';
@@ -46,10 +46,10 @@ export async function openDesk(options: {
 	onTrouble: (sentence: string) => void;
 	onChange: (learners: readonly string[]) => void;
 }): Promise<Desk> {
-	const store = await openStore({
-		folds,
-		onTrouble: (trouble) => options.onTrouble(troubleSentences[trouble])
-	});
+	const onTrouble = (trouble: Trouble) => options.onTrouble(troubleSentences[trouble]);
+	const store = await openStore({ folds, onTrouble });
+	/** Writes what somebody just did: that takes no time unless the store stands still. */
+	const written = (work: Promise<unknown>) => answered(work, onTrouble).then(() => {});
 	store.onChange(options.onChange);
 	return {
 		store,
@@ -59,23 +59,27 @@ export async function openDesk(options: {
 				? structuredClone(learningFold.empty)
 				: foldState(store, learningFold, learner),
 		course: (learner) => foldState(store, courseFold, learner),
-		attempt: (learner, facts) => append(store, stamped(learner, { type: 'attempt', ...facts })),
-		attempts: async (learner, attempts) => {
+		attempt: (learner, facts) =>
+			written(append(store, stamped(learner, { type: 'attempt', ...facts }))),
+		attempts(learner, attempts) {
 			const events = attempts.map(({ id, at, facts }) => ({
 				...stamped(learner, { type: 'attempt', ...facts }, new Date(at)),
 				id
 			}));
-			await merge(store, events);
+			return written(merge(store, events));
 		},
 		setCourse: (learner, course) =>
-			append(store, stamped(learner, { type: 'setting', key: courseKey, value: { ...course } })),
-		note: (learner, facts) => append(store, stamped(learner, facts)),
-		async noteAll(learner, facts) {
-			await merge(
-				store,
-				facts.map((one) => stamped(learner, one))
-			);
-		},
+			written(
+				append(store, stamped(learner, { type: 'setting', key: courseKey, value: { ...course } }))
+			),
+		note: (learner, facts) => written(append(store, stamped(learner, facts))),
+		noteAll: (learner, facts) =>
+			written(
+				merge(
+					store,
+					facts.map((one) => stamped(learner, one))
+				)
+			),
 		async eventsOf(learner, wanted) {
 			const found: KnownEvent[] = [];
 			for await (const event of events(store, learner, { of: wanted })) found.push(event);

@@ -72,10 +72,15 @@ class Device {
 	async #opened({ openDesk, sentenceFor }: typeof import('./desk.ts')): Promise<Desk | null> {
 		try {
 			const desk = await openDesk({
-				onTrouble: (sentence) => (this.trouble = sentence),
+				onTrouble: (sentence) => {
+					this.trouble = sentence;
+					// Pages go on without it while it stands still.
+					this.ready = true;
+				},
 				onChange: (ids) => void this.#changedElsewhere(ids)
 			});
 			await this.#read(desk, readKept(learnerKey));
+			this.trouble = null;
 			return desk;
 		} catch (error) {
 			this.trouble = sentenceFor(error);

@@ -80,6 +80,18 @@ export function fileOf(draft: Draft): Record<string, unknown> {
 	};
 }
 
+/** The draft with another text in the field at a path of the panel file: `members.0.at`. */
+export function withText(draft: Draft, path: string, text: string): Draft {
+	const [part = '', place, key] = path.split('.');
+	if (place === undefined) return { ...draft, rows: { ...draft.rows, [part]: text } };
+	if (!Object.hasOwn(lists, part) || key === undefined) return draft;
+	const list = part as ListKey;
+	const changed = draft[list].map((one, i) =>
+		String(i) === place ? { ...one, [key]: text } : one
+	);
+	return { ...draft, [list]: changed };
+}
+
 function filled(texts: Texts): Texts {
 	return Object.fromEntries(Object.entries(texts).filter(([, text]) => text.trim() !== ''));
 }

@@ -1,4 +1,6 @@
 import type { Problem } from '$lib/engine/panel/job.ts';
+import type { Check } from '$lib/engine/panel/checks.ts';
+import type { Fix } from '$lib/engine/panel/fixes.ts';
 import { type PanelPlan, planPanel } from '$lib/engine/panel/plan.ts';
 import { PanelError } from '$lib/engine/panel/read-panel.ts';
 import {
@@ -11,7 +13,16 @@ import { longestPanel, type Stage } from '$lib/engine/schedule/panel-events.ts';
 import { newId } from '$lib/storage/new-id.ts';
 import { keep, readKept } from '../device/kept.ts';
 import { device } from '../device/device.svelte.ts';
-import { type Draft, draftOf, fileOf, firstDraft, type ListKey, newPart } from './draft.ts';
+import { late } from '$lib/ui/late.ts';
+import {
+	type Draft,
+	draftOf,
+	fileOf,
+	firstDraft,
+	type ListKey,
+	newPart,
+	withText
+} from './draft.ts';
 
 /** Where what stands in the fields is kept until the log has it. */
 const draftKey = () => `bucktail.panel.${device.learnerId ?? 'nobody'}`;
@@ -113,6 +124,19 @@ class PanelBench {
 		await this.#work();
 	}
 
+	/** Changes that make a limit hold; `goOn` is asked before every try. */
+	async fixesFor(check: Check, goOn: () => Promise<boolean>): Promise<readonly Fix[]> {
+		const { plan } = this;
+		if (!plan) return [];
+		const { fixesFor } = await late(() => import('$lib/engine/panel/fixes.ts'));
+		return fixesFor(fileOf(this.draft), plan, check, goOn);
+	}
+
+	async fix({ field, text }: Fix): Promise<void> {
+		this.draft = withText(this.draft, field, text);
+		await this.changed();
+	}
+
 	async #work(): Promise<void> {
 		const turn = ++this.#turn;
 		try {
@@ -149,6 +173,12 @@ class PanelBench {
 		await this.#read();
 	}
 
+	/** Puts the panel into the log, also one that nobody has changed: something is to hang on it. */
+	async settle(): Promise<void> {
+		this.isSaved = this.isSaved && this.saved.some(({ id }) => id === this.id);
+		await this.save();
+	}
+
 	isDone(stage: Stage, place: string): boolean {
 		return this.#ticks[stage].has(place);
 	}
@@ -158,8 +188,7 @@ class PanelBench {
 		const others = [...this.#ticks[stage]].filter((one) => one !== place);
 		const own: ReadonlySet<string> = new Set(done ? [...others, place] : others);
 		this.#ticks = { ...this.#ticks, [stage]: own };
-		this.isSaved = this.isSaved && this.saved.some(({ id }) => id === this.id);
-		await this.save();
+		await this.settle();
 		await device.note({ type: 'panel-tick', panel: this.id, stage, holes: [place], done });
 	}
 }

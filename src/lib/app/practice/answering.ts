@@ -4,7 +4,7 @@ import type { Check } from '$lib/ui/sheet/task-work.svelte.ts';
 export const longestSeconds = 600;
 
 /** The steps that one of these checks accepted. */
-export function settledIn(checks: readonly Check[]): string[] {
+export function settledIn(checks: readonly Pick<Check, 'verdicts'>[]): string[] {
 	return checks.flatMap(({ verdicts }) =>
 		Object.keys(verdicts).filter((key) => verdicts[key]?.kind === 'accept')
 	);

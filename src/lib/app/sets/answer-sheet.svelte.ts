@@ -1,8 +1,8 @@
-import type { HandInAnswer } from '$lib/engine/sets/hand-in.ts';
+import { type HandInAnswer, noAnswer } from '$lib/engine/sets/hand-in.ts';
 import type { TakenSet } from '$lib/engine/sets/shelf.ts';
 import { device } from '../device/device.svelte.ts';
 import { keep, readKept } from '../device/kept.ts';
-import { noAnswer, readKeptAnswer } from './kept-answers.ts';
+import { readKeptAnswer } from './kept-answers.ts';
 
 /** How long an entry may rest before it goes to the log, in milliseconds. */
 const rest = 1500;

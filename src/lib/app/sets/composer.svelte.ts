@@ -7,31 +7,32 @@ import {
 	readWish,
 	spreadMarks,
 	type Terms,
-	termsOf,
-	type Wish
+	termsOf
 } from '$lib/engine/sets/compose.ts';
 import {
 	countOf,
 	dealtDraft,
 	type Draft,
 	draftOf,
+	marked,
 	moved,
 	redrawn,
 	setOf,
 	swapped,
+	wishedDraft,
 	withCount
 } from '$lib/engine/sets/draft.ts';
-import { wishesFor } from '$lib/engine/sets/follow-up.ts';
-import { openSet, questionFor } from '$lib/engine/sets/open-set.ts';
+import { termsAgain, wishesFor } from '$lib/engine/sets/follow-up.ts';
+import { questionFor } from '$lib/engine/sets/open-set.ts';
 import { heldTo } from '$lib/engine/sets/own-tolerance.ts';
-import { longest, marksOf, readSet, setHash, type TaskSet } from '$lib/engine/sets/set.ts';
+import { marksOf, setHash, type TaskSet } from '$lib/engine/sets/set.ts';
 import { SetError } from '$lib/engine/sets/set-error.ts';
 import { writeSet } from '$lib/exchange/set-link.ts';
 import { TaskNumberError } from '$lib/engine/tasks/task-number.ts';
 import { taskFromNumber } from '$lib/engine/tasks/task.ts';
 import { newId } from '$lib/storage/new-id.ts';
 import { device } from '../device/device.svelte.ts';
-import { keep, keptJson, readKept } from '../device/kept.ts';
+import { keepDraft, readDraft } from './kept-draft.ts';
 import { setShelf } from './shelf.svelte.ts';
 
 /** Tasks of a first deal, and their level. */
@@ -93,41 +94,21 @@ class Composer {
 	async #takeMissed(list: string, from: string | null): Promise<void> {
 		this.clear();
 		const before = from === null ? null : await setShelf.find(from);
-		this.terms = plainTerms('What the class missed');
-		if (before) {
-			const title = `${before.set.title}: again`.slice(0, longest.title);
-			this.terms = { ...termsOf(before.set), title, seed: title, due: null };
-		}
+		this.terms = termsAgain(before?.set ?? null);
 		const parts = list.split(',').filter((part) => part !== '');
 		const skills = parts.filter((part) => part.includes('/'));
 		await this.#change(async () => {
 			const wishes = parts.filter((part) => !part.includes('/')).map(readWish);
 			const missed = skills.length > 0 ? wishesFor(syllabusOf(await loadFamilies()), skills) : [];
-			return this.#wished([...wishes, ...missed]);
+			return wishedDraft([...wishes, ...missed], this.#seed);
 		});
 		if (this.draft.length === 0) this.problem ??= 'No kind of task practises that; choose some.';
 	}
 
-	async #wished(wishes: readonly Wish[]): Promise<Draft> {
-		let next: Draft = [];
-		for (const wish of wishes) {
-			next = await withCount(next, this.#seed, {
-				...wish,
-				count: countOf(next, wish) + wish.count
-			});
-		}
-		return next;
-	}
-
 	async #takeKept(): Promise<void> {
-		const raw: Readonly<Record<string, unknown>> = {
-			...Object(keptJson(readKept(keyOf(device.learnerId))))
-		};
-		const title = typeof raw.title === 'string' ? raw.title : '';
-		// A set that has no title yet is kept all the same.
-		const reading = readSet({ ...raw, title: title.trim() || 'Set' });
-		if (!reading.ok) return this.clear();
-		await this.#take(reading.set);
+		const { title, set } = readDraft();
+		if (set) await this.#take(set);
+		else this.clear();
 		this.terms = { ...this.terms, title };
 	}
 
@@ -205,18 +186,13 @@ class Composer {
 
 	/** Gives one step of a task other marks. */
 	mark(at: number, step: number, marks: number): void {
-		this.#marks(at, (own) => own.map((one, i) => (i === step ? marks : one)));
+		this.draft = marked(this.draft, at, (own) => own.map((one, i) => (i === step ? marks : one)));
+		void this.keep();
 	}
 
 	/** Gives a whole task other marks, spread over its steps. */
 	markWhole(at: number, marks: number): void {
-		this.#marks(at, (own) => spreadMarks(marks, own.length));
-	}
-
-	#marks(at: number, change: (marks: readonly number[]) => readonly number[]): void {
-		this.draft = this.draft.map((one, i) =>
-			i === at ? { ...one, marks: change(one.marks) } : one
-		);
+		this.draft = marked(this.draft, at, (own) => spreadMarks(marks, own.length));
 		void this.keep();
 	}
 
@@ -241,8 +217,7 @@ class Composer {
 	/** Keeps the set as it is now, and writes its link. */
 	async keep(): Promise<void> {
 		const { set, terms, draft } = this;
-		const tasks = draft.map(({ task, marks }) => ({ number: task.number, marks }));
-		keep(keyOf(device.learnerId), JSON.stringify({ ...terms, tasks }));
+		keepDraft(terms, draft);
 		const fragment = set ? await writeSet(set) : null;
 		if (this.set === set) this.fragment = fragment;
 	}
@@ -254,14 +229,13 @@ class Composer {
 	async save(): Promise<boolean> {
 		const { set } = this;
 		if (!set) return false;
+		let saved = this.saved;
 		try {
-			// Draws the numbers of a student, so that it shows here if there are too few.
-			(await openSet(set)).for('A');
+			saved ||= await setShelf.save(set);
 		} catch (error) {
 			this.problem = sentenceOf(error);
 			return false;
 		}
-		const saved = this.saved || (await setShelf.save(set));
 		this.problem = saved ? null : (device.trouble ?? 'This browser cannot keep the set.');
 		return true;
 	}
@@ -270,11 +244,6 @@ class Composer {
 function sentenceOf(error: unknown): string {
 	if (error instanceof SetError || error instanceof TaskNumberError) return error.message;
 	throw error;
-}
-
-/** Every learner of a device composes a set of their own. */
-function keyOf(learner: string | null): string {
-	return `bucktail.set-draft.${learner ?? 'first'}`;
 }
 
 export const composer = new Composer();

@@ -6,11 +6,6 @@ import type { LengthUnit } from '$lib/engine/quantity/value.ts';
 import type { TaskWork, WorkNotes } from '$lib/ui/sheet/task-work.svelte.ts';
 import { keptJson } from '../device/kept.ts';
 
-/** An answer to which nothing has been entered. */
-export function noAnswer(place: number, units: LengthUnit): HandInAnswer {
-	return { place, entries: {}, picked: {}, units, opened: [], charts: [], seconds: 0 };
-}
-
 /** What stands in the fields of a task, as it is handed in; what was opened before stays opened. */
 export function answerIn(work: TaskWork, before: HandInAnswer, units: LengthUnit): HandInAnswer {
 	const filled = work.lines.filter(({ text }) => text.trim() !== '');

@@ -1,3 +1,4 @@
+import { capital } from '../quantity/capital.ts';
 import type { Checkup, Told } from './check.ts';
 import { finerThan } from './instruments.ts';
 import { placeName } from './say.ts';
@@ -54,10 +55,6 @@ export function placesIn(checkup: Checkup, told: readonly Told[]): string {
 export function listedPlaces(words: readonly string[]): string {
 	const last = words.at(-1) ?? '';
 	return words.length < 2 ? last : `${words.slice(0, -1).join(', ')} and ${last}`;
-}
-
-function capital(text: string): string {
-	return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 function decapital(text: string): string {

@@ -1,3 +1,4 @@
+import { mean } from '../quantity/mean.ts';
 import type { Kind } from '../quantity/kinds/kind.ts';
 import { listed } from '../quantity/kinds/list.ts';
 import type { LengthUnit, Value } from '../quantity/value.ts';
@@ -98,7 +99,7 @@ function pointed(line: string): string {
 }
 
 function featureOf(readings: readonly number[]): Feature {
-	return { readings, value: meanOf(readings), spread: spreadOf(readings) };
+	return { readings, value: mean(readings), spread: spreadOf(readings) };
 }
 
 /** What several values of one size come to. */
@@ -111,15 +112,11 @@ export interface Statistics {
 
 export function statisticsOf(values: readonly number[]): Statistics {
 	return {
-		mean: meanOf(values),
+		mean: mean(values),
 		least: Math.min(...values),
 		most: Math.max(...values),
 		spread: spreadOf(values)
 	};
-}
-
-function meanOf(values: readonly number[]): number {
-	return values.reduce((sum, one) => sum + one, 0) / values.length;
 }
 
 function spreadOf(values: readonly number[]): number {

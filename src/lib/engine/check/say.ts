@@ -1,3 +1,4 @@
+import { capital } from '../quantity/capital.ts';
 import { decimalText, exactly } from '../quantity/exact.ts';
 import type { Kind } from '../quantity/kinds/kind.ts';
 import type { LengthUnit } from '../quantity/value.ts';
@@ -37,10 +38,6 @@ export function sayTold(checkup: Checkup, told: Told): string {
 	const seen = timesOf(checkup, told, value);
 	const size = lengthText(kind, value, checkup.units) + (seen === null ? '' : ` is ${seen}`);
 	return `${name} ${size}${place === '' ? ':' : ','} ${marginText(checkup, told, limitText)}`;
-}
-
-function capital(text: string): string {
-	return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 /** `above 2 D by 0.040 in`. */

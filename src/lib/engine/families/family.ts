@@ -77,8 +77,12 @@ export interface FamilyBody<M extends Method = Method> {
 	/** Methods of their own that a draw may name instead. */
 	readonly others?: readonly Method[];
 	readonly draw: (random: Random, level: Level) => Draw<M> | OtherDraw;
-	/** The drawing on the task, from the givens alone; it must not show what is asked. */
-	readonly figure: (given: GivenValues<M>, say: Say) => Drawing;
+	/**
+	 * The drawing on the task, from the givens alone; it must not show what is asked. A lesson gives
+	 * the numbers it began with in `like`: a figure to scale keeps to the scale of those, so that what
+	 * is moved is seen to grow.
+	 */
+	readonly figure: (given: GivenValues<M>, say: Say, like?: GivenValues<M>) => Drawing;
 	/**
 	 * The metal by an answer: drawn from what the method shows of it (`outcomes` there), with nothing
 	 * computed but places on paper. Null where nothing can be drawn.

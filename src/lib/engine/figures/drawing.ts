@@ -3,7 +3,7 @@
  * each way. How lines and fills look is decided by the page's style sheet, through class names.
  */
 
-export type Line = 'edge' | 'thin' | 'dim' | 'centre' | 'hidden' | 'slip' | 'none';
+export type Line = 'edge' | 'thin' | 'dim' | 'centre' | 'hidden' | 'slip' | 'slack' | 'none';
 
 export type Fill =
 	| 'none'
@@ -43,6 +43,8 @@ export type Shape = PathShape | TextShape;
 export interface Drawing {
 	readonly title: string;
 	readonly shapes: readonly Shape[];
+	/** Whether it is a part of a chart: lettered with numbers, whatever else is. */
+	readonly isChart?: true;
 }
 
 /** Corners of the smallest upright box round something. */

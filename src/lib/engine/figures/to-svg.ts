@@ -11,9 +11,10 @@ const enlarged = 1.35;
 /**
  * SVG text of a drawing. It scales to the width it is given; colours come from classes, so the
  * page's theme applies. All words are escaped.
+ *
+ * @param box what is shown of it, where drawings that follow each other must not jump
  */
-export function toSvg(drawing: Drawing): string {
-	const box = boundsOf(drawing.shapes);
+export function toSvg(drawing: Drawing, box = boundsOf(drawing.shapes)): string {
 	const left = Math.floor(box.left - margin);
 	const top = Math.floor(box.top - margin);
 	const width = Math.ceil(box.right + margin) - left;

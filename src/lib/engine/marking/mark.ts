@@ -5,6 +5,8 @@ import type { Question, Seen } from './question.ts';
 import type { Cause, Entries, Verdict, Verdicts } from './verdict.ts';
 import { World } from './world.ts';
 
+export { stepOf } from './say.ts';
+
 /** What is known of the work on a task besides the entries of a check. */
 export interface Evidence {
 	/** Entries of the checks before, oldest first. */

@@ -3,6 +3,7 @@ import { given } from '../solver/given.ts';
 import { method, shown, slip, step } from '../solver/write.ts';
 import { legOff } from './outcomes/leg-off.ts';
 import { nearRight } from './outcomes/near-right.ts';
+import { midThickness, outerArc } from './pieces/allowance.ts';
 import { finerThanRule, thousandths } from '../trade/tolerances.ts';
 
 /*
@@ -105,10 +106,7 @@ export const bendAllowance = method({
 					'3.1416 * R * degrees(angle) / 180',
 					'That is the arc of the inside face: the thickness term is missing.'
 				),
-				outsideArc: slip(
-					'3.1416 * (R + T) * degrees(angle) / 180',
-					'That is the arc of the outside face: R is the inside radius, and T takes 0.0078.'
-				),
+				outsideArc: slip('3.1416 * (R + T) * degrees(angle) / 180', outerArc),
 				subtracted: slip(
 					'forRadius - forThickness',
 					'The thickness term was taken off: the two terms are added.',
@@ -141,10 +139,7 @@ export const bendAllowance = method({
 					'nearest(0.01743 * R + 0.0078 * T, 0.001 in) * degrees(angle)',
 					'The allowance for 1° was rounded to thousandths first: multiply by N, then round.'
 				),
-				middle: slip(
-					'3.1416 * (R + T / 2) * degrees(angle) / 180',
-					'Right by the mid-thickness formula, R + T/2 times the angle in radians; this task asks for (0.01743 R + 0.0078 T) N.'
-				),
+				middle: midThickness,
 				navy: slip(
 					'(0.0173 * R + 0.0078 * T) * degrees(angle)',
 					'Right by the Navy’s formula with 0.0173; this task asks for 0.01743.'

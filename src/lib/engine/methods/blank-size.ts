@@ -2,6 +2,7 @@ import { count, fraction } from '../quantity/kinds.ts';
 import { given } from '../solver/given.ts';
 import { atMost, method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
 import { layoutLine } from '../trade/tolerances.ts';
+import { inches } from './outcomes/near-right.ts';
 
 /** What a blank has over the finished part, and what is wanted. */
 const trimmed = (blank: string, finished: string, added: string) => ({
@@ -11,7 +12,7 @@ const trimmed = (blank: string, finished: string, added: string) => ({
 	part: shown('wanted > 0 in ? extra / wanted : 0')
 });
 
-const rule = `(${layoutLine.amount} in)`;
+const rule = inches(layoutLine);
 
 const leftToTrim = {
 	small: when('extra < 0 in', 'The blank is {short} smaller than the finished part.'),

@@ -2,7 +2,7 @@ import { angle, count, fraction, length, listOf } from '../quantity/kinds.ts';
 import { given } from '../solver/given.ts';
 import { atLeast, atMost, method, shown, slip, step, use } from '../solver/write.ts';
 import { legOff } from './outcomes/leg-off.ts';
-import { nearRight } from './outcomes/near-right.ts';
+import { inches, nearRight } from './outcomes/near-right.ts';
 import { allowanceOfBend } from './pieces/allowance.ts';
 import { flat } from './pieces/flat.ts';
 import { setbackOfBend } from './pieces/setback.ts';
@@ -18,7 +18,8 @@ const worstOf = (key: 'flats' | 'allowances') =>
 	shown(`max(largest(abs(${key} - right.${key})), largest(abs(right.${key} - ${key})))`);
 
 const fits = 'Bent up, every leg comes out to its mold lines.';
-const worstFits = ({ amount }: Tolerance) => `worst <= (${amount} in)`;
+const lastLegOff = (by: string) => `Bent up, the last leg comes out ${by}.`;
+const worstFits = (tolerance: Tolerance) => `worst <= ${inches(tolerance)}`;
 
 export const developedWidth = method({
 	id: 'developed-width',
@@ -131,13 +132,13 @@ export const developedWidth = method({
 			},
 			right: worstFits(finerThanRule),
 			fits,
-			off: (by) => `Bent up, the last leg comes out ${by}.`
+			off: lastLegOff
 		}),
 		legOff(['width'], {
 			shows: { more: shown('width - right.width'), made: lastLeg },
 			right: nearRight('width', layoutLine),
 			fits,
-			off: (by) => `Bent up, the last leg comes out ${by}.`
+			off: lastLegOff
 		})
 	]
 });

@@ -3,13 +3,14 @@ import { given } from '../solver/given.ts';
 import { method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
 import { edgeFactor, leastEdge } from './pieces/least-edge.ts';
 import { thousandths } from '../trade/tolerances.ts';
+import { inches } from './outcomes/near-right.ts';
 
 const shows = {
 	times: shown('entered / D', hundredths),
 	greatestTimes: shown('right.greatest / D', hundredths)
 };
 
-const within = `(${thousandths.amount} in)`;
+const within = inches(thousandths);
 
 const tooNear = {
 	off: when('entered <= 0 in', 'A hole centre {entered} from the edge is not on the sheet.'),

@@ -3,8 +3,9 @@ import { given } from '../solver/given.ts';
 import { atLeast, method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
 import { edgeFactor, leastEdge } from './pieces/least-edge.ts';
 import { layoutLine, thousandths } from '../trade/tolerances.ts';
+import { inches } from './outcomes/near-right.ts';
 
-const line = `(${layoutLine.amount} in)`;
+const line = inches(layoutLine);
 
 export const lapWidth = method({
 	id: 'lap-width',

@@ -13,6 +13,7 @@ import {
 } from '../solver/write.ts';
 import { grip } from './pieces/grip.ts';
 import { aboutThirds, drilledDepth, drillSizes } from '../trade/tolerances.ts';
+import { inches } from './outcomes/near-right.ts';
 
 /** The joint as it is drawn: its stack, the head to be drilled off and the shop head. */
 const joint = {
@@ -217,11 +218,11 @@ export const removalDrill = method({
 			{ ...joint, past: shown('depth - right.depth') },
 			{
 				past: when(
-					`past > (${drilledDepth.amount} in)`,
+					`past > ${inches(drilledDepth)}`,
 					'{entered} deep goes past the head, into the hole of the sheet.'
 				),
 				short: when(
-					`past < -(${drilledDepth.amount} in)`,
+					`past < -${inches(drilledDepth)}`,
 					'{entered} deep stops inside the head, which stays on.'
 				),
 				face: otherwise('{entered} deep takes the head to the face of the sheet and no farther.')

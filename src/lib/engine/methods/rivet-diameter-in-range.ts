@@ -1,18 +1,17 @@
-import { hundredths, length, rivetDiameter } from '../quantity/kinds.ts';
+import { length, rivetDiameter } from '../quantity/kinds.ts';
 import { given } from '../solver/given.ts';
-import { atLeast, method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
+import { atLeast, method, otherwise, outcome, slip, step, when } from '../solver/write.ts';
 import { stockedSize, thousandths } from '../trade/tolerances.ts';
+import { beside3T, diameterShows } from './outcomes/diameter.ts';
 import { nearRight } from './outcomes/near-right.ts';
+import { stockedBelow, twiceTheDiameter } from './pieces/stocked-diameter.ts';
 import { threeT } from './pieces/three-t.ts';
 
-const shows = (key: string) => ({
-	times: shown(`downTo(${key} / thickest, 0.01)`, hundredths),
-	shankOut: shown(`1.5 * ${key}`)
-});
+const noBin = '{entered} is {times}T, but no bin holds it.';
 
 /** Over 3/16 in the bins step by 1/16 in: they hold no 7/32 in. */
 const up = 'threeT > (3/16 in) ? upTo(threeT, 1/16 in) : max(upTo(threeT, 1/32 in), 3/32 in)';
-const down = 'threeT > (3/16 in) ? downTo(threeT, 1/16 in) : downTo(threeT, 1/32 in)';
+const down = stockedBelow;
 
 /** The two rivets that go with a sheet whose next 1/32 in above 3T is not stocked. */
 export const rivetDiameterInRange = method({
@@ -51,11 +50,7 @@ export const rivetDiameterInRange = method({
 					'downTo(lowEnd, 1/32 in)',
 					'Under 2.5T: take the stocked size within the range.'
 				),
-				twiceInRange: slip(
-					`2 * (${down})`,
-					'Twice the diameter: the dash number of a diameter counts 32nds.',
-					{ rare: true }
-				)
+				twiceInRange: slip(`2 * (${down})`, twiceTheDiameter, { rare: true })
 			}
 		}),
 		above: step(up, 'Next stocked rivet above 3T', {
@@ -87,30 +82,21 @@ export const rivetDiameterInRange = method({
 		)
 	],
 	outcomes: [
-		outcome(['inRange'], shows('inRange'), {
+		outcome(['inRange'], diameterShows('inRange'), {
 			right: when(nearRight('inRange', stockedSize), '{entered} is {times}T, within 2.5T to 3T.'),
 			over: when('inRange > 3 * thickest', '{entered} is {times}T, over the range of 2.5T to 3T.'),
-			under: when(
-				'inRange < 2.5 * thickest',
-				'{entered} is only {times}T: the rivets may shear before the sheet tears.'
-			),
-			unstocked: otherwise('{entered} is {times}T, but no bin holds it.')
+			under: when('inRange < 2.5 * thickest', beside3T.under),
+			unstocked: otherwise(noBin)
 		}),
-		outcome(['above'], shows('above'), {
+		outcome(['above'], diameterShows('above'), {
 			right: when(
 				nearRight('above', stockedSize),
 				'{entered} is {times}T, the next stocked size above 3T.'
 			),
-			range: when(
-				'above <= 3 * thickest and above >= 2.5 * thickest',
-				'{entered} is {times}T, within 2.5T to 3T; this asks for the next size above 3T.'
-			),
-			under: when(
-				'above < 2.5 * thickest',
-				'{entered} is only {times}T: the rivets may shear before the sheet tears.'
-			),
-			unstocked: when('above < right.above', '{entered} is {times}T, but no bin holds it.'),
-			over: otherwise('{entered} is {times}T: a larger hole than the joint needs.')
+			range: when('above <= 3 * thickest and above >= 2.5 * thickest', beside3T.inRange),
+			under: when('above < 2.5 * thickest', beside3T.under),
+			unstocked: when('above < right.above', noBin),
+			over: otherwise(beside3T.over)
 		})
 	]
 });

@@ -2,8 +2,9 @@ import { count, fraction } from '../quantity/kinds.ts';
 import { given } from '../solver/given.ts';
 import { atLeast, method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
 import { layoutLine, steppedOff, wholeNumber } from '../trade/tolerances.ts';
+import { inches, nearRight } from './outcomes/near-right.ts';
 
-const line = `(${layoutLine.amount} in)`;
+const line = inches(layoutLine);
 
 export const rivetRow = method({
 	id: 'rivet-row',
@@ -160,11 +161,14 @@ export const rivetRow = method({
 		),
 		outcome(
 			['pitch'],
-			{ left: shown('length - largest(positions)') },
+			{
+				stepped: shown('stepOff(endMargin, pitch, count)'),
+				left: shown('length - largest(stepped)')
+			},
 			{
 				noStep: when('pitch <= 0 in', 'A pitch of {pitch} does not lead along the row.'),
 				right: when(
-					`abs(pitch - right.pitch) <= (${steppedOff.amount} in)`,
+					nearRight('pitch', steppedOff),
 					'Stepped off at {pitch}, the last hole stands {left} from the far end.'
 				),
 				off: when('left <= 0 in', 'Stepped off at {pitch}, the last hole is off the piece.'),

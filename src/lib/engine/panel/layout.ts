@@ -48,7 +48,7 @@ export function layoutOf(plan: PanelPlan): LayoutShape[] {
 		...(bent ? [area('BENDS', 'bend tangent lines', flat)] : []),
 		...job.members.map((one) => area('MEMBERS', one.name, flangeOf(one))),
 		...job.doublers.map((one) => area('DOUBLERS', one.name, one)),
-		...job.cutouts.map((one) =>
+		...[...job.cutouts, ...plan.reliefs].map((one) =>
 			one.round
 				? circle('CUTOUTS', one.name, one, one.diameter / 2)
 				: area('CUTOUTS', one.name, one)

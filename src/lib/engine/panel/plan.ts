@@ -7,7 +7,9 @@ import { type Check, checksOf } from './checks.ts';
 import { crossingsOf, type Met } from './crossings.ts';
 import { type Filled, fill } from './holes.ts';
 import type { Area, PanelJob, Problem } from './job.ts';
+import { orderOfWork, type WorkStep } from './order.ts';
 import { PanelError, readPanel } from './read-panel.ts';
+import { type Relief, reliefNotes, reliefsOf } from './reliefs.ts';
 import { rowsOf } from './rows.ts';
 import { flatPart, slack } from './shape.ts';
 import { stationsOf } from './stations.ts';
@@ -18,7 +20,6 @@ import {
 	drillUses,
 	type Flush,
 	flushHeads,
-	orderOfWork,
 	type RivetCount,
 	rivetCounts,
 	sheetHolders
@@ -34,6 +35,8 @@ export interface PanelPlan extends Filled {
 	readonly drills: readonly DrillUse[];
 	readonly checks: readonly Check[];
 	readonly blank: Blank;
+	/** Where two bends meet. */
+	readonly reliefs: readonly Relief[];
 	/** Square inches of the finished panel. */
 	readonly area: number;
 	/** Null where it cannot be told. */
@@ -42,7 +45,7 @@ export interface PanelPlan extends Filled {
 	readonly flush: readonly Flush[];
 	readonly holders: readonly string[];
 	readonly clamps: readonly string[];
-	readonly order: readonly string[];
+	readonly order: readonly WorkStep[];
 	readonly cautions: readonly string[];
 	/** What is good to know and no fault. */
 	readonly notes: readonly string[];
@@ -60,10 +63,13 @@ export async function planPanel(raw: unknown): Promise<PanelPlan> {
 	const problems = [...unread, ...gaugeProblems(job)];
 	const laid = layFlat(job, problems);
 	const flat = flatPart(job, setbacksOf(laid));
+	const reliefs = reliefsOf(job, flat, problems);
+	// Rows keep as clear of a relief hole as of any opening.
+	const open = { ...job, cutouts: [...job.cutouts, ...reliefs] };
 	const rows = rowsOf(job, flat, problems);
-	const met = crossingsOf(job, rows);
-	const filled = fill(job, stationsOf(job, rows, met), problems);
-	const checks = checksOf(job, flat, filled);
+	const met = crossingsOf(open, rows);
+	const filled = fill(open, stationsOf(open, rows, met), problems);
+	const checks = checksOf(open, flat, filled);
 	const flush = flushHeads(job, filled.holes);
 	const drills = drillUses(filled.holes, problems);
 	problems.push(...emptyProblems(filled, job), ...checks.flatMap(checkProblem));
@@ -72,6 +78,7 @@ export async function planPanel(raw: unknown): Promise<PanelPlan> {
 		...sheetOf(job, laid, problems),
 		job,
 		flat,
+		reliefs,
 		checks,
 		flush,
 		drills,
@@ -80,7 +87,13 @@ export async function planPanel(raw: unknown): Promise<PanelPlan> {
 		clamps: clamps(filled.rows),
 		order: orderOfWork(job, filled, flush),
 		cautions: cautionsFor(job),
-		notes: [...memberNotes(job), ...diameterNotes(filled), ...barredNotes(met), ...bendNotes(job)],
+		notes: [
+			...memberNotes(job),
+			...diameterNotes(filled),
+			...barredNotes(met),
+			...bendNotes(job),
+			...reliefNotes(reliefs)
+		],
 		problems
 	};
 }
@@ -165,15 +178,5 @@ function barredNotes({ barred }: Met): string[] {
 
 function bendNotes({ bends }: PanelJob): string[] {
 	if (bends.length === 0) return [];
-	const both =
-		bends.some(({ edge }) => edge === 'left' || edge === 'right') &&
-		bends.some(({ edge }) => edge === 'bottom' || edge === 'top');
-	return [
-		'Rows keep the minimum edge distance from a bend tangent line, as from an edge.',
-		...(both
-			? [
-					'Where two bends meet, drill a relief hole where their inner tangent lines cross, before you bend.'
-				]
-			: [])
-	];
+	return ['Rows keep the minimum edge distance from a bend tangent line, as from an edge.'];
 }

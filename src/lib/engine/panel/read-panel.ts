@@ -1,3 +1,4 @@
+import { capital } from '../quantity/capital.ts';
 import { inchesText } from './write.ts';
 import { stockSheets } from '../trade/stock.ts';
 import {
@@ -186,8 +187,4 @@ function oneAnEdge(bends: readonly Bend[], problems: Problem[]): Bend[] {
 function readStock(raw: unknown, place: Place): StockSheet | null {
 	const { length, width } = readFields(lists.stock.fields, raw, place);
 	return length === null || width === null ? null : { length, width };
-}
-
-function capital(text: string): string {
-	return text.charAt(0).toUpperCase() + text.slice(1);
 }

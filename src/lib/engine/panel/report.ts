@@ -80,6 +80,11 @@ export function planData(plan: PanelPlan) {
 			origin: { x: rounded(blank.origin.x), y: rounded(blank.origin.y) },
 			bendLines: { x: blank.bendLines.x.map(rounded), y: blank.bendLines.y.map(rounded) }
 		},
+		reliefs: plan.reliefs.map(({ x, y, diameter }) => ({
+			x: rounded(x),
+			y: rounded(y),
+			diameter: rounded(diameter)
+		})),
 		stock: stock && { ...stock, x: 0, y: 0 },
 		area: rounded(plan.area),
 		weight: weight === null ? null : rounded(weight),
@@ -87,7 +92,7 @@ export function planData(plan: PanelPlan) {
 		flush: plan.flush,
 		holders: plan.holders,
 		clamps: plan.clamps,
-		order: plan.order,
+		order: plan.order.map(({ says }) => says),
 		cautions: plan.cautions,
 		notes: plan.notes,
 		problems: plan.problems.map(({ says }) => says)

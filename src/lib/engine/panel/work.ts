@@ -9,8 +9,7 @@ import { drillsFor } from './rivets.ts';
 import { gaugeText, inchesText } from './write.ts';
 
 /*
- * What goes to the bench with the plan. Order of work, sheet holders and spares are common
- * practice.
+ * What goes to the bench with the plan. Sheet holders and spares are common practice.
  */
 
 export interface RivetCount {
@@ -102,32 +101,6 @@ export function clamps(rows: readonly FilledRow[]): string[] {
 		if (row.lead || !first || !last) return [];
 		return [`${row.name}: beside ${first.id}${last === first ? '' : ` and ${last.id}`}`];
 	});
-}
-
-export function orderOfWork(job: PanelJob, { rows }: Filled, flush: readonly Flush[]): string[] {
-	const drilled = job.members.filter((one) => one.drilled).map(({ name }) => name);
-	const fresh = rows.some(({ row }) => !row.member.drilled);
-	const bent = job.bends.length > 0;
-	return [
-		'Cut the blank, break its edges, and mark the two reference edges: left and lower.',
-		...(job.cutouts.length > 0 ? ['Mark and cut the openings; file their edges smooth.'] : []),
-		...(fresh ? ['Lay out every row from the reference edges, never from hole to hole.'] : []),
-		...(bent ? ['Bend the edges on the brake, each bend line at its sight line.'] : []),
-		`Clamp the members where they belong${job.doublers.length > 0 ? ', doublers under them' : ''}.`,
-		...(drilled.length > 0
-			? [
-					`Mark the panel from behind through the holes of ${drilled.join(', ')}, and pilot those first.`
-				]
-			: []),
-		'Pilot every hole, beginning in the middle of a row; put in sheet holders as you go.',
-		'Drill to the final size through all layers, the drill square to the sheet.',
-		'Take the parts apart and deburr every hole on both sides.',
-		...(flush.some(({ way }) => way === 'countersink') ? ['Countersink the panel.'] : []),
-		...(flush.some(({ way }) => way === 'dimple') ? ['Dimple every layer.'] : []),
-		'Put the parts together again with sheet holders.',
-		'Drive the rivets from the middle of each row outward, by the rivet list.',
-		'Measure the shop heads and look at the edges; mark what is to be replaced.'
-	];
 }
 
 export function cautionsFor(job: PanelJob): string[] {

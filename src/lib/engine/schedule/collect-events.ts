@@ -35,17 +35,28 @@ const markSchema = v.object({
 	note: v.pipe(v.string(), v.minLength(1), v.maxLength(400))
 });
 
+const choiceSchema = v.object({
+	...of,
+	type: v.literal('collected-choice'),
+	code: studentCode,
+	/** Ten digits, see `ownerOf` in `sets/choose-hand-ins.ts`. */
+	owner: v.pipe(v.string(), v.regex(/^[0-9A-Z]{10}$/))
+});
+
 export const collectSchemas = {
 	collected: collectedSchema,
-	'collected-mark': markSchema
+	'collected-mark': markSchema,
+	'collected-choice': choiceSchema
 };
 
 /** A hand-in was taken in. */
 export type HandInCollected = Readonly<v.InferOutput<typeof collectedSchema>>;
 /** An instructor changed the marks of a task. */
 export type MarkChanged = Readonly<v.InferOutput<typeof markSchema>>;
+/** An instructor chose the hand-in of a code to be marked. */
+export type HandInChosen = Readonly<v.InferOutput<typeof choiceSchema>>;
 /** An event about collecting. */
-export type CollectEvent = HandInCollected | MarkChanged;
+export type CollectEvent = HandInCollected | MarkChanged | HandInChosen;
 
 export function isCollectEvent(type: string): boolean {
 	return Object.hasOwn(collectSchemas, type);

@@ -127,7 +127,8 @@ export class Draft {
 	/** Seconds the kind would take here: the task, and reading it worked when it is new. */
 	timeFor(kind: TaskKind): { seconds: number; reading: number } {
 		const { pace } = this.input;
-		const reading = this.firstUnmet(kind) === undefined ? 0 : pace.worked;
-		return { seconds: pace.bySkill?.get(kind.aim) ?? pace.task, reading };
+		const { length = 1 } = kind;
+		const reading = this.firstUnmet(kind) === undefined ? 0 : length * pace.worked;
+		return { seconds: pace.bySkill?.get(kind.aim) ?? length * pace.task, reading };
 	}
 }

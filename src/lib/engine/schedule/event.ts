@@ -5,6 +5,7 @@ import type { Evidence } from './memory.ts';
 import { currentSkill, currentSlip } from './old-skills.ts';
 import { type PanelEvent, panelSchemas } from './panel-events.ts';
 import { type SetEvent, setSchemas } from './set-events.ts';
+import { type TimePlanEvent, timePlanSchemas } from './time-plan-events.ts';
 
 export { type Json, maxEventLength } from './event-fields.ts';
 
@@ -99,6 +100,7 @@ const knownSchemas = {
 	learner: namingSchema,
 	...setSchemas,
 	...panelSchemas,
+	...timePlanSchemas,
 	...collectSchemas
 };
 const anySchema = v.looseObject({ ...stamp, type: short });
@@ -114,7 +116,14 @@ export type Naming = Readonly<v.InferOutput<typeof namingSchema>>;
 
 /** An event this version can read. */
 export type KnownEvent =
-	Attempt | LabCheck | SettingChange | Naming | SetEvent | CollectEvent | PanelEvent;
+	| Attempt
+	| LabCheck
+	| SettingChange
+	| Naming
+	| SetEvent
+	| CollectEvent
+	| PanelEvent
+	| TimePlanEvent;
 /** An event of the log; one of a type added later is kept and merged, but no fold sees it. */
 export type LogEvent = Readonly<v.InferOutput<typeof anySchema>>;
 

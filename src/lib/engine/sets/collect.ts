@@ -1,7 +1,7 @@
 import { loadReader } from '../quantity/reader.ts';
 import { stepsOf, type Task } from '../tasks/task.ts';
-import { type Aside, type Chosen, chooseEach, type Found } from './choose-hand-ins.ts';
-import type { HandIn, HandInAnswer } from './hand-in.ts';
+import { type Aside, type Choice, chooseEach, type Chosen, type Found } from './choose-hand-ins.ts';
+import { type HandIn, type HandInAnswer, noAnswer } from './hand-in.ts';
 import { type AnswerMark, markAnswer } from './mark-answer.ts';
 import type { OpenSet, SetTask } from './open-set.ts';
 import { type Override, overridden } from './override.ts';
@@ -49,6 +49,8 @@ export interface Collected {
 
 interface CollectOptions {
 	readonly overrides?: readonly Override[];
+	/** Which hand-in of a code to mark, where several stand under it. */
+	readonly choices?: readonly Choice[];
 	/** How answers are marked; one that remembers makes collecting again quick. */
 	readonly marking?: typeof markAnswer;
 	/** Told after every hand-in how many are marked. */
@@ -62,12 +64,12 @@ interface CollectOptions {
 export async function collect(
 	open: OpenSet,
 	found: readonly Found[],
-	{ overrides = [], marking = markingOnce(), progress }: CollectOptions = {}
+	{ overrides = [], choices = [], marking = markingOnce(), progress }: CollectOptions = {}
 ): Promise<Collected> {
 	await loadReader();
 	const own = found.filter(({ handIn }) => handIn.hash === open.hash);
 	const foreign = found.filter(({ handIn }) => handIn.hash !== open.hash);
-	const { chosen, aside } = chooseEach(own);
+	const { chosen, aside } = chooseEach(own, choices);
 	const handIns: MarkedHandIn[] = [];
 	const unfit: Aside[] = [];
 	for (const [i, one] of chosen.entries()) {
@@ -81,7 +83,8 @@ export async function collect(
 		aside: [
 			...foreign.map(({ file, handIn }) => ({
 				file,
-				why: `Belongs to another set, ${handIn.hash}; this one is ${open.hash}.`
+				why: `Belongs to another set, ${handIn.hash}; this one is ${open.hash}.`,
+				elsewhere: handIn.set
 			})),
 			...aside,
 			...unfit
@@ -114,7 +117,7 @@ async function marked(
 ): Promise<MarkedHandIn> {
 	const tasks: TaskMark[] = [];
 	for (const [i, own] of open.for(handIn.code).entries()) {
-		const answer = handIn.answers.find(({ place }) => place === i + 1) ?? noAnswer;
+		const answer = handIn.answers.find(({ place }) => place === i + 1) ?? noAnswer(i + 1);
 		tasks.push(await taskMark(own, answer, marking));
 	}
 	const { code, name, version, promised, at } = handIn;
@@ -130,15 +133,6 @@ async function marked(
 		tasks: tasks.sort((a, b) => a.place - b.place)
 	};
 }
-
-const noAnswer: Omit<HandInAnswer, 'place'> = {
-	entries: {},
-	picked: {},
-	units: 'in',
-	opened: [],
-	charts: [],
-	seconds: null
-};
 
 /** Marks what several students entered alike only once: most of a class has the same right ones. */
 export function markingOnce(): typeof markAnswer {

@@ -1,4 +1,5 @@
 import { cardByCode, loadFamily } from '../families/catalogue.ts';
+import type { Card } from '../families/topics.ts';
 import type { Level } from '../families/level.ts';
 import { stepsOf, type Task } from '../tasks/task.ts';
 import { drawDealt, type Place } from './deal.ts';
@@ -53,7 +54,7 @@ export function readWish(typed: string): Wish {
 		throw new SetError('Write tasks as family, level and how many, such as RL2*3.');
 	}
 	const [, code = '', level, count = '1', marks] = parts;
-	if (!cardByCode(code)) throw new SetError(`No family of tasks has the code ${code}.`);
+	cardOf(code);
 	const wish: Wish = {
 		code,
 		level: Number(level) as Level,
@@ -64,6 +65,13 @@ export function readWish(typed: string): Wish {
 		throw new SetError(`A set has 1 to ${mostTasks} tasks; ${code}${level} asks for ${count}.`);
 	}
 	return wish;
+}
+
+/** @throws SetError when no family has the code */
+function cardOf(code: string): Card {
+	const card = cardByCode(code);
+	if (!card) throw new SetError(`No family of tasks has the code ${code}.`);
+	return card;
 }
 
 /**
@@ -87,9 +95,7 @@ async function placesFor(wishes: readonly Wish[]): Promise<Place[]> {
 	const places: Place[] = [];
 	const copies = new Map<string, number>();
 	for (const { code, level, count } of wishes) {
-		const card = cardByCode(code);
-		if (!card) throw new SetError(`No family of tasks has the code ${code}.`);
-		const family = await loadFamily(card);
+		const family = await loadFamily(cardOf(code));
 		for (let i = 0; i < count; i++) {
 			const copy = copies.get(code + level) ?? 0;
 			copies.set(code + level, copy + 1);

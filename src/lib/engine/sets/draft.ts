@@ -52,6 +52,19 @@ export async function withCount(
 	return next;
 }
 
+/**
+ * The tasks of wishes, one wish after the other.
+ *
+ * @throws SetError where a family has not so many
+ */
+export async function wishedDraft(wishes: readonly Wish[], seed: string): Promise<Draft> {
+	let draft: Draft = [];
+	for (const wish of wishes) {
+		draft = await withCount(draft, seed, { ...wish, count: countOf(draft, wish) + wish.count });
+	}
+	return draft;
+}
+
 /** Another task of the same family and level in place of one. */
 export async function swapped(draft: Draft, seed: string, at: number): Promise<Draft> {
 	const old = draft[at];
@@ -103,6 +116,15 @@ export async function dealtDraft(
 		next = [...next, await drawn(next, seed, { code: family.code, level })];
 	}
 	return next;
+}
+
+/** One task with other marks for its steps. */
+export function marked(
+	draft: Draft,
+	at: number,
+	change: (marks: readonly number[]) => readonly number[]
+): Draft {
+	return draft.map((one, i) => (i === at ? { ...one, marks: change(one.marks) } : one));
 }
 
 export function moved(draft: Draft, from: number, to: number): Draft {

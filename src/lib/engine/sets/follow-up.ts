@@ -1,8 +1,16 @@
 import type { SkillId, Syllabus } from '../schedule/skill.ts';
-import { readWish, type Wish } from './compose.ts';
+import { plainTerms, readWish, type Terms, termsOf, type Wish } from './compose.ts';
+import { longest, type TaskSet } from './set.ts';
 
 /** Tasks for each step that was missed. */
 const each = 2;
+
+/** The terms of a follow-up: those of the set it follows, with a title of its own and no due date. */
+export function termsAgain(before: TaskSet | null): Terms {
+	if (before === null) return plainTerms('What the class missed');
+	const title = `${before.title}: again`.slice(0, longest.title);
+	return { ...termsOf(before), title, seed: title, due: null };
+}
 
 /**
  * Tasks that practise what a class missed, the step that most missed first: for every step the two

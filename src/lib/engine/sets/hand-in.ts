@@ -79,6 +79,11 @@ export const handInSchema = v.strictObject({
 export type HandIn = Readonly<v.InferOutput<typeof handInSchema>>;
 export type HandInAnswer = HandIn['answers'][number];
 
+/** An answer to which nothing has been entered. */
+export function noAnswer(place: number, units: HandInAnswer['units'] = 'in'): HandInAnswer {
+	return { place, entries: {}, picked: {}, units, opened: [], charts: [], seconds: null };
+}
+
 /** Whether two hand-ins say the same. */
 export function isSameHandIn(one: HandIn, other: HandIn): boolean {
 	return JSON.stringify(one) === JSON.stringify(other);

@@ -1,3 +1,4 @@
+import { mean } from '../quantity/mean.ts';
 import { stepsOf } from '../tasks/task.ts';
 import { median } from './median.ts';
 import type { MarkedHandIn } from './collect.ts';
@@ -69,8 +70,4 @@ function firstShare(inOrder: readonly Share[], count: number): number {
 	);
 	const levelShare = mean(level.map(({ share }) => share)) * (count - before.length);
 	return (before.reduce((sum, { share }) => sum + share, 0) + levelShare) / count;
-}
-
-function mean(all: readonly number[]): number {
-	return all.reduce((sum, one) => sum + one, 0) / all.length;
 }

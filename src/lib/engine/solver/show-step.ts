@@ -22,6 +22,18 @@ export function symbolOf(method: Method, key: string): string {
 	return key.replace(/[A-Z]/g, (capital, at) => (at === 0 ? capital : ` ${capital.toLowerCase()}`));
 }
 
+/** The formula of a step, or of a slip made in it, in symbols: MathML without the outer `math`. */
+export function symbolsIn(method: Method, key: string, slipId?: string): string {
+	return rendered(partsOf(method, key, slipId), (slot) => shownName(method, slot));
+}
+
+function partsOf(method: Method, key: string, slipId?: string): readonly Part[] {
+	const { steps, slips } = compiledOf(method);
+	const formula = slipId === undefined ? steps[key] : slips[slipId];
+	if (!formula) throw new Error(`unknown step: ${method.id}.${key}`);
+	return formula.show();
+}
+
 /** Step `key` of a method at these values, for the worked solution. */
 export function showStep(
 	method: Method,
@@ -30,10 +42,6 @@ export function showStep(
 	units: LengthUnit = 'in',
 	slipId?: string
 ): ShownStep {
-	const { steps, slips } = compiledOf(method);
-	const step = steps[key];
-	const formula = slipId === undefined ? step : slips[slipId];
-	if (!step || !formula) throw new Error(`unknown step: ${method.id}.${key}`);
 	const value = values[key] ?? '';
 	const kind = kindAt(method, key);
 	const members = kind.isList ? kind.members(value) : [value];
@@ -41,7 +49,7 @@ export function showStep(
 		const named = values[slot.name] ?? '';
 		return shownValue(named, kindAt(method, slot.name), units, slot, i);
 	};
-	const parts = formula.show();
+	const parts = partsOf(method, key, slipId);
 	const alike = !parts.some((part) => variesAlong(part, values));
 	const numbers = (alike ? members.slice(0, 1) : members).map((_, i) =>
 		rendered(parts, (slot) => fill(slot, i))
@@ -50,7 +58,7 @@ export function showStep(
 		? [shownResult(method, key, kind, value, units)]
 		: members.map((one) => shownResult(method, key, kind.member, one, units));
 	return {
-		symbols: rendered(parts, (slot) => shownName(method, slot)),
+		symbols: symbolsIn(method, key, slipId),
 		numbers,
 		results
 	};

@@ -6,6 +6,9 @@ import { type Seen, seenAt } from '../solver/outcome.ts';
 import { textAt } from '../solver/show.ts';
 import type { Task } from './task.ts';
 
+/** What an effect is told of: a task, or the numbers of a lesson. */
+export type Worked = Pick<Task, 'method' | 'drawn' | 'right' | 'family'>;
+
 /**
  * What an answer to a step does to the metal, and what the right one does; null where the method
  * or the family shows nothing for it.
@@ -13,7 +16,7 @@ import type { Task } from './task.ts';
  * @param entered the answer, in base units
  */
 export function effectOf(
-	task: Task,
+	task: Worked,
 	key: string,
 	entered: Value,
 	units: LengthUnit = 'in'

@@ -1,3 +1,4 @@
+import { capital } from '$lib/engine/quantity/capital.ts';
 import type { Checkup, Told } from '$lib/engine/check/check.ts';
 import { namesOf, type Spot, spotsOf, boundText } from '$lib/engine/check/drawings/spots.ts';
 import { lengthText, sayTold, timesOf } from '$lib/engine/check/say.ts';
@@ -76,7 +77,7 @@ export function repeatsOf({ check, measured, units }: Checkup): string[] {
 			if (!kind || readings.length < 2) return [];
 			const sizes = readings.map((one) => lengthText(kind, one, units)).join(', ');
 			return [
-				`${check.each.charAt(0).toUpperCase()}${check.each.slice(1)} ${i + 1} is the mean of ${readings.length}: ${sizes}; spread ${lengthText(kind, spread, units)}.`
+				`${capital(check.each)} ${i + 1} is the mean of ${readings.length}: ${sizes}; spread ${lengthText(kind, spread, units)}.`
 			];
 		})
 	);

@@ -1,6 +1,5 @@
 import type { Hole } from '$lib/engine/panel/holes.ts';
 import type { PanelPlan } from '$lib/engine/panel/plan.ts';
-import { inchesText } from '$lib/engine/panel/write.ts';
 
 /*
  * The panel on the screen: pixels for inches, and what is written at its dimension lines.
@@ -45,19 +44,19 @@ export interface Span {
 }
 
 /** The places of members one after the other, from the reference edge to the far edge. */
-export function chain(places: readonly number[], end: number, scale: number): Span[] {
+export function chain(
+	places: readonly number[],
+	end: number,
+	scale: number,
+	write: (inches: number) => string
+): Span[] {
 	const inside = places.filter((one) => one > 0 && one < end).sort((a, b) => a - b);
 	const stops = [0, ...inside, end];
 	return stops.slice(1).map((to, i) => {
 		const from = stops[i] ?? 0;
-		const label = plain(to - from);
+		const label = write(to - from);
 		return { from, to, label: (to - from) * scale > label.length * 8 + 14 ? label : '' };
 	});
-}
-
-/** A length without its unit: `13 11/16`. */
-export function plain(inches: number): string {
-	return inchesText(inches).replace(' in', '');
 }
 
 /** The hole nearest to a place, not farther than `most` inches. */

@@ -13,7 +13,11 @@ export interface TaskLoad {
 
 export function loadOf(task: Task, units: LengthUnit): TaskLoad {
 	const { method, drawn, right } = task;
-	const answers = drawn.asked.map((key) => textAt(method, key, right[key] ?? '', units));
+	const answers = drawn.asked.map((key) => {
+		const text = textAt(method, key, right[key] ?? '', units);
+		// A bare number says nothing without what it counts.
+		return /^[\d./, -]+$/.test(text) ? `${method.steps[key]?.label ?? key} ${text}` : text;
+	});
 	const difficulty = difficultyOf(featuresOf(task));
 	return { answer: answers.join('; '), difficulty, seconds: secondsFor(difficulty) };
 }

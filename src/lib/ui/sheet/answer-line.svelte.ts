@@ -19,6 +19,12 @@ export class AnswerLine {
 	readonly key: string;
 	readonly label: string;
 	readonly choices: readonly string[];
+	/** What may be typed, in one short line; empty where there are words to choose from. */
+	readonly hint: string;
+	/** The keyboard that fits. */
+	readonly keys: 'decimal' | 'text';
+	/** Whether it needs more room than a number. */
+	readonly isLong: boolean;
 	text = $state('');
 	/** A problem with the line as a whole, such as being left empty. */
 	missing = $state(false);
@@ -43,7 +49,11 @@ export class AnswerLine {
 		this.#method = method;
 		this.#units = units;
 		this.label = method.steps[key]?.label ?? key;
-		this.choices = kindAt(method, key).choices;
+		const { choices, hint, keys, isList, dimension } = kindAt(method, key);
+		this.choices = choices;
+		this.hint = choices.length > 0 ? '' : hint;
+		this.keys = keys;
+		this.isLong = isList || dimension.formula === null;
 	}
 
 	/** Called on every change of the text; what takes a while to read is read as soon as it can be. */

@@ -16,11 +16,15 @@ const tellPart = once(() => late(() => import('$lib/engine/families/tell.ts')));
 const marking = once(() => late(() => import('$lib/engine/marking/mark.ts')));
 const verdict = once(() => late(() => import('./Verdict.svelte')));
 const working = once(() => late(() => import('./Working.svelte')));
+const talk = once(() => late(() => import('./StepTalk.svelte')));
 
 export const chartsPart = once(() => late(() => import('../charts/Charts.svelte')));
+export const scratchPart = once(() => late(() => import('./Scratch.svelte')));
+export const keysPart = once(() => late(() => import('./KeyStrip.svelte')));
 export const markPart = () => withTold(marking);
 export const verdictPart = () => withTold(verdict);
 export const workingPart = () => withTold(working);
+export const talkPart = () => withTold(talk);
 
 async function withTold<T>(load: () => Promise<T>): Promise<T> {
 	const [part] = await Promise.all([load(), told()]);

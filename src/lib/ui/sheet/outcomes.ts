@@ -1,7 +1,11 @@
 import type { Outcome } from '$lib/engine/families/family.ts';
+import type { Drawing } from '$lib/engine/figures/drawing.ts';
+import type { Kind } from '$lib/engine/quantity/kinds/kind.ts';
+import { count } from '$lib/engine/quantity/kinds.ts';
 import { effectOf } from '$lib/engine/tasks/effect.ts';
 import type { Task } from '$lib/engine/tasks/task.ts';
 import type { LengthUnit } from '$lib/engine/quantity/value.ts';
+import type { Verdict } from '$lib/engine/marking/verdict.ts';
 import { kindAt } from '$lib/engine/solver/kind-at.ts';
 import { textAt } from '$lib/engine/solver/show.ts';
 import type { Check } from './task-work.svelte.ts';
@@ -21,7 +25,8 @@ export function outcomesOf(
 ): { heading: string; outcome: Outcome }[] {
 	const keys = Object.keys(check.verdicts);
 	const off = keys.filter((key) => check.verdicts[key]?.kind !== 'accept');
-	for (const key of off.length > 0 ? off : keys) {
+	const carried = keys.filter((key) => isCarried(check.verdicts[key]));
+	for (const key of off.length > 0 ? [...off, ...carried] : keys) {
 		const entry = check.entries[key];
 		// A factor is no size that could be drawn.
 		const isSize = entry && entry.times === undefined;
@@ -31,10 +36,41 @@ export function outcomesOf(
 		if (off.length === 0) return [{ heading: 'On the metal', outcome: shown.right }];
 		const silent = first && !known && tellsRight(task, shown.entered.says, units);
 		const outcome = silent ? { ...shown.entered, says: '' } : shown.entered;
-		const yours = { heading: 'Your number on the metal', outcome };
-		return known ? [yours, { heading: 'As it should be', outcome: shown.right }] : [yours];
+		const yours = { heading: 'Yours', outcome };
+		return known ? [yours, { heading: 'Wanted', outcome: shown.right }] : [yours];
 	}
 	return [];
+}
+
+function isCarried(verdict: Verdict | undefined): boolean {
+	return verdict?.kind === 'accept' && verdict.carried;
+}
+
+/**
+ * How the wanted part looks beside what was made by the first answer that is off, without
+ * lettering and sizes; null where its look alone would tell the answer, or nothing is drawn.
+ */
+export function lookOf(task: Task, check: Check, units: LengthUnit): Drawing | null {
+	const off = Object.keys(check.verdicts).filter((key) => {
+		const verdict = check.verdicts[key];
+		return verdict?.kind === 'rework' || isCarried(verdict);
+	});
+	for (const key of off) {
+		const entry = check.entries[key];
+		const kind = kindAt(task.method, key);
+		if (!entry || entry.times !== undefined || tellsByLook(kind)) continue;
+		const entered = kind.toValue(entry, task.right[key]);
+		const drawing = entered === null ? null : effectOf(task, key, entered, units)?.right.drawing;
+		if (!drawing) continue;
+		const shapes = drawing.shapes.filter((one) => one.kind === 'path' && one.line !== 'dim');
+		return { title: 'The part as it is wanted', shapes };
+	}
+	return null;
+}
+
+/** Whether the drawing of a value is the value: what is counted, placed, or one of a few. */
+function tellsByLook(kind: Kind): boolean {
+	return kind === count || kind.isList || kind.choices.length > 0;
 }
 
 /** Whether a sentence tells the right value of something that is asked. */

@@ -4,7 +4,7 @@ import type { LengthUnit } from '$lib/engine/quantity/value.ts';
 import { AnswerLine } from './answer-line.svelte.ts';
 import { markPart } from './later.ts';
 
-type Mark = Awaited<ReturnType<typeof markPart>>['mark'];
+type Marking = Awaited<ReturnType<typeof markPart>>;
 
 /** One check of an answer: what was typed, as it was read, and the verdicts. */
 export interface Check {
@@ -29,6 +29,21 @@ export interface WorkNotes {
 	readonly told?: readonly string[] | undefined;
 	/** Ids of the charts that were looked at. */
 	readonly charts?: readonly string[] | undefined;
+	/** Lines of scratch arithmetic, as typed. */
+	readonly scratch?: readonly string[] | undefined;
+}
+
+/** Takes entries along to the lines of the same steps. */
+function carry(
+	from: readonly AnswerLine[],
+	to: readonly AnswerLine[],
+	isKept: (line: AnswerLine) => boolean
+): void {
+	const kept = from.filter(isKept);
+	for (const line of to) {
+		const same = kept.find(({ key }) => key === line.key);
+		if (same) line.type(same.text);
+	}
 }
 
 function isRight(verdict: Verdict): boolean {
@@ -49,6 +64,12 @@ export class TaskWork {
 	told = $state.raw<readonly string[]>([]);
 	/** Ids of the charts that were looked at. It costs nothing. */
 	charts: readonly string[] = [];
+	/** Lines of scratch arithmetic, as typed. */
+	scratch = $state.raw<readonly string[]>([]);
+	/** What the last of them came to. */
+	result = $state('');
+	/** The step that the last check names as the one to look at, where it can be told. */
+	named = $state<string | null>(null);
 	readonly stepKeys: readonly string[];
 	readonly #answerLines: readonly AnswerLine[];
 	readonly #stepLines: readonly AnswerLine[];
@@ -56,10 +77,23 @@ export class TaskWork {
 	readonly lines = $derived.by(() => (this.byStep ? this.#stepLines : this.#answerLines));
 	readonly last: Check | undefined = $derived(this.checks.at(-1));
 	readonly done = $derived(this.last?.accepted ?? false);
-	/** Steps that may still be opened: the last one is the answer itself. */
-	readonly canOpen = $derived.by(
-		() => this.opened < this.stepKeys.length - 1 && !this.worked && !this.done
-	);
+	readonly finished = $derived(this.done || this.worked);
+	/** Whether an entry has been changed since it was checked. */
+	readonly isStale = $derived.by(() => {
+		const typed = this.last?.typed ?? {};
+		return this.lines.some(({ key, text }) => (typed[key] ?? text) !== text);
+	});
+	/** Checks that did not hold. */
+	readonly misses = $derived(this.checks.filter(({ holds }) => !holds).length);
+	/** Worked step by step, the place of the step that is open: the first that is not settled. */
+	readonly at = $derived.by(() => {
+		const open = this.#stepLines.findIndex(
+			(line, i) => i >= this.opened && this.verdictOn(line)?.kind !== 'accept'
+		);
+		return open < 0 ? this.stepKeys.length - 1 : open;
+	});
+	/** Whether the open step may be shown: the last one is the answer itself. */
+	readonly canOpen = $derived.by(() => this.at < this.stepKeys.length - 1 && !this.finished);
 
 	/** Loads what must be there before an answer is marked. */
 	readonly ready: () => Promise<unknown>;
@@ -74,13 +108,34 @@ export class TaskWork {
 		this.task = task;
 		this.stepKeys = stepsOf(task);
 		this.#answerLines = task.drawn.asked.map((key) => new AnswerLine(method, key, units));
-		this.#stepLines = this.stepKeys
-			.filter((key) => method.steps[key]?.tolerance)
-			.map((key) => new AnswerLine(method, key, units));
+		this.#stepLines = this.stepKeys.map((key) => new AnswerLine(method, key, units));
 	}
 
+	/** The verdict on what stands in a line now, if just that was checked. */
+	verdictOn({ key, text }: AnswerLine): Verdict | undefined {
+		return this.last?.typed[key] === text ? this.last.verdicts[key] : undefined;
+	}
+
+	/**
+	 * Goes on step by step. What was right stays right.
+	 *
+	 * @param from the step to begin at: those before it are shown
+	 */
+	stepByStep(from?: string): void {
+		carry(this.#answerLines, this.#stepLines, (line) => this.verdictOn(line)?.kind === 'accept');
+		if (from !== undefined) this.opened = Math.max(this.opened, this.stepKeys.indexOf(from));
+		this.byStep = true;
+	}
+
+	/** Goes back to the whole task, with the steps that were found. */
+	whole(): void {
+		carry(this.#stepLines, this.#answerLines, (line) => this.verdictOn(line)?.kind === 'accept');
+		this.byStep = false;
+	}
+
+	/** Shows the step that is open. */
 	openStep(): void {
-		if (this.canOpen) this.opened += 1;
+		if (this.canOpen) this.opened = this.at + 1;
 	}
 
 	lookAt(chart: string): void {
@@ -97,14 +152,15 @@ export class TaskWork {
 		const wanted = this.byStep ? filled : this.lines;
 		for (const line of wanted) line.missing = line.reading.state === 'empty';
 		if (wanted.length === 0 || wanted.some((line) => !line.entry)) return null;
-		const [{ mark }] = await Promise.all([markPart(), this.ready()]);
-		const check = this.#marked(wanted, mark);
+		const [marking] = await Promise.all([markPart(), this.ready()]);
+		const check = this.#marked(wanted, marking);
 		for (const line of wanted) {
 			const verdict = check.verdicts[line.key];
 			line.refused = verdict?.kind === 'unread' ? verdict.says : null;
 		}
 		if (wanted.some((line) => line.refused !== null)) return null;
 		this.checks = [...this.checks, check];
+		this.#name(check, marking);
 		return check;
 	}
 
@@ -116,17 +172,27 @@ export class TaskWork {
 		const chosen = { ...last.verdicts, [key]: { kind: 'rework', cause } as const };
 		const check = { ...last, verdicts: chosen };
 		this.checks = [...this.checks.slice(0, -1), check];
+		void markPart().then((marking) => this.#name(check, marking));
 		return check;
 	}
 
-	#marked(lines: readonly AnswerLine[], mark: Mark): Check {
+	#name({ verdicts }: Check, { stepOf }: Marking): void {
+		const wrong = Object.entries(verdicts).flatMap(([key, verdict]) =>
+			verdict.kind === 'rework' ? (stepOf(this.task, verdict.cause, key) ?? []) : []
+		);
+		this.named = wrong[0] ?? null;
+	}
+
+	#marked(lines: readonly AnswerLine[], { mark }: Marking): Check {
 		const entries: Record<string, Entry> = {};
 		for (const line of lines) if (line.entry) entries[line.key] = line.entry;
 		const opened = this.stepKeys.slice(0, this.opened);
 		const earlier = this.checks.map((check) => check.entries);
 		const verdicts = mark(this.task, entries, { earlier, opened, told: this.told });
 		const all = Object.values(verdicts);
-		const whole = lines.length === this.lines.length;
+		const whole = this.lines.every(
+			(line) => lines.includes(line) || (this.byStep && opened.includes(line.key))
+		);
 		const hold = all.every((verdict) => verdict.kind === 'holds' || isRight(verdict));
 		return {
 			typed: Object.fromEntries(lines.map((line) => [line.key, line.text])),
@@ -146,6 +212,7 @@ export class TaskWork {
 			byStep: this.byStep,
 			worked: this.worked,
 			...(this.told.length > 0 && { told: this.told }),
+			...(this.scratch.length > 0 && { scratch: this.scratch }),
 			charts: this.charts
 		};
 	}
@@ -157,6 +224,7 @@ export class TaskWork {
 		this.worked = notes.worked;
 		this.told = notes.told ?? [];
 		this.charts = notes.charts ?? [];
+		this.scratch = notes.scratch ?? [];
 		for (const line of this.lines) line.type(notes.typed[line.key] ?? '');
 	}
 }

@@ -12,9 +12,9 @@ export function unitsCell(units: LengthUnit): Cells[number] {
 export function taskCells({ number, id }: Task, units: LengthUnit, drawnFor: string): Cells {
 	return [
 		['TASK', number],
-		['REV', String(id.rev)],
-		unitsCell(units),
 		['LEVEL', `${id.level} of 3`],
+		unitsCell(units),
+		['REV', String(id.rev)],
 		['DRAWN FOR', drawnFor]
 	];
 }

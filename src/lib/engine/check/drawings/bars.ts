@@ -1,6 +1,15 @@
 import { type Drawing, rectangle, segment, type Shape, text } from '../../figures/drawing.ts';
 import type { Checkup } from '../check.ts';
-import { legend, namesOf, sizeText, type Spot, spotsOf, toneOf, verdictMark } from './spots.ts';
+import {
+	legend,
+	namesOf,
+	reachOf,
+	sizeText,
+	type Spot,
+	spotsOf,
+	toneOf,
+	verdictMark
+} from './spots.ts';
 
 const step = 30;
 
@@ -11,7 +20,7 @@ export function bars(checkup: Checkup, width: number): Drawing {
 	);
 	const left = 26;
 	const right = width - 64;
-	const largest = Math.max(...rows.map(({ spot }) => Math.max(spot.value, spot.most?.bound ?? 0)));
+	const largest = Math.max(...rows.map(({ spot }) => reachOf(spot)));
 	const scale = (right - left) / largest;
 	let y = 0;
 	let last = '';

@@ -1,15 +1,15 @@
 import { type Drawing, rectangle, segment, type Shape, text } from '../../figures/drawing.ts';
 import type { Checkup } from '../check.ts';
 import { worseOf } from '../say.ts';
-import { legend, sizeText, type Spot, spotsOf, toneOf, verdictMark } from './spots.ts';
+import { legend, reachOf, sizeText, type Spot, spotsOf, toneOf, verdictMark } from './spots.ts';
 
 /** Heads from the side, to scale: filled as measured, dashed the least and the most of the limits. */
 export function shopHeads(checkup: Checkup, width: number): Drawing {
 	const [wide, high] = [spotsOf(checkup, 'Head width'), spotsOf(checkup, 'Head height')];
 	const perRow = Math.max(1, Math.min(wide.length, Math.floor(width / 84)));
 	const apart = width / perRow;
-	const widest = Math.max(...wide.map((one) => Math.max(one.value, one.most?.bound ?? 0)));
-	const highest = Math.max(...high.map((one) => Math.max(one.value, one.most?.bound ?? 0)));
+	const widest = Math.max(...wide.map(reachOf));
+	const highest = Math.max(...high.map(reachOf));
 	const scale = Math.min((apart - 20) / widest, 70 / highest);
 	const rowHeight = highest * scale + 52;
 	const shapes = wide.flatMap((one, i) => {

@@ -34,6 +34,11 @@ export function spotsOf({ limits }: Checkup, what: string): Spot[] {
 	});
 }
 
+/** How far a drawing must reach for it and its upper limit. */
+export function reachOf({ value, most }: Spot): number {
+	return Math.max(value, most?.bound ?? 0);
+}
+
 /** The limit that comes first from this side. */
 function tightest(all: readonly Told[], least: boolean): Told | null {
 	const own = all.filter(({ limit }) => limit.least === least);

@@ -7,6 +7,7 @@ import { bentMetal } from './parts/bent-metal.ts';
 import { betweenLegs, material } from './parts/told-rows.ts';
 import { family, type Say, type SeenBy } from '../family.ts';
 import type { Level } from '../level.ts';
+import type { GivenValues } from '../../solver/method.ts';
 import type { Random } from '../random.ts';
 
 const stories = [
@@ -49,16 +50,19 @@ export const tasks = family({
 			cautions: []
 		};
 	},
-	figure: ({ R, T, angle }, say) => bendWithAllowance(R, T, angle, say),
+	figure: bendWithAllowance,
 	metal: (seen) => lastLegMetal(seen)
 });
 
-function bendWithAllowance(R: number, T: number, angle: number, say: Say): Drawing {
+type Given = GivenValues<typeof bendAllowance>;
+
+function bendWithAllowance({ R, T, angle }: Given, say: Say, like?: Given): Drawing {
 	const { part, shapes } = bendDetail({
 		R,
 		T,
 		angle,
-		labels: { R: `R ${say('R', R)}`, T: `T ${say('T', T)}` }
+		labels: { R: `R ${say('R', R)}`, T: `T ${say('T', T)}` },
+		like
 	});
 	return {
 		title: `Section through a bend of ${say('angle', angle)} from flat; the metal between its tangent lines is the bend allowance.`,

@@ -41,7 +41,7 @@ export const tasks = family({
 			cautions: ['shear', 'bend']
 		};
 	},
-	figure: (given, say) => bentPart(given, say),
+	figure: bentPart,
 	metal: (seen) => bentUp(seen)
 });
 
@@ -87,12 +87,16 @@ function flatsOf(given: Given): readonly number[] {
 	return isList(flats) ? flats.filter((one) => typeof one === 'number') : [];
 }
 
-function bentPart(given: Given, say: Say): Drawing {
+function sheetOf(given: Given): BentSheet {
 	const { R, T, legs, angles } = given;
-	const bends = turns(legs, angles);
+	return { R, T, flats: flatsOf(given), bends: turns(legs, angles) };
+}
+
+function bentPart(given: Given, say: Say, like = given): Drawing {
+	const { R, T, legs, angles } = given;
 	const start = startOf(legs);
-	const sheet: BentSheet = { R, T, flats: flatsOf(given), bends };
-	const part = section(sheet, scaleToFit(sheet, 200, 180, start), start);
+	const scale = scaleToFit(sheetOf(like), 200, 180, startOf(like.legs));
+	const part = section(sheetOf(given), scale, start);
 	const square = angles.every((angle) => angle === 90);
 	const shapes = [
 		metal(part),

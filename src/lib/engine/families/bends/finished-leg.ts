@@ -13,6 +13,7 @@ import { sightLine } from '../../methods/sight-line.ts';
 import { inverseOf } from '../../solver/inverse.ts';
 import { bendSheets } from '../../trade/nose-bars.ts';
 import { betweenLegs, kRows, material } from './parts/told-rows.ts';
+import type { Values } from '../../solver/compiled.ts';
 import { family, type Say } from '../family.ts';
 import type { Level } from '../level.ts';
 
@@ -68,11 +69,7 @@ export const tasks = family({
 			cautions: ['bend']
 		};
 	},
-	figure: ({ R, T, angle, tangentLine }, say) =>
-		bentFromFlat(
-			{ R: Number(R), T: Number(T), angle: Number(angle), flat: Number(tangentLine) },
-			say
-		)
+	figure: (given, say, like) => bentFromFlat(bendOf(given), say, like && bendOf(like))
 });
 
 interface Bend {
@@ -83,9 +80,14 @@ interface Bend {
 	readonly flat: number;
 }
 
+function bendOf({ R, T, angle, tangentLine }: Values): Bend {
+	return { R: Number(R), T: Number(T), angle: Number(angle), flat: Number(tangentLine) };
+}
+
 /** The bent part; its flat is dimensioned, its leg only named. */
-function bentFromFlat({ R, T, angle, flat }: Bend, say: Say): Drawing {
-	const scale = Math.min(170 / flat, 64 / (R + T));
+function bentFromFlat(bend: Bend, say: Say, like = bend): Drawing {
+	const { R, T, angle, flat } = bend;
+	const scale = Math.min(170 / like.flat, 64 / (like.R + like.T));
 	const part = section({ R, T, flats: [flat, 84 / scale], bends: [angle] }, scale);
 	const shapes = [
 		metal(part),

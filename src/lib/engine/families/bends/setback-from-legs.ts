@@ -5,6 +5,7 @@ import { setbackFromLegs } from '../../methods/setback-from-legs.ts';
 import { bendSheets } from '../../trade/nose-bars.ts';
 import { bentMetal, bothLegsMetal } from './parts/bent-metal.ts';
 import { kRows, material } from './parts/told-rows.ts';
+import type { GivenValues } from '../../solver/method.ts';
 import { family, type Say, type SeenBy } from '../family.ts';
 
 const stories = [
@@ -55,16 +56,19 @@ export const tasks = family({
 			cautions: []
 		};
 	},
-	figure: ({ R, T, betweenLegs }, say) => bendFromLegs(R, T, betweenLegs, say),
+	figure: bendFromLegs,
 	metal: (seen) => (seen.key === 'angle' ? legsApart(seen) : bothLegsMetal(seen, bendOf(seen)))
 });
 
-function bendFromLegs(R: number, T: number, betweenLegs: number, say: Say): Drawing {
+type Given = GivenValues<typeof setbackFromLegs>;
+
+function bendFromLegs({ R, T, betweenLegs }: Given, say: Say, like?: Given): Drawing {
 	const { part, shapes } = bendDetail({
 		R,
 		T,
 		angle: 180 - betweenLegs,
-		labels: { T: `T ${say('T', T)}` }
+		labels: { T: `T ${say('T', T)}` },
+		like: like && { ...like, angle: 180 - like.betweenLegs }
 	});
 	return {
 		title: `Section through a bend with ${say('betweenLegs', betweenLegs)} between its legs; the setback is marked.`,

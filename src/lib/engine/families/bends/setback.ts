@@ -7,6 +7,7 @@ import { bothLegsMetal } from './parts/bent-metal.ts';
 import { betweenLegs, kRows, material } from './parts/told-rows.ts';
 import { family, type Say } from '../family.ts';
 import type { Random } from '../random.ts';
+import type { GivenValues } from '../../solver/method.ts';
 import type { Level } from '../level.ts';
 
 const stories: Readonly<Record<Level, readonly string[]>> = {
@@ -66,16 +67,19 @@ export const tasks = family({
 			cautions: []
 		};
 	},
-	figure: ({ R, T, angle }, say) => bendWithSetback(R, T, angle, say),
+	figure: bendWithSetback,
 	metal: (seen) => bothLegsMetal(seen, seen.given)
 });
 
-function bendWithSetback(R: number, T: number, angle: number, say: Say): Drawing {
+type Given = GivenValues<typeof setback>;
+
+function bendWithSetback({ R, T, angle }: Given, say: Say, like?: Given): Drawing {
 	const { part, shapes } = bendDetail({
 		R,
 		T,
 		angle,
-		labels: { R: `R ${say('R', R)}`, T: `T ${say('T', T)}` }
+		labels: { R: `R ${say('R', R)}`, T: `T ${say('T', T)}` },
+		like
 	});
 	return {
 		title: `Section through a bend of ${say('angle', angle)} from flat with its mold lines; the setback is marked.`,

@@ -50,15 +50,17 @@ export const tasks = family({
 			cautions: ['bend']
 		};
 	},
-	figure: (given, say) => inTheBrake(given, say),
+	figure: inTheBrake,
 	metal: (seen) => bentOffLine(seen)
 });
 
 /** The part as it leaves the brake, the nose bar still on the leg that was clamped. */
-function inTheBrake(given: GivenValues<typeof sightLine>, say: Say): Drawing {
+type Given = GivenValues<typeof sightLine>;
+
+function inTheBrake(given: Given, say: Say, like = given): Drawing {
 	const { leg, R, T, angle } = given;
 	const flat = Number(evaluate(sightLine, given).tangentLine);
-	const scale = Math.min(210 / leg, 64 / (R + T));
+	const scale = Math.min(210 / like.leg, 64 / (like.R + like.T));
 	const part = section({ R, T, flats: [flat, 84 / scale], bends: [angle] }, scale);
 	const shapes = [
 		metal(part),

@@ -100,7 +100,7 @@ export const tasks = family({
 			cautions: level === 1 ? ['shear', 'edges'] : ['saw', 'edges']
 		};
 	},
-	figure: ({ sheetLength, sheetWidth, pieceLength, pieceWidth, kerf }, say) =>
+	figure: ({ sheetLength, sheetWidth, pieceLength, pieceWidth, kerf }, say, like) =>
 		sheetAndBlank(
 			{
 				length: sheetLength,
@@ -112,7 +112,8 @@ export const tasks = family({
 				width: pieceWidth,
 				labels: [say('pieceLength', pieceLength), say('pieceWidth', pieceWidth)]
 			},
-			kerf > 0 ? `kerf ${say('kerf', kerf)}` : 'no kerf'
+			kerf > 0 ? `kerf ${say('kerf', kerf)}` : 'no kerf',
+			like?.sheetLength
 		),
 	metal: cut
 });

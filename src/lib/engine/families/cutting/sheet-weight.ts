@@ -1,3 +1,4 @@
+import { alloyOf } from '../../trade/alloy.ts';
 import { type Drawing, path, polyline, text } from '../../figures/drawing.ts';
 import { dimensionAcross, dimensionDown, leader } from '../../figures/parts/dimension.ts';
 import { sheetWeight } from '../../methods/sheet-weight.ts';
@@ -55,7 +56,7 @@ const light = ['1100-H14', '3003-H14', '5052-H32', '6061-T6'] as const;
 
 /** Alloys whose density was read in a table; the others stand on the task with theirs. */
 function isListed(alloy: string): boolean {
-	return !densities.rowSources.has(alloy.split('-')[0] ?? '');
+	return !densities.rowSources.has(alloyOf(alloy));
 }
 
 /** The densities that were read in a table, as a row of the task. */
@@ -92,7 +93,7 @@ export const tasks = family({
 			cautions: ['edges']
 		};
 	},
-	figure: (given, say) => sheetInView(given, say)
+	figure: sheetInView
 });
 
 /** The density, or the table that it is read off; a piece comes out of a stock sheet. */
@@ -107,11 +108,11 @@ function toldAt(level: Level, alloy: string, { width, length }: Sheet) {
 }
 
 /** The sheet lying flat, seen a little from above; its thickness is not to scale. */
-function sheetInView(
-	{ length, width, T, alloy }: GivenValues<typeof sheetWeight>,
-	say: Say
-): Drawing {
-	const scale = 280 / Math.max(length, 72);
+type Given = GivenValues<typeof sheetWeight>;
+
+function sheetInView(given: Given, say: Say, like = given): Drawing {
+	const { length, width, T, alloy } = given;
+	const scale = 280 / Math.max(like.length, 72);
 	const [long, deep] = [length * scale, width * scale];
 	const thick = 6;
 	return {

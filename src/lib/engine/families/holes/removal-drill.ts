@@ -7,6 +7,7 @@ import { wantedHead } from '../../trade/shop-head.ts';
 import { sheetThicknesses } from '../../trade/stock.ts';
 import { family, type Say, type SeenBy } from '../family.ts';
 import { type Joint, layersFor, rivetsFor } from '../rivets/parts/joints.ts';
+import type { GivenValues } from '../../solver/method.ts';
 import type { Level } from '../level.ts';
 
 const jobs: readonly Joint[] = [
@@ -75,7 +76,7 @@ export const tasks = family({
 			cautions: ['drill']
 		};
 	},
-	figure: ({ layers, D }, say) => rivetToDrill(layers, D, say),
+	figure: rivetToDrill,
 	metal: cored
 });
 
@@ -90,17 +91,20 @@ function joint(
 	layers: readonly number[],
 	D: number,
 	head: { across: number; high: number },
+	scale: number,
 	names: readonly string[] = []
 ): Shape[] {
-	const scale = scaleFor(layers, D);
 	return [
 		...stackSection({ layers, names, width, scale }),
 		...drivenRivet(x, D, stackHeight(layers, 1), head, scale)
 	];
 }
 
-function rivetToDrill(layers: readonly number[], D: number, say: Say): Drawing {
-	const scale = scaleFor(layers, D);
+type Given = GivenValues<typeof removalDrill>;
+
+function rivetToDrill(given: Given, say: Say, like = given): Drawing {
+	const { layers, D } = given;
+	const scale = scaleFor(like.layers, like.D);
 	const [r, bottom] = [(D * scale) / 2, stackHeight(layers, scale)];
 	return {
 		title: `Section through ${layers.length} layers and a driven rivet, a drill standing over its head.`,
@@ -109,6 +113,7 @@ function rivetToDrill(layers: readonly number[], D: number, say: Say): Drawing {
 				layers,
 				D,
 				wantedHead(D),
+				scale,
 				layers.map((one) => say('layers', one))
 			),
 			...drillBit(x, -0.85 * r - 8, 1.5 * r, 90),
@@ -136,7 +141,7 @@ function cored(seen: SeenBy<typeof removalDrill>): Drawing {
 	return {
 		title: seen.says,
 		shapes: [
-			...joint(layers, D, shopHead),
+			...joint(layers, D, shopHead, scale),
 			rectangle(
 				x - wide / 2,
 				-head * scale,

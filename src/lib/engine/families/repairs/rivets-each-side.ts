@@ -19,9 +19,12 @@ const asked = {
 	3: ['perInch', 'eachSide', 'total']
 } as const;
 
+const perInchAndSide =
+	'How many rivets per inch does the table give, and how many go on each side of the break?';
+
 const questions: Readonly<Record<Level, string>> = {
-	1: 'How many rivets per inch does the table give, and how many go on each side of the break?',
-	2: 'How many rivets per inch does the table give, and how many go on each side of the break?',
+	1: perInchAndSide,
+	2: perInchAndSide,
 	3: 'How many rivets per inch, on each side of the break, and on both sides?'
 };
 

@@ -29,10 +29,11 @@ export const tasks = family({
 			cautions: ['drill']
 		};
 	},
-	figure: ({ layers }, say) =>
+	figure: ({ layers }, say, like) =>
 		stackWithCentreLine(
 			layers,
-			layers.map((one) => say('layers', one))
+			layers.map((one) => say('layers', one)),
+			like?.layers
 		),
 	metal: (seen) => rivetInStack(seen.given.layers, seen)
 });

@@ -56,10 +56,11 @@ export const tasks = family({
 			cautions: ['drill']
 		};
 	},
-	figure: ({ thickest }, say) =>
+	figure: ({ thickest }, say, like) =>
 		stackWithCentreLine(
 			[thickest, thickest],
-			[say('thickest', thickest), say('thickest', thickest)]
+			[say('thickest', thickest), say('thickest', thickest)],
+			like && [like.thickest, like.thickest]
 		),
 	metal: (seen) => rivetInStack([seen.given.thickest, seen.given.thickest], seen)
 });

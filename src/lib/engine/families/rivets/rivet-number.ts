@@ -50,11 +50,12 @@ export const tasks = family({
 			cautions: []
 		};
 	},
-	figure: ({ head, alloy, D, length }, say) =>
+	figure: ({ head, alloy, D, length }, say, like) =>
 		looseRivetDrawing(
 			`A rivet with a ${head} head from the side and from above, with its diameter and length.`,
 			{ head, D, length, letters: lettersOf(alloy) },
-			{ D: say('D', D), length: say('length', length) }
+			{ D: say('D', D), length: say('length', length) },
+			like ? [like] : []
 		),
 	metal: (seen, say) => {
 		const size = { D: seen.at('thick'), length: seen.at('long') };

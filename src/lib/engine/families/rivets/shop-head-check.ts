@@ -92,13 +92,14 @@ export const tasks = family({
 			cautions: ['drill']
 		};
 	},
-	figure: ({ D, width, height }, say) => ({
+	figure: ({ D, width, height }, say, like) => ({
 		title:
 			'Section through two sheets and a driven rivet with the width and height of its shop head.',
 		shapes: drivenSection(
 			D,
 			{ across: width, high: height },
-			{ D: `D ${say('D', D)}`, across: say('width', width), high: say('height', height) }
+			{ D: `D ${say('D', D)}`, across: say('width', width), high: say('height', height) },
+			like?.D
 		)
 	}),
 	metal: (seen) => ({

@@ -57,7 +57,7 @@ export const tasks = family({
 			cautions: ['drive']
 		};
 	},
-	figure: (given, say) => {
+	figure: (given, say, like) => {
 		const D = diameterIn(given);
 		const notes = { across: 'width', high: 'height' };
 		return {
@@ -65,7 +65,8 @@ export const tasks = family({
 			shapes: drivenSection(
 				D,
 				wantedHead(D, lettersIn(given)),
-				typeof given.number === 'string' ? notes : { ...notes, D: `D ${say('D', D)}` }
+				typeof given.number === 'string' ? notes : { ...notes, D: `D ${say('D', D)}` },
+				like && diameterIn(like)
 			)
 		};
 	},

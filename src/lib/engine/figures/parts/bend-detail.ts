@@ -10,19 +10,22 @@ interface Bend {
 	readonly angle: number;
 	/** Without a label for R the radius is not lettered. */
 	readonly labels: { readonly R?: string; readonly T: string };
+	/** The bend that sets the scale, where it is not this one. */
+	readonly like?: Omit<Bend, 'labels' | 'like'> | undefined;
 }
 
 /** Leg lengths on paper: the first has room for lettering above it. */
 const legs = [128, 76] as const;
 
 /** How far the mold lines reach past the bend, in inches, as the section has it. */
-function reach({ R, T, angle }: Omit<Bend, 'labels'>): number {
+function reach({ R, T, angle }: Omit<Bend, 'labels' | 'like'>): number {
 	return section({ R, T, flats: [1, 1], bends: [angle] }, 1).corners[0]?.setback ?? R + T;
 }
 
 /** A single bend drawn large, its legs cut short, with radius, thickness and mold lines. */
-export function bendDetail({ R, T, angle, labels }: Bend): { part: Section; shapes: Shape[] } {
-	const scale = Math.min(72 / (R + T), 130 / reach({ R, T, angle }));
+export function bendDetail(bend: Bend): { part: Section; shapes: Shape[] } {
+	const { R, T, angle, labels, like = bend } = bend;
+	const scale = Math.min(72 / (like.R + like.T), 130 / reach(like));
 	const flats = legs.map((leg) => leg / scale);
 	const part = section({ R, T, flats, bends: [angle] }, scale);
 	const corner = part.corners[0];

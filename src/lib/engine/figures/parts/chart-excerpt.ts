@@ -33,6 +33,7 @@ export function chartExcerpt(table: Table, wanted: Wanted, notes: ExcerptNotes =
 	);
 	return {
 		title: titleOf(table),
+		isChart: true,
 		shapes: chartTable(
 			[[table.rows.label], ...headings],
 			rows.map((at) => [

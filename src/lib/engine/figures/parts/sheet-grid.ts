@@ -51,10 +51,19 @@ export interface Measured {
 	readonly labels: readonly [length: string, width: string];
 }
 
-/** A stock sheet with one blank below it, both to the same scale. */
-export function sheetAndBlank(sheet: Measured, blank: Measured, kerf: string): Drawing {
-	const right = 330;
-	const scale = right / sheet.length;
+/**
+ * A stock sheet with one blank below it, both to the same scale.
+ *
+ * @param like length of the sheet that sets it
+ */
+export function sheetAndBlank(
+	sheet: Measured,
+	blank: Measured,
+	kerf: string,
+	like = sheet.length
+): Drawing {
+	const scale = 330 / like;
+	const right = sheet.length * scale;
 	const bottom = sheet.width * scale;
 	const [top, long, wide] = [bottom + 46, blank.length * scale, blank.width * scale];
 	return {

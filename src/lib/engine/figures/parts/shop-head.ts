@@ -19,9 +19,18 @@ const x = width / 2;
 /** Every rivet is drawn this thick, so that heads can be compared by their shape. */
 const drawnD = 58;
 
-/** A driven rivet in two sheets, its shop head to scale with the shank. */
-export function drivenSection(D: number, head: ShopHead, notes: HeadNotes = {}): Shape[] {
-	const scale = drawnD / D;
+/**
+ * A driven rivet in two sheets, its shop head to scale with the shank.
+ *
+ * @param like the diameter that is drawn as thick as every other
+ */
+export function drivenSection(
+	D: number,
+	head: ShopHead,
+	notes: HeadNotes = {},
+	like = D
+): Shape[] {
+	const scale = drawnD / like;
 	const layers = [0.35 * D, 0.35 * D];
 	const grip = stackHeight(layers, 1);
 	const across = between(head.across, 0.2 * D, 4 * D);
@@ -32,7 +41,7 @@ export function drivenSection(D: number, head: ShopHead, notes: HeadNotes = {}):
 		...stackSection({ layers, width, scale }),
 		...drivenRivet(x, D, grip, { across, high }, scale)
 	];
-	if (notes.D) shapes.push(...leader(x - drawnD / 2, top / 4, -12, top / 4, notes.D));
+	if (notes.D) shapes.push(...leader(x - (D * scale) / 2, top / 4, -12, top / 4, notes.D));
 	if (notes.across) shapes.push(...dimensionAcross(left, right, bottom + 32, bottom, notes.across));
 	// Beside a flat head the label would run into the sheet.
 	if (notes.high) {

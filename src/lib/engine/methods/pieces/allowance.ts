@@ -3,6 +3,14 @@ import { given } from '../../solver/given.ts';
 import { piece, slip, step } from '../../solver/write.ts';
 import { finerThanRule } from '../../trade/tolerances.ts';
 
+/** Slips that are made of the whole formula and of its terms one by one alike. */
+export const midThickness = slip(
+	'3.1416 * (R + T / 2) * degrees(angle) / 180',
+	'Right by the mid-thickness formula, R + T/2 times the angle in radians; this task asks for (0.01743 R + 0.0078 T) N.'
+);
+export const outerArc =
+	'That is the arc of the outside face: R is the inside radius, and T takes 0.0078.';
+
 export const allowanceOfBend = piece(
 	'allowance',
 	{
@@ -53,14 +61,8 @@ export const allowanceOfBend = piece(
 				'setbackK(angle) * (R + T)',
 				'Setback taken for the bend allowance: what a bend takes is the length of metal in the curve.'
 			),
-			allowOutside: slip(
-				'0.01743 * (R + T) * degrees(angle)',
-				'That is the arc of the outside face: R is the inside radius, and T takes 0.0078.'
-			),
-			allowMiddle: slip(
-				'3.1416 * (R + T / 2) * degrees(angle) / 180',
-				'Right by the mid-thickness formula, R + T/2 times the angle in radians; this task asks for (0.01743 R + 0.0078 T) N.'
-			),
+			allowOutside: slip('0.01743 * (R + T) * degrees(angle)', outerArc),
+			allowMiddle: midThickness,
 			allowDiameter: slip(
 				'(0.01743 * (2 * R) + 0.0078 * T) * degrees(angle)',
 				'Diameter taken for the radius in the bend allowance.'

@@ -3,6 +3,12 @@ import { given } from '../../solver/given.ts';
 import { piece, slip, step } from '../../solver/write.ts';
 import { stockedSize } from '../../trade/tolerances.ts';
 
+/** The stocked diameter at or below 3T. */
+export const stockedBelow =
+	'threeT > (3/16 in) ? downTo(threeT, 1/16 in) : downTo(threeT, 1/32 in)';
+
+export const twiceTheDiameter = 'Twice the diameter: the dash number of a diameter counts 32nds.';
+
 /** The next diameter up, for a part that carries stress. Over 3/16 in rivets step by 1/16 in. */
 export const stockedDiameter = piece(
 	'stocked-diameter',
@@ -14,7 +20,7 @@ export const stockedDiameter = piece(
 		slips: {
 			notStocked: slip('threeT', 'That is 3T itself; take the next 1/32 in up.'),
 			down: slip(
-				'threeT > (3/16 in) ? downTo(threeT, 1/16 in) : downTo(threeT, 1/32 in)',
+				stockedBelow,
 				'Under 3T: this asks for the next 1/32 in up, even when the one below is nearer.'
 			),
 			nearest: slip(
@@ -30,10 +36,7 @@ export const stockedDiameter = piece(
 				'upTo(threeT, 1/32 in)',
 				'Under 3/32 in, the minimum for a part that carries stress.'
 			),
-			in16ths: slip(
-				'2 * max(upTo(threeT, 1/32 in), 3/32 in)',
-				'Twice the diameter: the dash number of a diameter counts 32nds.'
-			),
+			in16ths: slip('2 * max(upTo(threeT, 1/32 in), 3/32 in)', twiceTheDiameter),
 			dashOf16ths: slip(
 				'max(upTo(threeT, 1/32 in), 3/32 in) / 2',
 				'Half the diameter: the dash number of a diameter counts 32nds, not 16ths.',

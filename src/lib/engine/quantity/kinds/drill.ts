@@ -8,6 +8,7 @@ export const drill = measured({
 	id: 'drill',
 	noun: 'a drill',
 	example: 'No. 30, F or 1/8 in',
+	keys: 'text',
 	hint: 'A drill such as #30, a fraction or a decimal.',
 	names: {
 		reading: ({ drillsAlone }) => drillsAlone,

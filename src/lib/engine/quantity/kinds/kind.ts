@@ -70,6 +70,8 @@ export interface Kind<V extends Value = Value, R extends ReadValue = ReadValue> 
 	readonly noun: string;
 	/** What may be typed, in one short line. */
 	readonly hint: string;
+	/** The keyboard that fits: numbers with a point, or letters. */
+	readonly keys: 'decimal' | 'text';
 	/** The words to choose from; empty where it is no choice. */
 	readonly choices: readonly string[];
 	/** The kind of one member of a list; of anything else, the kind itself. */

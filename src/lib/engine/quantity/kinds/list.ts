@@ -51,6 +51,7 @@ export function listOf<T extends number | string, R extends Exact | string>(
 		dimension: member.dimension,
 		noun: `several values, each ${member.noun}`,
 		hint: 'All of them in order, with semicolons between.',
+		keys: member.keys,
 		choices: [],
 		member,
 		isList: true,

@@ -1,8 +1,7 @@
 import { type Reader, readWith, workWith } from '../reader.ts';
 import type { Reading } from '../reading.ts';
 import type { Judgement, Kind } from './kind.ts';
-import { noMistakes } from './mistakes.ts';
-import { text, wordsMathml } from './worded.ts';
+import { wordsMathml, wordsOnly } from './worded.ts';
 
 /** What is put in order. */
 interface Parts {
@@ -34,13 +33,8 @@ export function order({ id, noun, things, before }: Parts): Kind<Order, Order> {
 	const kind: Kind<Order, Order> = {
 		id,
 		noun,
-		dimension: text,
+		...wordsOnly,
 		hint: `Names, letters or numbers in a row, like ${letters(things)}.`,
-		choices: [],
-		isList: false,
-		fine: 1,
-		most: null,
-		mistakes: noMistakes,
 		options: {
 			fits: (value) => value.length === things.length,
 			compare: (one, other) => (kind.write(one) < kind.write(other) ? -1 : 1),
@@ -57,15 +51,9 @@ export function order({ id, noun, things, before }: Parts): Kind<Order, Order> {
 		isWritten: ({ value }, other) => isSame(value, other),
 		differs: (one, other) => one.length !== other.length || !inPlace(other, one),
 		toValue: ({ value }, right) => (right && right.length !== value.length ? null : value),
-		isSound: () => true,
-		numbers: () => [],
-		map: (value) => value,
-		scaled: (entry) => entry,
 		members: (value) => value,
 		write: (value) => value.join(', '),
-		mathml: (value) => wordsMathml(value.join(', ')),
-		nearest64: () => '',
-		plain: (value) => value
+		mathml: (value) => wordsMathml(value.join(', '))
 	};
 	return kind;
 }

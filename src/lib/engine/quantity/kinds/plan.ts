@@ -1,3 +1,4 @@
+import { capital } from '../capital.ts';
 import { exactly, mixedText } from '../exact.ts';
 import { type Reader, readWith, workWith } from '../reader.ts';
 import type { Field, Reading } from '../reading.ts';
@@ -52,6 +53,7 @@ export function plan(parts: Parts): Kind<Plan, Plan> {
 		noun,
 		dimension: { ...text, name: 'plan', noun: 'a plan' },
 		hint: `A ${part} at a time with semicolons between, like ${example}.`,
+		keys: 'text',
 		choices: [],
 		isList: false,
 		fine: size.fine,
@@ -112,10 +114,9 @@ function planRead(
 	);
 	const at = parts.findIndex((one) => typeof one === 'string');
 	if (at >= 0) {
-		const name = `${part.charAt(0).toUpperCase()}${part.slice(1)}`;
 		return {
 			state: 'unread',
-			why: `${name} ${at + 1}: ${String(parts[at])} Write it like ${example}.`
+			why: `${capital(part)} ${at + 1}: ${String(parts[at])} Write it like ${example}.`
 		};
 	}
 	const value: Plan = { parts: parts.filter((one) => typeof one !== 'string') };

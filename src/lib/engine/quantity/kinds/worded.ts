@@ -9,6 +9,23 @@ import { wordOptions } from './option-rules.ts';
 /** Words: formulas look them up and put them together, and compute nothing with them. */
 export const text = dimension({ name: 'text', noun: 'words', unit: '', formula: null, units: [] });
 
+/** What kinds of words have alike: nothing in them is a number. */
+export const wordsOnly = {
+	dimension: text,
+	keys: 'text',
+	choices: [],
+	isList: false,
+	fine: 1,
+	most: null,
+	mistakes: noMistakes,
+	isSound: () => true,
+	numbers: () => [],
+	map: <V>(value: V) => value,
+	scaled: <E>(entry: E) => entry,
+	nearest64: () => '',
+	plain: <V>(value: V) => value
+} as const;
+
 /** What is special about a kind of words. */
 interface Parts {
 	readonly id: string;
@@ -30,12 +47,7 @@ export function worded({ example, meant, partial, ...parts }: Parts): Listable<s
 	const readAllBy = (typed: string) => (reader: Reader) =>
 		reader.readWordList(typed, example, (words) => meant(words, reader));
 	const kind: Listable<string, string> = {
-		dimension: text,
-		choices: [],
-		isList: false,
-		fine: 1,
-		most: null,
-		mistakes: noMistakes,
+		...wordsOnly,
 		options: wordOptions,
 		...parts,
 		get member() {
@@ -55,15 +67,9 @@ export function worded({ example, meant, partial, ...parts }: Parts): Listable<s
 		isWritten: ({ value }, other) => value === other,
 		differs: (one, other) => one !== other,
 		toValue: ({ value }) => value,
-		isSound: () => true,
-		numbers: () => [],
-		map: (value) => value,
-		scaled: (entry) => entry,
 		members: (value) => [value],
 		write: (value) => value,
-		mathml: (value) => wordsMathml(value),
-		nearest64: () => '',
-		plain: (value) => value
+		mathml: (value) => wordsMathml(value)
 	};
 	return kind;
 }

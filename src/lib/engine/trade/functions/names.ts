@@ -1,3 +1,4 @@
+import { alloyOf } from '../alloy.ts';
 import { TradeError, type TradeFunction } from '../../solver/trade-function.ts';
 import { drillName } from '../../quantity/drills.ts';
 import { named } from '../shown.ts';
@@ -6,7 +7,7 @@ import { named } from '../shown.ts';
 export const annealed: TradeFunction = {
 	takes: ['text'],
 	gives: 'text',
-	run: (alloy: string) => `${alloy.split('-')[0] ?? ''}-O`,
+	run: (alloy: string) => `${alloyOf(alloy)}-O`,
 	show: named('annealed')
 };
 

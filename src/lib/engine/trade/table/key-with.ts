@@ -1,6 +1,7 @@
 import { TradeError } from '../../solver/trade-function.ts';
 import type { Key } from './axis.ts';
-import { capital, columnOf, keyAt, suspectAt } from './reading.ts';
+import { capital } from '../../quantity/capital.ts';
+import { columnOf, keyAt, suspectAt } from './reading.ts';
 import type { Cell, Table } from './table.ts';
 
 /**

@@ -3,7 +3,8 @@ import { TradeError, type TradeFunction } from '../../solver/trade-function.ts';
 import { text } from '../shown.ts';
 import type { Key } from './axis.ts';
 import type { LookUp } from './look-up.ts';
-import { capital, cellAt, keyAt, rowOf } from './reading.ts';
+import { capital } from '../../quantity/capital.ts';
+import { cellAt, keyAt, rowOf } from './reading.ts';
 import type { Table } from './table.ts';
 
 /** Where the eye lands beside the wanted cell. */

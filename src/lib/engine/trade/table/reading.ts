@@ -1,3 +1,4 @@
+import { capital } from '../../quantity/capital.ts';
 import { word } from '../../quantity/kinds.ts';
 import { TradeError } from '../../solver/trade-function.ts';
 import type { Axis, Key } from './axis.ts';
@@ -79,8 +80,4 @@ function listOf({ advice, keys, kind, unit, write }: Axis, what: string): string
 	const list =
 		all.length > longestList ? `run from ${all[0]} to ${all.at(-1)}` : `are ${all.join(', ')}`;
 	return `; its ${what}s ${list}${unit}: choose one of these`;
-}
-
-export function capital(words: string): string {
-	return words.charAt(0).toUpperCase() + words.slice(1);
 }

@@ -1,3 +1,4 @@
+import { alloyOf } from '../alloy.ts';
 import { density as byWeight } from '../../quantity/kinds.ts';
 import { source } from '../source.ts';
 import { byName } from '../table/axis.ts';
@@ -28,7 +29,7 @@ export const densities = table({
 	rows: byName(
 		'Alloy',
 		printed.map(([alloy]) => [alloy as string]),
-		{ means: (alloy) => alloy.trim().split('-')[0] ?? '' }
+		{ means: alloyOf }
 	),
 	...measures({ density: measure('lb/in³', holding(byWeight, places(3))) }),
 	cells: printed.map(([, density]) => [density]),

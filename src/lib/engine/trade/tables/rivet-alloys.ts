@@ -1,3 +1,4 @@
+import { alloyOf } from '../alloy.ts';
 import { word } from '../../quantity/kinds.ts';
 import { source } from '../source.ts';
 import { byName } from '../table/axis.ts';
@@ -13,7 +14,7 @@ export const rivetAlloys = table({
 	called: 'the list of rivet alloys',
 	source: source('airframe', 'ch. 4, p. 4-33, Fig. 4-77'),
 	rows: byName('Alloy', [['1100'], ['5056'], ['2117'], ['2017'], ['2024']], {
-		means: (alloy) => alloy.trim().split('-')[0] ?? ''
+		means: alloyOf
 	}),
 	...measures({ letters: measure('Letters', holding<string>(word, asPrinted)) }),
 	cells: [['A'], ['B'], ['AD'], ['D'], ['DD']]

@@ -7,8 +7,12 @@ const width = 250;
 const x = width / 2;
 
 /** A stack with the centre line of a rivet whose size is not known yet. */
-export function stackWithCentreLine(layers: readonly number[], names: readonly string[]): Drawing {
-	const scale = 66 / Math.max(stackHeight(layers, 1), 0.05);
+export function stackWithCentreLine(
+	layers: readonly number[],
+	names: readonly string[],
+	like = layers
+): Drawing {
+	const scale = 66 / Math.max(stackHeight(like, 1), 0.05);
 	const bottom = stackHeight(layers, scale);
 	return {
 		title: `Section through ${layers.length} sheets with the centre line of a rivet.`,

@@ -1,0 +1,43 @@
+/** Below this height, in pixels, a phone's keyboard has covered the page. */
+const covered = 500;
+
+/** Wider pages have room beside the keyboard, or none at all. */
+const widest = 600;
+
+/**
+ * What is left of a phone's page while its keyboard is up and an answer is being typed: its height
+ * and where it begins, in pixels; null at all other times.
+ */
+export class Keyboard {
+	left = $state.raw<{ readonly top: number; readonly height: number } | null>(null);
+	#typing = false;
+
+	/** Listens as long as the sheet is there. Returns what ends it. */
+	watch(sheet: HTMLElement): () => void {
+		const { visualViewport: view } = window;
+		if (!view) return () => {};
+		const look = () => {
+			const isUp = this.#typing && view.height < covered && view.width <= widest;
+			this.left = isUp ? { top: view.offsetTop, height: view.height } : null;
+		};
+		const enter = ({ target }: Event) => {
+			this.#typing ||= target instanceof HTMLInputElement && target.type === 'text';
+			look();
+		};
+		const leave = ({ relatedTarget }: FocusEvent) => {
+			// A press between two fields leaves the keyboard up.
+			if (relatedTarget instanceof Node && !sheet.contains(relatedTarget)) this.#typing = false;
+			look();
+		};
+		sheet.addEventListener('focusin', enter);
+		sheet.addEventListener('focusout', leave);
+		view.addEventListener('resize', look);
+		view.addEventListener('scroll', look);
+		return () => {
+			sheet.removeEventListener('focusin', enter);
+			sheet.removeEventListener('focusout', leave);
+			view.removeEventListener('resize', look);
+			view.removeEventListener('scroll', look);
+		};
+	}
+}
