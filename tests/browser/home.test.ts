@@ -66,9 +66,8 @@ test(
 	'the tasks of the day are those that were named, and the run has an end',
 	slow,
 	async ({ openPage }) => {
-		const page = await openPage(phone);
+		const page = await openPage({ ...phone, time: `${today}T10:00:00` });
 		const day = dayOf(today);
-		await page.clock.install({ time: new Date(`${today}T10:00:00`) });
 		const log = await someLog({ start: day - 9, end: day, rest: 1, tasks: 8 });
 		await openWithLog(page, log, '/');
 		const title = page.getByRole('heading', { name: /^Today: \d+ tasks, about \d+ minutes/ });
