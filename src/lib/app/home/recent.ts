@@ -31,7 +31,6 @@ export async function lastBefore(
 	return value ?? null;
 }
 
-// eslint-disable-next-line @typescript-eslint/require-await -- a list where a log is read
 async function* each<T>(list: readonly T[]): AsyncGenerator<T> {
 	yield* list;
 }

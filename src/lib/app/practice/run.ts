@@ -32,6 +32,8 @@ export interface KeptNotes {
 	worked: boolean;
 	/** Slips that the person has said to have made. */
 	told?: readonly string[] | undefined;
+	/** Lines of scratch arithmetic, as typed. */
+	scratch?: readonly string[] | undefined;
 	/** How often what was typed has been checked; the verdict is then shown again. */
 	checks: number;
 }
