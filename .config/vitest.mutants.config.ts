@@ -7,6 +7,8 @@ export default defineConfig({
 	test: {
 		name: 'mutants',
 		environment: 'node',
+		// A busy machine fails none.
+		testTimeout: 60_000,
 		include: ['tests/engine/marking/*.test.ts'],
 		// Whole families are drawn there: seconds for every mutant.
 		exclude: ['tests/engine/marking/lists.test.ts']

@@ -37,7 +37,8 @@ interface Group {
  * Puts what the first task needs into few files: left alone it comes in dozens of small ones, which
  * weigh a fifth more after compression. The project's own modules that a page imports, straight or
  * through others, go into one. What several families share goes together with what nearly the same
- * families share, where loading a little too much costs less than a further file.
+ * families share, where loading a little too much costs less than a further file. Families that load
+ * much count for more, since it is the heaviest that keep somebody waiting.
  *
  * @param page path of the page's module
  */
@@ -72,7 +73,8 @@ function placesOf(page: string, graph: Graph): Map<string, Place> {
 	}
 	const shared = [...users].filter(([id]) => !own.has(id));
 	const first: Group = { modules: [...own], users: new Set(families), weight: 0 };
-	const groups = together([first, ...alike(shared, graph)]);
+	const sets = alike(shared, graph);
+	const groups = together([first, ...sets], sharesOf(families, sets));
 	const inOrder = [...groups].sort((one, other) => other.users.size - one.users.size);
 	return new Map(
 		inOrder.flatMap(({ modules }, place) => {
@@ -98,20 +100,49 @@ function alike(shared: readonly (readonly [string, readonly string[]])[], graph:
 	return [...sets.values()];
 }
 
+/** How much a byte counts that a family loads: more for those that load much. */
+type Shares = ReadonlyMap<string, number>;
+
+function sharesOf(families: readonly string[], groups: readonly Group[]): Shares {
+	const loads = families.map((family) => {
+		const own = groups.filter(({ users }) => users.has(family));
+		return own.reduce((sum, { weight }) => sum + weight, 0);
+	});
+	const mean = loads.reduce((sum, load) => sum + load, 0) / loads.length;
+	return new Map(families.map((family, i) => [family, ((loads[i] ?? 0) / mean) ** 2]));
+}
+
 /** The groups with those made one that then cost less, over all families; the first stays first. */
-function together(groups: readonly Group[]): readonly Group[] {
+function together(groups: readonly Group[], shares: Shares): readonly Group[] {
 	const pairs = groups.flatMap((one, i) =>
 		groups.slice(i + 1).map((other) => [one, other] as const)
 	);
 	const [best] = pairs
+		.filter(([one, other]) => !isFamilys(one) && !isFamilys(other))
 		.map(([one, other]) => ({ one, other, both: joined(one, other) }))
-		.map((pair) => ({ ...pair, saved: cost(pair.one) + cost(pair.other) - cost(pair.both) }))
+		.map((pair) => ({ ...pair, saved: gain(pair, shares) }))
 		.sort((a, b) => b.saved - a.saved);
 	if (!best || best.saved <= 0) return groups;
 	const { one, other, both } = best;
 	return together(
-		groups.filter((group) => group !== other).map((group) => (group === one ? both : group))
+		groups.filter((group) => group !== other).map((group) => (group === one ? both : group)),
+		shares
 	);
+}
+
+/** What only one family loads is no burden for others. */
+function isFamilys({ users }: Group): boolean {
+	return users.size === 1;
+}
+
+interface Pair {
+	readonly one: Group;
+	readonly other: Group;
+	readonly both: Group;
+}
+
+function gain({ one, other, both }: Pair, shares: Shares): number {
+	return cost(one, shares) + cost(other, shares) - cost(both, shares);
 }
 
 function joined(one: Group, other: Group): Group {
@@ -122,9 +153,10 @@ function joined(one: Group, other: Group): Group {
 	};
 }
 
-/** Bytes that all families together load of it. */
-function cost({ users, weight }: Group): number {
-	return users.size * (weight + perFile);
+/** Bytes that all families together load of it, each by its share. */
+function cost({ users, weight }: Group, shares: Shares): number {
+	const counted = [...users].reduce((sum, family) => sum + (shares.get(family) ?? 0), 0);
+	return counted * (weight + perFile);
 }
 
 /** The families that these modules load when one is wanted. */

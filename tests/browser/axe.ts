@@ -14,6 +14,26 @@ export const looks = [
 	{ colorScheme: 'dark', viewport: { width: 360, height: 740 } }
 ] as const;
 
+/**
+ * What nothing may be pushed over the edge by: the narrowest window (WCAG 1.4.10), text of twice the
+ * size (1.4.4), and lettering set wide (1.4.12).
+ */
+const reflowed = [
+	{ name: '320 px', width: 320 },
+	{ name: 'text of 200 %', width: 640, size: '200%' },
+	{ name: 'text set wide', width: 360, letters: '0.12em', words: '0.16em', lines: '1.5' }
+];
+
+/** Runs in the page. */
+function setType(type: { size?: string; letters?: string; words?: string; lines?: string }): void {
+	Object.assign(document.documentElement.style, {
+		fontSize: type.size ?? '',
+		letterSpacing: type.letters ?? '',
+		wordSpacing: type.words ?? ''
+	});
+	document.body.style.lineHeight = type.lines ?? '';
+}
+
 /** How many pixels the page is wider than its window. */
 export function overTheEdge(page: Page): Promise<number> {
 	return page.evaluate(
@@ -40,8 +60,14 @@ export async function isSound(page: Page, state: string): Promise<void> {
 		expect(await violations(page), at).toEqual([]);
 		expect(await overTheEdge(page), at).toBeLessThanOrEqual(0);
 	}
-	if (before) await page.setViewportSize(before);
 	await page.emulateMedia({ colorScheme: 'light' });
+	for (const { name, width, ...type } of reflowed) {
+		await page.setViewportSize({ width, height: 740 });
+		await page.evaluate(setType, type);
+		expect(await overTheEdge(page), `${state}, ${name}`).toBeLessThanOrEqual(0);
+	}
+	await page.evaluate(setType, {});
+	if (before) await page.setViewportSize(before);
 }
 
 // Most of the time was for these: what passes, selectors of elements, and style sheets that only

@@ -69,7 +69,8 @@ test('twelve edge distances on a phone: two undecided, one out, kept, printed, p
 	});
 
 	// The next try, pasted from a spreadsheet, lies closer together.
-	const list = page.getByLabel('Edge distance, centre of the hole to the edge');
+	await page.getByText('The readings as a list').click();
+	const list = page.getByLabel('Edge distance, centre of the hole to the edge, as a list');
 	await list.fill('0.300\t0.310\t0.315\t0.320\t0.330');
 	await found
 		.getByText(/Edge distance tightened from ±0\.043 in on \d+ \w+ to ±0\.015 in\./)

@@ -7,6 +7,9 @@ import { familyLoads, noted } from '../../src/scripts/size.js';
 /** Bytes after gzip: the most of JavaScript until a task of any family can be answered. */
 const most = 76_000;
 
+/** A panel is drawn by the methods of all its parts. */
+const mostJoined: Readonly<Record<string, number>> = { 'panel/whole-panel': 84_000 };
+
 /** Bytes that may come without a note. */
 const unnoted = 300;
 
@@ -18,7 +21,7 @@ test('every family is weighed', () => {
 });
 
 test.each(Object.entries(loads))('%s loads no more than was noted', (family, bytes) => {
-	expect(bytes).toBeLessThanOrEqual(most);
+	expect(bytes).toBeLessThanOrEqual(mostJoined[family] ?? most);
 	const grown = bytes - (known[family] ?? 0);
 	expect(
 		grown,

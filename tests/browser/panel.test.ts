@@ -49,6 +49,12 @@ test('a panel of one’s own: from its size to the bench, and on paper at full s
 	await place.fill('15 7/8');
 	await page.getByText('51 holes', { exact: false }).first().waitFor();
 
+	// A frame too near the edge is put right by one press.
+	await place.fill('21 7/8');
+	await page.getByRole('button', { name: 'Set Frame B 3/16 in to the left' }).click();
+	await expect.poll(() => place.inputValue()).toBe('21 11/16 in');
+	await place.fill('15 7/8');
+
 	// The hole under the finger is named: the crossing of frame A and the stringer.
 	await page.locator('.drawing svg').focus();
 	for (let i = 0; i < 7; i++) await page.keyboard.press('ArrowRight');

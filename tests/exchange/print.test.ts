@@ -51,7 +51,7 @@ afterAll(() => browser.close());
 
 function inOneColumn(blocks: readonly Block[], kind: string): string {
 	const markup = blocks.map((block) => block.markup).join('');
-	return `<style>${style}</style><div class="${kind}"><div class="in" style="display: block">${markup}</div></div>`;
+	return `<!doctype html><style>${style}</style><div class="${kind}"><div class="in" style="display: block">${markup}</div></div>`;
 }
 
 describe.each(papers)('on %s', (paper) => {
@@ -139,6 +139,8 @@ describe('a printed document', () => {
 test('blocks are put on pages in order, none split, no more than fit', () => {
 	const block = (height: number): Block => ({ markup: String(height), height });
 	const heights = [60, 60, 60, 100, 120, 500, 10, 10, 10, 10];
-	const pages = paged(heights.map(block), 3, 50).map((one) => one.map(({ height }) => height));
+	const pages = paged(heights.map(block), { most: 3, above: 50, frame: 40 }).map((one) =>
+		one.map(({ height }) => height)
+	);
 	expect(pages).toEqual([[60, 60], [60, 100], [120], [500], [10, 10, 10], [10]]);
 });

@@ -1,20 +1,25 @@
 import { describe, expect, test } from 'vitest';
 import { evidenceOf } from '../../../src/lib/engine/schedule/evidence.ts';
-import { panel } from '../solver/panel.ts';
+import { panelRows, panelTwoStacks } from '../../../src/lib/engine/families/panel/parts/joined.ts';
+import { stepMarks } from '../../../src/lib/engine/sets/step-marks.ts';
+import { stepsOf } from '../../../src/lib/engine/tasks/task.ts';
 import { taskOf, verdictsOn } from './typed-answers.ts';
 
 // Sheets of 0.032 and 0.040 in: 3T is 0.120, so a 1/8 in rivet; grip 0.072, length 5/16; final
 // drill No. 30; least edge 1/4, preferred 5/16; the run is 12 - 5/8 = 11 3/8, 12 spaces.
-const given = { layers: [0.032, 0.04], head: 'protruding', pieceLength: 12, greatestPitch: 1 };
-const asked = ['threeT', 'diameter', 'length', 'final', 'preferred', 'count', 'pitch'];
-const task = await taskOf('RL', panel, given, asked);
+// of at most 1 in and so 13 rivets in each of 3 rows.
+const layers = [0.032, 0.04];
+const given = { layers, head: 'protruding', rowLength: 12, greatestPitch: 1, rows: 3 };
+const asked = ['threeT', 'diameter', 'length', 'final', 'preferred', 'count', 'pitch', 'total'];
+const task = await taskOf('PN', panelRows, given, asked);
 const right = { kind: 'accept', carried: false };
 const carried = { kind: 'accept', carried: true };
 
-describe('a job of five methods', () => {
+describe('a panel of five methods', () => {
 	test('is right when every part is', () => {
 		const typed = { diameter: '1/8', length: '-5', final: '#30', preferred: '5/16', count: '13' };
-		for (const verdict of Object.values(verdictsOn(task, { ...typed, pitch: '.948' }))) {
+		const rest = { pitch: '.948', total: '39' };
+		for (const verdict of Object.values(verdictsOn(task, { ...typed, ...rest }))) {
 			expect(verdict).toEqual(right);
 		}
 	});
@@ -52,5 +57,43 @@ describe('a job of five methods', () => {
 			kind: 'rework',
 			cause: { kind: 'slip', slips: ['fourT', 'headToo'] }
 		});
+	});
+});
+
+describe('a panel through two stacks', async () => {
+	// With a doubler of 0.040 on the skin of 0.032 and the frame of 0.032: 1/8 in, and 0.104 and 0.064
+	// with the shank of 3/16 are 0.2915 and 0.2515, so −5 both; of 0.050: 5/32 in, 0.114 and 0.064
+	// with 0.2344 are 0.348 and 0.298, so −6 and −5.
+	const two = await taskOf(
+		'PN',
+		panelTwoStacks,
+		{ ...given, layers: [0.05, 0.032, 0.032], layersB: [0.032, 0.032] },
+		['diameter', 'length', 'lengthB', 'final', 'total']
+	);
+
+	test('has a length for each', () => {
+		const typed = { diameter: '5/32', length: '-6', lengthB: '-5', final: '#21', total: '39' };
+		for (const verdict of Object.values(verdictsOn(two, typed))) expect(verdict).toEqual(right);
+	});
+
+	// By 2T, 0.100, the rivet is 1/8: 0.114 and 0.064 with 3/16 are 0.3015 and 0.2515, −5 both.
+	test('carries a wrong diameter into both lengths, and takes the marks of its step alone', () => {
+		const typed = { threeT: '0.1', diameter: '1/8', length: '-5', lengthB: '-5', final: '#30' };
+		const verdicts = verdictsOn(two, { ...typed, total: '39' });
+		expect(verdicts.threeT?.kind).toBe('rework');
+		for (const key of ['diameter', 'length', 'final']) expect(verdicts[key], key).toEqual(carried);
+		expect(verdicts.lengthB?.kind).toBe('accept');
+		const steps = stepMarks(
+			two,
+			stepsOf(two).map(() => 1),
+			verdicts
+		).flatMap((row) => row.steps);
+		const lost = steps.filter(({ state }) => state === 'lost').map(({ key }) => key);
+		expect(lost).toEqual(['threeT']);
+	});
+
+	test('tells the stack at A taken at B', () => {
+		const typed = { diameter: '5/32', length: '-6', lengthB: '-6', final: '#21', total: '39' };
+		expect(verdictsOn(two, typed).lengthB?.kind).toBe('rework');
 	});
 });

@@ -45,7 +45,9 @@ describe.each(methods.map((method) => [method.id, method] as const))('%s', (id, 
 /** A line for every case that no row comes to. */
 function casesWithoutRow({ id, outcomes }: Method): string[] {
 	const rows = rowsOf.get(id) ?? [];
-	return outcomes.flatMap(({ at, cases }) =>
+	// What a joined method has from its parts has rows with them.
+	const own = outcomes.filter(({ from }) => from.unit === id);
+	return own.flatMap(({ at, cases }) =>
 		Object.keys(cases)
 			.filter((one) => !rows.some((row) => at.includes(row.key) && row.case === one))
 			.map(

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { loadFamilies } from '../../../src/lib/engine/families/catalogue.ts';
 import type { Family } from '../../../src/lib/engine/families/family.ts';
 import { levels } from '../../../src/lib/engine/families/level.ts';
-import { deal, drawDealt } from '../../../src/lib/engine/sets/deal.ts';
+import { deal, type Dealable, drawDealt } from '../../../src/lib/engine/sets/deal.ts';
 import { composeRehearsal } from '../../../src/lib/engine/sets/rehearsal.ts';
 import { shuffled } from '../../../src/lib/engine/sets/shuffled.ts';
 import { givensOf, numbersIn } from '../../../src/lib/engine/tasks/givens.ts';
@@ -73,16 +73,30 @@ describe('a paper of 30', () => {
 		}
 	});
 
+	const places = (from: readonly Dealable[], seed: string, n: number) =>
+		deal({ seed, families: from, count: n, levels }).map(
+			({ family, level, copy }) => `${family.code} ${level} ${copy}`
+		);
+	const often = families.filter(({ every = 1 }) => every === 1);
+	const oftenTopics = new Set(often.map(({ topic }) => topic)).size;
+
 	test('gives a topic of its own its even share, and moves nothing else', () => {
-		const places = (from: readonly { code: string; topic: string }[], seed: string) =>
-			deal({ seed, families: from, count: topics * (topics + 1), levels }).map(
-				({ family, level, copy }) => `${family.code} ${level} ${copy}`
-			);
+		const n = oftenTopics * (oftenTopics + 1);
 		for (const seed of seeds) {
-			const before = places(families, seed);
-			const after = places([...families, { code: 'ZZ', topic: 'another' }], seed);
+			const before = places(often, seed, n);
+			const after = places([...often, { code: 'ZZ', topic: 'another' }], seed, n);
 			// Each of n topics has n + 1 tasks, and gives one of them to the new topic.
-			expect(after.filter((place) => before.includes(place)).length).toBe(topics * topics);
+			expect(after.filter((place) => before.includes(place)).length).toBe(oftenTopics ** 2);
+		}
+	});
+
+	test('has a topic of long tasks in every third round only', () => {
+		const long = { code: 'ZZ', topic: 'another', every: 3 };
+		for (const seed of seeds) {
+			// Three rounds, in the first of which the long one takes part.
+			const dealt = places([...often, long], seed, 3 * oftenTopics + 1);
+			expect(dealt.filter((place) => place.startsWith('ZZ'))).toHaveLength(1);
+			expect(places([long], seed, 4)).toHaveLength(4);
 		}
 	});
 });

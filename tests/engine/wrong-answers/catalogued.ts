@@ -5,7 +5,7 @@ import { levels } from '../../../src/lib/engine/families/level.ts';
 import { differs } from '../../../src/lib/engine/solver/tolerance.ts';
 import { entryOf, readAnswer } from '../../../src/lib/engine/marking/answer.ts';
 import { mark } from '../../../src/lib/engine/marking/mark.ts';
-import type { Cause } from '../../../src/lib/engine/marking/verdict.ts';
+import { type Cause, choicesIn } from '../../../src/lib/engine/marking/verdict.ts';
 import type { Value } from '../../../src/lib/engine/quantity/value.ts';
 import { evaluate } from '../../../src/lib/engine/solver/evaluate.ts';
 import { textAt } from '../../../src/lib/engine/solver/show.ts';
@@ -14,131 +14,170 @@ import { loadReader } from '../../../src/lib/engine/quantity/reader.ts';
 
 await loadReader();
 
-const tasksEach = 60;
-
-/** Of so many wrong answers, so many were explained rightly. */
-interface Tally {
-	n: number;
-	/** Named, alone. */
-	hit: number;
-	/** Among the two that were offered. */
-	offered: number;
-	/** Another slip was named. */
-	miss: number;
-	/** Told nothing. */
-	untold: number;
-}
+const tasksEach = 20;
 
 /**
- * What marking can tell of a slip in one task: the slip, where its number is its own; two or three
- * to choose among, where so many lead to it; a commoner one that leads to it; nothing, where more do.
+ * What was told of a wrong answer by known slips, held against all slips and pairs of slips that
+ * lead to its very digits: the sheet shows no more.
  */
-export const company = ['alone', 'few', 'commoner', 'many'] as const;
-export type Company = (typeof company)[number];
+export const fates = ['named', 'offered', 'other', 'writing', 'false', 'untold'] as const;
+export type Fate = (typeof fates)[number];
+
+/** Of `n` wrong answers, so many were told what. */
+export type Tally = Readonly<Record<Fate | 'n', number>>;
+type Count = Record<Fate | 'n', number>;
+
+/** How many commonest slips or pairs lead to the number; `one` of a pair where one slip alone does. */
+export const companies = ['alone', 'few', 'many', 'seldom', 'one'] as const;
+export type Company = (typeof companies)[number];
+
+export type Tallies = Readonly<Record<Company | 'all', Tally>>;
 
 export interface Diagnosis {
-	readonly single: Tally;
-	/** The same, by how many slips lead to the number. */
-	readonly singleBy: Readonly<Record<Company, Tally>>;
-	readonly pair: Tally;
-	/** Wrong answers out of nowhere; `hit` counts those for which a slip was named all the same. */
-	readonly random: Tally;
+	readonly single: Tallies;
+	/** Two slips that are met often; the others have a seldom one among them. */
+	readonly pair: Tallies;
+	readonly seldomPair: Tallies;
+	/** Wrong answers out of nowhere, and for how many one or two slips were named all the same. */
+	readonly chance: { n: number; one: number; two: number };
 }
 
 /** Wrong answers by one slip, by two, and by chance, written to the places of the shop. */
 export function diagnosisOf(families: readonly Family[]): Diagnosis {
-	const found: Diagnosis = {
-		single: tally(),
-		singleBy: { alone: tally(), few: tally(), commoner: tally(), many: tally() },
-		pair: tally(),
-		random: tally()
+	const found = {
+		single: tallies(),
+		pair: tallies(),
+		seldomPair: tallies(),
+		chance: { n: 0, one: 0, two: 0 }
 	};
 	for (const family of families) {
 		for (let seed = 0; seed < tasksEach; seed++) {
 			const task = drawTask(family, levels[seed % levels.length] ?? 1, seed + 9000);
 			const key = task.drawn.asked.at(-1) ?? '';
-			for (const id of task.slips.keys()) {
-				note([found.single, found.singleBy[companyOf(task, key, id)]], task, key, [id]);
+			for (const answer of wrongAnswers(task, key)) {
+				for (const slips of answer.reasons) {
+					const isSeldom = slips.length > 1 && seldom(task, slips) > 0;
+					const into = slips.length === 1 ? found.single : found[isSeldom ? 'seldomPair' : 'pair'];
+					note(into, fateOf(answer, slips), companyOf(task, answer, slips));
+				}
 			}
-			for (const pair of pairsOf(task)) note([found.pair], task, key, pair);
-			byChance(found.random, task, key);
+			byChance(found.chance, task, key);
 		}
 	}
 	return found;
 }
 
-function tally(): Tally {
-	return { n: 0, hit: 0, offered: 0, miss: 0, untold: 0 };
+type Slips = readonly string[];
+
+/** A wrong number as the shop writes it, what leads to it, and what marking tells of it. */
+interface Answer {
+	readonly reasons: readonly Slips[];
+	readonly cause: Cause;
 }
 
-function pairsOf({ method, slips }: Task): [string, string][] {
+function wrongAnswers(task: Task, key: string): Answer[] {
+	const byText = new Map<string, Slips[]>();
+	for (const slips of slipsOf(task)) {
+		const value = valueBy(task, key, slips);
+		if (value === undefined || !differs(task.method, key, task.right, { [key]: value })) continue;
+		const text = textOf(task, key, value);
+		byText.set(text, [...(byText.get(text) ?? []), slips]);
+	}
+	return [...byText].flatMap(([text, reasons]) => {
+		const cause = causeOf(task, key, text);
+		return cause ? [{ reasons, cause }] : [];
+	});
+}
+
+/** Every slip that shows, and every two in different steps. */
+function slipsOf({ method, slips }: Task): Slips[] {
 	const ids = [...slips.keys()];
 	const stepOf = (id: string) => method.slips[id]?.step;
-	return ids.flatMap((one, i) =>
+	const pairs = ids.flatMap((one, i) =>
 		ids
 			.slice(i + 1)
-			.flatMap((two): [string, string][] => (stepOf(one) === stepOf(two) ? [] : [[one, two]]))
+			.filter((other) => stepOf(one) !== stepOf(other))
+			.map((other) => [one, other])
 	);
+	return [...ids.map((id) => [id]), ...pairs];
 }
 
-function companyOf({ method, slips }: Task, key: string, id: string): Company {
-	const own = slips.get(id) ?? {};
-	const alike = [...slips].filter(([, values]) => !differs(method, key, own, values));
-	const common = alike.filter(([other]) => !method.slips[other]?.rare);
-	if (alike.length === 1) return 'alone';
-	if (method.slips[id]?.rare && common.length > 0) return 'commoner';
-	return (common.length || alike.length) > 3 ? 'many' : 'few';
-}
-
-function note(tallies: readonly Tally[], task: Task, key: string, ids: readonly string[]): void {
-	const { method } = task;
+function valueBy({ method, drawn }: Task, key: string, ids: Slips): Value | undefined {
+	const slips = Object.fromEntries(ids.map((id) => [method.slips[id]?.step ?? '', id]));
 	try {
-		const slips = Object.fromEntries(ids.map((id) => [method.slips[id]?.step ?? '', id]));
-		const value = evaluate(method, task.drawn.given, { slips })[key];
-		if (value === undefined || !differs(method, key, task.right, { [key]: value })) return;
-		// Two slips that come to what one alone comes to are one slip to anybody who sees them.
-		if (ids.length > 1 && sameAsOne(task, key, value)) return;
-		const cause = causeOf(task, key, value);
-		if (!cause) return;
-		const fate = fateOf(cause, ids);
-		for (const into of tallies) {
-			into.n += 1;
-			if (fate) into[fate] += 1;
-		}
+		return evaluate(method, drawn.given, { slips })[key];
 	} catch (error) {
-		if (!(error instanceof TradeError)) throw error;
+		if (error instanceof TradeError) return undefined;
+		throw error;
 	}
 }
 
-function fateOf(cause: Cause, ids: readonly string[]): Exclude<keyof Tally, 'n'> | null {
-	if (cause.kind === 'slip') return ids.every((id) => cause.slips.includes(id)) ? 'hit' : 'miss';
+function fateOf({ reasons, cause }: Answer, slips: Slips): Fate {
 	if (cause.kind === 'unknown') return 'untold';
-	const isOffered = cause.kind === 'either' && ids.some((id) => cause.slips.includes(id));
-	return isOffered ? 'offered' : null;
+	const choices = choicesIn(cause);
+	const told = choices.length > 0 ? choices : [cause];
+	const isOne = (one: Cause, of: Slips) =>
+		one.kind === 'slip' && !one.also && isSame(one.slips, of);
+	if (told.some((one) => isOne(one, slips))) return told.length === 1 ? 'named' : 'offered';
+	if (told.every((one) => one.kind !== 'slip')) return 'writing';
+	return told.every((one) => reasons.some((of) => isOne(one, of))) ? 'other' : 'false';
 }
 
-function sameAsOne({ method, slips }: Task, key: string, value: Value): boolean {
-	return [...slips.values()].some((values) => !differs(method, key, values, { [key]: value }));
+function isSame(one: Slips, other: Slips): boolean {
+	return one.length === other.length && one.every((id) => other.includes(id));
 }
 
-function byChance(into: Tally, task: Task, key: string): void {
+function seldom({ method }: Task, slips: Slips): number {
+	return slips.filter((id) => method.slips[id]?.rare).length;
+}
+
+function companyOf(task: Task, { reasons }: Answer, slips: Slips): Company {
+	const fewest = Math.min(...reasons.map(({ length }) => length));
+	if (fewest < slips.length) return 'one';
+	const alike = reasons.filter(({ length }) => length === fewest);
+	const least = Math.min(...alike.map((one) => seldom(task, one)));
+	if (seldom(task, slips) > least) return 'seldom';
+	const likely = alike.filter((one) => seldom(task, one) === least).length;
+	return likely === 1 ? 'alone' : likely <= 3 ? 'few' : 'many';
+}
+
+function tallies(): Record<Company | 'all', Count> {
+	const tally = () => ({ n: 0, ...Object.fromEntries(fates.map((fate) => [fate, 0])) }) as Count;
+	return Object.fromEntries(['all', ...companies].map((one) => [one, tally()])) as Record<
+		Company | 'all',
+		Count
+	>;
+}
+
+function note(into: Record<Company | 'all', Count>, fate: Fate, company: Company): void {
+	for (const tally of [into.all, into[company]]) {
+		tally.n += 1;
+		tally[fate] += 1;
+	}
+}
+
+function byChance(into: Diagnosis['chance'], task: Task, key: string): void {
 	const right = task.right[key];
 	if (typeof right !== 'number' || task.method.steps[key]?.tolerance?.amount === '0') return;
 	const random = randomFrom(`chance ${task.number}`);
-	for (let n = 0; n < 5; n++) {
+	for (let n = 0; n < 15; n++) {
 		const value = right * (random.int(300, 2500) / 1000);
 		if (!differs(task.method, key, task.right, { [key]: value })) continue;
-		const cause = causeOf(task, key, value);
+		const cause = causeOf(task, key, textOf(task, key, value));
 		if (!cause) continue;
 		into.n += 1;
-		if (cause.kind === 'slip' || cause.kind === 'either') into.hit += 1;
+		const [told] = [...choicesIn(cause), cause];
+		if (told?.kind === 'slip') into[told.slips.length > 1 || told.also ? 'two' : 'one'] += 1;
 	}
 }
 
-function causeOf(task: Task, key: string, value: Value): Cause | null {
-	const text = textAt(task.method, key, value)
+function textOf({ method }: Task, key: string, value: Value): string {
+	return textAt(method, key, value)
 		.replace(/ \(.*\)$/, '')
 		.replaceAll(', ', '; ');
+}
+
+function causeOf(task: Task, key: string, text: string): Cause | null {
 	const entry = entryOf(readAnswer(task.method, key, text, 'in'));
 	const verdict = entry ? mark(task, { [key]: entry })[key] : undefined;
 	return verdict?.kind === 'rework' ? verdict.cause : null;

@@ -1,7 +1,14 @@
 import { loadFamilies } from '../../../src/lib/engine/families/catalogue.ts';
 import { topics } from '../../../src/lib/engine/families/topics.ts';
 import { allRules } from './all-rules.ts';
-import { type Diagnosis, diagnosisOf } from './catalogued.ts';
+import {
+	companies,
+	type Company,
+	type Diagnosis,
+	diagnosisOf,
+	type Tallies,
+	type Tally
+} from './catalogued.ts';
 import { corpus, halves } from './corpus.ts';
 import { type Fate, fates, judge, type Judged } from './judge.ts';
 
@@ -70,24 +77,49 @@ function share(part: number, whole: number): string {
 	return `${((100 * part) / Math.max(whole, 1)).toFixed(1)} %`;
 }
 
-function catalogued(found: Diagnosis): void {
+/** Wrong numbers by slips of the catalogue. */
+function catalogued({ single, pair, seldomPair, chance }: Diagnosis): void {
 	console.log('\n## Answers by the catalogue of slips\n');
-	console.log('Every slip and pair of slips of a task, entered as the shop writes the number; and');
-	console.log('numbers by chance between 0.3 and 2.5 times the right one.\n');
-	console.log('| wrong by | answers | named | offered | another named | cannot tell |');
-	console.log('| --- | ---: | ---: | ---: | ---: | ---: |');
-	const titles = [
-		['one slip', found.single],
-		['· its number is its own: to be named', found.singleBy.alone],
-		['· two or three lead to it: to be offered', found.singleBy.few],
-		['· a commoner slip leads to it: that is told', found.singleBy.commoner],
-		['· more than three lead to it: cannot be told', found.singleBy.many],
-		['two slips', found.pair],
-		['chance (a slip named by mistake)', found.random]
-	] as const;
-	for (const [title, { n, hit, offered, miss, untold }] of titles) {
-		const cells = [hit, offered, miss, untold].map((part) => share(part, n));
-		console.log(`| ${[title, n, ...cells].join(' | ')} |`);
+	console.log(
+		'Every slip and every two slips of a task, entered as the shop writes the number. What is'
+	);
+	console.log(
+		'told of it is held against all that leads to the same digits: “rightly” is what leads to'
+	);
+	console.log(
+		'them, whether it is named, offered among two or three, or told instead because it is met'
+	);
+	console.log('more often.\n');
+	const titles = ['rightly', 'named', 'offered', 'another leads to it', 'its writing'];
+	console.log(`| wrong by | answers | ${titles.join(' | ')} | another named | cannot tell |`);
+	console.log('| --- | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: |');
+	cataloguedRows('one slip', single);
+	cataloguedRows('two slips met often', pair);
+	cataloguedRows('two slips, a seldom one among them', seldomPair);
+	const { n, one, two } = chance;
+	console.log(
+		`\nOf ${n} numbers by chance, between 0.3 and 2.5 times the right one, a slip was named`
+	);
+	console.log(`for ${share(one + two, n)}: one slip ${share(one, n)}, two ${share(two, n)}.`);
+}
+
+const companyTitles: Readonly<Record<Company, string>> = {
+	alone: 'nothing else leads to it',
+	few: 'two or three lead to it',
+	many: 'more than three lead to it',
+	seldom: 'one met more often leads to it',
+	one: 'one slip alone leads to it'
+};
+
+function cataloguedRows(title: string, tallies: Tallies): void {
+	const line = (name: string, tally: Tally) => {
+		const { n, named, offered, other, writing, false: wrong, untold } = tally;
+		const cells = [named + offered + other, named, offered, other, writing, wrong, untold];
+		console.log(`| ${[name, n, ...cells.map((part) => share(part, n))].join(' | ')} |`);
+	};
+	line(title, tallies.all);
+	for (const company of companies) {
+		if (tallies[company].n > 0) line(`· ${companyTitles[company]}`, tallies[company]);
 	}
 }
 

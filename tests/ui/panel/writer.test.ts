@@ -14,6 +14,15 @@ describe('the lengths of a panel in the units that were chosen', () => {
 		expect(write.place(13.6875)).toBe(place);
 	});
 
+	test('the sizes in a sentence', () => {
+		const sentence =
+			'Frame 2, edge: 0.25 in at A1 to B12 is under 1 1/2 in; set it 1/8 in to the left.';
+		expect(writerFor('in').says(sentence)).toBe(sentence);
+		expect(writerFor('mm').says(sentence)).toBe(
+			'Frame 2, edge: 6.35 mm at A1 to B12 is under 38.1 mm; set it 3.18 mm to the left.'
+		);
+	});
+
 	test.each([
 		['19', '19 mm', '19'],
 		['12.7, 25.4', '12.7 mm, 25.4 mm', '12.7, 25.4'],

@@ -9,6 +9,8 @@ export interface ListedCard {
 	/** Name of its file in the topic's folder. */
 	readonly id: string;
 	readonly name: string;
+	/** In which round of topics its topic is dealt from: every third, say. Left out, in every one. */
+	readonly every?: number;
 }
 
 /** Families that belong together on the pages and in an exam. */
@@ -26,20 +28,22 @@ type Line = readonly [code: string, rev: number, id: string, name: string];
 /**
  * A topic and its families, one line each. Raise a revision when an old seed would give a
  * different task. Codes and ids stand in learners' records and are never used again for something
- * else.
+ * else. A topic whose tasks take long is dealt from in every so many rounds only.
  */
 export function topic<const Id extends string>(
 	id: Id,
 	name: string,
 	place: number,
-	families: readonly Line[]
+	families: readonly Line[],
+	{ every }: Pick<ListedCard, 'every'> = {}
 ): Topic<Id> {
 	const cards = families.map(([code, rev, file, called]) => ({
 		code,
 		rev,
 		topic: id,
 		id: file,
-		name: called
+		name: called,
+		...(every === undefined ? {} : { every })
 	}));
 	return { id, name, place, cards };
 }

@@ -1,4 +1,5 @@
 import { untold } from '../solver/compiled.ts';
+import { fetchMetal } from './later-metal.ts';
 
 /** What each file of `methods/` tells of answers; where the build left it in the file, nothing. */
 const files = import.meta.glob(['../methods/*.ts', '../methods/pieces/*.ts'], { query: '?told' });
@@ -7,7 +8,7 @@ const files = import.meta.glob(['../methods/*.ts', '../methods/pieces/*.ts'], { 
 const reasons = import.meta.glob('../trade/tolerances.ts', { query: '?told' });
 
 /**
- * Fetches what the methods that are loaded tell of answers: before marking, before a working is
+ * Fetches what the methods and families that are loaded tell of answers: before marking, before a working is
  * shown, before a sentence is read. Rejects where it cannot be fetched.
  */
 export async function tell(): Promise<void> {
@@ -16,5 +17,5 @@ export async function tell(): Promise<void> {
 		if (!load) throw new Error(`methods/${file}.ts is not in the build`);
 		return load;
 	});
-	await Promise.all([...Object.values(reasons), ...loads].map((load) => load()));
+	await Promise.all([fetchMetal(), ...[...Object.values(reasons), ...loads].map((load) => load())]);
 }

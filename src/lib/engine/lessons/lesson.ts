@@ -3,9 +3,10 @@ import type { Level } from '../families/level.ts';
 import { randomFrom } from '../families/random.ts';
 import type { Value } from '../quantity/value.ts';
 import type { Values } from '../solver/compiled.ts';
-import { evaluate } from '../solver/evaluate.ts';
+import { evaluate, withSlipAsFar } from '../solver/evaluate.ts';
 import { brokenLimit } from '../solver/limits.ts';
 import type { Method } from '../solver/method.ts';
+import { differs } from '../solver/tolerance.ts';
 import { TradeError } from '../solver/trade-function.ts';
 import { Goes } from './goes.ts';
 import { type Hand, handsOf, moved, valueUnder } from './hand.ts';
@@ -23,6 +24,8 @@ export interface Way {
 	readonly steps: readonly string[];
 	/** Those of them that tasks ask for. */
 	readonly asked: readonly string[];
+	/** Ids of the slips that tasks are about. */
+	readonly chief: ReadonlySet<string>;
 	/** Which sizes tasks let go together. */
 	readonly goes: Goes;
 }
@@ -60,18 +63,22 @@ function newWays(family: Family): Way[] {
 }
 
 function wayOf(family: Family, method: Method, draws: readonly Draw[]): Way[] {
-	const start = middling(draws);
-	if (!start) return [];
 	const keys = Object.keys(method.steps);
 	const asked = keys.filter((key) => draws.some((draw) => draw.asked.includes(key)));
 	const steps = keys.slice(0, Math.max(...asked.map((key) => keys.indexOf(key))) + 1);
+	const chief = new Set(draws.flatMap(({ chief = {} }) => Object.values(chief).flatMap((ids) => ids ?? [])));
+	const start = middling(draws, (draw) => slipsSeen(method, draw.given, steps, chief));
+	if (!start) return [];
 	const hands = handsOf(method, draws, start);
 	const goes = new Goes(draws.map(({ given }) => given));
-	return [{ family, method, start, draws, hands, steps, asked, goes }];
+	return [{ family, method, start, draws, hands, steps, asked, chief, goes }];
 }
 
-/** The draw nearest to the middle of all sizes; of those alike, the first, which is the easiest. */
-function middling(draws: readonly Draw[]): Draw | undefined {
+/**
+ * The draw that shows most slips; of those alike, the nearest to the middle of all sizes, and the
+ * first, which is the easiest.
+ */
+function middling(draws: readonly Draw[], seen: (draw: Draw) => number): Draw | undefined {
 	const [first] = draws;
 	if (!first) return undefined;
 	// Levels come in order: a lesson begins with what the first draw is like.
@@ -84,8 +91,27 @@ function middling(draws: readonly Draw[]): Draw | undefined {
 			const sizes = sizesIn(given[key]);
 			return sum + sizes.reduce((all, size) => all + Math.abs(size / (middle || 1) - 1), 0);
 		}, 0);
-	const some = alike.slice(0, drawsPerLevel);
-	return some.reduce((best, one) => (off(one) < off(best) ? one : best), first);
+	const near = [...alike].sort((one, other) => off(one) - off(other)).slice(0, drawsLooked);
+	return near.reduce((best, one) => (seen(one) > seen(best) ? one : best), near[0] ?? first);
+}
+
+/** Draws near the middle that are looked at for their slips. */
+const drawsLooked = 40;
+
+/** How many of the slips lead to another number on these givens. */
+function slipsSeen(
+	method: Method,
+	given: Values,
+	steps: readonly string[],
+	slips: ReadonlySet<string>
+): number {
+	const right = workedBy(method, given);
+	if (!right) return 0;
+	return [...slips].filter((id) => {
+		if (!method.slips[id]) return false;
+		const wrong = withSlipAsFar(method, right, id);
+		return steps.some((key) => wrong[key] !== undefined && differs(method, key, right, wrong));
+	}).length;
 }
 
 /** How many values a draw gives, so that only draws of parts alike are compared. */

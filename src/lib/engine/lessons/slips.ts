@@ -21,10 +21,11 @@ export interface SlipShown {
 	readonly effect: Effect | null;
 }
 
-/** The slips that are made in the steps of a lesson: common ones first, in the order of the steps. */
-export function slipsOf({ method, steps }: Way): (readonly [id: string, slip: Slip])[] {
+/** The slips that are made in the steps of a lesson: those that tasks are about first. */
+export function slipsOf({ method, steps, chief }: Way): (readonly [id: string, slip: Slip])[] {
 	const all = Object.entries(method.slips).filter(([, { step }]) => steps.includes(step));
-	return [...all.filter(([, { rare }]) => !rare), ...all.filter(([, { rare }]) => rare)];
+	const place = ([id, { rare }]: (typeof all)[number]) => (chief.has(id) ? 0 : rare ? 2 : 1);
+	return [...all].sort((one, other) => place(one) - place(other));
 }
 
 /** Works a slip on numbers: as far down the steps as it shows, and where that is drawn. */

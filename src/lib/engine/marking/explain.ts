@@ -10,9 +10,6 @@ const equal = 1e-6;
 /** By so much less may a seldom slip cost, and a common one is told instead. */
 const hides = 0.4;
 
-/** A single cause that costs no more is believed before two slips are looked for. */
-const plain = 2;
-
 /** A candidate, and the wrong entries that it leads to. */
 interface Covering {
 	readonly cause: Cause;
@@ -52,9 +49,10 @@ export function explain(questions: readonly Question[]): Record<string, Cause> {
 	return causes;
 }
 
+/** A single cause is believed before two slips are looked for. */
 function candidatesFor(question: Question): Candidate[] {
 	const found = [...singleSlips(question), ...writingFaults(question)];
-	return found.some(({ cost }) => cost <= plain) ? found : [...found, ...doubleSlips(question)];
+	return found.length > 0 ? found : doubleSlips(question);
 }
 
 /** Equal causes as one, with every entry they lead to. */

@@ -3,6 +3,7 @@ import type { Values } from '../solver/compiled.ts';
 import { evaluateAsFar } from '../solver/evaluate.ts';
 import { kindAt } from '../solver/kind-at.ts';
 import type { Task } from '../tasks/task.ts';
+import { stepOfSlip } from './verdict.ts';
 
 /**
  * Whether two slips in one step are the same act in this task, and do not only come to the same by
@@ -11,8 +12,8 @@ import type { Task } from '../tasks/task.ts';
  */
 export function isSameAct(task: Task, one: string, other: string): boolean {
 	const { method } = task;
-	const step = method.slips[one]?.step ?? '';
-	if (step !== method.slips[other]?.step) return false;
+	const step = stepOfSlip(method, one);
+	if (step !== stepOfSlip(method, other)) return false;
 	const kind = kindAt(method, step);
 	// Whole numbers and stocked sizes come to the same by rounding.
 	if (kind.mistakes.stocked || kind.mistakes.coarse.length === 0) return false;

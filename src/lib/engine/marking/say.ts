@@ -2,7 +2,7 @@ import type { Task } from '../tasks/task.ts';
 import { roundingSays } from '../quantity/kinds/find-mistakes.ts';
 import { kindAt } from '../solver/kind-at.ts';
 import { factorSays } from './factor.ts';
-import { type Cause, choicesIn, type Verdict } from './verdict.ts';
+import { type Cause, choicesIn, stepOfSlip, type Verdict } from './verdict.ts';
 
 /** The verdict on step `key`, one clear sentence. */
 export function sayVerdict(task: Task, verdict: Verdict, key: string): string {
@@ -25,7 +25,7 @@ const numbers = ['no', 'one', 'two', 'three'];
 export function sayCause(task: Task, cause: Cause, key: string): string {
 	const { slips, steps } = task.method;
 	const labelled = (step: string) => `“${steps[step]?.label ?? step}”`;
-	const saying = (id: string | undefined) => (id === undefined ? '' : (slips[id]?.says ?? ''));
+	const saying = (id: string) => slips[id]?.says ?? '';
 	const kind = kindAt(task.method, key);
 	const unitSays = (id: string) => kind.mistakes.units.find((one) => one.id === id)?.says ?? '';
 	switch (cause.kind) {
@@ -63,7 +63,7 @@ export function sayCause(task: Task, cause: Cause, key: string): string {
 export function stepOf(task: Task, cause: Cause, key: string): string | null {
 	switch (cause.kind) {
 		case 'slip':
-			return task.method.slips[cause.slips[0] ?? '']?.step ?? null;
+			return stepOfSlip(task.method, cause.slips[0] ?? '') || null;
 		case 'unit':
 		case 'rounding':
 		case 'digits':

@@ -11,7 +11,7 @@ import {
 	supportOf
 } from './question.ts';
 import { isSameAct } from './same-act.ts';
-import type { SlipCause } from './verdict.ts';
+import { isSeldom, type SlipCause, stepOfSlip } from './verdict.ts';
 import type { World } from './world.ts';
 
 /** What speaks against a cause: fewer slips before more, exact before rounded, common before rare. */
@@ -23,12 +23,11 @@ const costs = {
 	coarseExact: 0.04,
 	coarse: 0.8,
 	second: 0.2,
-	/** Whoever has a wrong value before works on with it. */
 	notWorkedOn: 0.3
 };
 
-/** More of a chance than this, and two slips are not named for a number. */
-const mostChance = 0.15;
+/** More of a chance than this, and two slips are not named: both met often, or any. */
+const mostChance = { common: 0.12, seldom: 0.04 };
 
 /** Every single slip that leads to the entry. */
 export function singleSlips(question: Question): Candidate[] {
@@ -47,56 +46,84 @@ export function singleSlips(question: Question): Candidate[] {
 	});
 }
 
-/** Two slips in different steps, and one with a wrong unit, that lead to exactly the entry. */
+/** Two slips that may have been made together, or one and a unit, and what they lead to. */
+interface Double {
+	readonly world: World;
+	readonly cause: SlipCause;
+	readonly values: Values;
+	/** What would be written by them: the entry, or that in the right unit. */
+	readonly entry: Entry;
+}
+
+/**
+ * Two slips in different steps, and one with a wrong unit, that lead to exactly the entry: two that
+ * are met often, or else any. None where so many lead near it that one may well do so by chance.
+ */
 export function doubleSlips(question: Question): Candidate[] {
-	const found: Candidate[] = [];
-	const reached: Value[] = [];
-	const tryOut = (world: World, values: Values, cause: SlipCause, entry: Entry) => {
+	const all = question.worlds.flatMap((world) => doublesIn(question, world));
+	const common = all.filter(({ cause }) => !cause.also && !hasSeldom(question, cause.slips));
+	const found = likely(question, common, mostChance.common);
+	return found.length > 0 ? found : likely(question, all, mostChance.seldom);
+}
+
+function likely(question: Question, doubles: readonly Double[], most: number): Candidate[] {
+	const kind = kindOf(question);
+	const hits = doubles.filter(({ world, values, entry }) => {
 		const value = values[question.key];
-		if (value === undefined || !isOff(question, world, values)) return;
-		reached.push(value);
-		if (!kindOf(question).isWritten(entry, value, 'exact')) return;
-		if (isContradicted(question, world, values)) return;
-		const strays = world === question.worlds[0] ? 0 : costs.notWorkedOn;
-		found.push(candidate(question, cause, values, costs.second + strays));
-	};
-	for (const world of question.worlds) {
-		for (const [one, other] of pairsIn(question, world)) {
-			const cause: SlipCause = { kind: 'slip', slips: [one, other] };
-			tryOut(world, world.pair(one, other), cause, question.entry);
-		}
-		for (const { id: also, factor, foreign } of kindOf(question).mistakes.units) {
-			if (!foreign) continue;
+		const isHit = value !== undefined && kind.isWritten(entry, value, 'exact');
+		return isHit && !isContradicted(question, world, values);
+	});
+	const reached = doubles.flatMap(({ values }) => values[question.key] ?? []);
+	if (hits.length === 0 || chanceOf(kind, question.entry, reached) > most) return [];
+	return hits.map(({ world, cause, values }) =>
+		candidate(question, cause, values, costs.second + strays(question, world))
+	);
+}
+
+function doublesIn(question: Question, world: World): Double[] {
+	const pairs = pairsIn(question, world).map(([one, other]): Double => {
+		const cause: SlipCause = { kind: 'slip', slips: [one, other] };
+		return { world, cause, values: world.pair(one, other), entry: question.entry };
+	});
+	const { units } = kindOf(question).mistakes;
+	const misread = units
+		.filter(({ foreign }) => foreign)
+		.flatMap(({ id: also, factor }) => {
 			const entry = kindOf(question).scaled(question.entry, factor);
-			for (const id of idsIn(question, world)) {
-				tryOut(world, world.single(id), { kind: 'slip', slips: [id], also }, entry);
-			}
-		}
-	}
-	return chanceOf(kindOf(question), question.entry, reached) > mostChance ? [] : found;
+			return idsIn(question, world).map((id): Double => {
+				const cause: SlipCause = { kind: 'slip', slips: [id], also };
+				return { world, cause, values: world.single(id), entry };
+			});
+		});
+	return [...pairs, ...misread].filter(({ values }) => isOff(question, world, values));
 }
 
 /** The slips that may have been made, seldom ones last: none where the right value had been shown. */
 function idsIn({ task, opened }: Question, world: World): readonly string[] {
-	const { slips } = task.method;
-	const ids = world.slipIds.filter((id) => !opened.includes(slips[id]?.step ?? ''));
-	return [...ids.filter((id) => !slips[id]?.rare), ...ids.filter((id) => slips[id]?.rare)];
+	const { method } = task;
+	const ids = world.slipIds.filter((id) => !opened.includes(stepOfSlip(method, id)));
+	const seldom = ids.filter((id) => isSeldom(method, id));
+	return [...ids.filter((id) => !seldom.includes(id)), ...seldom];
 }
 
 function pairsIn(question: Question, world: World): [string, string][] {
-	const { slips } = question.task.method;
+	const { method } = question.task;
 	const ids = idsIn(question, world);
 	return ids.flatMap((one, i) =>
 		ids
 			.slice(i + 1)
-			.filter((other) => slips[one]?.step !== slips[other]?.step)
+			.filter((other) => stepOfSlip(method, one) !== stepOfSlip(method, other))
 			.map((other): [string, string] => [one, other])
 	);
 }
 
+function hasSeldom({ task }: Question, ids: readonly string[]): boolean {
+	return ids.some((id) => isSeldom(task.method, id));
+}
+
 function candidate(question: Question, cause: SlipCause, values: Values, match: number): Candidate {
-	const { slips } = question.task.method;
-	const rarity = costs.rare * cause.slips.filter((id) => slips[id]?.rare).length;
+	const { method } = question.task;
+	const rarity = costs.rare * cause.slips.filter((id) => isSeldom(method, id)).length;
 	const prior = cause.slips.map((id) => costs.slip + (question.told.includes(id) ? costs.told : 0));
 	const also = cause.also === undefined ? 0 : costs.slip;
 	const cost = prior.reduce((sum, one) => sum + one, also + match + rarity);
@@ -114,7 +141,12 @@ function costOf(
 	if (value === undefined || !isOff(question, world, values)) return null;
 	const cost = matchCost(question, value, carried);
 	if (cost === null || isContradicted(question, world, values)) return null;
-	return cost + (world === question.worlds[0] ? 0 : costs.notWorkedOn);
+	return cost + strays(question, world);
+}
+
+/** Whoever has a wrong value before works on with it. */
+function strays({ worlds }: Question, world: World): number {
+	return world === worlds[0] ? 0 : costs.notWorkedOn;
 }
 
 /** @param carried the value as it comes out when every step is rounded as the shop carries it */

@@ -1,4 +1,5 @@
 import type { Entry } from '../quantity/kinds/kind.ts';
+import type { Method } from '../solver/method.ts';
 
 export type { Entry } from '../quantity/kinds/kind.ts';
 
@@ -82,6 +83,15 @@ export function offered(causes: readonly Cause[]): Cause {
 export function choicesIn(cause: Cause): readonly Cause[] {
 	if (cause.kind !== 'either') return [];
 	return cause.causes ?? cause.slips.map((id) => ({ kind: 'slip', slips: [id] }));
+}
+
+/** The step in which a slip of the method is made. */
+export function stepOfSlip({ slips }: Method, id: string): string {
+	return slips[id]?.step ?? '';
+}
+
+export function isSeldom({ slips }: Method, id: string): boolean {
+	return slips[id]?.rare === true;
 }
 
 /** A name for a cause: the same for equal ones. */

@@ -5,6 +5,7 @@ import { type Changes, evaluateAsFar, withSlipAsFar } from '../solver/evaluate.t
 import { kindAt } from '../solver/kind-at.ts';
 import { carriedIn } from '../solver/tolerance.ts';
 import type { Task } from '../tasks/task.ts';
+import { stepOfSlip } from './verdict.ts';
 
 /**
  * The method of a task worked with slips, on top of the student's own earlier values. What a slip
@@ -44,7 +45,7 @@ export class World {
 	/** The same with every step rounded as the shop carries it. */
 	carried(id: string): Values {
 		const { method } = this.#task;
-		const slips = { [method.slips[id]?.step ?? '']: id };
+		const slips = { [stepOfSlip(method, id)]: id };
 		return this.#worked({ slips, carry: carriedIn(method) });
 	}
 
@@ -69,7 +70,7 @@ export class World {
 	}
 
 	#place(slipId: string): number {
-		return this.#places.indexOf(this.#task.method.slips[slipId]?.step ?? '');
+		return this.#places.indexOf(stepOfSlip(this.#task.method, slipId));
 	}
 
 	#worked(changes: Changes): Values {

@@ -19,6 +19,8 @@ export interface TaskKind {
 	readonly aim: SkillId;
 	/** Every skill an answer may give evidence about, in the order of the steps. */
 	readonly skills: readonly SkillId[];
+	/** As many tasks of average length as it takes as long as, where these are two or more. */
+	readonly length?: number;
 }
 
 /** All that can be practised. */

@@ -2,6 +2,7 @@ import type { Family } from '../families/family.ts';
 import { type Level, levels } from '../families/level.ts';
 import { compiledOf } from '../solver/compiled.ts';
 import type { Method } from '../solver/method.ts';
+import { averageSeconds, difficultyOf, featuresOf, secondsFor } from '../tasks/difficulty.ts';
 import { drawTask, type Task } from '../tasks/task.ts';
 import type { Skill, SkillId, Syllabus, TaskKind } from './skill.ts';
 
@@ -61,7 +62,16 @@ function kindOf(
 	const each = new Set(inEvery(sets));
 	const some = new Set(sets.flatMap((skills) => [...skills]));
 	const skills = [...some].filter((skill) => each.has(skill) || !sure.has(skill));
-	return { id: `${code}${level}`, family: code, aim: skills.at(-1) ?? '', skills };
+	const length = lengthOf(tasks);
+	const kind = { id: `${code}${level}`, family: code, aim: skills.at(-1) ?? '', skills };
+	return length > 1 ? { ...kind, length } : kind;
+}
+
+/** As many tasks of average length as these take as long as. */
+function lengthOf(tasks: readonly Task[]): number {
+	const seconds = tasks.map((task) => secondsFor(difficultyOf(featuresOf(task))));
+	const mean = seconds.reduce((sum, one) => sum + one, 0) / seconds.length;
+	return Math.floor(mean / averageSeconds);
 }
 
 /** The skills that tasks exercise, a set for each method they come by, in the order of steps. */

@@ -14,7 +14,7 @@ import { SetError } from './set-error.ts';
  */
 
 /** What is dealt from: families, or their cards. */
-export type Dealable = Pick<Family, 'code'> & { readonly topic: string };
+export type Dealable = Pick<Family, 'code' | 'every'> & { readonly topic: string };
 
 /** Where one task comes from. */
 export interface Place<F extends Dealable = Family> {
@@ -36,15 +36,21 @@ export interface Deal<F extends Dealable> {
 }
 
 /**
- * Places for so many tasks: every topic as often as any other, give or take one, neighbours from
- * different topics, and in a topic every family before one comes again.
+ * Places for so many tasks: every topic as often as any other, give or take one, but for those of long
+ * tasks, which wait some rounds; neighbours from different topics, and in a topic every family before
+ * one comes again.
  *
  * @throws Error on an empty seed, or without a family or a level
  */
 export function deal<F extends Dealable>({ seed, families, count, levels }: Deal<F>): Place<F>[] {
 	if (seed === '') throw new Error('empty seed');
 	const topics = [...new Set(families.map(({ topic }) => topic))];
-	const order = rounds(topics, count, (topic, round) => `topic ${topic} ${round} ${seed}`);
+	const order = rounds(
+		topics,
+		count,
+		(topic, round) => `topic ${topic} ${round} ${seed}`,
+		(topic, round) => round % everyOf(topic, families) === 0
+	);
 	const piles = new Map(
 		topics.map((topic) => {
 			const own = families.filter((family) => family.topic === topic);
@@ -96,6 +102,12 @@ export function drawDealt<T>(
 	});
 }
 
+/** In which rounds a topic takes part: those of its families that come most often. */
+function everyOf(topic: string, families: readonly Dealable[]): number {
+	const own = families.filter((family) => family.topic === topic);
+	return Math.min(...own.map(({ every = 1 }) => every));
+}
+
 interface Turn<T> {
 	readonly member: T;
 	readonly round: number;
@@ -105,12 +117,14 @@ interface Turn<T> {
 function rounds<T>(
 	members: readonly T[],
 	count: number,
-	keyOf: (member: T, round: number) => string
+	keyOf: (member: T, round: number) => string,
+	takesPart: (member: T, round: number) => boolean = () => true
 ): Turn<T>[] {
 	if (members.length === 0) nothing();
 	const turns: Turn<T>[] = [];
 	for (let round = 0; turns.length < count; round++) {
-		const next = ranked(members, (member) => keyOf(member, round));
+		const taking = members.filter((member) => takesPart(member, round));
+		const next = ranked(taking, (member) => keyOf(member, round));
 		if (next[0] === turns.at(-1)?.member) next.splice(1, 0, ...next.splice(0, 1));
 		turns.push(...next.map((member) => ({ member, round })));
 	}

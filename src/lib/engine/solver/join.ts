@@ -13,15 +13,31 @@ export interface JoinedPart {
 	readonly feed: Readonly<Record<string, string>>;
 	/** Given or step of the part → the name it goes by in the joined method. */
 	readonly as: Readonly<Record<string, string>>;
+	/** Label of a step in the joined method, where the part's own says too little there. */
+	readonly labels: Readonly<Record<string, string>>;
+	/** The last step that is taken over; null for all of them. */
+	readonly until: string | null;
+}
+
+interface PartNotes {
+	labels?: JoinedPart['labels'];
+	until?: string;
 }
 
 /** A part: `part(rivetLength, { D: 'diameter' })` takes its diameter from an earlier step. */
 export function part(
 	method: Method,
-	feed: Readonly<Record<string, string>> = {},
-	as: Readonly<Record<string, string>> = {}
+	feed: JoinedPart['feed'] = {},
+	as: JoinedPart['as'] = {},
+	{ labels = {}, until }: PartNotes = {}
 ): JoinedPart {
-	return { method, feed, as };
+	return { method, feed, as, labels, until: until ?? null };
+}
+
+/** The steps that a part brings, by their keys in its method. */
+export function stepsIn({ method, until }: JoinedPart): string[] {
+	const keys = Object.keys(method.steps);
+	return until === null ? keys : keys.slice(0, keys.indexOf(until) + 1);
 }
 
 /**
@@ -50,22 +66,29 @@ class Whole {
 		this.#id = id;
 	}
 
-	add({ method, feed, as }: JoinedPart): void {
-		const names = this.#namesOf(method, feed, as);
-		for (const [key, step] of Object.entries(method.steps)) {
+	add(one: JoinedPart): void {
+		const { method, labels } = one;
+		const names = this.#namesOf(one);
+		const taken = stepsIn(one);
+		for (const key of taken) {
+			const step = method.steps[key] as Step;
 			const name = names[key] ?? key;
 			const laid = {
 				...step,
+				label: labels[key] ?? step.label,
 				formula: renamed(step.formula, names),
 				from: within(step.from, names)
 			};
 			if (!this.#isThere(method, name, laid)) this.#steps[name] = laid;
 			this.#results.set(name, kindAt(method, key));
 		}
-		for (const slip of Object.values(method.slips)) this.#addSlip(slip, names);
+		for (const slip of Object.values(method.slips)) {
+			if (taken.includes(slip.step)) this.#addSlip(slip, names);
+		}
 		for (const limit of method.limits) this.#limits.push(joinedLimit(limit, names));
 		for (const outcome of method.outcomes) {
-			const at = outcome.at.map((key) => names[key] ?? key);
+			const at = outcome.at.filter((key) => taken.includes(key)).map((key) => names[key] ?? key);
+			if (at.length === 0) continue;
 			this.#outcomes.push(laidOutcome(outcome, at, within(outcome.from, names)));
 		}
 	}
@@ -102,8 +125,9 @@ class Whole {
 	}
 
 	/** The part's names → the whole's, with its open givens added to the whole's. */
-	#namesOf(method: Method, feed: JoinedPart['feed'], as: JoinedPart['as']): Record<string, string> {
-		for (const key of [...Object.keys(feed), ...Object.keys(as)]) {
+	#namesOf({ method, feed, as, labels, until }: JoinedPart): Record<string, string> {
+		const told = [feed, as, labels].flatMap((one) => Object.keys(one));
+		for (const key of until === null ? told : [...told, until]) {
 			const own = Object.hasOwn(method.given, key) || Object.hasOwn(method.steps, key);
 			if (!own) this.#refuse(`${method.id} has neither a given nor a step called ${key}`);
 		}

@@ -78,6 +78,8 @@ export function significant(value: string): number {
 /** What a task takes in the middle: of this difficulty, two minutes, as the plan starts from. */
 const middle = { difficulty: 8.5, seconds: 120 };
 
+export const averageSeconds = middle.seconds;
+
 /** Seconds that a task of a difficulty takes, about, as long as nobody has been timed. */
 export function secondsFor(difficulty: number): number {
 	return (middle.seconds * difficulty) / middle.difficulty;

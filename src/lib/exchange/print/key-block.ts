@@ -14,7 +14,7 @@ export function keyBlock(own: SetTask, place: number): Block {
 	const markup = `<section class="kt"><h2><b>${place}</b><span>${escaped(answer)}</span><em class="tn">${task.number}</em></h2>
 <table><colgroup><col class="st"><col><col class="sl"><col class="mk"></colgroup><thead><tr><th>Step</th><th>Working</th><th>Slip met there</th><th>Marks</th></tr></thead>
 <tbody>${rows.map((row) => row.markup).join('')}</tbody></table></section>`;
-	const height = rows.reduce((sum, row) => sum + row.height, 10 + linesOf(answer, 70, 4.3));
+	const height = rows.reduce((sum, row) => sum + row.height, 12.5 + linesOf(answer, 70, 4.3));
 	return { markup, height };
 }
 

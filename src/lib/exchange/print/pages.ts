@@ -6,15 +6,17 @@ export interface Block {
 	readonly height: number;
 }
 
-/** What stands above and below on every page, in mm, and a little to spare. */
-const frame = 40;
+interface Paging {
+	/** Most blocks on a page. */
+	readonly most: number;
+	/** Height of what stands above the blocks on the first page only, in mm. */
+	readonly above: number;
+	/** Height of what stands above and below on every page, in mm. */
+	readonly frame: number;
+}
 
-/**
- * The blocks page by page, as many as fit and at most `most` on one.
- *
- * @param above height of what stands above the blocks on the first page only, in mm
- */
-export function paged(blocks: readonly Block[], most: number, above: number): Block[][] {
+/** The blocks page by page, as many as fit. */
+export function paged(blocks: readonly Block[], { most, above, frame }: Paging): Block[][] {
 	const pages: Block[][] = [];
 	let room = 0;
 	for (const block of blocks) {

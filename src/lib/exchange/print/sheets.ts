@@ -1,4 +1,5 @@
 import { escaped } from '../../engine/solver/markup.ts';
+import { dueWords } from '../../engine/sets/due-words.ts';
 import type { OpenSet, SetTask } from '../../engine/sets/open-set.ts';
 import { toleranceWords } from '../../engine/sets/own-tolerance.ts';
 import type { TaskSet } from '../../engine/sets/set.ts';
@@ -24,6 +25,10 @@ type Progress = (done: number, of: number) => void;
 
 const mostOnWorksheet = 3;
 
+/** What stands above and below on every page, in mm, and a little to spare. */
+const worksheetFrame = 40;
+const keyFrame = 26;
+
 /** Worksheets: one with lines for code and name, or one a student. */
 export function printWorksheets(
 	open: OpenSet,
@@ -35,7 +40,11 @@ export function printWorksheets(
 	const pages = each.flatMap((student, i) => {
 		const tasks = student ? open.for(student.code) : open.tasks;
 		const blocks = tasks.map((task, at) => taskBlock(task, at + 1));
-		const sheets = paged(blocks, mostOnWorksheet, terms.height);
+		const sheets = paged(blocks, {
+			most: mostOnWorksheet,
+			above: terms.height,
+			frame: worksheetFrame
+		});
 		progress?.(i + 1, each.length);
 		return sheets.map((sheet, n) =>
 			pageOf(open, sheet, {
@@ -60,8 +69,7 @@ export function printKey(
 		const tasks: readonly SetTask[] = student ? open.for(student.code) : open.tasks;
 		const sheets = paged(
 			tasks.map((task, at) => keyBlock(task, at + 1)),
-			tasks.length,
-			scheme.height
+			{ most: tasks.length, above: scheme.height, frame: keyFrame }
 		);
 		progress?.(i + 1, each.length);
 		const title = `${open.set.title}: answer key and mark scheme`;
@@ -103,7 +111,7 @@ function whoOf({ of }: OpenSet, student: Student | null): string {
 }
 
 function termsOf({ due, note, ...set }: TaskSet): Block {
-	const parts = [due === null ? '' : `Due ${due.replace('T', ', ')}.`, toleranceWords(set), note];
+	const parts = [due === null ? '' : `Due ${dueWords(due)}.`, toleranceWords(set), note];
 	const text = parts.filter((part) => part !== '').join(' ');
 	if (text === '') return { markup: '', height: 0 };
 	return { markup: `<p class="terms">${escaped(text)}</p>`, height: linesOf(text, 95, 4.6) + 2 };

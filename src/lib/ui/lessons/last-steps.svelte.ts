@@ -1,4 +1,4 @@
-import type { Entry, Verdicts } from '$lib/engine/marking/verdict.ts';
+import type { Entry, Verdict, Verdicts } from '$lib/engine/marking/verdict.ts';
 import type { LengthUnit } from '$lib/engine/quantity/value.ts';
 import { stepsOf, type Task } from '$lib/engine/tasks/task.ts';
 import { AnswerLine } from '../sheet/answer-line.svelte.ts';
@@ -35,6 +35,11 @@ export class LastSteps {
 		this.lines = left.map((key) => new AnswerLine(task.method, key, units));
 	}
 
+	/** The verdict on what stands in a line, where it is what was checked last. */
+	verdictOn({ key, text }: AnswerLine): Verdict | undefined {
+		return this.last?.typed[key] === text ? this.last.verdicts[key] : undefined;
+	}
+
 	/** Marks the lines; null, at no cost, where one is empty or cannot be read. */
 	async check(): Promise<StepsCheck | null> {
 		await Promise.all(this.lines.map((line) => line.settle()));
@@ -67,5 +72,5 @@ export function markedSteps(task: Task): string[] {
 
 /** How many steps are the reader's, one time after the other: the last, the last two, all. */
 export function fading(steps: number): number[] {
-	return [...new Set([1, 2, steps])].filter((count) => count <= steps).sort((a, b) => a - b);
+	return [1, 2, steps].slice(0, steps);
 }

@@ -5,7 +5,7 @@ import { toSvg } from '$lib/engine/figures/to-svg.ts';
 import { type Hand, valueUnder } from '$lib/engine/lessons/hand.ts';
 import { move, reachOf, type Way, workedBy } from '$lib/engine/lessons/lesson.ts';
 import { around, drawingOf, frameOf, scaleOf } from '$lib/engine/lessons/lettered.ts';
-import { slipShown } from '$lib/engine/lessons/slips.ts';
+import { slipShown, slipsOf } from '$lib/engine/lessons/slips.ts';
 import { boundsOf } from '$lib/engine/figures/to-svg.ts';
 import { textAt } from '$lib/engine/solver/show.ts';
 
@@ -25,6 +25,7 @@ export class LessonBoard {
 		this.#units = units;
 		this.given = way.start.given;
 		this.#like = scaleOf(way);
+		this.slip = this.#firstSlip();
 		this.#frame = frameOf(way, way.start.given, this.#like, units());
 	}
 
@@ -41,6 +42,14 @@ export class LessonBoard {
 			? null
 			: slipShown(this.way, this.given, this.right, this.slip, this.#units())
 	);
+
+	/** The first slip that shows on the numbers the lesson begins with. */
+	#firstSlip(): string | null {
+		const found = slipsOf(this.way).find(
+			([id]) => slipShown(this.way, this.given, this.right, id, this.#units()).at
+		);
+		return found?.[0] ?? null;
+	}
 
 	/** The values that a hand can be moved to, and where among them it is. */
 	reach(hand: Hand): { readonly values: readonly Value[]; readonly at: number } {

@@ -13,6 +13,8 @@ export interface Writer {
 	size(inches: number): string;
 	/** A thickness or a distance in decimals, with its unit: `0.032 in`, `0.81 mm`. */
 	gauge(inches: number): string;
+	/** A sentence of the planner, whose lengths are inches. */
+	says(sentence: string): string;
 	/** A place as it is laid out: decimals and the nearest 64th, `1.268 (≈ 1 17/64)`; or `32.2`. */
 	place(inches: number): string;
 }
@@ -21,6 +23,7 @@ const inInches: Writer = {
 	units: 'in',
 	bare: (inches) => inchesText(inches).replace(' in', ''),
 	size: inchesText,
+	says: (sentence) => sentence,
 	gauge: gaugeText,
 	place: (inches) => `${inches.toFixed(3)} (${nearest64(inches)})`
 };
@@ -28,10 +31,14 @@ const inInches: Writer = {
 const millimetres = (inches: number, least: number, most: number) =>
 	decimalText(exactly(Math.round(inches * 25.4e4) / 1e4), least, most);
 
+/** Sizes in a sentence: `13 11/16 in`, `0.032 in`. */
+const inchesIn = /(?<![\d./-])(\d+ \d+\/\d+|\d+\/\d+|\d+(?:\.\d+)?) in\b/g;
+
 const inMillimetres: Writer = {
 	units: 'mm',
 	bare: (inches) => millimetres(inches, 0, 1),
 	size: (inches) => `${millimetres(inches, 0, 1)} mm`,
+	says: (sentence) => sentence.replace(inchesIn, (_, text: string) => `${fromInches(text)} mm`),
 	gauge: (inches) => `${millimetres(inches, 0, 2)} mm`,
 	place: (inches) => millimetres(inches, 1, 1)
 };

@@ -10,9 +10,10 @@ const breaks = new Set(['=', '+', '−', '×', '÷', '·', ',', ';', '<', '>', '
 export function wrapping(markup: string): string {
 	const pieces: string[] = [];
 	let piece = '';
-	for (const part of topLevel(markup)) {
+	for (const part of topLevel(markup).flatMap(inWords)) {
 		const operator = /^<mo[^>]*>(.*)<\/mo>$/.exec(part)?.[1];
-		if (operator !== undefined && breaks.has(operator) && piece !== '') {
+		const begins = operator === undefined ? part.startsWith('<mtext class') : breaks.has(operator);
+		if (begins && piece !== '') {
 			pieces.push(piece);
 			piece = '';
 		}
@@ -20,6 +21,16 @@ export function wrapping(markup: string): string {
 	}
 	if (piece !== '') pieces.push(piece);
 	return pieces.map((one) => `<math>${one}</math>`).join(' ');
+}
+
+/** Words longer than this are broken between them. */
+const longText = 24;
+
+/** A long text word by word. */
+function inWords(part: string): string[] {
+	const words = /^<mtext>(.*)<\/mtext>$/.exec(part)?.[1] ?? '';
+	if (words.length <= longText) return [part];
+	return words.split(' ').map((word) => `<mtext class="word">${word}</mtext>`);
 }
 
 /** The elements at the top, each with all that is inside of it. */

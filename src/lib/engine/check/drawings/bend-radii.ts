@@ -39,7 +39,7 @@ export function bendRadii(checkup: Checkup, width: number, T: number): Drawing {
 }
 
 /** The bend with its outer corner at (x, y); legs go up and to the right. */
-function section(x: number, y: number, R: number, T: number, arm: number): string {
+export function section(x: number, y: number, R: number, T: number, arm: number): string {
 	const outer = R + T;
 	return [
 		`M${r(x)} ${r(y - arm)}L${r(x)} ${r(y - outer)}A${r(outer)} ${r(outer)} 0 0 0 ${r(x + outer)} ${r(y)}L${r(x + arm)} ${r(y)}`,

@@ -4,29 +4,58 @@ import { listedPlaces } from '../next.ts';
 import type { Checkup } from '../check.ts';
 import { boundText, legend, sizeText, type Spot, spotsOf, toneOf, verdictMark } from './spots.ts';
 
+/** Room that a hole takes along the edge, for its number to stand clear of the next. */
+const room = 20;
+/** From the edge of the sheet to the top of the next strip: numbers, marks and sizes. */
+const between = 92;
+
 /**
- * The edge of the sheet with its holes, as far in as they were measured. Along the edge they stand
- * evenly: nobody measured that.
- *
- * @param next the hole that is asked for, from 0; drawn where the least edge distance is
+ * The edge of the sheet with its holes, as far in as they were measured; in strips one under the
+ * other where one has no room for all. Along the edge they stand evenly: nobody measured that.
  */
-export function holesAtEdge(
-	checkup: Checkup,
-	width: number,
-	D: number,
-	next: number | null = null
-): Drawing {
+export function holesAtEdge(checkup: Checkup, width: number, D: number): Drawing {
 	const spots = spotsOf(checkup, 'Edge distance');
-	const shown = next === null ? spots : spots.slice(0, next);
-	const count = Math.max(shown.length, (next ?? -1) + 1, 1);
 	const left = 34;
-	const apart = (width - left - 14) / count;
+	const most = Math.max(1, Math.floor((width - left - 14) / room));
+	const strips = Math.max(1, Math.ceil(spots.length / most));
+	const each = Math.ceil(spots.length / strips) || 1;
+	const apart = (width - left - 14) / each;
 	const [first] = spots;
 	const least = first?.least?.bound ?? 2 * D;
-	const deepest = Math.max(least * 1.2, ...shown.map(({ value }) => value));
+	const deepest = Math.max(least * 1.2, ...spots.map(({ value }) => value));
 	const scale = Math.min(120 / (deepest + 1.5 * D), (apart * 0.62) / D);
-	const bottom = 0;
-	const top = -(deepest + 1.5 * D) * scale;
+	const high = (deepest + 1.5 * D) * scale;
+	const strip = { left, width, apart, scale, high, D };
+	const bottom = (i: number) => i * (high + between);
+	return {
+		title: titleOf(checkup, spots),
+		shapes: [
+			...Array.from({ length: strips }, (_, i) =>
+				stripOf(checkup, spots.slice(i * each, (i + 1) * each), bottom(i), strip)
+			).flat(),
+			...legend(left + 8, bottom(strips - 1) + 58)
+		]
+	};
+}
+
+interface Strip {
+	readonly left: number;
+	readonly width: number;
+	readonly apart: number;
+	readonly scale: number;
+	readonly high: number;
+	readonly D: number;
+}
+
+/** One stretch of the edge, which lies at `bottom`. */
+function stripOf(
+	checkup: Checkup,
+	spots: readonly Spot[],
+	bottom: number,
+	{ left, width, apart, scale, high, D }: Strip
+): Shape[] {
+	const [first] = spots;
+	const top = bottom - high;
 	const x = (i: number) => left + (i + 0.5) * apart;
 	const y = (value: number) => bottom - value * scale;
 	const radius = Math.max(2, (D * scale) / 2);
@@ -41,41 +70,26 @@ export function holesAtEdge(
 				]
 			: []
 	);
-	const holes = shown.flatMap((spot, i) => [
-		...roundFeature(x(i), y(spot.value), radius),
-		...ringed(spot, x(i), y(spot.value), radius),
-		...numbered(spot, x(i), apart)
-	]);
-	const asked =
-		next === null
-			? []
-			: [
-					...roundFeature(x(next), y(least), radius, 'none', 'dim'),
-					circle(x(next), y(least), radius + 6, 'none', 'dim'),
-					text(x(next), 20, String(next + 1), { anchor: 'middle' })
-				];
-	return {
-		title: titleOf(checkup, spots),
-		shapes: [
-			...plate({ left, top, right: width, bottom }),
-			...limits,
-			...holes,
-			...asked,
-			...callouts(checkup, shown, { x, top }),
-			...legend(left + 8, 58)
-		]
-	};
+	return [
+		...plate({ left, top, right: width, bottom }),
+		...limits,
+		...spots.flatMap((spot, i) => [
+			...roundFeature(x(i), y(spot.value), radius),
+			...ringed(spot, x(i), y(spot.value), radius),
+			...numbered(spot, x(i), bottom)
+		]),
+		...callouts(checkup, spots, { x, top })
+	];
 }
 
 function ringed({ verdict }: Spot, x: number, y: number, radius: number): Shape[] {
 	return verdict === 'fails' ? [circle(x, y, radius + 5, 'none', 'slip')] : [];
 }
 
-function numbered({ name, verdict }: Spot, x: number, apart: number): Shape[] {
-	if (apart < 12 && verdict === 'holds') return [];
+function numbered({ name, verdict }: Spot, x: number, bottom: number): Shape[] {
 	return [
-		text(x, 20, name || '1', { anchor: 'middle', tone: toneOf(verdict) }),
-		...verdictMark(x, 32, verdict)
+		text(x, bottom + 20, name || '1', { anchor: 'middle', tone: toneOf(verdict) }),
+		...verdictMark(x, bottom + 32, verdict)
 	];
 }
 

@@ -17,6 +17,8 @@ export function runChart(checkup: Checkup, summary: Summary, width: number): Dra
 	const [left, right] = [44, width - 40];
 	const y = (value: number) => ((high + room - value) / (high - low + 2 * room)) * height;
 	const x = (i: number) => left + 14 + (i * (right - left - 28)) / Math.max(1, spots.length - 1);
+	// Numbers as near as they have room for.
+	const every = [1, 2, 5, 10, 20, 50].find((one) => one * (x(1) - x(0)) >= 20) ?? 100;
 	const marks = [low, high].filter(
 		(value, i, all) => i === 0 || Math.abs(y(value) - y(all[0] ?? 0)) > 16
 	);
@@ -46,7 +48,7 @@ export function runChart(checkup: Checkup, summary: Summary, width: number): Dra
 			path(polyline(spots.map(({ value }, i) => [x(i), y(value)] as const)), 'dim'),
 			...spots.flatMap((spot, i) => [
 				...verdictMark(x(i), y(spot.value), spot.verdict, spots.length > 40 ? 2.5 : 4.5),
-				...(spots.length <= 24 || spot.verdict !== 'holds'
+				...(i % every === 0
 					? [text(x(i), height + 16, spot.name, { anchor: 'middle', tone: 'soft' })]
 					: [])
 			])

@@ -1,13 +1,13 @@
 import { type Drawing, rectangle, segment, type Shape, text } from '../../figures/drawing.ts';
 import { dimensionAcross } from '../../figures/parts/dimension.ts';
 import { drillBit } from '../../figures/parts/drill-bit.ts';
-import { drilledSheet } from '../../figures/parts/hole.ts';
-import { looseRivet, manufacturedHead } from '../../figures/parts/rivet.ts';
+import { looseRivet } from '../../figures/parts/rivet.ts';
 import { drillForRivet } from '../../methods/drill-for-rivet.ts';
 import type { Method } from '../../solver/method.ts';
-import { type Draw, family, type SeenBy } from '../family.ts';
+import { type Draw, family } from '../family.ts';
 import type { Level } from '../level.ts';
 import { diameterIn, fromNumber, someNumber } from '../parts/numbered.ts';
+import { rivetInHole } from './parts/rivet-in-hole.ts';
 
 const stories: readonly string[] = [
 	'The hole pattern for a flap skin is marked, and the drill motor is still empty.',
@@ -52,7 +52,7 @@ export const tasks = family({
 	},
 	figure: (given, say) =>
 		threeSteps(typeof given.number === 'string' ? 'by number' : say('D', Number(given.D))),
-	metal: rivetInHole
+	metal: (seen) => rivetInHole(seen, diameterIn(seen.given))
 });
 
 /** Pilot, final hole and rivet side by side; not to scale. */
@@ -76,25 +76,5 @@ function threeSteps(D: string): Drawing {
 	return {
 		title: 'Three steps side by side: the pilot drill, the final drill, and the rivet in the hole.',
 		shapes: [...shapes, ...dimensionAcross(rivet - 14, rivet + 14, 60, 46, D)]
-	};
-}
-
-/** The shank over or in the hole, to scale; the gap is a few thousandths. */
-function rivetInHole(seen: SeenBy): Drawing {
-	const D = diameterIn(seen.given);
-	const scale = 110 / D;
-	const [width, x, thickness] = [250, 125, 46];
-	const hole = Math.min(Math.max(seen.at('final'), 0), 2.2 * D) * scale;
-	const shank = thickness + 30;
-	// It stands on a hole that is too small, and sticks half way in one of its own size.
-	const lift = { small: -shank, binds: thickness / 2 - shank }[seen.case] ?? 0;
-	const r = (D * scale) / 2;
-	return {
-		title: seen.says,
-		shapes: [
-			...drilledSheet(x, hole, { width, y: 0, thickness }),
-			rectangle(x - r, lift, 2 * r, shank, 'rivet'),
-			...manufacturedHead(x, lift, r, 'universal')
-		]
 	};
 }

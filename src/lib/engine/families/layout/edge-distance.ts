@@ -6,9 +6,10 @@ import { edgeDistance } from '../../methods/edge-distance.ts';
 import type { Values } from '../../solver/compiled.ts';
 import { headNumber, rivetNumber } from '../../trade/rivet-code.ts';
 import { rivetDashes } from '../../trade/stock.ts';
-import { type Draw, family, type OtherDraw, type Say, type SeenBy } from '../family.ts';
+import { type Draw, family, type OtherDraw, type Say } from '../family.ts';
 import type { Level } from '../level.ts';
 import { fromNumber } from '../parts/numbered.ts';
+import { holeByEdge, unit, width } from './parts/hole-by-edge.ts';
 
 type Head = 'protruding' | 'countersunk';
 
@@ -76,7 +77,7 @@ export const tasks = family({
 			: calledOut(task, { number, head });
 	},
 	figure: (given, say) => besideEdge(given, say),
-	metal: drilled
+	metal: holeByEdge
 });
 
 type Told = Pick<Draw<typeof edgeDistance>, 'story' | 'question' | 'asked' | 'basis' | 'cautions'>;
@@ -105,10 +106,6 @@ function chiefOf(head: Head) {
 	};
 }
 
-const width = 290;
-/** Drawing units in a rivet diameter; every rivet is drawn the same size. */
-const unit = 28;
-
 /** Section and plan of the edge, the rivets 3 D from it whatever is asked: not to scale. */
 function besideEdge({ head, ...given }: Values, say: Say): Drawing {
 	const flush = head === 'countersunk';
@@ -134,39 +131,4 @@ function besideEdge({ head, ...given }: Values, say: Say): Drawing {
 /** The rivet as it is given: by its diameter or its number. */
 function rivetText({ D, number }: Values, say: Say): string {
 	return D === undefined ? String(number) : `D ${say('D', D)}`;
-}
-
-/** Outcomes where the hole stands as it was asked. */
-const asWanted = ['least', 'preferred', 'greatest'];
-
-/** The hole where the answer puts it, with the least and the greatest beside it, to scale. */
-function drilled(seen: SeenBy<typeof edgeDistance>, say: Say): Drawing {
-	const [top, bottom] = [0, 80];
-	const middle = (top + bottom) / 2;
-	const x = width - Math.max(-1.5, Math.min(seen.at('times'), 7.2)) * unit;
-	const limits = [
-		['min', seen.rightAt('factor')],
-		['max', seen.at('greatestTimes')]
-	] as const;
-	return {
-		title: seen.says,
-		shapes: [
-			...plate({ left: 0, top, right: width, bottom }, 'metal-a', ['left']),
-			...limits.flatMap(([name, times]) => {
-				const at = width - times * unit;
-				return [
-					segment(at, top - 8, at, bottom + 8, 'thin'),
-					text(at, bottom + 22, name, { anchor: 'middle' })
-				];
-			}),
-			...roundFeature(x, middle, unit / 2, 'paper', asWanted.includes(seen.case) ? 'edge' : 'slip'),
-			...dimensionAcross(
-				x,
-				width,
-				top - 18,
-				[middle - unit / 2, top],
-				say(seen.key, seen.at('entered'))
-			)
-		]
-	};
 }

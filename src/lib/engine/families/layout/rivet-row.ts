@@ -1,9 +1,9 @@
-import type { Drawing } from '../../figures/drawing.ts';
-import { brokenRow, stripWithHoles } from '../../figures/parts/hole-row.ts';
+import { brokenRow } from '../../figures/parts/hole-row.ts';
 import { rivetRow } from '../../methods/rivet-row.ts';
-import { family, type SeenBy } from '../family.ts';
+import { family } from '../family.ts';
 import type { Random } from '../random.ts';
 import type { Level } from '../level.ts';
+import { rowLaidOut } from './parts/row-laid-out.ts';
 
 const long: readonly string[] = [
 	'The lower seam of a baggage floor gets one row of rivets from end to end.',
@@ -70,36 +70,11 @@ export const tasks = family({
 			pitch: `≤ ${say('greatestPitch', greatestPitch)}`,
 			length: say('length', length)
 		}),
-	metal: laidOut
+	metal: (seen) => rowLaidOut(seen, seen.given.length, seen.given.endMargin)
 });
 
 /** Pieces in eighths of an inch; short ones where every hole is to be written down. */
 function lengthFor(random: Random, level: Level, pitch: number): number {
 	const [least, most] = level === 3 ? [4, 7] : level === 2 ? [8, 16] : [8, 30];
 	return random.int(Math.ceil(least * pitch * 8), Math.floor(most * pitch * 8)) / 8;
-}
-
-/** More holes than this are not drawn: they would run into one another. */
-const mostHoles = 60;
-
-/** Outcomes where the row is as it was asked. */
-const sound = ['right'];
-
-/** Where an answer puts the holes. */
-const holesAt: Readonly<Record<string, string>> = {
-	spaces: 'holes',
-	count: 'holes',
-	pitch: 'positions',
-	positions: 'positions'
-};
-
-/** The row as the answer lays it out, or null where it has too many holes to draw. */
-function laidOut(seen: SeenBy<typeof rivetRow>): Drawing | null {
-	const { length, endMargin } = seen.given;
-	const holes = seen.case === 'noRow' ? [] : seen.list(holesAt[seen.key] ?? '');
-	if (holes.length > mostHoles) return null;
-	return {
-		title: seen.says,
-		shapes: stripWithHoles({ length, endMargin, holes, off: !sound.includes(seen.case) })
-	};
 }

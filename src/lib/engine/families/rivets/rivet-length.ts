@@ -1,18 +1,13 @@
-import type { Drawing, Shape } from '../../figures/drawing.ts';
+import type { Drawing } from '../../figures/drawing.ts';
 import { dimensionAcross, dimensionDown } from '../../figures/parts/dimension.ts';
-import {
-	bentOverRivet,
-	drivenRivet,
-	setRivet,
-	stackHeight,
-	stackSection
-} from '../../figures/parts/joint.ts';
+import { setRivet, stackHeight, stackSection } from '../../figures/parts/joint.ts';
 import { rivetLength } from '../../methods/rivet-length.ts';
 import { evaluate } from '../../solver/evaluate.ts';
 import type { GivenValues } from '../../solver/method.ts';
 import { sheetThicknesses } from '../../trade/stock.ts';
-import { family, type Say, type SeenBy } from '../family.ts';
+import { family, type Say } from '../family.ts';
 import { layersFor, rivetsFor, threeLayerJoints, twoLayerJoints } from '../parts/joints.ts';
+import { rivetByLength, scaleFor, width, x } from './parts/rivet-by-length.ts';
 import { sheetAlloy } from '../parts/sheets-for-rivets.ts';
 
 const thin = sheetThicknesses.filter((size) => size >= 0.02 && size <= 0.063);
@@ -49,19 +44,12 @@ export const tasks = family({
 		};
 	},
 	figure: joint,
-	metal: withRivet
+	metal: (seen) => rivetByLength(seen.given.layers, seen.given.D, seen)
 });
 
-const width = 250;
-const x = width / 2;
-
-function scaleFor(layers: readonly number[], D: number): number {
-	return Math.min(170 / (stackHeight(layers, 1) + 2 * D), 50 / D);
-}
-
-/** The joint with a rivet of the length that is needed, before it is driven. */
 type Given = GivenValues<typeof rivetLength>;
 
+/** The joint with a rivet of the length that is needed, before it is driven. */
 function joint(given: Given, say: Say, like = given): Drawing {
 	const { layers, D } = given;
 	const scale = scaleFor(like.layers, like.D);
@@ -78,32 +66,4 @@ function joint(given: Given, say: Say, like = given): Drawing {
 			...dimensionAcross(x - r, x + r, tip + 24, tip, `D ${say('D', D)}`)
 		]
 	};
-}
-
-/** The joint with a rivet of this length, before driving if there is no metal for a head. */
-function withRivet(seen: SeenBy<typeof rivetLength>): Drawing {
-	const { layers, D } = seen.given;
-	const grip = stackHeight(layers, 1);
-	const scale = scaleFor(layers, D);
-	const stack = stackSection({ layers, width, scale });
-	return { title: seen.says, shapes: [...stack, ...rivetIn(seen, grip, scale)] };
-}
-
-function rivetIn(seen: SeenBy<typeof rivetLength>, grip: number, scale: number): Shape[] {
-	const { D } = seen.given;
-	switch (seen.case) {
-		case 'inside':
-		case 'stub':
-			return setRivet(x, D, Math.min(Math.max(seen.at('length'), 0), grip + 4 * D), scale);
-		case 'bends':
-			return bentOverRivet(x, D, grip, Math.min(seen.at('out'), 4) * D, scale);
-		default:
-			return drivenRivet(
-				x,
-				D,
-				grip,
-				{ across: seen.at('headAcross'), high: seen.at('headHigh') },
-				scale
-			);
-	}
 }

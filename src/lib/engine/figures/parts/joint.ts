@@ -31,7 +31,7 @@ export function stackSection({ layers, names = [], width, scale }: Stack): Shape
 const lineHeight = 15;
 
 /** Names to the left of thin layers, fanned out so that each has a line of its own. */
-function namesBeside(names: readonly string[], middles: readonly number[]): Shape[] {
+export function namesBeside(names: readonly string[], middles: readonly number[]): Shape[] {
 	const centre = middles.reduce((total, one) => total + one, 0) / middles.length;
 	const crowded = middles.some((y, i) => i > 0 && y - (middles[i - 1] ?? 0) < lineHeight);
 	return names.flatMap((name, i) => {

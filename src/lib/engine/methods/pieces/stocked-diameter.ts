@@ -14,6 +14,8 @@ export const stockedDiameter = piece(
 	'stocked-diameter',
 	{ threeT: given(length, '3T') },
 	step('max(upTo(threeT, 1/32 in), 3/32 in)', 'Rivet diameter', {
+		asks: 'Which stocked diameter is the smallest that will do?',
+
 		rule: 'diameter.three-t',
 		kind: rivetDiameter,
 		tolerance: stockedSize,

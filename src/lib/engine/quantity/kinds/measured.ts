@@ -144,6 +144,7 @@ function numberMathml(kind: NumberKind, value: number, units: LengthUnit): strin
 
 /** Parts of the last place carried that a typed number may be off, besides its own last place. */
 const lost: Readonly<Record<Exclude<Nearness, 'very'>, number>> = { rounded: 0.5, exact: 0.1 };
+const mostOfValue: typeof lost = { rounded: Infinity, exact: 0.01 };
 
 /**
  * How far a typed number may be from a value that it is taken for. Entries coarser than five of
@@ -152,6 +153,8 @@ const lost: Readonly<Record<Exclude<Nearness, 'very'>, number>> = { rounded: 0.5
 function roomFor({ value, grain }: Entry<Exact>, nearness: Nearness, fine: number): number {
 	if (nearness === 'very') return 1e-6;
 	const onRule = grain === 0 && value.d > 8n && 64n % value.d === 0n;
-	const room = onRule && nearness === 'rounded' ? 1 / 128 : Math.max(grain, lost[nearness] / fine);
+	// Of a small number even a tenth of the last place carried is much.
+	const inPlaces = Math.min(lost[nearness] / fine, value.abs().valueOf() * mostOfValue[nearness]);
+	const room = onRule && nearness === 'rounded' ? 1 / 128 : Math.max(grain, inPlaces);
 	return Math.min(room, 5.5 / fine) + 1e-9;
 }

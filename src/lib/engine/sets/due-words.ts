@@ -1,4 +1,4 @@
-import type { TaskSet } from '$lib/engine/sets/set.ts';
+import type { TaskSet } from './set.ts';
 
 const dayWords = new Intl.DateTimeFormat('en-GB', {
 	weekday: 'short',

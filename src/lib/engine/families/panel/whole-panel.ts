@@ -1,0 +1,169 @@
+import { rivetDiameterFromStack } from '../../methods/rivet-diameter-from-stack.ts';
+import { rivetLength } from '../../methods/rivet-length.ts';
+import { evaluate } from '../../solver/evaluate.ts';
+import type { Method } from '../../solver/method.ts';
+import { type Draw, family, type OtherDraw } from '../family.ts';
+import { laterMetal } from '../later-metal.ts';
+import type { Random } from '../random.ts';
+import { panelRivets, panelRows, panelTwoStacks } from './parts/joined.ts';
+import { doubledPanels, type PanelStory, plainPanels } from './parts/panels.ts';
+import { panelFigure } from './parts/panel-figure.ts';
+
+const method: Method = panelRivets;
+
+/** Skins of light aircraft and what they are riveted to, inches; their rivets are 3/32 to 5/32 in. */
+const sheets = [0.02, 0.025, 0.032, 0.04, 0.05] as const;
+
+const alloys = ['2024-T3', 'clad 2024-T3', '6061-T6', '7075-T6'] as const;
+
+const basis =
+	'Smallest rivet by 3T, 1.5D for the shop head, end holes at the preferred edge distance, the fewest equal spaces (FAA-H-8083-31B, pp. 4-32 to 4-35).';
+
+const chiefOfRivets = {
+	diameter: ['wholeStack', 'diameter.down'],
+	length: ['oneLayer', 'noShank', 'length.down'],
+	final: ['nominal', 'rowAbove', 'rowBelow'],
+	total: ['oneRow']
+};
+
+const chiefOfRows = {
+	...chiefOfRivets,
+	preferred: ['nothingAdded'],
+	count: ['noMargin', 'spacesForRivets', 'spacesDown'],
+	pitch: ['pitchNotDivided', 'byRivets', 'wholeLength']
+};
+
+const chiefOfTwo = {
+	...chiefOfRows,
+	length: ['grip.oneLayer', 'needed.noShank', 'length.down'],
+	lengthB: ['neededB.noShank', 'lengthB.down']
+};
+
+export const tasks = family({
+	method,
+	others: [panelRows, panelTwoStacks],
+	draw(random, level): Draw | OtherDraw {
+		if (level === 1) return rivetsOnly(random);
+		return level === 2 ? wholeRows(random) : twoStacks(random);
+	},
+	figure: panelFigure,
+	metal: laterMetal(() => import('./parts/panel-metal.ts'))
+});
+
+/** The rivet, its drill and how many of it: the rows are laid out already. */
+function rivetsOnly(random: Random): Draw {
+	const panel = random.pick(plainPanels);
+	const layers = stackFor(random, panel);
+	return {
+		given: { layers, rows: random.int(...panel.rows), count: random.int(7, 19) },
+		story: `${panel.story} The holes are marked.`,
+		question: 'Which rivet, which final drill, and how many rivets?',
+		asked: ['diameter', 'length', 'final', 'total'],
+		chief: chiefOfRivets,
+		...told(random, panel)
+	};
+}
+
+/** One stack and its rows, from the rivet to the pitch. */
+function wholeRows(random: Random): OtherDraw {
+	const panel = random.pick(plainPanels);
+	const layers = stackFor(random, panel);
+	return {
+		method: panelRows,
+		given: { layers, head: 'protruding', ...rowsOf(random, panel, layers) },
+		story: panel.story,
+		question: 'Work the panel through: rivet, drill, edge distance and rows.',
+		asked: ['diameter', 'length', 'final', 'preferred', 'count', 'pitch', 'total'],
+		chief: chiefOfRows,
+		...told(random, panel)
+	};
+}
+
+/** Rows that run through a doubler for a part of their length: one diameter, two lengths. */
+function twoStacks(random: Random): OtherDraw {
+	const panel = random.pick(doubledPanels);
+	const layers = stackFor(random, panel);
+	const layersB = layers.slice(1);
+	// A doubler so thin that one length serves both stacks would ask nothing of the second.
+	const D = diameterFor(layers);
+	if (lengthFor(layers, D) === lengthFor(layersB, D)) return twoStacks(random);
+	return {
+		method: panelTwoStacks,
+		given: {
+			layers,
+			layersB,
+			head: 'protruding',
+			...rowsOf(random, panel, layers)
+		},
+		story: panel.story,
+		question: 'Work the panel through both stacks: rivets, drills, edge distance and rows.',
+		asked: [
+			'diameter',
+			'length',
+			'lengthB',
+			'pilot',
+			'final',
+			'preferred',
+			'count',
+			'pitch',
+			'total'
+		],
+		chief: chiefOfTwo,
+		...told(random, panel)
+	};
+}
+
+/** Gauges for the layers; a doubler is as thick as the skin it lies on, or up to twice as thick. */
+function stackFor(random: Random, { layers: names }: PanelStory): readonly number[] {
+	const skin = random.pick(sheets);
+	const stack = [skin, random.pick(sheets)];
+	if (names.length === 2) return stack;
+	return [random.pick(sheets.filter((T) => T >= skin && T <= 2 * skin)), ...stack];
+}
+
+function diameterFor(layers: readonly number[]): number {
+	return Number(evaluate(rivetDiameterFromStack, { layers }).diameter);
+}
+
+function lengthFor(layers: readonly number[], D: number): number {
+	return Number(evaluate(rivetLength, { layers, D }).length);
+}
+
+/** Rows between two edges of the panel, in quarters of an inch. */
+function rowsOf(random: Random, { rows }: PanelStory, layers: readonly number[]) {
+	const D = diameterFor(layers);
+	return {
+		rowLength: random.int(32, 96) / 4,
+		greatestPitch: random.pick(pitches.filter(fits(D))),
+		rows: random.int(...rows)
+	};
+}
+
+const pitches = [0.75, 0.875, 1, 1.125, 1.25, 1.5] as const;
+
+/** Pitches from 4 D, the low end of the average, to 10 D, the maximum. */
+function fits(D: number) {
+	return (pitch: number) => pitch >= 4 * D - 1e-9 && pitch <= 10 * D + 1e-9;
+}
+
+/** What is told of a panel; its layers, where there are two stacks, by the place they lie at. */
+function told(random: Random, { layers, behind: [one, many] }: PanelStory) {
+	const at = (names: readonly string[], place: string) =>
+		names.map((name) => `${name} at ${place}`);
+	return {
+		labels: {
+			rows: many,
+			head: 'Rivet head',
+			layers: layers.length > 2 ? at(layers, 'A') : layers,
+			layersB: at(layers.slice(1), 'B'),
+			rowLength: 'Panel, edge to edge along a row'
+		},
+		told: [
+			['Sheet', random.pick(alloys)] as const,
+			['Rivets', 'MS20470AD'] as const,
+			[`Flange of each ${one}`, '1 in, row on its centre line'] as const
+		],
+		basis,
+		cautions: ['drill', 'drive'] as const
+	};
+}

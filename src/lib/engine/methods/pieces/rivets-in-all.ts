@@ -1,0 +1,30 @@
+import { count } from '../../quantity/kinds.ts';
+import { given } from '../../solver/given.ts';
+import { piece, slip, step } from '../../solver/write.ts';
+import { wholeNumber } from '../../trade/tolerances.ts';
+
+export const rivetsInAll = piece(
+	'rivets-in-all',
+	{ rows: given(count, 'Rows'), count: given(count, 'Rivets in each row') },
+	step('rows * count', 'Rivets for all rows', {
+		rule: 'panel.rivets',
+		kind: count,
+		tolerance: wholeNumber,
+		slips: {
+			oneRow: slip('count', 'The rivets of one row only: every row takes as many.'),
+			added: slip('rows + count', 'Rows and rivets were added: every row takes its own rivets.'),
+			oneRowLess: slip(
+				'(rows - 1) * count',
+				'One row too few: the rows are counted, not the spaces between them.'
+			),
+			oneRowMore: slip('(rows + 1) * count', 'One row too many: count the rows of the panel.', {
+				rare: true
+			}),
+			twice: slip(
+				'2 * rows * count',
+				'Twice as many: a rivet holds all of the stack, so each hole takes one.',
+				{ rare: true }
+			)
+		}
+	})
+);

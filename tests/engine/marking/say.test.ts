@@ -1,0 +1,120 @@
+import { describe, expect, test } from 'vitest';
+import { sayCause, sayVerdict, stepOf } from '../../../src/lib/engine/marking/say.ts';
+import { type Cause, choicesIn, nameOf, offered } from '../../../src/lib/engine/marking/verdict.ts';
+import { shelfTask } from './shelf.ts';
+
+const slip = (...slips: string[]): Cause => ({ kind: 'slip', slips });
+const inMm: Cause = { kind: 'slip', slips: ['oneMargin'], also: 'mm-for-inch' };
+const point: Cause = { kind: 'digits', how: 'point' };
+const unknown: Cause = { kind: 'unknown' };
+
+describe('causes that explain an answer equally well', () => {
+	test.each<[string, readonly Cause[], Cause]>([
+		['one is it', [point], point],
+		['none', [], unknown],
+		['two slips', [slip('down'), slip('more')], { kind: 'either', slips: ['down', 'more'] }],
+		[
+			'three slips',
+			[slip('down'), slip('more'), slip('byHoles')],
+			{ kind: 'either', slips: ['down', 'more', 'byHoles'] }
+		],
+		['four are too many', ['a', 'b', 'c', 'd'].map((id) => slip(id)), unknown],
+		[
+			'a slip, and one of another kind',
+			[slip('down'), point],
+			{ kind: 'either', slips: ['down'], causes: [slip('down'), point] }
+		],
+		[
+			'two slips together, or one',
+			[slip('down', 'byHoles'), slip('more')],
+			{
+				kind: 'either',
+				slips: ['down', 'byHoles', 'more'],
+				causes: [slip('down', 'byHoles'), slip('more')]
+			}
+		],
+		[
+			'a slip in millimetres, or one',
+			[inMm, slip('more')],
+			{ kind: 'either', slips: ['oneMargin', 'more'], causes: [inMm, slip('more')] }
+		]
+	])('%s', (_, causes, cause) => {
+		expect(offered(causes)).toEqual(cause);
+		const choices = causes.length > 1 && causes.length < 4 ? causes : [];
+		expect(choicesIn(offered(causes))).toEqual(choices);
+	});
+
+	test('have one name where they are one', () => {
+		expect(nameOf(slip('down'))).toBe(nameOf(slip('down')));
+		expect(nameOf(slip('down'))).not.toBe(nameOf(slip('more')));
+	});
+});
+
+const either = (...causes: Cause[]): Cause => offered(causes);
+
+describe('what is said of a cause, and the step it lies in', () => {
+	test.each<[string, Cause, string, string | null]>([
+		['run', slip('oneMargin'), 'One margin only.', 'run'],
+		['pitch', slip('oneMargin', 'down'), 'One margin only. And: Rounded down.', 'run'],
+		[
+			'run',
+			inMm,
+			'One margin only. And: That is the right size in millimetres, read as inches.',
+			'run'
+		],
+		[
+			'pitch',
+			either(slip('down'), slip('more')),
+			'One of two: Rounded down. Or: One space too many.',
+			'spaces'
+		],
+		[
+			'pitch',
+			either(slip('down'), slip('more'), slip('byHoles')),
+			'One of three: Rounded down. Or: One space too many. Or: Divided by the holes.',
+			null
+		],
+		[
+			'pitch',
+			either(slip('byHoles'), point),
+			'One of two: Divided by the holes. Or: The digits are right; the decimal point is not.',
+			'pitch'
+		],
+		['grip', { kind: 'digits', how: 'swapped' }, 'Two digits have changed places.', 'grip'],
+		['least', { kind: 'breaks', says: 'A bar is 24 in long.' }, 'A bar is 24 in long.', 'least'],
+		[
+			'least',
+			{ kind: 'other-step', step: 'grip' },
+			'That is “Grip”; another step is asked for.',
+			'least'
+		],
+		[
+			'least',
+			{ kind: 'other-step', step: 'gone' },
+			'That is “gone”; another step is asked for.',
+			'least'
+		],
+		['least', { kind: 'factor', of: 'D', times: '2' }, '2 D is the rule; multiply by D.', 'least'],
+		['least', { kind: 'rounding', how: 'end' }, 'Rounded too coarsely: keep thousandths.', 'least'],
+		[
+			'least',
+			{ kind: 'unit', unit: 'thousandths' },
+			'That is the right size in thousandths; write it as inches.',
+			'least'
+		],
+		[
+			'least',
+			unknown,
+			'This number alone does not tell which step went wrong; work the steps one by one.',
+			null
+		],
+		// A record of an earlier version may name what is gone.
+		['least', slip('gone'), '', null],
+		['least', slip(), '', null],
+		['least', { kind: 'unit', unit: 'gone' }, '', 'least']
+	])('%s, %j', (key, cause, says, step) => {
+		expect(sayCause(shelfTask, cause, key)).toBe(says);
+		expect(stepOf(shelfTask, cause, key)).toBe(step);
+		expect(sayVerdict(shelfTask, { kind: 'rework', cause }, key)).toBe(says);
+	});
+});
