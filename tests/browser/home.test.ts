@@ -32,7 +32,7 @@ async function watch(page: Page): Promise<void> {
 test('a newcomer on a phone has answered after two presses, and the answer counts', async ({
 	openPage
 }) => {
-	const page = await openPage(phone);
+	const page = await openPage({ ...phone, own: true });
 	await watch(page);
 	await page.goto('/');
 	await page.getByRole('heading', { name: 'How long must this rivet be?' }).waitFor();
@@ -66,7 +66,7 @@ test(
 	'the tasks of the day are those that were named, and the run has an end',
 	slow,
 	async ({ openPage }) => {
-		const page = await openPage(phone);
+		const page = await openPage({ ...phone, own: true });
 		const day = dayOf(today);
 		await page.clock.install({ time: new Date(`${today}T10:00:00`) });
 		const log = await someLog({ start: day - 9, end: day, rest: 1, tasks: 8 });
