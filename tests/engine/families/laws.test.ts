@@ -52,7 +52,9 @@ describe('the catalogue', () => {
 
 	test('every file of a family is in its topic’s list', () => {
 		const entries = readdirSync(new URL('families/', root), { withFileTypes: true });
-		const folders = entries.filter((entry) => entry.isDirectory()).map(({ name }) => name);
+		const folders = entries
+			.filter((entry) => entry.isDirectory() && entry.name !== 'parts')
+			.map(({ name }) => name);
 		const unlisted = folders.filter((folder) => !Object.hasOwn(topics, folder));
 		expect(
 			unlisted.map((folder) => `add families/${folder}/topic.ts to families/topic-list.ts`)

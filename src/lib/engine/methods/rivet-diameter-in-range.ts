@@ -20,6 +20,7 @@ export const rivetDiameterInRange = method({
 	},
 	steps: {
 		lowEnd: step('2.5 * thickest', '2.5T: the low end of the range', {
+			asks: 'What is two and a half times the thickest sheet?',
 			symbol: '2.5T',
 			rule: 'diameter.range',
 			tolerance: thousandths,
@@ -31,6 +32,7 @@ export const rivetDiameterInRange = method({
 		}),
 		threeT,
 		inRange: step(down, 'Stocked rivet within 2.5T to 3T', {
+			asks: 'Which stocked rivet lies between 2.5T and 3T?',
 			rule: 'diameter.range',
 			kind: rivetDiameter,
 			tolerance: stockedSize,
@@ -51,7 +53,12 @@ export const rivetDiameterInRange = method({
 				twiceInRange: slip(`2 * (${down})`, twiceTheDiameter, { rare: true })
 			}
 		}),
+<<<<<<< HEAD
 		above: step(nextStocked, 'Next stocked rivet above 3T', {
+=======
+		above: step(up, 'Next stocked rivet above 3T', {
+			asks: 'Which stocked rivet comes next above 3T?',
+>>>>>>> next
 			rule: 'diameter.three-t',
 			kind: rivetDiameter,
 			tolerance: stockedSize,
