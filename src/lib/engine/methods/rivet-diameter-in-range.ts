@@ -53,12 +53,8 @@ export const rivetDiameterInRange = method({
 				twiceInRange: slip(`2 * (${down})`, twiceTheDiameter, { rare: true })
 			}
 		}),
-<<<<<<< HEAD
 		above: step(nextStocked, 'Next stocked rivet above 3T', {
-=======
-		above: step(up, 'Next stocked rivet above 3T', {
 			asks: 'Which stocked rivet comes next above 3T?',
->>>>>>> next
 			rule: 'diameter.three-t',
 			kind: rivetDiameter,
 			tolerance: stockedSize,

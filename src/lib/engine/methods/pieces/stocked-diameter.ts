@@ -17,13 +17,9 @@ export const twiceTheDiameter = 'Twice the diameter: the dash number of a diamet
 export const stockedDiameter = piece(
 	'stocked-diameter',
 	{ threeT: given(length, '3T') },
-<<<<<<< HEAD
 	step(nextStocked, 'Rivet diameter', {
-=======
-	step('max(upTo(threeT, 1/32 in), 3/32 in)', 'Rivet diameter', {
 		asks: 'Which stocked diameter is the smallest that will do?',
 
->>>>>>> next
 		rule: 'diameter.three-t',
 		kind: rivetDiameter,
 		tolerance: stockedSize,
