@@ -143,8 +143,18 @@ describe('an instructor', () => {
 		await page.getByRole('heading', { name: 'Collect hand-ins' }).waitFor();
 		const [first] = await filesOf(open, ['B01']);
 		const many = Array.from({ length: 500 }, (_, i) => ({ ...first, name: `${i}.json` }));
+		// As soon as it is there: on a quick machine it does not stay for long.
+		await page.evaluate(() => {
+			const watch = new MutationObserver(() => {
+				const all = [...document.querySelectorAll('button')];
+				const stop = all.find(({ textContent }) => textContent.trim() === 'Call it off');
+				if (!stop) return;
+				watch.disconnect();
+				stop.click();
+			});
+			watch.observe(document.body, { childList: true, subtree: true });
+		});
 		await drop(page, many as Dropped[]);
-		await page.getByRole('button', { name: 'Call it off' }).click();
 		await page.getByText('Called off.').waitFor();
 		const one = { ...(await handInOf(open, 'B01')), device: '0123456789' };
 		const other = { ...(await handInOf(open, 'B01', oneMargin)), device: 'ABCDEFGHJK' };
