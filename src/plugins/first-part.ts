@@ -34,8 +34,8 @@ export function firstPart(code: string, written: Written, later: string): string
 		const [first, , third] = args;
 		switch (name) {
 			case 'step':
-				// The formula as text; it ships compiled.
-				return first ? [{ at: first, text: "''" }] : [];
+				// The formula as text, which ships compiled, and the step as a question.
+				return [first, propertyOf(third, 'asks')].flatMap((at) => (at ? [{ at, text: "''" }] : []));
 			case 'method': {
 				const method = written.methods.find(({ id }) => id === textOf(propertyOf(first, 'id')));
 				return method ? methodEdits(first, method) : [];

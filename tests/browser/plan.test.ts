@@ -92,7 +92,7 @@ async function work(page: Page, misses: number): Promise<Met[]> {
 	const next = page.locator('[data-next]');
 	for (;;) {
 		const task = await openTask(page);
-		const reason = page.locator('aside section', { hasText: 'Why this task now' });
+		const reason = page.locator('.before', { hasText: 'Why this task now' });
 		const why = (await reason.textContent()) ?? '';
 		let missed: string | null = null;
 		if ((await page.locator('[data-answer], [data-answer-choice]').count()) > 0) {
@@ -131,9 +131,7 @@ test(
 		await setExam(page, exam);
 		await setMinutes(page, '15');
 		await page.getByRole('heading', { name: '16 days to the exam, 15 minutes a day' }).waitFor();
-		await page
-			.getByText(/about \d+ in 100 steps right on 11 December\. A rough estimate/)
-			.waitFor();
+		await page.getByText(/about \d+\s% of the steps right on 11 December/).waitFor();
 		const planned = await tasksToday(page);
 		await page.getByRole('button', { name: 'Start today’s tasks' }).click();
 

@@ -83,15 +83,15 @@ test('recall is what the log comes to, in words, in the drawing and in the table
 	const page = await openPage({ time });
 	await openProgress(page, log);
 	const { days } = await readingOf(log);
-	const inHundred = (share = 0) => Math.round(share * 100);
-	const last = inHundred(days.at(-1)?.all.recall);
-	await page.getByText(`${last} in 100 today`).first().waitFor();
-	const first = inHundred(days[0]?.all.recall);
-	const told = `All topics: from ${first} in 100 on 8 Feb to ${last} in 100 today`;
+	const whole = (share = 0) => Math.round(share * 100);
+	const last = whole(days.at(-1)?.all.recall);
+	await page.getByText(`${last}\u00a0% today`).first().waitFor();
+	const first = whole(days[0]?.all.recall);
+	const told = `All topics: from ${first}\u00a0% on 8 Feb to ${last}\u00a0% today`;
 	expect(await page.getByRole('img', { name: told }).count()).toBe(1);
 	const rows = await rowsOf(page, 'What you would get right');
 	expect(rows.map((row) => row[1])).toEqual(
-		days.toReversed().map(({ all }) => String(inHundred(all.recall)))
+		days.toReversed().map(({ all }) => String(whole(all.recall)))
 	);
 	expect(rows[0]?.[0]).toBe('today');
 });

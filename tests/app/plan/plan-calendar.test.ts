@@ -12,8 +12,9 @@ const forecast: Forecast = {
 		{ day: today + 1, phase: 'build', tasks: 0, minutes: 0 },
 		{ day: exam - 1, phase: 'sweep', tasks: 1, minutes: 2.4 }
 	],
-	all: { today: 0.4, then: 0.8 },
+	all: { today: 0.4, then: 0.8, metThen: 1, steps: 1 },
 	topics: [],
+		comesUp: new Map(),
 	weakest: [],
 	missed: [
 		{ skill: 'a/K', recall: 0.3, nextDay: today + 2 },

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { givenUpBy, hasUnmet, standRows, weakSteps } from '../../../src/lib/app/plan/plan-view.ts';
+import { givenUpBy, standRows, weakSteps } from '../../../src/lib/app/plan/plan-view.ts';
 import { leftToday } from '../../../src/lib/app/practice/run.ts';
 import { loadPlanner } from '../../../src/lib/app/plan/planner.ts';
 import type { Run, RunTask } from '../../../src/lib/app/practice/run.ts';
@@ -124,13 +124,6 @@ test('what is given up is told by topic, a shared label once', () => {
 		{ topic: 'bends', name: 'Bends', steps: 1, labels: ['K for the bend angle'] }
 	]);
 	expect(givenUpBy(planner, [])).toEqual([]);
-});
-
-test('a share is assumed only while a step is unmet', () => {
-	expect(hasUnmet(planner, learning)).toBe(true);
-	const met = remember(emptyMemory, 'right', day);
-	const memories = Object.fromEntries(planner.syllabus.skills.map(({ id }) => [id, met]));
-	expect(hasUnmet(planner, { ...emptyLearning(), memories })).toBe(false);
 });
 
 test('what is left of today’s run is what is not answered; other runs do not count', () => {

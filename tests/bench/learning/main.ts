@@ -1,5 +1,6 @@
 import { candidateJobs, candidateTable } from './candidates.ts';
 import { lengthJobs, lengthTable } from './course-lengths.ts';
+import { fewDaysTable } from './few-days.ts';
 import { forecastTable } from './forecast-check.ts';
 import { runJobs } from './jobs.ts';
 import {
@@ -48,6 +49,8 @@ async function printAll(): Promise<void> {
 		missedTable(outcomes.slice(missedFrom, lengthsFrom), outcomeOf),
 		'## Other course lengths, 192 problems: ours less round-robin, at T / at T+28',
 		lengthTable(outcomes.slice(lengthsFrom)),
+		'## Few days: share right at T, of all skills / of the topic that is worst off',
+		fewDaysTable(),
 		'## Forecast of the plan page: mean share right at T',
 		forecastTable(),
 		FOOTER

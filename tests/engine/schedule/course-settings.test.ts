@@ -26,5 +26,11 @@ describe('a change of the settings', () => {
 test('the planner takes days as numbers', () => {
 	const course = courseOf({ ...settings, weekdaysOff: [0, 6], datesOff: ['2026-11-26'] });
 	const [start, exam, off] = ['2026-11-02', '2026-12-11', '2026-11-26'].map(dayOf);
-	expect(course).toEqual({ start, exam, minutes: 25, off: { weekdays: [0, 6], dates: [off] } });
+	expect(course).toEqual({
+		start,
+		exam,
+		minutes: 25,
+		without: [],
+		off: { weekdays: [0, 6], dates: [off] }
+	});
 });

@@ -34,3 +34,12 @@ test('a task is right when each of its steps is, and each step learns from its o
 	expect(learner.memories.get('a')?.missedDay).toBeNull();
 	expect(learner.memories.get('b')?.missedDay).toBe(12);
 });
+
+test('daily practice wears nothing out', () => {
+	const learner = new ExpectedLearner(new Map());
+	const shares = Array.from({ length: 60 }, (_, day) => {
+		learner.answer(kind, day);
+		return recall(learner.memories.get('a') ?? emptyMemory, day + 1);
+	});
+	expect(shares).toEqual([...shares].sort((a, b) => a - b));
+});

@@ -1,12 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { forecast } from '../../../src/lib/engine/schedule/forecast.ts';
-import {
-	UNMET_RECALL,
-	emptyMemory,
-	recall,
-	remember
-} from '../../../src/lib/engine/schedule/memory.ts';
+import { emptyMemory, recall, remember } from '../../../src/lib/engine/schedule/memory.ts';
 import { type PlanInput, planRun } from '../../../src/lib/engine/schedule/plan.ts';
 import { SHIPPED } from '../../../src/lib/engine/schedule/policy.ts';
 import { monday, someInput } from './plan-arbitrary.ts';
@@ -47,9 +42,10 @@ describe('the forecast', () => {
 		const memories = new Map([['s0', remember(emptyMemory, 'right', monday - 4)]]);
 		const found = forecast(input({ memories }));
 		const known = recall(memories.get('s0') ?? emptyMemory, monday);
-		expect(found.all.today).toBeCloseTo((known + 11 * UNMET_RECALL) / 12, 10);
+		expect(found.all.today).toBeCloseTo(known / 12, 10);
 		expect(found.topics.map((t) => t.topic)).toEqual(topics);
-		expect(found.topics[0]?.today).toBeCloseTo((known + 3 * UNMET_RECALL) / 4, 10);
+		expect(found.topics[0]?.today).toBeCloseTo(known / 4, 10);
+		expect(found.topics[1]).toMatchObject({ today: 0, metThen: 4, steps: 4 });
 		expect(found.all.then).toBeGreaterThan(found.all.today);
 	});
 
@@ -57,6 +53,25 @@ describe('the forecast', () => {
 		const promised = [2, 4, 8].map((each) => forecast(input(minutes(each))).all.then);
 		expect(promised).toEqual([...promised].sort((a, b) => a - b));
 		expect(new Set(promised).size).toBe(3);
+	});
+
+	test.each([3, 7, 16, 40])('%i days: five minutes more never promise less', (exam) => {
+		const course = { ...input().course, exam: monday + exam };
+		const promised = Array.from({ length: 24 }, (_, i) => 5 * (i + 1)).map(
+			(each) => forecast(input({ course: { ...course, minutes: each } })).all.then
+		);
+		const falls = promised.map((share, i) => Math.max(...promised.slice(0, i + 1)) - share);
+		// What is rounded to whole percents may not go down.
+		expect(Math.max(...falls)).toBeLessThan(0.005);
+	});
+
+	test('a topic left out is not planned, and counts for nothing', () => {
+		const course = { ...input().course, without: ['bends'] };
+		const found = forecast(input({ course }));
+		expect(found.topics[1]).toMatchObject({ leftOut: true, nextDay: null, then: 0 });
+		expect(found.all.steps).toBe(8);
+		expect(found.unreached).toEqual([]);
+		expect(found.all.then).toBeGreaterThan(forecast(input()).all.then - 0.05);
 	});
 
 	test('says which skills a short time does not reach', () => {
@@ -101,7 +116,12 @@ describe('the forecast', () => {
 		{ when: 'two days after the miss', rested: 1, exam: monday + 28, next: monday + 1 },
 		{ when: 'not any more', rested: 4, exam: monday, next: null }
 	])('a missed skill comes back $when', ({ rested, exam, next }) => {
-		const memories = new Map([['s1', remember(emptyMemory, 'wrong', monday - rested)]]);
+		const begun = remember(remember(emptyMemory, 'right', monday - 1), 'right', monday);
+		const memories = new Map([
+			['s0', begun],
+			['s1', remember(emptyMemory, 'wrong', monday - rested)],
+			['s2', begun]
+		]);
 		const situation = input({ memories, course: { ...input().course, minutes: 4, exam } });
 		expect(forecast(situation).missed[0]?.nextDay).toBe(next);
 		const today = planRun(situation).items.some((item) => item.skill === 's1');

@@ -9,6 +9,7 @@ import {
 	recallLeft,
 	remember
 } from '../../../src/lib/engine/schedule/memory.ts';
+import { SHIPPED } from '../../../src/lib/engine/schedule/policy.ts';
 import { type PlanInput, planRun } from '../../../src/lib/engine/schedule/plan.ts';
 import { type Run, runSeconds } from '../../../src/lib/engine/schedule/run.ts';
 import type { Skill, TaskKind } from '../../../src/lib/engine/schedule/skill.ts';
@@ -166,6 +167,53 @@ describe('before the exam', () => {
 		expect(level(undefined)).toBe('k1');
 		expect(level(rightOn(monday - 10))).toBe('k2');
 		expect(level(rightOn(monday - 20, monday - 15, monday - 10))).toBe('k3');
+	});
+});
+
+describe('with few days', () => {
+	const topics = ['rivets', 'bends', 'layout'];
+	const skills = topics.flatMap((topic) =>
+		[0, 1, 2, 3].map((n) => skill(`${topic}/${n}`, n === 0 ? [] : [`${topic}/${n - 1}`], topic))
+	);
+	const kinds = skills.map(({ id, topic }) => kind(`k-${id}`, [id], topic));
+	const short = (numbers: Partial<PlanInput> = {}) =>
+		input({
+			syllabus: { skills, kinds },
+			course: { ...input().course, exam: monday + 2, minutes: 3 },
+			...numbers
+		});
+	const begun = (run: Run) => run.items.map((item) => item.skill.split('/')[0]);
+
+	test('every topic is begun before any goes further', () => {
+		expect(begun(planRun(short()))).toEqual(topics);
+		const policy = { ...SHIPPED, firstSteps: 0 };
+		expect(new Set(begun(planRun(short({ policy })))).size).toBeLessThan(4);
+	});
+
+	test('a topic not begun goes ahead of what was missed, and of the last look', () => {
+		const memories = new Map([
+			['rivets/0', remember(emptyMemory, 'wrong', monday - 3)],
+			['bends/0', rightOn(monday - 3)]
+		]);
+		expect(planRun(short({ memories })).items[0]?.skill).toBe('layout/0');
+		const sweep = { ...input().course, minutes: 3 };
+		const [first] = planRun(short({ memories, course: sweep, day: monday + 41 })).items;
+		expect(first?.skill).toBe('layout/0');
+	});
+
+	test('after that, new steps come from the topic that has come least far', () => {
+		const memories = new Map(
+			['rivets/0', 'bends/0', 'bends/1', 'layout/0', 'layout/1'].map((id) => [
+				id,
+				rightOn(monday - 1, monday)
+			])
+		);
+		expect(planRun(short({ memories })).items[0]?.skill).toBe('rivets/1');
+	});
+
+	test('a topic left out is not begun', () => {
+		const course = { ...short().course, without: ['rivets'] };
+		expect(begun(planRun(short({ course })))).not.toContain('rivets');
 	});
 });
 

@@ -110,6 +110,18 @@ describe('the exam', () => {
 	});
 });
 
+test('topics may be left out, all but one', () => {
+	const { form, kept } = open();
+	expect(form.setTopic('repairs', false, 3)).toBe(false);
+	expect(form.setTopic('bends', false, 3)).toBe(false);
+	expect(kept.settings.without).toEqual(['bends', 'repairs']);
+	expect(form.setTopic('rivets', false, 3)).toBe(true);
+	expect(form.problems.topics).toContain('at least one topic');
+	expect(form.setTopic('bends', true, 3)).toBe(true);
+	expect(kept.settings.without).toEqual(['repairs']);
+	expect(form.problems.topics).toBeUndefined();
+});
+
 describe('days off', () => {
 	test('every week: all but one', () => {
 		const { form, kept } = open();

@@ -13,8 +13,8 @@ test('expectations that came true are told with their grounds', () => {
 	const words = trustWords(calibrate([...answers(0.82, 100, 79), ...answers(0.2, 50, 11)]));
 	expect(words).toEqual([
 		'So far these numbers tell more about your answers than your plain average does.',
-		'When Bucktail expected about 82 in 100, you got 79. Looked at: 150 first answers on steps met before.',
-		'Log loss, a penalty for misplaced confidence: 0.521. Always saying your average, 60 in 100, would cost 0.673. Lower is better, and the average has a head start: it is known only afterwards.',
+		'When Bucktail expected about 82\u00a0%, you got 79\u00a0%. Looked at: 150 first answers on steps met before.',
+		'Log loss, a penalty for misplaced confidence: 0.521. Always saying your average, 60\u00a0%, would cost 0.673. Lower is better, and the average has a head start: it is known only afterwards.',
 		'AUC 0.76: of one answer you got right and one you did not, Bucktail had expected more of the right one 76 times in 100. Guessing gives 50.'
 	]);
 });

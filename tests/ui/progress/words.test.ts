@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
+import { percent } from '../../../src/lib/ui/percent.ts';
 import { dayOf } from '../../../src/lib/engine/schedule/day.ts';
 import {
 	briefDate,
 	dateWords,
-	inHundred,
 	minutesOf,
 	timeWords,
 	topicWords
@@ -11,8 +11,8 @@ import {
 
 const today = dayOf('2026-03-12');
 
-test('a share is told in hundred', () => {
-	expect([0, 0.716, 1].map(inHundred)).toEqual(['0 in 100', '72 in 100', '100 in 100']);
+test('a share is told in whole percent', () => {
+	expect([0, 0.716, 1].map(percent)).toEqual(['0\u00a0%', '72\u00a0%', '100\u00a0%']);
 });
 
 test.each([

@@ -52,6 +52,8 @@ const questionSchema = v.object({
 	checks: v.pipe(v.array(checkSchema), v.maxLength(mostChecks)),
 	/** What stood in the fields and was not checked. */
 	open: typed,
+	/** Lines of scratch arithmetic; links of earlier versions have none. */
+	scratch: v.optional(v.pipe(v.array(v.pipe(v.string(), v.maxLength(80))), v.maxLength(12))),
 	note: v.pipe(v.string(), v.maxLength(longestNote))
 });
 

@@ -21,6 +21,7 @@ export async function questionOf(work: TaskWork, units: LengthUnit): Promise<Que
 		before: Math.min(99, work.checks.length - told.length),
 		checks: await Promise.all(told.map((check) => askedCheck(work.task, check, units))),
 		open: uncheckedIn(work),
+		...(work.scratch.length > 0 && { scratch: [...work.scratch] }),
 		note: ''
 	};
 }

@@ -8,7 +8,6 @@ import {
 import { dayOf, isoOf } from '$lib/engine/schedule/day.ts';
 import type { Forecast } from '$lib/engine/schedule/forecast.ts';
 import { icalendar } from '$lib/engine/schedule/icalendar.ts';
-import { UNMET_RECALL } from '$lib/engine/schedule/memory.ts';
 import type { SkillId } from '$lib/engine/schedule/skill.ts';
 import { leadText, leadTitle } from '$lib/ui/plan/lead.ts';
 import type { GivenUp, StandRow, WeakStep } from '$lib/ui/plan/rows.ts';
@@ -17,7 +16,7 @@ import { device } from '../device/device.svelte.ts';
 import { enoughMinutes } from './enough-minutes.ts';
 import { plan } from './plan.svelte.ts';
 import { planEntries } from './plan-calendar.ts';
-import { givenUpBy, hasUnmet, standRows, weakSteps } from './plan-view.ts';
+import { givenUpBy, standRows, weakSteps } from './plan-view.ts';
 import { practice } from '../practice/practice.svelte.ts';
 import { leftToday } from '../practice/run.ts';
 
@@ -31,8 +30,6 @@ export interface PlanView {
 	readonly title: string;
 	readonly text: string;
 	readonly rows: readonly StandRow[];
-	/** Share right assumed for steps not met; null when all were met. */
-	readonly unmet: number | null;
 	readonly weak: readonly WeakStep[];
 	/** All steps, and those that do not get a turn before the exam. */
 	readonly steps: number;
@@ -67,9 +64,8 @@ export class PlanPage {
 			title: leadTitle(facts),
 			text: leadText(facts),
 			rows: standRows(planner, forecast, learning),
-			unmet: hasUnmet(planner, learning) ? UNMET_RECALL : null,
 			weak: weakSteps(planner, forecast, learning, left.length > 0 ? practice.run : null),
-			steps: planner.syllabus.skills.length,
+			steps: forecast.all.steps,
 			givenUp: exam === null ? [] : givenUpBy(planner, forecast.unreached),
 			left: left.length,
 			offToday: isOff(courseOf(settings).off, today)

@@ -9,11 +9,10 @@ import { leftIn, type Run } from '../practice/run.ts';
 
 /** Where the learner stands in each topic. */
 export function standRows(planner: Planner, forecast: Forecast, learning: Learning): StandRow[] {
-	return forecast.topics.map(({ topic, today, then, nextDay }) => {
+	return forecast.topics.map(({ topic, today: now, then, steps, metThen, leftOut, nextDay }) => {
 		const skills = planner.syllabus.skills.filter((skill) => skill.topic === topic);
 		const met = skills.filter(({ id }) => isMetIn(learning, id)).length;
-		const name = nameOf(topic);
-		return { topic, name, met, steps: skills.length, now: today, then, nextDay };
+		return { topic, name: nameOf(topic), met, metThen, steps, now, then, leftOut, nextDay };
 	});
 }
 
@@ -70,11 +69,6 @@ export function givenUpBy(planner: Planner, unreached: readonly SkillId[]): Give
 		const labels = [...new Set(ids.map((id) => planner.label(id)))];
 		return { topic, name: nameOf(topic), steps: ids.length, labels };
 	});
-}
-
-/** Whether there is a step that was never met: its share right is then assumed. */
-export function hasUnmet(planner: Planner, learning: Learning): boolean {
-	return planner.syllabus.skills.some(({ id }) => !isMetIn(learning, id));
 }
 
 function isMetIn({ memories }: Learning, skill: SkillId): boolean {

@@ -56,6 +56,29 @@ export class Practice {
 		return true;
 	}
 
+	/** Work on a task that is not of the run before it is answered. */
+	beside(task: Task): TaskWork {
+		return new TaskWork(task, () => settings.units, notingPart);
+	}
+
+	/**
+	 * Takes the task of such work into the run, as one that was opened by hand.
+	 *
+	 * @param since when it was first seen: milliseconds since 1970-01-01 UTC
+	 */
+	take(work: TaskWork, since: number): void {
+		if (this.work === work) return;
+		const { number, family, id } = work.task;
+		const { run } = this;
+		const opened: RunTask = { number, standing: 'open' };
+		const at = run?.tasks.findIndex((task) => task.number === number) ?? -1;
+		if (run && at >= 0) this.keep({ ...run, at });
+		else if (run) {
+			this.keep({ ...run, tasks: run.tasks.toSpliced(run.at + 1, 0, opened), at: run.at + 1 });
+		} else this.keep(runOfOne(family.topic, id.level, opened));
+		[this.work, this.unopened, this.since] = [work, null, since];
+	}
+
 	get task(): RunTask | undefined {
 		return this.run?.tasks[this.run.at];
 	}
@@ -114,9 +137,7 @@ export class Practice {
 		const opened: RunTask = { number: task.number, standing: 'open' };
 		if (run) await this.#insert(run, opened);
 		else {
-			const { topic } = task.family;
-			const id = newId();
-			this.keep({ id, topic, level: task.id.level, at: 0, day: 0, budget: 0, tasks: [opened] });
+			this.keep(runOfOne(task.family.topic, task.id.level, opened));
 			await this.#open();
 		}
 		return true;
@@ -170,6 +191,11 @@ export class Practice {
 		// The run begun before there was a learner is now the learner's.
 		if (safe && device.learnerId !== null) keep(firstRunKey, null);
 	}
+}
+
+/** The run of somebody who opened one task by hand. */
+function runOfOne(topic: TopicId, level: Level, task: RunTask): Run {
+	return { id: newId(), topic, level, at: 0, day: 0, budget: 0, tasks: [task] };
 }
 
 /** The task of a number, or one sentence that says why there is none. */

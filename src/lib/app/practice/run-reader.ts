@@ -16,6 +16,7 @@ const notesSchema = v.object({
 	/** Slips that the person has said to have made. */
 	told: v.optional(v.array(v.string())),
 	charts: v.optional(v.array(v.string())),
+	scratch: v.optional(v.array(v.pipe(v.string(), v.maxLength(80)))),
 	/** How often what was typed has been checked; the verdict is then shown again. */
 	checks: count
 });

@@ -32,6 +32,8 @@ export interface KeptNotes {
 	worked: boolean;
 	/** Slips that the person has said to have made. */
 	told?: readonly string[] | undefined;
+	/** Lines of scratch arithmetic, as typed. */
+	scratch?: readonly string[] | undefined;
 	/** How often what was typed has been checked; the verdict is then shown again. */
 	checks: number;
 }
@@ -112,6 +114,17 @@ export function leftToday(run: Run | null, day: number): RunTask[] {
 /** The tasks of a run that are still to be answered. */
 export function leftIn(run: Run | null): RunTask[] {
 	return (run?.tasks ?? []).filter(({ standing }) => standing === 'open');
+}
+
+/** Where the open task stands among those that are asked: worked ones are read, and not counted. */
+export function placeIn({ tasks, at }: Run): string {
+	const isAsked = ({ standing }: RunTask) => standing !== 'shown';
+	const before = tasks.slice(0, at).filter(isAsked).length;
+	const all = tasks.filter(isAsked).length;
+	const open = tasks[at];
+	return open && !isAsked(open)
+		? `worked for you before task ${before + 1} of ${all}`
+		: `task ${before + 1} of ${all}`;
 }
 
 /** The run with its open task changed. */

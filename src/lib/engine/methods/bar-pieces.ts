@@ -14,6 +14,8 @@ export const barPieces = method({
 	},
 	steps: {
 		count: step('downTo((bar + kerf) / (piece + kerf), 1)', 'Pieces from the bar', {
+			asks: 'How many whole pieces come out of the bar?',
+
 			rule: 'cut.bar',
 			kind: count,
 			tolerance: wholeNumber,
@@ -56,6 +58,8 @@ export const barPieces = method({
 			}
 		}),
 		used: step('count * (piece + kerf)', 'Bar used, a kerf after every piece', {
+			asks: 'How much bar do they use, kerfs and all?',
+
 			rule: 'cut.bar',
 			tolerance: layoutLine,
 			slips: {
@@ -82,6 +86,8 @@ export const barPieces = method({
 			}
 		}),
 		remnant: step('max(bar - used, 0 in)', 'Remnant', {
+			asks: 'What is left of the bar?',
+
 			rule: 'cut.bar',
 			tolerance: layoutLine,
 			slips: {

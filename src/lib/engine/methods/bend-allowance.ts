@@ -20,6 +20,8 @@ export const bendAllowance = method({
 	},
 	steps: {
 		forRadius: step('0.01743 * R * degrees(angle)', 'Radius term', {
+			asks: 'What does the radius add to the bend allowance?',
+
 			symbol: 'radius term',
 			rule: 'bend.allowance',
 			tolerance: thousandths,
@@ -62,6 +64,8 @@ export const bendAllowance = method({
 			}
 		}),
 		forThickness: step('0.0078 * T * degrees(angle)', 'Thickness term', {
+			asks: 'What does the thickness add to it?',
+
 			symbol: 'thickness term',
 			rule: 'bend.allowance',
 			tolerance: thousandths,
@@ -94,6 +98,8 @@ export const bendAllowance = method({
 			}
 		}),
 		allowance: step('forRadius + forThickness', 'Bend allowance', {
+			asks: 'So how much metal does the bend take?',
+
 			symbol: 'BA',
 			rule: 'bend.allowance',
 			tolerance: finerThanRule,

@@ -41,6 +41,8 @@ export const blankSize = method({
 	},
 	steps: {
 		addedLength: step('trimmedEnds * endTrim', 'Trim along the length', {
+			asks: 'How much is trimmed along the length, both ends together?',
+
 			rule: 'cut.trim',
 			kind: fraction,
 			tolerance: layoutLine,
@@ -70,6 +72,8 @@ export const blankSize = method({
 			}
 		}),
 		blankLength: step('finishedLength + addedLength', 'Length of the blank', {
+			asks: 'So how long is the blank cut?',
+
 			rule: 'cut.trim',
 			kind: fraction,
 			tolerance: layoutLine,
@@ -95,6 +99,8 @@ export const blankSize = method({
 			}
 		}),
 		addedWidth: step('trimmedEdges * edgeTrim', 'Trim across the width', {
+			asks: 'How much is trimmed across the width, both edges together?',
+
 			rule: 'cut.trim',
 			kind: fraction,
 			tolerance: layoutLine,
@@ -126,6 +132,8 @@ export const blankSize = method({
 			}
 		}),
 		blankWidth: step('finishedWidth + addedWidth', 'Width of the blank', {
+			asks: 'And how wide is it cut?',
+
 			rule: 'cut.trim',
 			kind: fraction,
 			tolerance: layoutLine,

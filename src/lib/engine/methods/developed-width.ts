@@ -31,13 +31,23 @@ export const developedWidth = method({
 		angles: given(listOf(angle), 'Bend angles, from flat', { symbol: 'N' })
 	},
 	steps: {
-		K: use(setbackFactor, { angle: 'angles' }, { label: 'K for each bend angle' }),
+		K: use(
+			setbackFactor,
+			{ angle: 'angles' },
+			{ label: 'K for each bend angle', asks: 'What is K for each bend?' }
+		),
 		setbacks: use(
 			setbackOfBend,
 			{ angle: 'angles' },
-			{ label: 'Setback at each bend', tolerance: layoutLine }
+			{
+				label: 'Setback at each bend',
+				asks: 'What is the setback at each bend?',
+				tolerance: layoutLine
+			}
 		),
 		taken: step('atEachLeg(setbacks, legs)', 'Setbacks taken from each leg', {
+			asks: 'How much setback comes off each leg?',
+
 			symbol: 'SB taken',
 			rule: 'bend.flat',
 			tolerance: layoutLine,
@@ -52,9 +62,19 @@ export const developedWidth = method({
 				)
 			}
 		}),
-		flats: use(flat, { leg: 'legs' }, { label: 'Flats' }),
-		allowances: use(allowanceOfBend, { angle: 'angles' }, { label: 'Bend allowance at each bend' }),
+		flats: use(
+			flat,
+			{ leg: 'legs' },
+			{ label: 'Flats', asks: 'How long is each flat, between the bends?' }
+		),
+		allowances: use(
+			allowanceOfBend,
+			{ angle: 'angles' },
+			{ label: 'Bend allowance at each bend', asks: 'How much metal does each bend take?' }
+		),
 		width: step('sum(flats) + sum(allowances)', 'Developed width', {
+			asks: 'So how wide is the blank?',
+
 			symbol: 'TDW',
 			rule: 'bend.developed-width',
 			tolerance: layoutLine,

@@ -15,6 +15,8 @@ export const drillForRivet = method({
 		pilot,
 		final,
 		clearance: step('final - D', 'Clearance: hole less shank', {
+			asks: 'How much larger is the hole than the shank?',
+
 			rule: 'drill.clearance',
 			tolerance: clearanceOfHole,
 			slips: {

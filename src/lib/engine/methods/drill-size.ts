@@ -13,6 +13,8 @@ export const drillSize = method({
 	},
 	steps: {
 		size: step('chartSize(drill)', 'Size of the drill', {
+			asks: 'What size is this drill?',
+
 			rule: 'drill.sizes',
 			tolerance: drillSizes,
 			kind: lengthInFigures,
@@ -38,6 +40,8 @@ export const drillSize = method({
 			}
 		}),
 		fraction: step('upTo(size, 1/64 in)', 'Next larger fraction drill', {
+			asks: 'Which fraction drill comes next above it?',
+
 			rule: 'drill.fraction',
 			kind: fraction,
 			tolerance: drillSizes,
@@ -65,6 +69,8 @@ export const drillSize = method({
 			}
 		}),
 		under: step('downTo(size, 1/64 in)', 'Next smaller fraction drill', {
+			asks: 'Which fraction drill comes next below it?',
+
 			rule: 'drill.pilot-ream',
 			kind: fraction,
 			tolerance: drillSizes,

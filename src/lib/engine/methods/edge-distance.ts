@@ -35,6 +35,8 @@ export const edgeDistance = method({
 		factor: edgeFactor,
 		least: leastEdge,
 		preferred: step('least + (1/16 in)', 'Preferred edge distance', {
+			asks: 'Which edge distance is preferred?',
+
 			rule: 'edge.preferred',
 			kind: fraction,
 			tolerance: thousandths,
@@ -82,6 +84,8 @@ export const edgeDistance = method({
 			}
 		}),
 		greatest: step('4 * D', 'Maximum edge distance', {
+			asks: 'How far from the edge may the hole centre be?',
+
 			rule: 'edge.greatest',
 			kind: fraction,
 			tolerance: thousandths,

@@ -20,6 +20,8 @@ export const lapWidth = method({
 		factor: edgeFactor,
 		edge: leastEdge,
 		byPitch: step('0.75 * pitch', '75 percent of the pitch', {
+			asks: 'What is 75 percent of the pitch?',
+
 			symbol: 'from pitch',
 			rule: 'rows.apart',
 			tolerance: layoutLine,
@@ -44,10 +46,14 @@ export const lapWidth = method({
 			}
 		}),
 		closest: step('2.5 * D', 'Minimum distance between rows', {
+			asks: 'How near may two rows stand?',
+
 			rule: 'rows.apart',
 			tolerance: thousandths
 		}),
 		rowsApart: step('max(byPitch, closest)', 'Distance from row to row', {
+			asks: 'So how far do the rows stand apart?',
+
 			rule: 'rows.apart',
 			tolerance: layoutLine,
 			slips: {
@@ -78,6 +84,8 @@ export const lapWidth = method({
 			}
 		}),
 		width: step('2 * edge + (rows - 1) * rowsApart', 'Width of the lap', {
+			asks: 'How wide is the lap with that?',
+
 			rule: 'rows.width',
 			tolerance: layoutLine,
 			slips: {

@@ -15,6 +15,8 @@ export const leastBendRadius = method({
 	},
 	steps: {
 		radius: step('minimumRadius(alloy, T)', 'Minimum inside radius in the chart', {
+			asks: 'Which minimum inside radius does the chart give?',
+
 			rule: 'bend.least-radius',
 			tolerance: chartRadius,
 			slips: {
@@ -62,6 +64,8 @@ export const leastBendRadius = method({
 			}
 		}),
 		in32nds: step('nearest(radius, 1/32 in)', 'The 32nd it stands for', {
+			asks: 'Which 32nd does it stand for?',
+
 			symbol: 'in 32nds',
 			rule: 'bend.chart-32nds',
 			kind: fraction,
@@ -79,6 +83,8 @@ export const leastBendRadius = method({
 			}
 		}),
 		bar: step('nextBar(in32nds)', 'Sharpest nose bar allowed', {
+			asks: 'Which is the sharpest nose bar you may take?',
+
 			rule: 'bend.nose-bar',
 			kind: fraction,
 			tolerance: thousandths,

@@ -30,6 +30,8 @@ export const piecesPerSheet = method({
 			'downTo((sheetLength + kerf) / (pieceLength + kerf), 1)',
 			'Blank lengths in the sheet length',
 			{
+				asks: 'How many blank lengths go along the sheet?',
+
 				...counted,
 				slips: {
 					noKerfAlong: slip(
@@ -47,6 +49,8 @@ export const piecesPerSheet = method({
 			'downTo((sheetWidth + kerf) / (pieceWidth + kerf), 1)',
 			'Blank widths in the sheet width',
 			{
+				asks: 'How many blank widths go across it?',
+
 				...counted,
 				slips: {
 					noKerfAcross: slip(
@@ -61,6 +65,8 @@ export const piecesPerSheet = method({
 			}
 		),
 		lengthwise: step('alongLength * acrossWidth', 'Blanks laid along the sheet', {
+			asks: 'How many blanks come out that way?',
+
 			...counted,
 			slips: {
 				area: slip(
@@ -103,6 +109,8 @@ export const piecesPerSheet = method({
 			'downTo((sheetLength + kerf) / (pieceWidth + kerf), 1)',
 			'Blank widths in the sheet length',
 			{
+				asks: 'Turned round: how many blank widths go along the sheet?',
+
 				...counted,
 				slips: {
 					noKerfTurnedAlong: slip(
@@ -120,6 +128,8 @@ export const piecesPerSheet = method({
 			'downTo((sheetWidth + kerf) / (pieceLength + kerf), 1)',
 			'Blank lengths in the sheet width',
 			{
+				asks: 'And how many blank lengths across it?',
+
 				...counted,
 				slips: {
 					noKerfTurnedAcross: slip(
@@ -133,8 +143,13 @@ export const piecesPerSheet = method({
 				}
 			}
 		),
-		crosswise: step('turnedAlong * turnedAcross', 'Blanks laid across the sheet', counted),
+		crosswise: step('turnedAlong * turnedAcross', 'Blanks laid across the sheet', {
+			asks: 'How many blanks come out turned round?',
+			...counted
+		}),
 		count: step('max(lengthwise, crosswise)', 'Blanks from the sheet, laid the better way', {
+			asks: 'So how many come out, laid the better way?',
+
 			...counted,
 			slips: {
 				alongOnly: slip(

@@ -33,6 +33,8 @@ export const removalDrill = method({
 	},
 	steps: {
 		drill: step('D - (1/32 in)', 'Drill for the head', {
+			asks: 'Which drill do you take to the head?',
+
 			rule: 'drill.removal',
 			kind: drill,
 			tolerance: drillSizes,
@@ -104,6 +106,8 @@ export const removalDrill = method({
 			}
 		}),
 		depth: step('0.425 * D', 'Depth: the height of the head', {
+			asks: 'How deep do you drill to take the head off?',
+
 			rule: 'head.universal',
 			tolerance: drilledDepth,
 			slips: {
@@ -146,8 +150,10 @@ export const removalDrill = method({
 				halfDepth: slip('0.425 * D / 2', 'Half of 0.425D: the radius was taken for the diameter.')
 			}
 		}),
-		grip: use(grip, {}, { label: 'Grip' }),
+		grip: use(grip, {}, { label: 'Grip', asks: 'How thick is the stack?' }),
 		tightDepth: step('2 / 3 * grip', 'Depth into the stack if the shank is tight', {
+			asks: 'How deep into the stack, if the shank sits tight?',
+
 			rule: 'drill.removal-tight',
 			tolerance: aboutThirds,
 			slips: {

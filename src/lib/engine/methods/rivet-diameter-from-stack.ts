@@ -14,6 +14,8 @@ export const rivetDiameterFromStack = method({
 	},
 	steps: {
 		thickest: step('largest(layers)', 'Thickest layer', {
+			asks: 'Which layer is the thickest?',
+
 			rule: 'diameter.three-t',
 			tolerance: thousandths,
 			slips: {

@@ -18,6 +18,8 @@ export const rivetLength = method({
 		grip,
 		shank,
 		needed: step('grip + shank', 'Length needed', {
+			asks: 'How long must the rivet be, all told?',
+
 			rule: 'length.shank',
 			tolerance: thousandths,
 			slips: {

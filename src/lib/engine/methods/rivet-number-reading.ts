@@ -15,6 +15,8 @@ export const rivetNumberReading = method({
 	},
 	steps: {
 		head: step('headIn(number)', 'Head', {
+			asks: 'Which head does the number stand for?',
+
 			rule: 'number.head',
 			tolerance: exactWords,
 			kind: choice(Object.keys(headNumbers)),
@@ -24,6 +26,8 @@ export const rivetNumberReading = method({
 			}
 		}),
 		alloy: step('alloyIn(number)', 'Rivet alloy', {
+			asks: 'Which alloy do the letters stand for?',
+
 			rule: 'number.alloy',
 			tolerance: exactWords,
 			kind: choice(Object.keys(alloyLetters)),
@@ -37,6 +41,8 @@ export const rivetNumberReading = method({
 		}),
 		diameterDash,
 		lengthDash: step('dashAtEnd(number)', 'Number for the length', {
+			asks: 'Which number of the rivet stands for its length?',
+
 			rule: 'number.code',
 			kind: count,
 			tolerance: exactNumber,
@@ -49,6 +55,8 @@ export const rivetNumberReading = method({
 		}),
 		diameter: dashDiameter,
 		length: step('lengthDash * (1/16 in)', 'Rivet length', {
+			asks: 'So how long is the rivet?',
+
 			rule: 'number.code',
 			kind: fraction,
 			tolerance: stockedSize,

@@ -15,6 +15,8 @@ export const rivetNumber = method({
 	},
 	steps: {
 		headNumber: step('headNumber(head)', 'Head number, after MS20', {
+			asks: 'Which number stands for this head, after MS20?',
+
 			rule: 'number.head',
 			kind: count,
 			tolerance: exactNumber,
@@ -29,6 +31,8 @@ export const rivetNumber = method({
 			}
 		}),
 		letters: step('letters(alloy)', 'Alloy letters', {
+			asks: 'Which letters stand for this alloy?',
+
 			rule: 'number.alloy',
 			tolerance: exactWords,
 			kind: choice(Object.values(alloyLetters)),
@@ -41,6 +45,8 @@ export const rivetNumber = method({
 			}
 		}),
 		diameterDash: step('D / (1/32 in)', 'Diameter in 32nds', {
+			asks: 'How many 32nds is the diameter?',
+
 			rule: 'number.code',
 			kind: count,
 			tolerance: exactNumber,
@@ -65,6 +71,8 @@ export const rivetNumber = method({
 			}
 		}),
 		lengthDash: step('length / (1/16 in)', 'Length in 16ths', {
+			asks: 'How many 16ths is the length?',
+
 			rule: 'number.code',
 			kind: lengthDash,
 			tolerance: exactNumber,
@@ -89,6 +97,8 @@ export const rivetNumber = method({
 			}
 		}),
 		number: step('rivetNumber(headNumber, letters, diameterDash, lengthDash)', 'Rivet number', {
+			asks: 'So what is the whole rivet number?',
+
 			kind: partNumber,
 			rule: 'number.code',
 			tolerance: exactWords,

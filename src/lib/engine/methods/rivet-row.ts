@@ -16,6 +16,8 @@ export const rivetRow = method({
 	},
 	steps: {
 		run: step('length - 2 * endMargin', 'Run from the first hole to the last', {
+			asks: 'How far is it from the first hole to the last?',
+
 			rule: 'row.ends',
 			tolerance: layoutLine,
 			slips: {
@@ -40,6 +42,8 @@ export const rivetRow = method({
 			}
 		}),
 		spaces: step('upTo(run / greatestPitch, 1)', 'Spaces', {
+			asks: 'Into how many spaces is the run divided?',
+
 			rule: 'row.spaces',
 			kind: count,
 			tolerance: wholeNumber,
@@ -61,6 +65,8 @@ export const rivetRow = method({
 			}
 		}),
 		count: step('spaces + 1', 'Rivets', {
+			asks: 'How many rivets is that?',
+
 			rule: 'row.spaces',
 			kind: count,
 			tolerance: wholeNumber,
@@ -76,6 +82,8 @@ export const rivetRow = method({
 			}
 		}),
 		pitch: step('run / spaces', 'Pitch', {
+			asks: 'How far apart do the rivets stand, centre to centre?',
+
 			rule: 'row.spaces',
 			tolerance: steppedOff,
 			slips: {
@@ -111,6 +119,8 @@ export const rivetRow = method({
 			}
 		}),
 		positions: step('stepOff(endMargin, pitch, count)', 'Hole positions from the reference edge', {
+			asks: 'Where do the holes go, from the reference edge?',
+
 			rule: 'row.ends',
 			tolerance: layoutLine,
 			slips: {

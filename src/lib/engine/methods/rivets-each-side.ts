@@ -15,6 +15,8 @@ export const rivetsEachSide = method({
 	},
 	steps: {
 		perInch: step('perInchOfWidth(T, D)', 'Rivets per inch of width', {
+			asks: 'How many rivets per inch does the table give?',
+
 			rule: 'repair.per-inch',
 			tolerance: fromTable,
 			slips: {
@@ -45,6 +47,8 @@ export const rivetsEachSide = method({
 			}
 		}),
 		eachSide: step('upTo(perInch * width / (1 in), 1)', 'Rivets on each side', {
+			asks: 'How many rivets go on each side of the break?',
+
 			rule: 'repair.each-side',
 			kind: count,
 			tolerance: wholeNumber,
@@ -93,6 +97,8 @@ export const rivetsEachSide = method({
 			}
 		}),
 		total: step('2 * eachSide', 'Rivets on both sides', {
+			asks: 'And how many on both sides together?',
+
 			rule: 'repair.each-side',
 			kind: count,
 			tolerance: wholeNumber,

@@ -17,6 +17,8 @@ export const setbackFromLegs = method({
 	},
 	steps: {
 		angle: step('180 deg - betweenLegs', 'Bend angle, from flat', {
+			asks: 'How far is the sheet bent, counted from flat?',
+
 			symbol: 'N',
 			rule: 'bend.angle',
 			tolerance: halfDegree,

@@ -14,6 +14,8 @@ export const sheetWeight = method({
 	},
 	steps: {
 		density: step('density(alloy)', 'Density of the alloy', {
+			asks: 'What is the density of this alloy?',
+
 			rule: 'cut.density',
 			tolerance: fromTable,
 			slips: {
@@ -49,6 +51,8 @@ export const sheetWeight = method({
 			}
 		}),
 		weight: step('length * width * T * density', 'Weight', {
+			asks: 'So what does the sheet weigh?',
+
 			rule: 'cut.weight',
 			tolerance: weightToHundredth,
 			slips: {

@@ -17,6 +17,8 @@ export const shopHeadCheck = method({
 	},
 	steps: {
 		leastWidth: step('1.25 * D', 'Minimum width', {
+			asks: 'How narrow may the shop head be?',
+
 			...limits,
 			slips: {
 				shankForLeast: slip('D', 'As wide as the shank: the minimum is 1.25D.', { rare: true }),
@@ -43,6 +45,8 @@ export const shopHeadCheck = method({
 			}
 		}),
 		mostWidth: step('1.66 * D', 'Maximum width', {
+			asks: 'How wide may the shop head be?',
+
 			...limits,
 			slips: {
 				wantedForMost: slip('1.5 * D', '1.5D is the width wanted; the maximum is 1.66D.'),
@@ -66,6 +70,8 @@ export const shopHeadCheck = method({
 			}
 		}),
 		leastHeight: step('0.33 * D', 'Minimum height', {
+			asks: 'How low may the shop head be?',
+
 			...limits,
 			slips: {
 				wantedForLow: slip('0.5 * D', '0.5D is the height wanted; the minimum is 0.33D.'),
@@ -83,6 +89,8 @@ export const shopHeadCheck = method({
 			}
 		}),
 		mostHeight: step('0.66 * D', 'Maximum height', {
+			asks: 'How high may the shop head be?',
+
 			...limits,
 			slips: {
 				wantedForHigh: slip('0.5 * D', '0.5D is the height wanted; the maximum is 0.66D.'),
@@ -111,6 +119,8 @@ export const shopHeadCheck = method({
 			'width > mostWidth or height < leastHeight ? "replace" : width < leastWidth or height > mostHeight ? "drive more" : "accept"',
 			'Accept, drive more or replace',
 			{
+				asks: 'So do you accept it, drive it more or replace it?',
+
 				rule: 'head.judged',
 				tolerance: exactWords,
 				kind: choice(headJudgements),

@@ -13,6 +13,8 @@ export const shopHeadD = method({
 	},
 	steps: {
 		width: step('1.4 * D', 'Width of the shop head', {
+			asks: 'How wide should the shop head be?',
+
 			rule: 'head.wanted',
 			tolerance: thousandths,
 			slips: {
@@ -33,6 +35,8 @@ export const shopHeadD = method({
 			}
 		}),
 		height: step('0.6 * D', 'Height of the shop head', {
+			asks: 'How high should the shop head be?',
+
 			rule: 'head.wanted',
 			tolerance: thousandths,
 			slips: {

@@ -13,6 +13,8 @@ export const shopHead = method({
 	},
 	steps: {
 		width: step('1.5 * D', 'Width of the shop head', {
+			asks: 'How wide should the shop head be?',
+
 			rule: 'head.wanted',
 			tolerance: thousandths,
 			slips: {
@@ -44,6 +46,8 @@ export const shopHead = method({
 			}
 		}),
 		height: step('0.5 * D', 'Height of the shop head', {
+			asks: 'How high should the shop head be?',
+
 			rule: 'head.wanted',
 			tolerance: thousandths,
 			slips: {

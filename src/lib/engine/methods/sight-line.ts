@@ -34,9 +34,15 @@ export const sightLine = method({
 		tangentLine: use(
 			flat,
 			{ taken: 'setback' },
-			{ label: 'Bend tangent line, from the edge of the leg', symbol: null }
+			{
+				label: 'Bend tangent line, from the edge of the leg',
+				asks: 'So where does the bend begin, from the edge of the leg?',
+				symbol: null
+			}
 		),
 		sightLine: step('tangentLine + R', 'Sight line, from the edge of the leg', {
+			asks: 'And where does the sight line go, under the nose?',
+
 			rule: 'bend.sight-line',
 			tolerance: layoutLine,
 			slips: {

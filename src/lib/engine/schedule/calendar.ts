@@ -9,6 +9,8 @@ export interface Course {
 	/** Minutes on an average study day. */
 	readonly minutes: number;
 	readonly off: DaysOff;
+	/** Topics the learner leaves out: they are not planned, and not counted. */
+	readonly without?: readonly string[];
 }
 
 /** Days without practice. */

@@ -11,6 +11,8 @@ export interface CourseSettings {
 	/** Days of the week without practice, 0 = Sunday. */
 	readonly weekdaysOff: readonly number[];
 	readonly datesOff: readonly string[];
+	/** Topics left out, by id: not on this learner's exam, or known well enough. */
+	readonly without?: readonly string[];
 }
 
 export const minutesRange = { least: 5, most: 240 } as const;
@@ -39,6 +41,7 @@ export function courseOf(settings: CourseSettings): Course {
 		start: dayOf(settings.start),
 		exam: settings.exam === null ? null : dayOf(settings.exam),
 		minutes: settings.minutes,
+		without: settings.without ?? [],
 		off: { weekdays: settings.weekdaysOff, dates: settings.datesOff.map(dayOf) }
 	};
 }

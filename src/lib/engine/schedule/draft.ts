@@ -32,6 +32,8 @@ export class Draft {
 	/** Last place in the run at which a skill was exercised. */
 	readonly #places = new Map<SkillId, number>();
 	readonly #tries = new Map<SkillId, number>();
+	/** Steps of each topic that were met before or in this run. */
+	readonly #met = new Map<string, number>();
 	/** Kinds whose steps are all known, and stay so; asked for every candidate at every place. */
 	readonly #known = new Set<TaskKind>();
 	/** Seconds of the shortest task there is. */
@@ -42,11 +44,15 @@ export class Draft {
 		this.map = map;
 		this.portion = portion;
 		this.policy = policy;
+		for (const [skill, topic] of map.topicOf) if (isMet(this.memory(skill))) this.#meet(topic);
 		this.#shortest = Math.min(input.pace.task, ...(input.pace.bySkill?.values() ?? []));
 	}
 
 	add(item: RunItem): void {
-		for (const skill of item.kind.skills) this.#places.set(skill, this.items.length);
+		for (const skill of item.kind.skills) {
+			if (!this.isKnown(skill)) this.#meet(this.map.topicOf.get(skill) ?? '');
+			this.#places.set(skill, this.items.length);
+		}
 		this.#tries.set(item.skill, this.tries(item.skill) + 1);
 		this.items.push(item);
 		this.seconds += item.seconds + item.reading;
@@ -78,6 +84,21 @@ export class Draft {
 		const unmet = kind.skills.find((skill) => !this.isKnown(skill));
 		if (unmet === undefined) this.#known.add(kind);
 		return unmet;
+	}
+
+	/**
+	 * How far the topic of a skill has come: the share of its steps met, 0 to 1, and whether any of its
+	 * first steps is still to come.
+	 */
+	topicAt(skill: SkillId): { share: number; lacksFirst: boolean } {
+		const topic = this.map.topicOf.get(skill) ?? '';
+		const met = this.#met.get(topic) ?? 0;
+		const all = this.map.stepsIn.get(topic) ?? 1;
+		return { share: met / all, lacksFirst: met < Math.min(this.policy.firstSteps, all) };
+	}
+
+	#meet(topic: string): void {
+		this.#met.set(topic, (this.#met.get(topic) ?? 0) + 1);
 	}
 
 	isKnown(skill: SkillId): boolean {

@@ -1,7 +1,7 @@
 import { FARTHEST, type Phase, portionOn, studyDays } from './calendar.ts';
 import type { PlanInput } from './draft.ts';
 import { ExpectedLearner } from './expected-learner.ts';
-import { type Memory, emptyMemory, isMet, recall } from './memory.ts';
+import { type Memory, isMet, recall } from './memory.ts';
 import { planRun } from './plan.ts';
 import { type PracticeMap, mapPractice } from './practice.ts';
 import { type Run, afterMiss, runSeconds } from './run.ts';
@@ -16,15 +16,23 @@ export interface ForecastDay {
 	readonly minutes: number;
 }
 
-/** Expected share right, 0 to 1, of fresh tasks at the first try. */
+/**
+ * Expected share of steps, 0 to 1, that are right at the first try in a fresh task. A step that was
+ * never met counts as not right, whatever might be guessed.
+ */
 export interface Outlook {
 	readonly today: number;
 	/** On `until`, when every run up to then is done. */
 	readonly then: number;
+	/** Steps met by then, of those that are counted. */
+	readonly metThen: number;
+	readonly steps: number;
 }
 
 export interface TopicOutlook extends Outlook {
 	readonly topic: string;
+	/** Whether the learner leaves the topic out; it is then not counted in `all`. */
+	readonly leftOut: boolean;
 	/** The next day with a task of the topic; null when none is planned. */
 	readonly nextDay: number | null;
 }
@@ -48,6 +56,8 @@ export interface Forecast {
 	readonly weakest: readonly WeakSkill[];
 	/** Skills that were missed and not put right on a later day, weakest first. */
 	readonly missed: readonly WeakSkill[];
+	/** The days on which a task exercises a skill, in order; skills without any are left out. */
+	readonly comesUp: ReadonlyMap<SkillId, readonly number[]>;
 	/** Skills the time does not reach: given up, unless there are more minutes or days. */
 	readonly unreached: readonly SkillId[];
 }
@@ -64,22 +74,28 @@ export function forecast(input: PlanInput, weakest = 5): Forecast {
 	const map = mapPractice(syllabus);
 	const runs = studyDays(course.off, day, until).map((at) => playDay(input, at, learner, map));
 	const outlook = (skills: readonly Skill[]): Outlook => ({
-		today: meanRecall(skills, input.memories, day),
-		then: meanRecall(skills, learner.memories, until)
+		today: shareRight(skills, input.memories, day),
+		then: shareRight(skills, learner.memories, until),
+		metThen: skills.filter(({ id }) => learner.memories.has(id)).length,
+		steps: skills.length
 	});
-	const met = metSkills(input, runs);
+	const isOut = (topic: string) => course.without?.includes(topic) ?? false;
+	const counted = syllabus.skills.filter(({ topic }) => !isOut(topic));
+	const met = metSkills(counted, input, runs);
 	const topics = [...new Set(syllabus.skills.map((skill) => skill.topic))];
 	return {
 		until,
 		days: runs.map((run) => summary(run, input)),
-		all: outlook(syllabus.skills),
+		all: outlook(counted),
 		topics: topics.map((topic) => {
 			const skills = syllabus.skills.filter((skill) => skill.topic === topic);
-			return { topic, nextDay: nextDay(skills, runs), ...outlook(skills) };
+			const next = nextDay(skills, runs);
+			return { topic, leftOut: isOut(topic), nextDay: next, ...outlook(skills) };
 		}),
 		weakest: met.slice(0, weakest),
 		missed: met.filter(({ skill }) => input.memories.get(skill)?.missedDay !== null),
-		unreached: syllabus.skills.map(({ id }) => id).filter((id) => !learner.memories.has(id))
+		comesUp: daysBySkill(runs),
+		unreached: counted.map(({ id }) => id).filter((id) => !learner.memories.has(id))
 	};
 }
 
@@ -99,23 +115,38 @@ function summary({ day, items }: Run, { course, pace, policy }: PlanInput): Fore
 	return { day, phase, tasks: items.length, minutes: runSeconds(items) / 60 };
 }
 
+function daysBySkill(runs: readonly Run[]): Map<SkillId, number[]> {
+	const days = new Map<SkillId, number[]>();
+	for (const { day, items } of runs) {
+		for (const skill of new Set(items.flatMap(({ kind }) => kind.skills))) {
+			days.set(skill, [...(days.get(skill) ?? []), day]);
+		}
+	}
+	return days;
+}
+
 function nextDay(skills: readonly Skill[], runs: readonly Run[]): number | null {
 	const ids = new Set(skills.map((skill) => skill.id));
 	return runs.find((run) => run.items.some((item) => ids.has(item.skill)))?.day ?? null;
 }
 
-function meanRecall(
+function shareRight(
 	skills: readonly Skill[],
 	memories: ReadonlyMap<SkillId, Memory>,
 	day: number
 ): number {
-	const sum = skills.reduce((s, { id }) => s + recall(memories.get(id) ?? emptyMemory, day), 0);
+	const met = skills.flatMap(({ id }) => memories.get(id) ?? []).filter(isMet);
+	const sum = met.reduce((total, memory) => total + recall(memory, day), 0);
 	return skills.length === 0 ? 0 : sum / skills.length;
 }
 
 /** Every met skill, weakest first. */
-function metSkills({ syllabus, memories, day }: PlanInput, runs: readonly Run[]): WeakSkill[] {
-	return syllabus.skills
+function metSkills(
+	skills: readonly Skill[],
+	{ memories, day }: PlanInput,
+	runs: readonly Run[]
+): WeakSkill[] {
+	return skills
 		.flatMap(({ id }) => {
 			const memory = memories.get(id);
 			if (!memory || !isMet(memory)) return [];

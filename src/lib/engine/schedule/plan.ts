@@ -28,7 +28,10 @@ export function planRun(input: PlanInput, map: PracticeMap = mapPractice(input.s
 		// Those in front are soon in the run, and then cost more than any turn of the rest.
 		const front = rest.findIndex(({ practice }) => draft.since(practice.skill) === undefined);
 		if (front !== 0) rest = front < 0 ? [] : rest.slice(front);
-		const next = pick(rest, draft, AGAIN) ?? pick(candidates, draft);
+		const next =
+			pick(firstSteps(candidates, draft), draft) ??
+			pick(rest, draft, AGAIN) ??
+			pick(candidates, draft);
 		if (!next) break;
 		take(next, draft);
 	}
@@ -50,9 +53,24 @@ function findCandidates(draft: Draft): Candidate[] {
 		.sort((a, b) => a.turn - b.turn);
 }
 
+// With an exam ahead every topic is begun before anything else is practised, last looks included.
+function firstSteps(candidates: readonly Candidate[], draft: Draft): Candidate[] {
+	if (!isBound(draft)) return [];
+	return candidates.filter(
+		({ practice: { skill } }) => !draft.isKnown(skill) && draft.topicAt(skill).lacksFirst
+	);
+}
+
+/** Whether the run works towards an exam, by the plan's own choice. */
+function isBound({ input, portion, policy }: Draft): boolean {
+	const ahead = portion.phase === 'build' || portion.phase === 'sweep';
+	return ahead && !input.chosen && policy.firstSteps > 0;
+}
+
 // Without an exam ahead nothing is practised before it is due.
-function isWanted(skill: SkillId, { input, portion, policy }: Draft): boolean {
+function isWanted(skill: SkillId, { input, portion, policy, map }: Draft): boolean {
 	if (input.chosen) return input.chosen.has(skill);
+	if (input.course.without?.includes(map.topicOf.get(skill) ?? '')) return false;
 	const memory = input.memories.get(skill);
 	return portion.phase !== 'keep' || !memory || !isMet(memory) || isDue(memory, input.day, policy);
 }
@@ -98,6 +116,9 @@ function pick(
 /** What it costs to aim at a skill once more in the same run. */
 const AGAIN = 10;
 
+// Just enough to choose among new steps: one of the topic that has come least far.
+const SPREAD = 1e-3;
+
 // What is wished for beside the turn, each wish weighing more than those before it together;
 // Infinity for what may not be, or comes to `limit` anyway. Called for every candidate at every
 // place, so cheap things first.
@@ -108,6 +129,7 @@ function penalty({ kind, skill }: Practice, draft: Draft, limit: number): number
 	const since = draft.since(skill);
 	if (!input.chosen && portion.phase === 'keep' && since !== undefined) return Infinity;
 	let cost = 0;
+	if (isBound(draft) && !draft.isKnown(skill)) cost += SPREAD * draft.topicAt(skill).share;
 	if (since !== undefined) cost += AGAIN * Math.max(1, draft.tries(skill));
 	if (since !== undefined && since <= APART) cost += 1e3;
 	if (kind.family === last?.family) cost += 2e3;

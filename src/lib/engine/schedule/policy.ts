@@ -28,6 +28,12 @@ export interface Policy {
 	 * whoever misses something on Wednesday meets it again on Friday.
 	 */
 	readonly missRest: number;
+	/**
+	 * Steps of every topic, or all it has, that are met before anything else is practised while an exam
+	 * lies ahead: nobody goes into an exam without having seen a topic of it. 0 leaves the order of new
+	 * steps to the syllabus.
+	 */
+	readonly firstSteps: number;
 	/** Grasp wanted before others are built on a skill: right twice, or right after a miss. */
 	readonly inHand: number;
 	/**
@@ -48,6 +54,7 @@ export const SHIPPED: Policy = {
 	trust: 0.25,
 	rest: 1.5,
 	missRest: 2,
+	firstSteps: 1,
 	inHand: 0.7,
 	returns: 0.1,
 	newReturns: 0.25,

@@ -12,6 +12,9 @@ export interface Practice {
 export interface PracticeMap {
 	readonly practices: readonly Practice[];
 	readonly needs: ReadonlyMap<SkillId, readonly SkillId[]>;
+	readonly topicOf: ReadonlyMap<SkillId, string>;
+	/** How many steps every topic has. */
+	readonly stepsIn: ReadonlyMap<string, number>;
 }
 
 /**
@@ -27,7 +30,10 @@ export function mapPractice(syllabus: Syllabus): PracticeMap {
 		const last = Math.max(1, kinds.length - 1);
 		return kinds.map((kind, i) => ({ kind, skill: id, rung: i / last }));
 	});
-	return { practices, needs };
+	const topicOf = new Map(syllabus.skills.map(({ id, topic }) => [id, topic]));
+	const stepsIn = new Map<string, number>();
+	for (const topic of topicOf.values()) stepsIn.set(topic, (stepsIn.get(topic) ?? 0) + 1);
+	return { practices, needs, topicOf, stepsIn };
 }
 
 function shorter(kinds: readonly TaskKind[], skill: SkillId): readonly TaskKind[] {

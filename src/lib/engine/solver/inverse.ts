@@ -118,6 +118,7 @@ function wantedStep({ id, given: known }: Method, want: string, inverse: Rooted)
 		formula: `the ${want} at which ${from} comes out`,
 		label,
 		symbol: known[want]?.symbol ?? null,
+		asks: '',
 		kind: known[want]?.kind ?? null,
 		rule,
 		tolerance,

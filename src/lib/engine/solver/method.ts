@@ -17,6 +17,8 @@ export interface Tolerance {
 export interface StepNotes {
 	readonly label: string;
 	readonly symbol: string | null;
+	/** The step as a question, in the trade's words; empty where its label says it. */
+	readonly asks: string;
 	/**
 	 * What the result is; the plain kind of its dimension when left out. Where the step works along
 	 * a list, it is the kind of one member.

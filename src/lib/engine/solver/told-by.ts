@@ -18,6 +18,7 @@ export function toldBy(written: Method | Piece, { steps, slips, outcomes }: Comp
 		return [key, { formula, says: sentence, show }];
 	});
 	return {
+		asks: 'piece' in written ? { step: written.step.asks } : ownQuestions(written),
 		steps,
 		slips: Object.fromEntries(toldSlips),
 		outcomes: outcomes.map((compiled, i) => {
@@ -26,6 +27,12 @@ export function toldBy(written: Method | Piece, { steps, slips, outcomes }: Comp
 		}),
 		inverses: 'inverses' in written ? inversesOf(written) : {}
 	};
+}
+
+/** The questions of the steps that a method wrote itself, by the key they are compiled under. */
+function ownQuestions({ id, steps }: Method): Record<string, string> {
+	const own = Object.values(steps).filter(({ from }) => from.unit === id);
+	return Object.fromEntries(own.map(({ from, asks }) => [from.key, asks]));
 }
 
 /** The slips that a method wrote itself, by the key they are compiled under. */

@@ -30,6 +30,8 @@ export interface ToldOutcome {
 }
 
 export interface Told {
+	/** Its steps as questions, those that have one. */
+	readonly asks: Readonly<Record<string, string>>;
 	/** What the formula of a step looks like. */
 	readonly steps: Readonly<Record<string, readonly Part[]>>;
 	readonly slips: Readonly<Record<string, ToldSlip>>;

@@ -64,6 +64,7 @@ interface UseOptions extends Partial<StepNotes> {
 
 interface StepOptions {
 	symbol?: string;
+	asks?: string;
 	kind?: Kind;
 	rule?: string;
 	tolerance?: Tolerance;
@@ -71,8 +72,8 @@ interface StepOptions {
 }
 
 export function step(formula: string, label: string, options: StepOptions = {}): StepText {
-	const { symbol = null, kind = null, rule = null, tolerance = null, slips = {} } = options;
-	return { formula, label, symbol, kind, rule, tolerance, slips };
+	const { symbol = null, asks = '', kind = null, rule = null, tolerance = null } = options;
+	return { formula, label, symbol, asks, kind, rule, tolerance, slips: options.slips ?? {} };
 }
 
 export function slip(formula: string, says: string, { rare = false } = {}): SlipText {

@@ -36,6 +36,8 @@ export interface Asked {
 	readonly checks: readonly AskedCheck[];
 	/** What stood in the fields and was not checked. */
 	readonly open: readonly AskedLine[];
+	/** Lines of scratch arithmetic, as typed. */
+	readonly scratch?: readonly string[] | undefined;
 	readonly note: string;
 }
 

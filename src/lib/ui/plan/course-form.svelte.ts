@@ -20,7 +20,7 @@ interface Options {
 	readonly onchange: (change: CourseChange) => void;
 }
 
-type Field = 'exam' | 'minutes' | 'weekdays' | 'dates';
+type Field = 'exam' | 'minutes' | 'weekdays' | 'dates' | 'topics';
 
 /**
  * The form for exam, minutes and days off. A field shows what was typed until it can be taken; then
@@ -99,6 +99,18 @@ export class CourseForm {
 		const weekdaysOff = off ? [...others, weekday].sort((a, b) => a - b) : others;
 		this.#options.onchange({ weekdaysOff });
 		return off;
+	}
+
+	/** Takes a topic in or leaves it out, of so many; returns whether it is in now. */
+	setTopic(topic: string, isIn: boolean, all: number): boolean {
+		const others = (this.#settings.without ?? []).filter((one) => one !== topic);
+		if (!isIn && others.length + 1 >= all) {
+			this.#say('topics', 'Keep at least one topic to practise.');
+			return true;
+		}
+		this.#say('topics');
+		this.#options.onchange({ without: isIn ? others : [...others, topic].sort() });
+		return isIn;
 	}
 
 	addDates(): void {

@@ -1,5 +1,5 @@
 import type { Forecast } from '$lib/engine/schedule/forecast.ts';
-import { inHundred } from './amounts.ts';
+import { percent } from '../percent.ts';
 import { longDate } from '../dates.ts';
 
 /** What the first lines of the plan page speak of. Days are whole numbers. */
@@ -30,7 +30,9 @@ export function leadText(facts: LeadFacts): string {
 	if (exam < today) {
 		return `Your exam was on ${longDate(exam, today)}. The plan now brings things back before they fade.`;
 	}
-	const share = `about ${inHundred(forecast.all.then)} in 100 steps right`;
+	const share = `about ${percent(forecast.all.then)} of the steps right`;
+	const { metThen, steps } = forecast.all;
+	const unmet = metThen < steps ? `; ${steps - metThen} of ${steps} steps are not met by then` : '';
 	const estimate =
 		facts.answered < fewAnswers
 			? 'A rough estimate: the plan does not know you yet.'
@@ -40,5 +42,5 @@ export function leadText(facts: LeadFacts): string {
 	if (forecast.days.length === 0) {
 		return `No day for practice is left before ${day}: expect ${share}. ${estimate}`;
 	}
-	return `At this pace, ${share} on ${day}. ${estimate}`;
+	return `At this pace, ${share} on ${day}${unmet}. ${estimate}`;
 }

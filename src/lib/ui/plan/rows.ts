@@ -1,9 +1,13 @@
-/** One topic: shares right, 0 to 1, and how many of its steps were met. */
+/** One topic: shares right of all its steps, 0 to 1, and how many of them were met. */
 export interface StandRow {
 	readonly topic: string;
 	readonly name: string;
 	readonly met: number;
+	/** Steps met by the later day, when the plan is kept. */
+	readonly metThen: number;
 	readonly steps: number;
+	/** Whether the learner leaves the topic out. */
+	readonly leftOut: boolean;
 	readonly now: number;
 	readonly then: number;
 	readonly nextDay: number | null;

@@ -1,7 +1,7 @@
 import type { Band, Calibration } from '$lib/engine/schedule/calibration.ts';
 import { enoughAnswers, worth } from '$lib/engine/schedule/calibration.ts';
 import { counted } from '../counted.ts';
-import { inHundred } from './words.ts';
+import { percent } from '../percent.ts';
 
 /** How far the expectations can be trusted, in words: the finding first, then its grounds. */
 export function trustWords(calibration: Calibration): string[] {
@@ -9,7 +9,7 @@ export function trustWords(calibration: Calibration): string[] {
 	return [
 		findings[worth(calibration)],
 		`${exampleOf(calibration.bands)} Looked at: ${counted(count, 'first answer')} on steps met before.`,
-		`Log loss, a penalty for misplaced confidence: ${loss.toFixed(3)}. Always saying your average, ${inHundred(average)}, would cost ${baseline.toFixed(3)}. Lower is better, and the average has a head start: it is known only afterwards.`,
+		`Log loss, a penalty for misplaced confidence: ${loss.toFixed(3)}. Always saying your average, ${percent(average)}, would cost ${baseline.toFixed(3)}. Lower is better, and the average has a head start: it is known only afterwards.`,
 		auc === null
 			? 'All your answers came out alike, so there is nothing to tell apart yet.'
 			: `AUC ${auc.toFixed(2)}: of one answer you got right and one you did not, Bucktail had expected more of the right one ${Math.round(auc * 100)} times in 100. Guessing gives 50.`
@@ -30,7 +30,7 @@ function exampleOf(bands: readonly Band[]): string {
 		undefined
 	);
 	if (!most) return '';
-	return `When Bucktail expected about ${inHundred(most.expected)}, you got ${Math.round(most.right * 100)}.`;
+	return `When Bucktail expected about ${percent(most.expected)}, you got ${percent(most.right)}.`;
 }
 
 /** What is said while there are too few answers to judge. */

@@ -1,11 +1,6 @@
 import { topicIds, topics } from '$lib/engine/families/topics.ts';
 import { shortDate, tableDate, yearOf } from '../dates.ts';
 
-/** A share from 0 to 1 as a count in 100. */
-export function inHundred(share: number): string {
-	return `${Math.round(share * 100)} in 100`;
-}
-
 /** A time in minutes, and in hours from one hour on. */
 export function timeWords(seconds: number): string {
 	const minutes = minutesOf(seconds);

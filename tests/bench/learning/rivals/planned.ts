@@ -2,8 +2,9 @@ import { type Course, portions } from '../../../../src/lib/engine/schedule/calen
 import { type Memory, emptyMemory, remember } from '../../../../src/lib/engine/schedule/memory.ts';
 import { planRun } from '../../../../src/lib/engine/schedule/plan.ts';
 import { type Policy, SHIPPED } from '../../../../src/lib/engine/schedule/policy.ts';
-import { mapPractice } from '../../../../src/lib/engine/schedule/practice.ts';
+import { mapPractice, type PracticeMap } from '../../../../src/lib/engine/schedule/practice.ts';
 import { type Run, afterMiss } from '../../../../src/lib/engine/schedule/run.ts';
+import type { Syllabus } from '../../../../src/lib/engine/schedule/skill.ts';
 import { syllabus } from '../ground.ts';
 import type { Rival, Tutor } from '../rival.ts';
 import type { Timetable } from '../timetable.ts';
@@ -11,7 +12,7 @@ import type { Timetable } from '../timetable.ts';
 /** Every task counts alike in the bench, first meetings included. */
 export const pace = { task: 60, worked: 0 };
 
-const map = mapPractice(syllabus);
+const wholeMap = mapPractice(syllabus);
 
 /** The functions the app calls, with the shipped numbers or a candidate's. */
 export function planned(id: string, label: string, policy: Policy = SHIPPED): Rival {
@@ -23,11 +24,15 @@ export class Planned implements Tutor {
 	readonly memories = new Map<string, Memory>();
 	readonly #course: Course;
 	readonly #policy: Policy;
+	readonly #syllabus: Syllabus;
+	readonly #map: PracticeMap;
 	#run: Run = { day: 0, items: [], budget: 0 };
 	#at = 0;
 	#left: number;
 
-	constructor(problems: number, timetable: Timetable, policy: Policy) {
+	constructor(problems: number, timetable: Timetable, policy: Policy, ordered = syllabus) {
+		this.#syllabus = ordered;
+		this.#map = ordered === syllabus ? wholeMap : mapPractice(ordered);
 		this.#course = courseFor(problems, timetable, policy);
 		this.#policy = policy;
 		this.#left = problems;
@@ -35,8 +40,9 @@ export class Planned implements Tutor {
 
 	open(day: number): void {
 		const { memories } = this;
-		const input = { syllabus, memories, course: this.#course, pace, day, policy: this.#policy };
-		this.#run = planRun(input, map);
+		const [course, policy] = [this.#course, this.#policy];
+		const input = { syllabus: this.#syllabus, memories, course, pace, day, policy };
+		this.#run = planRun(input, this.#map);
 		this.#at = 0;
 	}
 

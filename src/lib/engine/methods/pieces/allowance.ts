@@ -19,6 +19,8 @@ export const allowanceOfBend = piece(
 		angle: given(angle, 'Bend angle, from flat', { symbol: 'N' })
 	},
 	step('(0.01743 * R + 0.0078 * T) * degrees(angle)', 'Bend allowance', {
+		asks: 'So how much metal does the bend take?',
+
 		symbol: 'BA',
 		rule: 'bend.allowance',
 		tolerance: finerThanRule,

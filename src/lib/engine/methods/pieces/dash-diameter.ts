@@ -8,6 +8,8 @@ export const dashDiameter = piece(
 	'dash-diameter',
 	{ diameterDash: given(count, 'Number for the diameter') },
 	step('diameterDash * (1/32 in)', 'Rivet diameter', {
+		asks: 'So which rivet diameter is it?',
+
 		rule: 'number.code',
 		kind: fraction,
 		tolerance: stockedSize,

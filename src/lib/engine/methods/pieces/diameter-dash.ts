@@ -8,6 +8,8 @@ export const diameterDash = piece(
 	'diameter-dash',
 	{ number: given(partNumber, 'Rivet number') },
 	step('dashAfterLetters(number)', 'Number for the diameter', {
+		asks: 'Which number of the rivet stands for its diameter?',
+
 		rule: 'number.code',
 		kind: count,
 		tolerance: exactNumber,

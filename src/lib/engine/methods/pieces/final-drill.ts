@@ -9,6 +9,8 @@ export const final = piece(
 	'final-drill',
 	{ D: given(rivetDiameter, 'Rivet diameter') },
 	step('finalDrill(D)', 'Final drill', {
+		asks: 'Which drill makes the final hole?',
+
 		rule: 'drill.rivet',
 		kind: drill,
 		tolerance: drillSizes,

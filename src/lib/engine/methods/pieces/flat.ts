@@ -11,6 +11,7 @@ export const flat = piece(
 		taken: given(length, 'Setbacks taken from the leg')
 	},
 	step('leg - taken', 'Flat', {
+		asks: 'How long is the flat between the bends?',
 		symbol: 'flat',
 		rule: 'bend.flat',
 		tolerance: layoutLine,

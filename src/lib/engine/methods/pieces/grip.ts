@@ -7,6 +7,8 @@ export const grip = piece(
 	'grip',
 	{ layers: given(listOf(length), 'Layers') },
 	step('sum(layers)', 'Grip: everything the rivet passes through', {
+		asks: 'How thick is everything the rivet passes through?',
+
 		symbol: 'grip',
 		rule: 'length.grip',
 		tolerance: thousandths,

@@ -10,6 +10,8 @@ export const edgeFactor = piece(
 	'edge-factor',
 	{ head: heads },
 	step('leastEdge(head)', 'Minimum edge distance in rivet diameters', {
+		asks: 'How many diameters must stand between hole and edge, at least?',
+
 		symbol: 'factor',
 		rule: 'edge.least',
 		tolerance: chartFactor,
@@ -48,6 +50,8 @@ export const leastEdge = piece(
 		D: given(rivetDiameter, 'Rivet diameter')
 	},
 	step('factor * D', 'Minimum edge distance', {
+		asks: 'How near the edge may the hole centre be?',
+
 		rule: 'edge.least',
 		kind: fraction,
 		tolerance: thousandths,

@@ -9,6 +9,8 @@ export const pilot = piece(
 	'pilot-drill',
 	{ D: given(rivetDiameter, 'Rivet diameter') },
 	step('pilotDrill(D)', 'Pilot drill', {
+		asks: 'Which drill makes the pilot hole?',
+
 		rule: 'drill.rivet',
 		kind: drill,
 		tolerance: drillSizes,

@@ -8,6 +8,8 @@ export const setbackFactor = piece(
 	'setback-k',
 	{ angle: given(angle, 'Bend angle, from flat', { symbol: 'N' }) },
 	step('setbackK(angle)', 'K for the bend angle', {
+		asks: 'What is K for this bend?',
+
 		symbol: 'K',
 		rule: 'bend.k',
 		tolerance: chartFactor,

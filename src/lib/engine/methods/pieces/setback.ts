@@ -11,6 +11,8 @@ export const setbackOfBend = piece(
 		T: given(length, 'Thickness')
 	},
 	step('K * (R + T)', 'Setback', {
+		asks: 'How far does the bend tangent line lie from the mold line?',
+
 		symbol: 'SB',
 		rule: 'bend.setback',
 		tolerance: thousandths,

@@ -7,6 +7,8 @@ export const shank = piece(
 	'shank',
 	{ D: given(rivetDiameter, 'Rivet diameter') },
 	step('1.5 * D', 'Shank for the shop head', {
+		asks: 'How much shank must stand out for the shop head?',
+
 		symbol: 'shank',
 		rule: 'length.shank',
 		tolerance: thousandths,

@@ -7,6 +7,8 @@ export const stockedLength = piece(
 	'stocked-length',
 	{ needed: given(length, 'Length needed') },
 	step('upTo(needed, 1/16 in)', 'Next stocked length', {
+		asks: 'Which stocked length do you take?',
+
 		rule: 'length.up',
 		kind: rivetLength,
 		tolerance: stockedSize,

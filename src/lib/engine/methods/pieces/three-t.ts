@@ -7,6 +7,8 @@ export const threeT = piece(
 	'three-t',
 	{ thickest: given(length, 'Thickest sheet', { symbol: 'T' }) },
 	step('3 * thickest', '3T: three times the thickest sheet', {
+		asks: 'What is three times the thickest sheet?',
+
 		symbol: '3T',
 		rule: 'diameter.three-t',
 		tolerance: thousandths,

@@ -1,0 +1,78 @@
+import type { Driven } from '$lib/engine/figures/parts/rivet-asked.ts';
+import { sayVerdict } from '$lib/engine/marking/say.ts';
+import { inBothUnits } from '$lib/engine/quantity/both-units.ts';
+import type { Verdict } from '$lib/engine/marking/verdict.ts';
+import type { LengthUnit, Value } from '$lib/engine/quantity/value.ts';
+import { kindAt } from '$lib/engine/solver/kind-at.ts';
+import { seenAt } from '$lib/engine/solver/outcome.ts';
+import { textAt } from '$lib/engine/solver/show.ts';
+import type { Task } from '$lib/engine/tasks/task.ts';
+import type { Check } from '$lib/ui/sheet/task-work.svelte.ts';
+
+/** What an answer to the first task comes to: a verdict, and what it does to the metal. */
+export interface FirstAnswer {
+	readonly verdict: 'accept' | 'rework';
+	/** What the metal says. */
+	readonly metal: string;
+	/** Why: the slip, or the sum. */
+	readonly why: string;
+	/** Null where it cannot be drawn. */
+	readonly driven: Driven | null;
+}
+
+const key = 'length';
+/** Longest shank that is drawn past the stack, in D. */
+const longest = 4;
+
+/** Read once the method has told (`tell`). */
+export function firstAnswer(task: Task, check: Check, units: LengthUnit): FirstAnswer | null {
+	const { method, drawn, right } = task;
+	const verdict = check.verdicts[key];
+	const entry = check.entries[key];
+	if (!verdict || !entry) return null;
+	const good = verdict.kind === 'accept';
+	const entered = kindAt(method, key).toValue(entry, right[key]);
+	const seen = entered === null ? null : seenAt(method, drawn.given, right, key, entered, units);
+	const why = good ? sumOf(task, units) : whyNot(task, verdict, entered, units);
+	return {
+		verdict: good ? 'accept' : 'rework',
+		metal: seen ? inBothUnits(seen.says, units) : '',
+		why: inBothUnits(why, units),
+		driven: seen && drivenBy(seen, Number(right.grip), Number(drawn.given.D), good)
+	};
+}
+
+function drivenBy(
+	{ entered, shows, case: of }: NonNullable<ReturnType<typeof seenAt>>,
+	grip: number,
+	D: number,
+	right: boolean
+): Driven {
+	const out = (Number(entered) - grip) / D;
+	const headless = of === 'inside' || of === 'stub';
+	const head = headless
+		? null
+		: of === 'bends'
+			? 'bent'
+			: { across: Number(shows.headAcross), high: Number(shows.headHigh) };
+	const length = Math.max(0, Math.min(Number(entered), grip + longest * D));
+	return { length, out: out.toFixed(2), head, right };
+}
+
+/** The slip where the number tells one; else what is missing, or the way to go. */
+function whyNot(task: Task, verdict: Verdict, entered: Value | null, units: LengthUnit): string {
+	const told = verdict.kind === 'rework' && ['unknown', 'either'].includes(verdict.cause.kind);
+	if (!told) return sayVerdict(task, verdict, key);
+	const short = Number(task.right.needed) - Number(entered);
+	return short > 0 && short < 1 / 16
+		? `It is ${textAt(task.method, 'needed', short, units)} short: a length always goes up to the next 1/16 in.`
+		: 'Add the layers, add 1.5 D for the shop head, and take the next 1/16 in up.';
+}
+
+/** The sum as it is worked. */
+function sumOf({ method, drawn, right }: Task, units: LengthUnit): string {
+	const say = (at: string, value: unknown) => textAt(method, at, value as number, units);
+	const layers = (drawn.given.layers as readonly number[]).map((one) => say('layers', one));
+	const parts = [...layers, `1.5 × ${say('D', drawn.given.D)}`].join(' + ');
+	return `${parts} = ${say('needed', right.needed)}, and the next 1/16 in up is ${say(key, right[key])}.`;
+}

@@ -1,0 +1,234 @@
+import type { Forecast } from '$lib/engine/schedule/forecast.ts';
+import type { Learning } from '$lib/engine/schedule/learning.ts';
+import { isMet } from '$lib/engine/schedule/memory.ts';
+import type { SkillId } from '$lib/engine/schedule/skill.ts';
+import type { Shape } from '$lib/engine/figures/drawing.ts';
+import { type Level, levels } from '$lib/engine/families/level.ts';
+import { drawTask } from '$lib/engine/tasks/task.ts';
+import { textAt } from '$lib/engine/solver/show.ts';
+import { counted } from '$lib/ui/counted.ts';
+import { firstInWords, inWords } from '$lib/ui/number-words.ts';
+import { aboutMinutes } from '$lib/ui/plan/amounts.ts';
+import { rehearsalDay } from '$lib/ui/plan/day-bars.ts';
+import { dayWords } from '$lib/ui/reason.ts';
+import type { Planner } from '../plan/planner.ts';
+import type { Planned, Run } from '../practice/run.ts';
+
+/** What the first page of a learner with a history rests on. */
+export interface TodayFacts {
+	readonly planner: Planner;
+	readonly learning: Learning;
+	readonly forecast: Forecast;
+	readonly day: number;
+	/** The exam day that was set, be it past. */
+	readonly exam: number | null;
+	readonly offToday: boolean;
+	/** What the plan has for today beside what was done. */
+	readonly planned: readonly Planned[];
+	/** Today's run when one was begun. */
+	readonly run: Run | null;
+}
+
+/** A step in a list, with the drawing of its work. */
+export interface StepLine {
+	readonly skill: SkillId;
+	readonly label: string;
+	readonly why: string;
+	/** Days on which it comes up again. */
+	readonly then: readonly number[];
+	readonly picture: readonly Shape[];
+}
+
+export interface TodayView {
+	readonly title: string;
+	readonly says: string;
+	/** What the filled button does, and says; null on a day without work. */
+	readonly act: { readonly kind: 'start' | 'goOn'; readonly name: string } | null;
+	/** Days left, when an exam is ahead. */
+	readonly exam: number | null;
+	readonly marks: readonly { readonly day: number; readonly label: string }[];
+	readonly back: readonly StepLine[];
+	readonly fresh: readonly StepLine[];
+	readonly met: number;
+	readonly steps: number;
+}
+
+/** Steps listed at most. */
+const mostBack = 5;
+const mostFresh = 6;
+
+export function todayView(facts: TodayFacts): TodayView {
+	const { run, planned, exam, day, forecast, learning } = facts;
+	const left = run ? leftOf(run) : [];
+	const work = left.length > 0 ? left : planned;
+	const ahead = exam !== null && exam > day ? exam : null;
+	const back = backIn(work, facts);
+	return {
+		title: titleOf(facts, work, left.length > 0),
+		says: saysOf(facts, work),
+		act: actOf(facts, work, left.length > 0),
+		exam: ahead,
+		marks: ahead === null ? [] : marksOf(facts, work, ahead),
+		back,
+		fresh: freshIn(work, facts),
+		met: Object.values(learning.memories).filter(isMet).length,
+		steps: forecast.all.steps
+	};
+}
+
+/** What is still to be done of a run: a worked example that was not read counts its time. */
+function leftOf({ tasks, at }: Run): Planned[] {
+	return tasks.flatMap(({ standing, planned }, i) => {
+		if (standing !== 'open' || !planned) return [];
+		const read = planned.reading > 0 && i - 1 < at;
+		return [read ? { ...planned, reading: 0, worked: false } : planned];
+	});
+}
+
+export function minutesFor(work: readonly Planned[]): number {
+	return work.reduce((sum, { seconds, reading }) => sum + seconds + reading, 0) / 60;
+}
+
+function titleOf(
+	{ run, offToday, exam, day }: TodayFacts,
+	work: readonly Planned[],
+	begun: boolean
+) {
+	const amount = `${counted(work.length, 'task')}, ${aboutMinutes(minutesFor(work))}`;
+	if (begun) return `Left today: ${amount}`;
+	if (run) return 'Today’s tasks are done';
+	if (work.length > 0) return `Today: ${amount}`;
+	if (exam === day) return 'The exam is today';
+	return offToday ? 'A day off' : 'Nothing is due today';
+}
+
+function saysOf({ run, exam, day }: TodayFacts, work: readonly Planned[]): string {
+	if (run && leftOf(run).length === 0) {
+		if (work.length === 0) return 'That is all for today.';
+		const more = `${counted(work.length, 'task')}, ${aboutMinutes(minutesFor(work))}`;
+		return `There is time left in your plan: ${more}.`;
+	}
+	if (work.length === 0) return exam === null ? '' : 'Choose a topic if you like.';
+	const after = exam !== null && exam < day ? ' Your exam is over: what fades comes back.' : '';
+	return mixOf(work) + after;
+}
+
+/** `Five come back, one step is new, three keep what you know.` */
+function mixOf(work: readonly Planned[]): string {
+	const missed = work.filter(({ reason }) => reason.kind === 'missed').length;
+	const fresh = work.filter(({ reason, worked }) => reason.kind === 'new' || worked).length;
+	const kept = work.length - missed - work.filter(isNew).length;
+	const parts = [
+		missed > 0 ? `${inWords(missed)} ${missed === 1 ? 'comes' : 'come'} back` : '',
+		fresh > 0 ? `${inWords(fresh)} ${fresh === 1 ? 'has a new step' : 'have a new step'}` : '',
+		kept > 0 ? `${inWords(kept)} ${kept === 1 ? 'keeps' : 'keep'} what you know` : ''
+	].filter(Boolean);
+	const text = parts.join(', ');
+	return text === '' ? '' : `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
+}
+
+function isNew({ reason, worked }: Planned): boolean {
+	return reason.kind !== 'missed' && (reason.kind === 'new' || worked);
+}
+
+function actOf({ run }: TodayFacts, work: readonly Planned[], begun: boolean): TodayView['act'] {
+	if (work.length === 0) return null;
+	if (begun) return { kind: 'goOn', name: 'Go on with today’s tasks' };
+	const more = `Work ${inWords(work.length)} more`;
+	return { kind: 'start', name: run ? more : 'Start today’s tasks' };
+}
+
+function marksOf(facts: TodayFacts, work: readonly Planned[], exam: number) {
+	const { forecast, day, planner } = facts;
+	const byDay = new Map<number, string[]>();
+	for (const { skill, nextDay } of forecast.missed) {
+		const next = forecast.comesUp.get(skill)?.find((one) => one > day) ?? nextDay;
+		if (next === null || next <= day) continue;
+		byDay.set(next, [...(byDay.get(next) ?? []), lower(planner.label(skill))]);
+	}
+	const rehearsal = rehearsalDay(forecast.days, day, exam);
+	return [
+		{ day, label: work.length > 0 ? counted(work.length, 'task') : 'today' },
+		...(rehearsal === null ? [] : [{ day: rehearsal, label: 'rehearsal' }]),
+		...[...byDay].map(([at, labels]) => ({ day: at, label: fewOf([...new Set(labels)]) }))
+	];
+}
+
+function fewOf(labels: readonly string[]): string {
+	return labels.length > 2 ? `${inWords(labels.length)} return` : labels.join(', ');
+}
+
+function lower(label: string): string {
+	return /^[A-Z][a-z]/.test(label) ? label.charAt(0).toLowerCase() + label.slice(1) : label;
+}
+
+function backIn(work: readonly Planned[], facts: TodayFacts): StepLine[] {
+	const order = (one: Planned) => (one.reason.kind === 'missed' ? 0 : 1);
+	const wanted = work.filter(({ reason }) => reason.kind !== 'new' && reason.kind !== 'chosen');
+	return linesOf(
+		wanted.toSorted((a, b) => order(a) - order(b)),
+		mostBack,
+		({ skill, reason }) => whyBack(skill, reason, facts),
+		facts
+	);
+}
+
+function freshIn(work: readonly Planned[], facts: TodayFacts): StepLine[] {
+	const wanted = work
+		.filter(({ reason }) => reason.kind === 'new')
+		.map((one) => ({ ...one, skill: one.reason.skill }));
+	return linesOf(wanted, mostFresh, ({ kind }) => nameOf(kind, facts), facts);
+}
+
+function linesOf(
+	items: readonly Planned[],
+	most: number,
+	why: (item: Planned) => string,
+	facts: TodayFacts
+): StepLine[] {
+	const { planner, forecast, day } = facts;
+	const once = items.filter(({ skill }, i) => items.findIndex((one) => one.skill === skill) === i);
+	return once.slice(0, most).map((item) => ({
+		skill: item.skill,
+		label: planner.label(item.skill),
+		why: why(item),
+		then: (forecast.comesUp.get(item.skill) ?? []).filter((one) => one > day).slice(0, 2),
+		picture: pictureOf(item.kind, facts)
+	}));
+}
+
+function whyBack(skill: SkillId, reason: Planned['reason'], facts: TodayFacts): string {
+	const { learning, planner, day } = facts;
+	if (reason.kind === 'missed') {
+		const slip = learning.slips[skill];
+		const says = slip ? planner.slipSays(skill, slip.slip) : '';
+		return says || `Missed ${dayWords(reason.day, day)}.`;
+	}
+	if (reason.kind === 'sweep') return 'A last look before the exam.';
+	const seen = reason.kind === 'fading' ? reason.day : day;
+	return `Last seen ${dayWords(seen, day)}.`;
+}
+
+function familyOf(kind: string, { planner }: TodayFacts) {
+	return planner.families.find(({ code }) => code === kind.slice(0, 2));
+}
+
+function nameOf(kind: string, facts: TodayFacts): string {
+	return familyOf(kind, facts)?.name ?? '';
+}
+
+/** The metal of a task of the kind, without lettering. */
+function pictureOf(kind: string, facts: TodayFacts): Shape[] {
+	const family = familyOf(kind, facts);
+	const level: Level = levels.find((one) => String(one) === kind[2]) ?? 1;
+	if (!family) return [];
+	const { method, drawn } = drawTask(family, level, 1);
+	const { shapes } = family.figure(drawn.given, (key, value) => textAt(method, key, value, 'in'));
+	return shapes.filter((shape) => shape.kind === 'path' && shape.line === 'edge');
+}
+
+/** `6 right at first, two reworked` */
+export function standingsWords(right: number, others: number): string {
+	if (others === 0) return `${firstInWords(right)} right at first.`;
+	return `${firstInWords(right)} right at first, ${inWords(others)} reworked.`;
+}

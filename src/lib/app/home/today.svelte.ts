@@ -1,0 +1,47 @@
+import { courseOf } from '$lib/engine/schedule/course-settings.ts';
+import { dayOf } from '$lib/engine/schedule/day.ts';
+import { isOff } from '$lib/engine/schedule/calendar.ts';
+import type { Sitting } from '$lib/engine/schedule/sitting.ts';
+import { type Streak, streaksIn } from '$lib/engine/schedule/streaks.ts';
+import { device } from '../device/device.svelte.ts';
+import { plan } from '../plan/plan.svelte.ts';
+import { practice } from '../practice/practice.svelte.ts';
+import { attemptsSince, daysBack, lastBefore } from './recent.ts';
+import { type TodayView, todayView } from './today-view.ts';
+
+/** The first page of a learner with a history. Loads every family, so it is itself loaded late. */
+export class Today {
+	/** The sitting before today's, and what has been mended of late. */
+	last = $state.raw<Sitting | null>(null);
+	streaks = $state.raw<readonly Streak[]>([]);
+
+	readonly view: TodayView | null = $derived.by(() => {
+		const { planner, today, forecast, settings, day } = plan;
+		const { learning } = device;
+		if (!planner || !today || !forecast || !learning) return null;
+		const { run } = practice;
+		return todayView({
+			...{ planner, learning, forecast, day },
+			exam: settings.exam === null ? null : dayOf(settings.exam),
+			offToday: isOff(courseOf(settings).off, day),
+			planned: today.items.map((item) => ({ ...item, kind: item.kind.id })),
+			run: run?.topic === 'plan' && run.day === day ? run : null
+		});
+	});
+
+	async load(): Promise<void> {
+		if (!practice.run) await practice.load();
+		await plan.load();
+		const attempts = await attemptsSince(plan.day - daysBack);
+		this.streaks = streaksIn(attempts);
+		this.last = await lastBefore(attempts, plan.day);
+	}
+
+	get day(): number {
+		return plan.day;
+	}
+
+	label(skill: string): string {
+		return plan.planner?.label(skill) ?? '';
+	}
+}

@@ -1,0 +1,217 @@
+import type { Attempt } from '$lib/engine/schedule/event.ts';
+import type { Forecast } from '$lib/engine/schedule/forecast.ts';
+import type { Learning } from '$lib/engine/schedule/learning.ts';
+import type { SkillId } from '$lib/engine/schedule/skill.ts';
+import type { Sitting } from '$lib/engine/schedule/sitting.ts';
+import { streaksIn } from '$lib/engine/schedule/streaks.ts';
+import { counted } from '$lib/ui/counted.ts';
+import { dayName } from '$lib/ui/dates.ts';
+import { streakWords } from '$lib/ui/home/streak-words.ts';
+import { firstInWords, inWords } from '$lib/ui/number-words.ts';
+import { dayWords } from '$lib/ui/reason.ts';
+import { rehearsalDay } from '$lib/ui/plan/day-bars.ts';
+import type { Planner } from '../plan/planner.ts';
+import type { Run, RunTask } from './run.ts';
+
+/** What the end of a run is told from. */
+export interface RunEndFacts {
+	readonly run: Run;
+	readonly planner: Planner;
+	readonly learning: Learning;
+	readonly forecast: Forecast;
+	readonly day: number;
+	/** The exam when it is ahead. */
+	readonly exam: number | null;
+	/** The attempts of the last days, oldest first. */
+	readonly attempts: readonly Attempt[];
+	/** The sitting before today's. */
+	readonly last: Sitting | null;
+}
+
+export interface RunRow {
+	readonly name: string;
+	readonly standing: RunTask['standing'];
+	readonly note: string;
+	/** Day on which it comes up again; null where none is planned. */
+	readonly returns: number | null;
+}
+
+/** One fact of the run: what stands large, a sentence, and a line below. */
+export interface RunFact {
+	readonly big: string;
+	readonly says: string;
+	readonly more: string;
+}
+
+export interface RunEnd {
+	readonly title: string;
+	readonly says: string;
+	readonly rows: readonly RunRow[];
+	readonly facts: readonly RunFact[];
+	/** The step to work once more while it is fresh; null when nothing was missed. */
+	readonly again: { readonly skill: SkillId; readonly label: string } | null;
+	/** Tasks not answered. */
+	readonly open: number;
+	/** The next day with tasks. */
+	readonly next: { readonly day: number; readonly tasks: number } | null;
+	readonly marks: readonly {
+		readonly day: number;
+		readonly label: string;
+		readonly done?: boolean;
+	}[];
+}
+
+/** Facts told at most. */
+const mostFacts = 5;
+
+export function runEnd(facts: RunEndFacts): RunEnd {
+	const { run, forecast, day } = facts;
+	const asked = run.tasks.filter(({ standing }) => standing !== 'shown');
+	const done = asked.filter(({ standing }) => standing !== 'open');
+	const rows = done.map((task) => rowOf(task, facts));
+	const count = (one: RunTask['standing']) => done.filter((task) => task.standing === one).length;
+	const missed = done.find(
+		({ standing, charged = [] }) => standing === 'wrong' && charged.length > 0
+	);
+	const [again = null] = missed?.charged ?? [];
+	return {
+		title: `Run done: ${counted(done.length, 'task')}, ${counted(minutesOf(facts), 'minute')}`,
+		says: standWords(count('right'), count('helped'), count('wrong')),
+		rows,
+		facts: factsOf(facts, count('right'), done),
+		again: again === null ? null : { skill: again, label: facts.planner.label(again) },
+		open: asked.length - done.length,
+		next: forecast.days.find((one) => one.day > day && one.tasks > 0) ?? null,
+		marks: marksOf(rows, facts)
+	};
+}
+
+function minutesOf({ run, attempts }: RunEndFacts): number {
+	const seconds = attempts
+		.filter(({ runId }) => runId === run.id)
+		.reduce((sum, attempt) => sum + attempt.seconds, 0);
+	return Math.max(1, Math.round(seconds / 60));
+}
+
+/** `Six right at first, two reworked and then right, one missed.` */
+function standWords(right: number, helped: number, wrong: number): string {
+	const parts = [
+		`${firstInWords(right)} right at first`,
+		helped > 0 ? `${inWords(helped)} reworked and then right` : '',
+		wrong > 0 ? `${inWords(wrong)} not put right` : ''
+	];
+	return `${parts.filter(Boolean).join(', ')}.`;
+}
+
+function rowOf(task: RunTask, { planner, forecast, day }: RunEndFacts): RunRow {
+	const code = task.number.slice(0, 2);
+	const family = planner.families.find((one) => one.code === code);
+	const kind = planner.syllabus.kinds.find(({ id }) => id === task.number.slice(0, 3));
+	const [charged] = task.charged ?? [];
+	const skill = charged ?? task.planned?.skill ?? kind?.aim ?? '';
+	return {
+		name: family?.name ?? task.number,
+		standing: task.standing,
+		note: noteOf(task, charged === undefined ? '' : planner.label(charged)),
+		returns: forecast.comesUp.get(skill)?.find((one) => one > day) ?? null
+	};
+}
+
+function noteOf({ standing, planned }: RunTask, charged: string): string {
+	if (standing !== 'right') return charged;
+	if (planned?.reason.kind === 'missed') return 'back after a miss';
+	return planned?.reason.kind === 'new' ? 'new' : '';
+}
+
+function factsOf(facts: RunEndFacts, right: number, done: readonly RunTask[]): RunFact[] {
+	const { last, day } = facts;
+	const before = last ? last.right + last.helped + last.wrong : 0;
+	const first: RunFact = {
+		big: `${right} of ${done.length}`,
+		says: 'right at first.',
+		more: last
+			? `${firstLetter(dayWords(last.day, day).replace(/^on /, ''))} it was ${last.right} of ${before}.`
+			: ''
+	};
+	return [first, ...newOf(facts, done), ...streaksOf(facts), ...slipsOf(facts)].slice(0, mostFacts);
+}
+
+function newOf({ planner, forecast, day }: RunEndFacts, done: readonly RunTask[]): RunFact[] {
+	const skills = [
+		...new Set(
+			done.flatMap(({ planned }) => (planned?.reason.kind === 'new' ? planned.reason.skill : []))
+		)
+	];
+	if (skills.length === 0) return [];
+	const next = skills.flatMap((skill) => forecast.comesUp.get(skill) ?? []).filter((d) => d > day);
+	const labels = skills.map((skill) => planner.label(skill));
+	const few = labels.length > 3 ? `${labels.slice(0, 3).join(', ')} and more` : labels.join(', ');
+	return [
+		{
+			big: `${skills.length} new`,
+			says: `${few}.`,
+			more: next.length > 0 ? `Up again ${dayWords(Math.min(...next), day)}.` : ''
+		}
+	];
+}
+
+function streaksOf({ attempts, run, planner, day }: RunEndFacts): RunFact[] {
+	const here = new Set(
+		attempts
+			.filter(({ runId }) => runId === run.id)
+			.flatMap((one) => one.skills.map((s) => s.skill))
+	);
+	return streaksIn(attempts)
+		.filter(({ skill }) => here.has(skill))
+		.slice(0, 2)
+		.map((streak) => ({
+			big: `${streak.right} ×`,
+			says: streakWords(streak, planner.label(streak.skill), day),
+			more: ''
+		}));
+}
+
+/** Slips that were made today, and before. */
+function slipsOf({ learning, planner, forecast, day }: RunEndFacts): RunFact[] {
+	return Object.entries(learning.slips)
+		.filter(([, note]) => note.day === day && note.times > 1)
+		.flatMap(([skill, { slip, times }]) => {
+			const says = planner.slipSays(skill, slip);
+			const next = forecast.comesUp.get(skill)?.find((one) => one > day);
+			const more =
+				next === undefined ? '' : `${planner.label(skill)} is up again ${dayWords(next, day)}.`;
+			return says === '' ? [] : [{ big: `${times} ×`, says, more }];
+		})
+		.slice(0, 2);
+}
+
+function marksOf(rows: readonly RunRow[], { day, exam, forecast }: RunEndFacts) {
+	const byDay = new Map<number, Set<string>>();
+	for (const { name, returns } of rows) {
+		if (returns !== null) byDay.set(returns, (byDay.get(returns) ?? new Set()).add(name));
+	}
+	const rehearsal = rehearsalDay(forecast.days, day, exam);
+	return [
+		{ day, label: 'done', done: true },
+		...(rehearsal === null ? [] : [{ day: rehearsal, label: 'rehearsal' }]),
+		...[...byDay].map(([at, names]) => ({ day: at, label: fewNames([...names]) }))
+	];
+}
+
+function fewNames(names: readonly string[]): string {
+	const [only = ''] = names;
+	return names.length === 1
+		? only.charAt(0).toLowerCase() + only.slice(1)
+		: counted(names.length, 'task');
+}
+
+function firstLetter(text: string): string {
+	return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+/** `tomorrow · 8 tasks` */
+export function nextWords(next: RunEnd['next'], day: number): string {
+	return next === null
+		? 'nothing planned'
+		: `${dayName(next.day, day)} · ${counted(next.tasks, 'task')}`;
+}

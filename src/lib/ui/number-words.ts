@@ -1,0 +1,15 @@
+const words = [
+	...['no', 'one', 'two', 'three', 'four', 'five', 'six'],
+	...['seven', 'eight', 'nine', 'ten', 'eleven', 'twelve']
+];
+
+/** A whole number as it stands in a sentence: in words up to twelve. */
+export function inWords(count: number): string {
+	return words[count] ?? String(count);
+}
+
+/** The same at the start of a sentence. */
+export function firstInWords(count: number): string {
+	const word = inWords(count);
+	return word.charAt(0).toUpperCase() + word.slice(1);
+}
