@@ -1,5 +1,5 @@
 /** Operators that a long formula is broken before. */
-const breaks = new Set(['=', '+', '−', '×', '÷', '·', ',', ';', '<', '>', '≥', '≤', '?', ':']);
+const breaks = new Set(['→', '=', '+', '−', '×', '÷', '·', ',', ';', '<', '>', '≥', '≤', '?', ':']);
 
 /**
  * MathML of a formula as several pieces in a row, so that it wraps like words: browsers do not break
@@ -20,11 +20,16 @@ export function wrapping(markup: string): string {
 		piece += part;
 	}
 	if (piece !== '') pieces.push(piece);
-	return pieces.map((one) => `<math>${one}</math>`).join(' ');
+	return pieces.map((one) => `<math>${spaced(one)}</math>`).join(' ');
+}
+
+/** A leading operator stands between two pieces, and keeps its room after it. */
+function spaced(piece: string): string {
+	return piece.replace(/^<mo>(?=[=+−×÷·<>≥≤])/, '<mo form="infix" lspace="0">');
 }
 
 /** Words longer than this are broken between them. */
-const longText = 24;
+const longText = 12;
 
 /** A long text word by word. */
 function inWords(part: string): string[] {
