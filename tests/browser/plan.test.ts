@@ -115,7 +115,7 @@ async function work(page: Page, misses: number): Promise<Met[]> {
 		if (last) break;
 		await page.waitForURL((url) => url.searchParams.get('task') !== task.number);
 	}
-	await page.waitForURL((url) => url.pathname === '/');
+	await page.waitForURL((url) => url.pathname === '/practice/done/');
 	return met;
 }
 

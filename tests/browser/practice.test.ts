@@ -7,7 +7,7 @@ test('a whole run by keyboard alone, every task wrong and then right, on a desk 
 	openPage
 }) => {
 	const page = await openPage();
-	await page.goto('/');
+	await page.goto('/choose/');
 	await tabTo(page, 'input[name="level"]');
 	await page.keyboard.press('ArrowDown');
 	await tabTo(page, 'form button');
@@ -70,7 +70,7 @@ test('a link with a number that is no task says so and offers a way on', async (
 	await page.goto('/practice/?task=RL1-0004-1C');
 	await page.getByText('One character of that task number is off').waitFor();
 	await page.getByRole('link', { name: 'Choose a topic' }).click();
-	await page.getByRole('heading', { name: 'Today’s tasks' }).waitFor();
+	await page.getByRole('heading', { name: 'Choose what to work on' }).waitFor();
 });
 
 test('the address of a task is a link to it, and Back goes to the task before', async ({
