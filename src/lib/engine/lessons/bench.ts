@@ -31,6 +31,8 @@ export const bench: Readonly<Record<string, string>> = {
 		'Every saw cut turns its width of the bar into chips. The kerf comes on top of each piece, and what is left over goes back into the rack.',
 	'sheet-weight':
 		'Weight is reckoned before a part is made or a sheet is lifted. Length, width and thickness give the metal there is; its density tells what that weighs.',
+	'whole-panel':
+		'A panel is worked through in the order of the bench: rivet, drill, edge distance, rows. Each number rests on the one before, so a wrong one early spoils the rest.',
 	setback:
 		'Sheet goes round a radius, so it leaves the flat before the corner. Setback is how far before: from the bend tangent line to the mold line. Take it off each leg, or the leg comes out long by it.',
 	'setback-from-legs':
@@ -52,7 +54,5 @@ export const bench: Readonly<Record<string, string>> = {
 	'removal-drill':
 		'A bad rivet is drilled out through its head without touching the hole. Drill only as deep as the head is high, then punch the shank out.',
 	'rivets-each-side':
-		'A break is bridged by rivets on both sides of it. The table gives how many each inch of its width takes; the full number goes on each side.',
-	'whole-panel':
-		'A panel is one job: the stack gives the rivet, and the rivet gives its length, its drills and how near the edge it may stand. The first number carries through all the others, so it is looked at twice.'
+		'A break is bridged by rivets on both sides of it. The table gives how many each inch of its width takes; the full number goes on each side.'
 };

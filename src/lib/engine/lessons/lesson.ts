@@ -71,7 +71,8 @@ function wayOf(family: Family, method: Method, draws: readonly Draw[]): Way[] {
 	);
 	const start = middling(draws, (draw) => slipsSeen(method, draw.given, steps, chief));
 	if (!start) return [];
-	const hands = handsOf(method, draws, start);
+	// What tasks give in one way only is no choice.
+	const hands = handsOf(method, draws, start).filter(({ values }) => values.length > 1);
 	const goes = new Goes(draws.map(({ given }) => given));
 	return [{ family, method, start, draws, hands, steps, asked, chief, goes }];
 }
