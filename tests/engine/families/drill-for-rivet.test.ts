@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { levels } from '../../../src/lib/engine/families/level.ts';
 import { drillName } from '../../../src/lib/engine/quantity/drills.ts';
-import { diameterIn } from '../../../src/lib/engine/families/rivets/parts/numbered.ts';
+import { diameterIn } from '../../../src/lib/engine/families/parts/numbered.ts';
 import type { Fill } from '../../../src/lib/engine/figures/drawing.ts';
 import { boundsOf } from '../../../src/lib/engine/figures/to-svg.ts';
 import { rivetDashes } from '../../../src/lib/engine/trade/stock.ts';

@@ -53,6 +53,11 @@ describe('one entry', () => {
 		['pitch', '1.583', 'either more / byHoles'],
 		['pitch', '1.58', 'either more / byHoles'],
 		['grip', '1/16', 'slip oneLayer'],
+		// Carried in thousandths on the way, 1.583; and as near to it, but not so.
+		['pitch', '1.5830', 'either more / byHoles'],
+		['pitch', '1.5836', 'unknown'],
+		// Two slips lead to four holes, as two lead to many a count.
+		['count', '4', 'unknown'],
 		// Near a slip, but not it.
 		['pitch', '1.5839', 'unknown'],
 		['run', '9.92', 'unknown'],
@@ -150,6 +155,16 @@ describe('the whole sheet', () => {
 		[
 			{ run: '9.9', spaces: '5', pitch: '1.65' },
 			{ run: 'slip oneMargin', spaces: 'right', pitch: 'slip byHoles' }
+		],
+		// Whoever had one run did not have another.
+		[
+			{ run: '9.9', pitch: '2.06' },
+			{ run: 'slip oneMargin', pitch: 'unknown' }
+		],
+		// A wrong pitch, carried in thousandths along the holes.
+		[
+			{ spaces: '6', positions: '.4, 1.983, 3.566, 5.149, 6.732, 8.315, 9.898' },
+			{ spaces: 'slip more', positions: 'carried' }
 		],
 		// Two fields exchanged.
 		[

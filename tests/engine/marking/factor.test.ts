@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { sayVerdict } from '../../../src/lib/engine/marking/say.ts';
-import { stripTask } from './strip.ts';
-import { verdictsOn } from './typed-answers.ts';
+import { rivetDiameter } from '../../../src/lib/engine/methods/rivet-diameter.ts';
+import { runTask, stripTask } from './strip.ts';
+import { taskOf, verdictsOn } from './typed-answers.ts';
 
 function told(key: string, text: string): string {
 	const verdict = verdictsOn(stripTask, { [key]: text })[key];
@@ -17,7 +18,7 @@ describe('the factor of a rule for the size', () => {
 		['threeT', '3T', '3 × thickest'],
 		// T is the thickest sheet, and no other letter is.
 		['threeT', '5 D', 'unknown'],
-		['threeT', '4T', 'four'],
+		['threeT', '7T', 'seven'],
 		['half', '1.4', '1.4 × D'],
 		['half', '1.4D', '1.4 × D'],
 		// A number on a rule is a size.
@@ -33,7 +34,11 @@ describe('the factor of a rule for the size', () => {
 		// Numbers of things are no sizes.
 		['run', '4', 'other-step'],
 		['share', '3', 'unknown'],
-		['spaces', '3', 'unknown']
+		['twice', '3', 'unknown'],
+		['along', '.05', 'other-step'],
+		// What stands on the paper as a size is no factor.
+		['sixT', '6', 'unknown'],
+		['sixT', '6T', '6 × thickest']
 	])('%s %s: %s', (key, text, cause) => {
 		expect(told(key, text)).toBe(cause);
 	});
@@ -47,7 +52,51 @@ describe('the factor of a rule for the size', () => {
 	});
 });
 
+test('a letter that stands for no size of the task asks for the size', async () => {
+	const task = await taskOf('RD', rivetDiameter, { thickest: 0.04 });
+	expect(verdictsOn(task, { diameter: '3 D' }).diameter?.kind).toBe('unread');
+	expect(verdictsOn(task, { diameter: '3T' }).diameter).toMatchObject({
+		cause: { kind: 'factor', of: 'thickest', times: '3' }
+	});
+});
+
+describe('the result of another step', () => {
+	test.each([
+		// The nearest before, or else the first after.
+		['two', '.7', 'one'],
+		['next', '.7', 'three'],
+		['rough', '.7', 'last'],
+		['one', '.9', 'two'],
+		['run', '4', 'spaces']
+	])('%s %s: %s', (key, text, step) => {
+		expect(verdictsOn(stripTask, { [key]: text })[key]).toMatchObject({
+			cause: { kind: 'other-step', step }
+		});
+	});
+
+	test('of another kind is only looked for where that is asked too', () => {
+		expect(verdictsOn(runTask, { run: '4' }).run).toMatchObject({ cause: { kind: 'unknown' } });
+		expect(verdictsOn(runTask, { run: '.7' }).run).toMatchObject({ cause: { step: 'half' } });
+	});
+});
+
 describe('slips that come to one number', () => {
+	test('are offered, three at most, and rounding with two of them', () => {
+		expect(verdictsOn(stripTask, { rough: '5/16' }).rough).toMatchObject({
+			cause: { kind: 'either', slips: ['ofWidth', 'ofD', 'ofPitch'] }
+		});
+		expect(told('few', '3/16')).toBe('either');
+		expect(verdictsOn(stripTask, { few: '3/16' }).few).toMatchObject({
+			cause: { slips: ['fewOfWidth', 'fewOfD'], causes: [{}, {}, { kind: 'rounding' }] }
+		});
+	});
+
+	test('are two where only whole numbers make them alike', () => {
+		expect(verdictsOn(stripTask, { spaces: '3' }).spaces).toMatchObject({
+			cause: { kind: 'either', slips: ['down', 'lessOne'] }
+		});
+	});
+
 	test('are one act where they do so with other sizes too', () => {
 		expect(verdictsOn(stripTask, { left: '.05' }).left).toMatchObject({
 			cause: { kind: 'either', slips: ['oneLeftOut', 'byWidth'] }

@@ -27,6 +27,12 @@ const rows = [
 		thickest: 1 / 32,
 		threeT: 3 / 32,
 		diameter: 3 / 32
+	},
+	{
+		from: 'rule application: 3T is 0.216, and 7/32 is in no bin',
+		thickest: 0.072,
+		threeT: 0.216,
+		diameter: 1 / 4
 	}
 ];
 
@@ -36,11 +42,10 @@ test.each(rows)('$from', ({ thickest, threeT, diameter }) => {
 	expect(values.diameter).toBe(diameter);
 });
 
-/** The first dash number from 3 up whose rivet is not thinner than three sheets, in whole numbers. */
+/** The first stocked dash number whose rivet is not thinner than three sheets, in whole numbers. */
 function dashFor(thousandths: number): number {
-	let dash = 3;
-	while (dash * 1000 < 3 * thousandths * 32) dash++;
-	return dash;
+	const stocked = [3, 4, 5, 6, 8, 10, 12];
+	return stocked.find((dash) => dash * 1000 >= 3 * thousandths * 32) ?? NaN;
 }
 
 test('sheets from 0.001 to 0.125 in, by counting up the dash numbers', () => {

@@ -6,7 +6,7 @@ export const rows: OutcomeRow[] = [
 	...sixteen({ thickest: 0.016 }),
 	...eighty({ thickest: 0.08 }),
 	{
-		// Three times 0.063 is 0.189, so 7/32; 3/16 is 2.976 times, which is not told as three.
+		// Three times 0.063 is 0.189, so 1/4, there being no 7/32; 3/16 is 2.976 times, which is not told as three.
 		given: { thickest: 0.063 },
 		key: 'diameter',
 		entered: 3 / 16,

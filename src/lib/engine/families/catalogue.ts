@@ -3,7 +3,11 @@ import type { Family, FamilyBody } from './family.ts';
 import { type Card, cards } from './topics.ts';
 
 /** A loader for every file of a family, so that a page fetches only the ones it draws from. */
-const files = import.meta.glob<{ tasks: FamilyBody }>(['./*/*.ts', '!./*/topic.ts']);
+const files = import.meta.glob<{ tasks: FamilyBody }>([
+	'./*/*.ts',
+	'!./*/topic.ts',
+	'!./parts/*.ts'
+]);
 
 const byCode = new Map(cards.map((card) => [card.code, card]));
 const loading = new Map<string, Promise<Family>>();

@@ -43,7 +43,7 @@ export function factorCause(task: Task, key: string, entry: Entry): Cause | null
 		const value = task.right[size];
 		const isSize =
 			typeof value === 'number' && kindAt(task.method, size).dimension === kind.dimension;
-		return isSize && Math.abs(value * typed - right) < 1e-9 && isTimes(task, key, size);
+		return isSize && Math.abs(value * typed - right) < 1e-9 && isTimes(task, key, size, value);
 	});
 	return of === undefined ? null : factorOf(of, typed);
 }
@@ -66,14 +66,13 @@ function isGiven({ drawn }: Task, typed: number): boolean {
 }
 
 /** Whether the method gives so many times this size, whatever it is. */
-function isTimes({ method, drawn, right }: Task, key: string, size: string): boolean {
-	const [more, own, result] = [1.25, right[size], right[key]];
-	if (typeof own !== 'number' || typeof result !== 'number') return false;
+function isTimes({ method, drawn, right }: Task, key: string, size: string, own: number): boolean {
+	const more = 1.25;
 	const isGiven = Object.hasOwn(method.given, size);
 	const values = { [size]: own * more };
 	const given = isGiven ? { ...drawn.given, ...values } : drawn.given;
 	const other = evaluateAsFar(method, given, isGiven ? {} : { values })[key];
-	return typeof other === 'number' && Math.abs(other - result * more) < 1e-9;
+	return Math.abs(Number(other) - Number(right[key]) * more) < 1e-9;
 }
 
 /** `2 D is the rule; multiply by D.` */

@@ -21,7 +21,6 @@ export function judged({ method, drawn }: Task, key: string, entry: Entry, put: 
 		return value === undefined ? { is: 'off' } : kind.judge(entry, value, tolerance, values);
 	};
 	const exact = judgedBy({ values: put }, toleranceOf(method, key, entry.value));
-	if (exact.is === 'right') return exact;
 	const rounded = judgedBy({ values: put, carry: carriedIn(method) }, carriedRoom(kind));
 	return rounded.is === 'right' ? rounded : exact;
 }

@@ -73,10 +73,9 @@ function lookAt(
 ): { readonly state: Seen['state'] | null; readonly verdict: Verdict | null } {
 	const alone = judged(task, key, entry, {});
 	if (alone.is === 'right') return { state: 'right', verdict: { kind: 'accept', carried: false } };
-	const after = Object.keys(put).length > 0 ? judged(task, key, entry, put) : alone;
+	const after = judged(task, key, entry, put);
 	if (after.is === 'right') return { state: 'carried', verdict: { kind: 'accept', carried: true } };
-	const holds = [alone, after].find(({ is }) => is === 'not-best');
-	const verdict = verdictOn(holds ?? after);
+	const verdict = verdictOn(alone.is === 'not-best' ? alone : after);
 	if (verdict === null) return { state: 'wrong', verdict };
 	// The beginning of a list, each value right, is to be finished, whatever else may lead to it.
 	const isPart = alone.is === 'partial' || (alone.is === 'miscounted' && alone.part === true);

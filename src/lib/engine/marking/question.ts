@@ -59,7 +59,7 @@ export function isContradicted(question: Question, { base }: World, values: Valu
 	const { method } = task;
 	const places = Object.keys(method.steps);
 	return sheet.some((seen) => {
-		if (seen.key === key || seen.state === 'odd') return false;
+		if (seen.state === 'odd') return false;
 		if (!differs(method, seen.key, base, values)) return false;
 		const value = values[seen.key];
 		if (value !== undefined && kindAt(method, seen.key).isWritten(seen.entry, value)) return false;
@@ -68,10 +68,10 @@ export function isContradicted(question: Question, { base }: World, values: Valu
 }
 
 /** How many wrong entries of earlier checks these values come to. */
-export function supportOf({ task, key, sheet }: Question, values: Values): number {
+export function supportOf({ task, sheet }: Question, values: Values): number {
 	return sheet.filter((seen) => {
 		const value = values[seen.key];
-		const counts = seen.earlier && seen.state === 'wrong' && seen.key !== key;
+		const counts = seen.earlier && seen.state === 'wrong';
 		return (
 			counts && value !== undefined && kindAt(task.method, seen.key).isWritten(seen.entry, value)
 		);

@@ -4,13 +4,11 @@ import { atLeast, method, otherwise, outcome, slip, step, when } from '../solver
 import { stockedSize, thousandths } from '../trade/tolerances.ts';
 import { beside3T, diameterShows } from './outcomes/diameter.ts';
 import { nearRight } from './outcomes/near-right.ts';
-import { stockedBelow, twiceTheDiameter } from './pieces/stocked-diameter.ts';
+import { nextStocked, stockedBelow, twiceTheDiameter } from './pieces/stocked-diameter.ts';
 import { threeT } from './pieces/three-t.ts';
 
 const noBin = '{entered} is {times}T, but no bin holds it.';
 
-/** Over 3/16 in the bins step by 1/16 in: they hold no 7/32 in. */
-const up = 'threeT > (3/16 in) ? upTo(threeT, 1/16 in) : max(upTo(threeT, 1/32 in), 3/32 in)';
 const down = stockedBelow;
 
 /** The two rivets that go with a sheet whose next 1/32 in above 3T is not stocked. */
@@ -41,7 +39,7 @@ export const rivetDiameterInRange = method({
 			slips: {
 				highEnd: slip('threeT', 'That is 3T itself: take the stocked size below it.'),
 				aboveForRange: slip(
-					up,
+					nextStocked,
 					'Over 3T: that is the next stocked size above it, and not within the range.'
 				),
 				next32nd: slip(
@@ -55,7 +53,7 @@ export const rivetDiameterInRange = method({
 				twiceInRange: slip(`2 * (${down})`, twiceTheDiameter, { rare: true })
 			}
 		}),
-		above: step(up, 'Next stocked rivet above 3T', {
+		above: step(nextStocked, 'Next stocked rivet above 3T', {
 			asks: 'Which stocked rivet comes next above 3T?',
 			rule: 'diameter.three-t',
 			kind: rivetDiameter,
@@ -71,7 +69,7 @@ export const rivetDiameterInRange = method({
 				),
 				threeTForAbove: slip('threeT', 'That is 3T itself: take the next stocked size up.'),
 				oneMoreAbove: slip(
-					`(${up}) + (1/16 in)`,
+					`(${nextStocked}) + (1/16 in)`,
 					'One size too large: the next stocked size above 3T is enough.'
 				)
 			}

@@ -25,6 +25,8 @@ export function chiefFault(
 				`chief slips are named for ${key}, which is no step of ${method.id}: its steps are ${Object.keys(method.steps).join(', ')}`
 			);
 		}
+		const unknown = ids.find((id) => !Object.hasOwn(method.slips, id));
+		if (unknown !== undefined) throw new Error(unknownSlip(method, key, unknown));
 		if (!drawn.asked.includes(key)) continue;
 		const passes = ids.find((id) => passesAt(method, key, id, right, rounded));
 		if (passes !== undefined) {
@@ -32,6 +34,11 @@ export function chiefFault(
 		}
 	}
 	return null;
+}
+
+function unknownSlip({ id, slips }: Method, key: string, wanted: string): string {
+	const own = Object.keys(slips).filter((one) => slips[one]?.step === key);
+	return `the chief slips of ${key} name ${wanted}, which is no slip of ${id}: those of ${key} are ${own.join(', ')}`;
 }
 
 function passesAt(method: Method, key: string, id: string, right: Values, rounded: Values) {

@@ -6,7 +6,7 @@ import { drillForRivet } from '../../methods/drill-for-rivet.ts';
 import type { Method } from '../../solver/method.ts';
 import { type Draw, family } from '../family.ts';
 import type { Level } from '../level.ts';
-import { diameterIn, fromNumber, someNumber } from '../rivets/parts/numbered.ts';
+import { diameterIn, fromNumber, someNumber } from '../parts/numbered.ts';
 import { rivetInHole } from './parts/rivet-in-hole.ts';
 
 const stories: readonly string[] = [

@@ -6,7 +6,7 @@ import { removalDrill } from '../../methods/removal-drill.ts';
 import { wantedHead } from '../../trade/shop-head.ts';
 import { sheetThicknesses } from '../../trade/stock.ts';
 import { family, type Say, type SeenBy } from '../family.ts';
-import { type Joint, layersFor, rivetsFor } from '../rivets/parts/joints.ts';
+import { type Joint, layersFor, rivetsFor } from '../parts/joints.ts';
 import type { GivenValues } from '../../solver/method.ts';
 import type { Level } from '../level.ts';
 

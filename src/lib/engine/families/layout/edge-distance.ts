@@ -8,7 +8,7 @@ import { headNumber, rivetNumber } from '../../trade/rivet-code.ts';
 import { rivetDashes } from '../../trade/stock.ts';
 import { type Draw, family, type OtherDraw, type Say } from '../family.ts';
 import type { Level } from '../level.ts';
-import { fromNumber } from '../rivets/parts/numbered.ts';
+import { fromNumber } from '../parts/numbered.ts';
 import { holeByEdge, unit, width } from './parts/hole-by-edge.ts';
 
 type Head = 'protruding' | 'countersunk';

@@ -1,8 +1,8 @@
 import { rivetDiameterFromStack } from '../../methods/rivet-diameter-from-stack.ts';
 import { family } from '../family.ts';
-import { layersFor, threeLayerJoints, twoLayerJoints } from './parts/joints.ts';
+import { layersFor, threeLayerJoints, twoLayerJoints } from '../parts/joints.ts';
 import { rivetInStack, stackWithCentreLine } from './parts/rivet-in-stack.ts';
-import { sheetAlloy, thicknessesForRivets } from './parts/sheets-for-rivets.ts';
+import { sheetAlloy, thicknessesForRivets } from '../parts/sheets-for-rivets.ts';
 
 export const tasks = family({
 	method: rivetDiameterFromStack,

@@ -10,7 +10,7 @@ import {
 	metricSheets,
 	sheetAlloy,
 	sheetsWithRange
-} from './parts/sheets-for-rivets.ts';
+} from '../parts/sheets-for-rivets.ts';
 
 const stories: readonly string[] = [
 	'A crack in the skin gets a lap patch of the same sheet.',

@@ -6,9 +6,9 @@ import { evaluate } from '../../solver/evaluate.ts';
 import type { GivenValues } from '../../solver/method.ts';
 import { sheetThicknesses } from '../../trade/stock.ts';
 import { family, type Say } from '../family.ts';
-import { layersFor, rivetsFor, threeLayerJoints, twoLayerJoints } from './parts/joints.ts';
+import { layersFor, rivetsFor, threeLayerJoints, twoLayerJoints } from '../parts/joints.ts';
 import { rivetByLength, scaleFor, width, x } from './parts/rivet-by-length.ts';
-import { sheetAlloy } from './parts/sheets-for-rivets.ts';
+import { sheetAlloy } from '../parts/sheets-for-rivets.ts';
 
 const thin = sheetThicknesses.filter((size) => size >= 0.02 && size <= 0.063);
 

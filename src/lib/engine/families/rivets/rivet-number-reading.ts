@@ -4,7 +4,7 @@ import { rivetNumberReading } from '../../methods/rivet-number-reading.ts';
 import { headNumber, lettersOf, olderRivetNumber, rivetNumber } from '../../trade/rivet-code.ts';
 import { family } from '../family.ts';
 import { looseRivetDrawing } from './parts/loose-rivet.ts';
-import { solidRivet } from './parts/solid-rivets.ts';
+import { solidRivet } from '../parts/solid-rivets.ts';
 
 const stories: readonly string[] = [
 	'The drawing of a flap track fairing calls this rivet out beside a seam.',

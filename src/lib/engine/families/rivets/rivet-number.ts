@@ -3,7 +3,7 @@ import { lettersOf } from '../../trade/rivet-code.ts';
 import { family } from '../family.ts';
 import type { Level } from '../level.ts';
 import { looseRivetDrawing } from './parts/loose-rivet.ts';
-import { solidRivet } from './parts/solid-rivets.ts';
+import { solidRivet } from '../parts/solid-rivets.ts';
 
 const stories: readonly string[] = [
 	'You fill in the parts list of a repair before the stores close.',

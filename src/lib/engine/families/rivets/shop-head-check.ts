@@ -3,7 +3,7 @@ import { shopHeadCheck } from '../../methods/shop-head-check.ts';
 import { family } from '../family.ts';
 import type { Random } from '../random.ts';
 import type { Level } from '../level.ts';
-import { lengthDashes } from './parts/solid-rivets.ts';
+import { lengthDashes } from '../parts/solid-rivets.ts';
 
 /** Rivets that were just driven: a head that is not far enough may be driven more. */
 const fresh: readonly string[] = [

@@ -4,7 +4,7 @@ import { shopHeadD } from '../../methods/shop-head-d.ts';
 import type { Method } from '../../solver/method.ts';
 import { wantedHead } from '../../trade/shop-head.ts';
 import { type Draw, family } from '../family.ts';
-import { diameterIn, fromNumber, headAlikes, lettersIn, someNumber } from './parts/numbered.ts';
+import { diameterIn, fromNumber, headAlikes, lettersIn, someNumber } from '../parts/numbered.ts';
 
 const stories: readonly string[] = [
 	'You set the gauge before the first rivet of a flap skin is driven.',

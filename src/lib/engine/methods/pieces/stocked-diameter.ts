@@ -3,31 +3,39 @@ import { given } from '../../solver/given.ts';
 import { piece, slip, step } from '../../solver/write.ts';
 import { stockedSize } from '../../trade/tolerances.ts';
 
+/** Over 3/16 in the bins step by 1/16 in: they hold no 7/32 in. */
+export const nextStocked =
+	'threeT > (3/16 in) ? upTo(threeT, 1/16 in) : max(upTo(threeT, 1/32 in), 3/32 in)';
+
 /** The stocked diameter at or below 3T. */
 export const stockedBelow =
 	'threeT > (3/16 in) ? downTo(threeT, 1/16 in) : downTo(threeT, 1/32 in)';
 
 export const twiceTheDiameter = 'Twice the diameter: the dash number of a diameter counts 32nds.';
 
-/** The next diameter up, for a part that carries stress. Over 3/16 in rivets step by 1/16 in. */
+/** The next diameter up, for a part that carries stress. */
 export const stockedDiameter = piece(
 	'stocked-diameter',
 	{ threeT: given(length, '3T') },
-	step('max(upTo(threeT, 1/32 in), 3/32 in)', 'Rivet diameter', {
+	step(nextStocked, 'Rivet diameter', {
 		asks: 'Which stocked diameter is the smallest that will do?',
-
 		rule: 'diameter.three-t',
 		kind: rivetDiameter,
 		tolerance: stockedSize,
 		slips: {
-			notStocked: slip('threeT', 'That is 3T itself; take the next 1/32 in up.'),
+			notStocked: slip('threeT', 'That is 3T itself; take the next stocked size up.'),
 			down: slip(
 				stockedBelow,
-				'Under 3T: this asks for the next 1/32 in up, even when the one below is nearer.'
+				'Under 3T: this asks for the next size up, even when the one below is nearer.'
 			),
 			nearest: slip(
 				'nearest(threeT, 1/32 in)',
 				'Rounded to the nearest 1/32 in: take the next one up from 3T.',
+				{ rare: true }
+			),
+			unstocked: slip(
+				'max(upTo(threeT, 1/32 in), 3/32 in)',
+				'The bins hold no 7/32 in: over 3/16 in, diameters step by 1/16 in.',
 				{ rare: true }
 			),
 			sixteenths: slip(
@@ -38,9 +46,9 @@ export const stockedDiameter = piece(
 				'upTo(threeT, 1/32 in)',
 				'Under 3/32 in, the minimum for a part that carries stress.'
 			),
-			in16ths: slip('2 * max(upTo(threeT, 1/32 in), 3/32 in)', twiceTheDiameter),
+			in16ths: slip(`2 * (${nextStocked})`, twiceTheDiameter),
 			dashOf16ths: slip(
-				'max(upTo(threeT, 1/32 in), 3/32 in) / 2',
+				`(${nextStocked}) / 2`,
 				'Half the diameter: the dash number of a diameter counts 32nds, not 16ths.',
 				{ rare: true }
 			),

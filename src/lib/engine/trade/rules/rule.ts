@@ -3,7 +3,8 @@ import { source, type Source } from '../source.ts';
 /** A rule of the trade, in our words, with the place it stands in. */
 export interface Rule {
 	readonly says: string;
-	readonly sources: readonly Source[];
+	/** One at least: a rule that no document prints has the standing `practice` or `worked`. */
+	readonly sources: readonly [Source, ...Source[]];
 }
 
 /** The rules of a topic, by id: `bend.setback`. */

@@ -1,5 +1,5 @@
-import { rivetDashes, sheetThicknesses } from '../../../trade/stock.ts';
-import type { Random } from '../../random.ts';
+import { rivetDashes, sheetThicknesses } from '../../trade/stock.ts';
+import type { Random } from '../random.ts';
 
 /** Whether the rivet by 3T is stocked: 0.063 in comes out at 7/32 in, which the bins do not hold. */
 function hasRivet(thickness: number): boolean {

@@ -1,7 +1,7 @@
-import { goTogether } from '../../../trade/parts-that-exist/joints.ts';
-import { isThickEnough } from '../../../trade/parts-that-exist/rivets.ts';
-import { rivetDashes } from '../../../trade/stock.ts';
-import type { Random } from '../../random.ts';
+import { goTogether } from '../../trade/parts-that-exist/joints.ts';
+import { isThickEnough } from '../../trade/parts-that-exist/rivets.ts';
+import { rivetDashes } from '../../trade/stock.ts';
+import type { Random } from '../random.ts';
 
 /** What is riveted together, and why: layer names from the manufactured head down. */
 export interface Joint {

@@ -1,5 +1,5 @@
-import type { Random } from '../../random.ts';
-import type { Level } from '../../level.ts';
+import type { Random } from '../random.ts';
+import type { Level } from '../level.ts';
 
 /** A rivet out of the bin; its dash numbers count 32nds of diameter and 16ths of length. */
 export interface SolidRivet {

@@ -1,19 +1,19 @@
-import { dashDiameter } from '../../../methods/pieces/dash-diameter.ts';
-import { diameterDash } from '../../../methods/pieces/diameter-dash.ts';
-import { partNumber } from '../../../quantity/kinds.ts';
-import type { Values } from '../../../solver/compiled.ts';
-import { given } from '../../../solver/given.ts';
-import { join, part } from '../../../solver/join.ts';
-import type { Method } from '../../../solver/method.ts';
-import { method } from '../../../solver/write.ts';
+import { dashDiameter } from '../../methods/pieces/dash-diameter.ts';
+import { diameterDash } from '../../methods/pieces/diameter-dash.ts';
+import { partNumber } from '../../quantity/kinds.ts';
+import type { Values } from '../../solver/compiled.ts';
+import { given } from '../../solver/given.ts';
+import { join, part } from '../../solver/join.ts';
+import type { Method } from '../../solver/method.ts';
+import { method } from '../../solver/write.ts';
 import {
 	headNumber,
 	lettersOf,
 	olderRivetNumber,
 	rivetNumber,
 	rivetNumberParts
-} from '../../../trade/rivet-code.ts';
-import type { Random } from '../../random.ts';
+} from '../../trade/rivet-code.ts';
+import type { Random } from '../random.ts';
 import { lengthDashes } from './solid-rivets.ts';
 
 /** The steps that read a diameter out of a rivet number. */
