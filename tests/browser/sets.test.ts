@@ -22,7 +22,7 @@ function numbers(page: Page): Promise<string[]> {
 /** Composes twelve tasks, moves and swaps some, and gives the link. */
 async function compose(page: Page): Promise<string> {
 	await page.goto('/');
-	await page.getByRole('link', { name: 'Sets' }).last().click();
+	await page.getByRole('link', { name: 'Make a set for a class' }).click();
 	await page.getByRole('link', { name: 'Compose a set' }).click();
 	await page.getByText('Give the set a title.').waitFor();
 	await page.getByLabel('Title').fill('Section B, week 6');
