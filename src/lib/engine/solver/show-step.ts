@@ -3,7 +3,10 @@ import { isList, type LengthUnit, type Value } from '../quantity/value.ts';
 import { compiledOf, type Values } from './compiled.ts';
 import { kindAt } from './kind-at.ts';
 import type { Method } from './method.ts';
+import { symbolOf } from './symbol.ts';
 import type { Part, Slot } from './trade-function.ts';
+
+export { symbolOf };
 
 /** A step as displayed mathematics: MathML fragments, without the outer `math` element. */
 export interface ShownStep {
@@ -13,13 +16,6 @@ export interface ShownStep {
 	readonly numbers: readonly string[];
 	/** The results, one for each of `numbers`. */
 	readonly results: readonly string[];
-}
-
-/** The displayed name of a given or a step: `D`, `grip`, `end margin`. */
-export function symbolOf(method: Method, key: string): string {
-	const symbol = method.given[key]?.symbol ?? method.steps[key]?.symbol;
-	if (symbol) return symbol;
-	return key.replace(/[A-Z]/g, (capital, at) => (at === 0 ? capital : ` ${capital.toLowerCase()}`));
 }
 
 /** The formula of a step, or of a slip made in it, in symbols: MathML without the outer `math`. */

@@ -30,6 +30,9 @@ export class Keyboard {
 			// A field that is taken away is left in the middle of drawing the page.
 			setTimeout(look);
 		};
+		const at = document.activeElement;
+		this.#typing = sheet.contains(at) && at instanceof HTMLInputElement && at.type === 'text';
+		look();
 		sheet.addEventListener('focusin', enter);
 		sheet.addEventListener('focusout', leave);
 		view.addEventListener('resize', look);

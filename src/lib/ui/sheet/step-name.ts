@@ -1,5 +1,5 @@
 import type { Method } from '$lib/engine/solver/method.ts';
-import { symbolOf } from '$lib/engine/solver/show-step.ts';
+import { symbolOf } from '$lib/engine/solver/symbol.ts';
 
 /** Most letters of a label that stand on a stamp or a button. */
 const longest = 22;
