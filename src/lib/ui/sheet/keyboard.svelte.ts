@@ -27,7 +27,8 @@ export class Keyboard {
 		const leave = ({ relatedTarget }: FocusEvent) => {
 			// A press between two fields leaves the keyboard up.
 			if (relatedTarget instanceof Node && !sheet.contains(relatedTarget)) this.#typing = false;
-			look();
+			// It also comes as the sheet is taken away, in the middle of which nothing may change.
+			queueMicrotask(look);
 		};
 		sheet.addEventListener('focusin', enter);
 		sheet.addEventListener('focusout', leave);
