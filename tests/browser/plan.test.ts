@@ -92,7 +92,7 @@ async function work(page: Page, misses: number): Promise<Met[]> {
 	const next = page.locator('[data-next]');
 	for (;;) {
 		const task = await openTask(page);
-		const reason = page.locator('aside section', { hasText: 'Why this task now' });
+		const reason = page.locator('.before', { hasText: 'Why this task now' });
 		const why = (await reason.textContent()) ?? '';
 		let missed: string | null = null;
 		if ((await page.locator('[data-answer], [data-answer-choice]').count()) > 0) {

@@ -10,7 +10,7 @@ test('a panel to hand in on Monday: what to do today, what is short, one questio
 	openPage
 }) => {
 	// A Thursday; the first time offered begins at the next quarter hour.
-	const page = await openPage({ ...phone, bypassCSP: true, time: '2026-11-26T14:05:00' });
+	const page = await openPage({ ...phone, time: '2026-11-26T14:05:00' });
 	await page.goto('/panel/');
 	await page.getByRole('link', { name: 'Time plan' }).click();
 	const title = page.getByRole('heading', { level: 1 });

@@ -46,6 +46,17 @@ describe('told at the bench', () => {
 			'12.18',
 			'densityOf2024'
 		],
+		// Four digits of a large number are enough.
+		[
+			'CW',
+			'sheet-weight',
+			{ length: 53, width: 46, T: 0.071, alloy: '1100-H14' },
+			'weight',
+			'238.9',
+			'noThickness'
+		],
+		// A value off the chart, for what it is multiplied by.
+		['BS', 'setback', { R: 0.15625, T: 0.04, angle: 105 }, 'setback', '1.303', 'other-step:K'],
 		// Two steps with equal values are one.
 		[
 			'CB',

@@ -166,6 +166,16 @@ describe('the whole sheet', () => {
 			{ spaces: '6', positions: '.4, 1.983, 3.566, 5.149, 6.732, 8.315, 9.898' },
 			{ spaces: 'slip more', positions: 'carried' }
 		],
+		// The same along the pitch as it is.
+		[
+			{ spaces: '6', positions: '.4, 1.9833, 3.5667, 5.15, 6.7333, 8.3167, 9.9' },
+			{ spaces: 'slip more', positions: 'carried' }
+		],
+		// Nothing follows from no spaces.
+		[
+			{ spaces: '0', pitch: '2.22' },
+			{ spaces: 'unknown', pitch: 'unknown' }
+		],
 		// Two fields exchanged.
 		[
 			{ least: '.113', grip: '.375' },

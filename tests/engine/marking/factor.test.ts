@@ -91,6 +91,15 @@ describe('slips that come to one number', () => {
 		});
 	});
 
+	test('are found in a list that they leave too short, and which speaks for nothing else', () => {
+		const either = { kind: 'rework', cause: { kind: 'either', slips: ['down', 'lessOne'] } };
+		expect(verdictsOn(stripTask, { row: '.3, .6333, .9667' }).row).toEqual(either);
+		expect(verdictsOn(stripTask, { row: '.1, .2, .3', along: '.15' })).toMatchObject({
+			row: { kind: 'unread' },
+			along: either
+		});
+	});
+
 	test('are two where only whole numbers make them alike', () => {
 		expect(verdictsOn(stripTask, { spaces: '3' }).spaces).toMatchObject({
 			cause: { kind: 'either', slips: ['down', 'lessOne'] }

@@ -18,6 +18,15 @@ interface Row {
 }
 
 const rows: readonly Row[] = [
+	// Both factors typed for the sizes.
+	{
+		code: 'ED',
+		id: 'edge-distance',
+		given: { D: 0.25, head: 'countersunk' },
+		asked: ['least', 'greatest'],
+		typed: { least: '2.5', greatest: '4' },
+		told: { least: 'factor', greatest: 'factor' }
+	},
 	// The diameter of the bar.
 	{
 		code: 'BR',

@@ -11,6 +11,7 @@ import { given } from '../../../src/lib/engine/solver/given.ts';
 import type { TradeFunction } from '../../../src/lib/engine/solver/trade-function.ts';
 import { method, slip, step } from '../../../src/lib/engine/solver/write.ts';
 import { compiledHere } from '../solver/compile-here.ts';
+import { thousandths } from '../../../src/lib/engine/trade/tolerances.ts';
 import { taskOf, verdictsOn } from './typed-answers.ts';
 
 const tolerance = { amount: '0', why: 'It is one or it is not.' };
@@ -60,7 +61,8 @@ const cuts = compiledHere(
 		title: 'Two pieces of a size out of bars of 24 in',
 		given: { size: given(length, 'Size') },
 		steps: {
-			cuts: step('cutList(size)', 'Cut list', {
+			piece: step('size', 'Piece', { tolerance: thousandths }),
+			cuts: step('cutList(piece)', 'Cut list', {
 				kind: plan({
 					id: 'cuts',
 					noun: 'a cut list',
@@ -69,8 +71,8 @@ const cuts = compiledHere(
 					example: '2x 10',
 					rules: [
 						({ parts }) => (parts.some((bar) => used(bar) > 24) ? 'A bar is 24 in long.' : null),
-						({ parts }, { size }) =>
-							parts.flat().some((one) => one.size !== size) ? 'Another size is wanted.' : null
+						({ parts }, { piece }) =>
+							parts.flat().some((one) => one.size !== piece) ? 'Another size is wanted.' : null
 					],
 					score: ({ parts }) => parts.length,
 					notBest: (bars, best) => `It holds with ${bars} bars; ${best} is enough.`
@@ -98,6 +100,14 @@ test('a plan is marked: right in any form, holds but not best, cannot be made', 
 		cause: { kind: 'breaks', says: 'A bar is 24 in long.' }
 	});
 	expect(marked('2x 9')).toMatchObject({ cause: { kind: 'breaks' } });
+});
+
+test('a plan that holds, for the piece or for the own wrong one, is told as that', async () => {
+	const task = await taskOf('RT', cuts, { size: 10 });
+	const marked = (text: string) => verdictsOn(task, { piece: '9', cuts: text }).cuts;
+	expect(marked('1x 10; 1x 10')?.kind).toBe('holds');
+	expect(marked('1x 9; 1x 9')?.kind).toBe('holds');
+	expect(marked('2x 9')).toEqual({ kind: 'accept', carried: true });
 });
 
 test('one that holds counts as helped, and older versions read its record', async () => {

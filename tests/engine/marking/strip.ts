@@ -43,6 +43,7 @@ const strip = compiledHere(
 					lessOne: slip('upTo(width / gap, 1) - 1', 'One less.')
 				}
 			}),
+			row: step('stepOff(gap, width / spaces, spaces)', 'Row', { tolerance: thousandths }),
 			along: step('spaces * thickest', 'Layers along', { tolerance: thousandths }),
 			run: step('spaces * gap', 'Run', { tolerance: thousandths }),
 			share: step('D / width', 'Share', { kind: number, tolerance: thousandths }),

@@ -54,7 +54,5 @@ export const bench: Readonly<Record<string, string>> = {
 	'removal-drill':
 		'A bad rivet is drilled out through its head without touching the hole. Drill only as deep as the head is high, then punch the shank out.',
 	'rivets-each-side':
-		'A break is bridged by rivets on both sides of it. The table gives how many each inch of its width takes; the full number goes on each side.',
-	'whole-panel':
-		'A panel is one job: the stack gives the rivet, and the rivet gives its length, its drills and how near the edge it may stand. The first number carries through all the others, so it is looked at twice.'
+		'A break is bridged by rivets on both sides of it. The table gives how many each inch of its width takes; the full number goes on each side.'
 };

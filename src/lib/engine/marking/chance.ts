@@ -1,3 +1,4 @@
+import { Exact } from '../quantity/exact.ts';
 import type { Value } from '../quantity/value.ts';
 import type { Entry, Kind } from '../quantity/kinds/kind.ts';
 
@@ -20,7 +21,7 @@ export function chanceOf(kind: Kind, entry: Entry, reached: readonly Value[]): n
 function spacing({ fine, mistakes }: Kind, { value, grain }: Entry): number {
 	// Whole numbers are not rounded.
 	if (mistakes.coarse.length === 0) return 1;
-	const onRule = typeof value === 'object' && 'd' in value && 64n % value.d === 0n;
+	const onRule = value instanceof Exact && 64n % value.d === 0n;
 	if (onRule) return 1 / Math.max(16, Number(value.d));
 	return 2 * Math.max(grain, 0.1 / fine);
 }

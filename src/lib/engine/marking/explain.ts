@@ -13,6 +13,8 @@ const hides = 0.4;
 /** A candidate, and the wrong entries that it leads to. */
 interface Covering {
 	readonly cause: Cause;
+	/** What is told of each entry. */
+	readonly causes: Readonly<Record<string, Cause>>;
 	readonly cost: number;
 	readonly rarity: number;
 	readonly support: number;
@@ -41,8 +43,9 @@ export function explain(questions: readonly Question[]): Record<string, Cause> {
 		const likeliest = alike.filter((one) => rate(one) <= least + equal);
 		// Too many to choose among: the likeliest, if they are fewer.
 		const fitting = alike.length > mostOffered ? likeliest : alike;
-		const told = offered(fitting.map(({ cause }) => cause));
-		for (const key of first.keys) causes[key] = told;
+		for (const key of first.keys) {
+			causes[key] = offered(fitting.map(({ causes, cause }) => causes[key] ?? cause));
+		}
 		open = open.filter((key) => !first.keys.includes(key));
 	}
 	for (const key of open) causes[key] = { kind: 'unknown' };
@@ -59,12 +62,12 @@ function candidatesFor(question: Question): Candidate[] {
 function coverings(all: readonly (Candidate & { readonly key: string })[]): Covering[] {
 	const byName = new Map<string, Covering>();
 	for (const { cause, cost, rarity, support, key } of all) {
-		// What is wrong with the writing of one entry is not what is wrong with another.
-		const name = cause.kind === 'slip' ? nameOf(cause) : `${key} ${nameOf(cause)}`;
+		const name = actOf(cause, key);
 		const before = byName.get(name);
 		const keys = before ? [...new Set([...before.keys, key])] : [key];
 		byName.set(name, {
 			cause,
+			causes: { ...before?.causes, [key]: cause },
 			cost: Math.min(cost, before?.cost ?? cost),
 			rarity,
 			support: Math.max(support, before?.support ?? 0),
@@ -72,6 +75,15 @@ function coverings(all: readonly (Candidate & { readonly key: string })[]): Cove
 		});
 	}
 	return [...byName.values()];
+}
+
+/**
+ * What somebody does once for several entries: a slip, factors for sizes, another unit. What else is
+ * wrong with the writing of one entry is not what is wrong with another.
+ */
+function actOf(cause: Cause, key: string): string {
+	if (cause.kind === 'factor') return `factor of ${cause.of}`;
+	return cause.kind === 'slip' || cause.kind === 'unit' ? nameOf(cause) : `${key} ${nameOf(cause)}`;
 }
 
 /** Those that are to be told: where a common slip leads to the same entries, no seldom one is. */

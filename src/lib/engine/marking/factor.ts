@@ -17,18 +17,17 @@ const largest = 20;
 
 /** The size that the letter behind a factor stands for, by key: `D`, or the thickest sheet for T. */
 export function sizeNamed({ method, right }: Task, letter: string): string | null {
-	const keys = Object.keys(right).filter((key) => typeof right[key] === 'number');
+	const keys = Object.keys(right);
 	const named = keys.find((key) => symbolOf(method, key).toUpperCase() === letter);
 	return named ?? (letter === 'T' ? (keys.find((key) => key === 'thickest') ?? null) : null);
 }
 
 /** The entry with its factor multiplied by the size; null where the task has no such size. */
 export function multiplied(task: Task, key: string, entry: Entry): Entry | null {
-	const of = sizeNamed(task, entry.times ?? '');
-	const size = of === null ? undefined : task.right[of];
+	const size = task.right[sizeNamed(task, entry.times ?? '') ?? ''];
 	if (typeof size !== 'number') return null;
-	const { value, grain } = kindAt(task.method, key).scaled(entry, exactly(size));
-	return { value, grain: Math.min(grain, 1e-6) };
+	const { value } = kindAt(task.method, key).scaled(entry, exactly(size));
+	return { value, grain: 1e-6 };
 }
 
 /** That a bare number is the factor of the rule, and of which size; null where it is not. */
@@ -60,9 +59,7 @@ function isWrittenPlain(typed: number, { grain }: Entry): boolean {
 
 /** Whether a number stands on the paper as a size. */
 function isGiven({ drawn }: Task, typed: number): boolean {
-	return Object.values(drawn.given).some(
-		(value) => typeof value === 'number' && Math.abs(value - typed) < 1e-9
-	);
+	return Object.values(drawn.given).some((value) => Math.abs(Number(value) - typed) < 1e-9);
 }
 
 /** Whether the method gives so many times this size, whatever it is. */

@@ -1,4 +1,5 @@
 import type { Kind } from '../quantity/kinds/kind.ts';
+import type { Value } from '../quantity/value.ts';
 import type { Values } from '../solver/compiled.ts';
 import { kindAt } from '../solver/kind-at.ts';
 import { differs } from '../solver/tolerance.ts';
@@ -14,6 +15,12 @@ export interface Seen {
 	readonly state: 'right' | 'carried' | 'wrong' | 'odd';
 	/** Whether an earlier check held it. */
 	readonly earlier: boolean;
+}
+
+/** The numbers of an entry, as far as it has the shape of a value. */
+export function numbersIn(kind: Kind, entry: Entry, right?: Value): readonly number[] {
+	const value = kind.toValue(entry, right);
+	return value === null ? [] : kind.numbers(value);
 }
 
 /** One wrong entry to explain, with all that the sheet shows besides. */

@@ -7,6 +7,7 @@ import {
 	isContradicted,
 	isOff,
 	kindOf,
+	numbersIn,
 	type Question,
 	supportOf
 } from './question.ts';
@@ -74,7 +75,7 @@ function likely(question: Question, doubles: readonly Double[], most: number): C
 		return isHit && !isContradicted(question, world, values);
 	});
 	const reached = doubles.flatMap(({ values }) => values[question.key] ?? []);
-	if (hits.length === 0 || chanceOf(kind, question.entry, reached) > most) return [];
+	if (chanceOf(kind, question.entry, reached) > most) return [];
 	return hits.map(({ world, cause, values }) =>
 		candidate(question, cause, values, costs.second + strays(question, world))
 	);
@@ -172,7 +173,5 @@ function matchCost(
 /** Whether an entry has so few digits that a slip's number may match it by chance. */
 function isCoarse(kind: Kind, entry: Entry): boolean {
 	if (entry.grain * kind.fine < 5) return false;
-	const typed = kind.toValue(entry);
-	const largest = Math.max(...(typed === null ? [] : kind.numbers(typed)));
-	return entry.grain > largest / 1000;
+	return entry.grain > Math.max(...numbersIn(kind, entry)) / 1000;
 }

@@ -3,7 +3,14 @@ import type { Entry, Kind } from '../quantity/kinds/kind.ts';
 import type { Value } from '../quantity/value.ts';
 import { kindAt } from '../solver/kind-at.ts';
 import { factorCause } from './factor.ts';
-import { type Candidate, isContradicted, isOff, kindOf, type Question } from './question.ts';
+import {
+	type Candidate,
+	isContradicted,
+	isOff,
+	kindOf,
+	numbersIn,
+	type Question
+} from './question.ts';
 import type { Cause } from './verdict.ts';
 
 /*
@@ -66,8 +73,7 @@ function rounded(question: Question, right: Value): Candidate[] {
 
 /** The largest share of a right value that an entry is off by. */
 function lostBy(kind: Kind, entry: Entry, right: Value): number {
-	const typed = kind.toValue(entry, right);
-	const entered = typed === null ? [] : kind.numbers(typed);
+	const entered = numbersIn(kind, entry, right);
 	const shares = kind.numbers(right).map((one, i) => Math.abs(one - (entered[i] ?? one)) / one);
 	return Math.max(0, ...shares);
 }
@@ -118,10 +124,12 @@ function isResultOf(question: Question, step: string): boolean {
 	const { task, entry } = question;
 	const kind = kindOf(question);
 	const value = task.right[step];
-	const { dimension, isList } = kindAt(task.method, step);
+	const { dimension, isList, mistakes } = kindAt(task.method, step);
 	// A bare number may stand in the field of another kind, if that is asked as well.
 	const asked = task.drawn.asked.includes(step) && dimension.formula !== null;
-	const alike = isList === kind.isList && (dimension === kind.dimension || asked);
+	// A value off a chart, such as K, is typed for what it is to be multiplied by.
+	const offChart = dimension.formula === '' && mistakes.coarse.length > 0;
+	const alike = isList === kind.isList && (dimension === kind.dimension || asked || offChart);
 	return value !== undefined && alike && kind.isWritten(entry, value, 'exact');
 }
 

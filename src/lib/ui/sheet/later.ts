@@ -34,7 +34,7 @@ async function withTold<T>(load: () => Promise<T>): Promise<T> {
 
 /** Calls back when the browser has nothing better to do. */
 export function whenIdle(call: () => void): void {
-	if (globalThis.requestIdleCallback) requestIdleCallback(call);
+	if ('requestIdleCallback' in globalThis) requestIdleCallback(call);
 	else setTimeout(call, 200);
 }
 

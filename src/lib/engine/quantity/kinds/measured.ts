@@ -146,9 +146,12 @@ function numberMathml(kind: NumberKind, value: number, units: LengthUnit): strin
 const lost: Readonly<Record<Exclude<Nearness, 'very'>, number>> = { rounded: 0.5, exact: 0.1 };
 const mostOfValue: typeof lost = { rounded: Infinity, exact: 0.01 };
 
+/** Half of the last of four digits is so small a part of a number, or less. */
+const fourDigits = 2000;
+
 /**
  * How far a typed number may be from a value that it is taken for. Entries coarser than five of
- * the last place carried are matched no wider, or anything would match them.
+ * the last place carried are matched no wider, or anything would match them; four digits are enough.
  */
 function roomFor({ value, grain }: Entry<Exact>, nearness: Nearness, fine: number): number {
 	if (nearness === 'very') return 1e-6;
@@ -156,5 +159,5 @@ function roomFor({ value, grain }: Entry<Exact>, nearness: Nearness, fine: numbe
 	// Of a small number even a tenth of the last place carried is much.
 	const inPlaces = Math.min(lost[nearness] / fine, value.abs().valueOf() * mostOfValue[nearness]);
 	const room = onRule && nearness === 'rounded' ? 1 / 128 : Math.max(grain, inPlaces);
-	return Math.min(room, 5.5 / fine) + 1e-9;
+	return Math.min(room, Math.max(5.5 / fine, value.abs().valueOf() / fourDigits)) + 1e-9;
 }
