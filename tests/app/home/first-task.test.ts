@@ -1,0 +1,50 @@
+import { expect, test } from 'vitest';
+import { firstAnswer } from '../../../src/lib/app/home/first-answer.ts';
+import { askedBy, binOf, firstTask } from '../../../src/lib/app/home/first-task.ts';
+import { tell } from '../../../src/lib/engine/families/tell.ts';
+import {
+	askedRivet,
+	drivenAsked,
+	places
+} from '../../../src/lib/engine/figures/parts/rivet-asked.ts';
+import { boundsOf } from '../../../src/lib/engine/figures/to-svg.ts';
+import { loadReader } from '../../../src/lib/engine/quantity/reader.ts';
+import { TaskWork } from '../../../src/lib/ui/sheet/task-work.svelte.ts';
+
+await loadReader();
+await tell();
+const task = firstTask();
+
+async function answered(text: string) {
+	const work = new TaskWork(task, () => 'in');
+	work.lines[0]?.type(text);
+	const check = await work.check();
+	return check && firstAnswer(task, check, 'in');
+}
+
+test('the right rivet is in the bin, and two shorter ones', () => {
+	const good = Number(task.right.length) * 16;
+	expect(binOf(task).map(({ sixteenths }) => sixteenths - good)).toEqual([-2, -1, 0, 1, 2, 3]);
+	expect(binOf(task)[1]?.written).toBe('1/4');
+});
+
+test.each(binOf(task))('$written in is marked, told and drawn in its place', async (one) => {
+	const answer = await answered(`${one.written} in`);
+	const good = one.sixteenths === Number(task.right.length) * 16;
+	expect(answer?.verdict).toBe(good ? 'accept' : 'rework');
+	expect(answer?.metal).not.toBe('');
+	expect(answer?.why).not.toContain('work the steps');
+	for (const where of ['wide', 'narrow'] as const) {
+		const asked = askedBy(task, 'in', where === 'narrow');
+		const { width, height } = places[where];
+		const drawing = answer?.driven && drivenAsked(asked, answer.driven, where);
+		const shapes = drawing ? [...drawing.still, ...drawing.shank, ...drawing.shopHead] : [];
+		for (const drawn of [shapes, askedRivet(asked, where)]) {
+			const box = boundsOf(drawn);
+			expect(box.left).toBeGreaterThanOrEqual(0);
+			expect(box.right).toBeLessThanOrEqual(width);
+			expect(box.top).toBeGreaterThanOrEqual(0);
+			expect(box.bottom).toBeLessThanOrEqual(height + 4);
+		}
+	}
+});
