@@ -85,7 +85,10 @@ test('a whole rehearsal by keyboard: its misses are in the log, and in the plan 
 	await page.clock.fastForward(24 * 3_600_000);
 	await page.goto('/');
 	await page.getByRole('button', { name: 'Start today’s tasks' }).click();
-	await page.getByText(/^You missed “.+” yesterday\./).waitFor();
+	await page
+		.locator('.before')
+		.getByText(/^You missed “.+” yesterday\./)
+		.waitFor();
 	expect((await logged(page, 'attempt')).length).toBe(10);
 });
 
