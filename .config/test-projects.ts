@@ -49,6 +49,7 @@ export const testProjects: TestProjectConfiguration[] = [
 			name: 'chromium',
 			include: [inChromium, inBoth],
 			exclude: [onBuiltSite, ...slow],
+			testTimeout: patience,
 			browser: {
 				enabled: true,
 				headless: true,

@@ -35,9 +35,7 @@ export function firstPart(code: string, written: Written, later: string): string
 		switch (name) {
 			case 'step':
 				// The formula as text, which ships compiled, and the step as a question.
-				return [first, propertyOf(third, 'asks')].flatMap((at) =>
-					at ? [{ at, text: "''" }] : []
-				);
+				return [first, propertyOf(third, 'asks')].flatMap((at) => (at ? [{ at, text: "''" }] : []));
 			case 'method': {
 				const method = written.methods.find(({ id }) => id === textOf(propertyOf(first, 'id')));
 				return method ? methodEdits(first, method) : [];

@@ -19,18 +19,22 @@ await main(async () => {
 	mkdirSync(reports);
 
 	console.log('Lint, types, build and tests …');
-	const [built, lint] = await Promise.all([typesAndBuild(), timed('lint', () => passes('lint'))]);
-	const { types, build } = built;
-	const unit = await timed('unit', () => testsOf('unit', 'alone'));
-	const chromium = await timed('chromium', () => testsOf('chromium'));
+	const [{ types, build }, lint] = await Promise.all([
+		typesAndBuild(),
+		timed('lint', () => passes('lint'))
+	]);
+	const [unit, chromium] = await Promise.all([
+		timed('unit', () => testsOf('unit', 'alone')),
+		timed('chromium', () => testsOf('chromium'))
+	]);
 	const browser = await timed('browser', () => (build.failed ? failure : testsOf('browser')));
 	summarize({ lint, types, build, unit, chromium, browser });
 });
 
 /*
- * Lint runs beside types and build, for each keeps one processor busy. The tests keep all of them
- * busy: beside each other they were no quicker, and pages came so late that presses met no script.
- * What a suite prints comes in one piece, and only where it fails.
+ * Lint runs beside types and build, and chromium, which keeps little more than one processor busy,
+ * beside unit. The tests on the built site keep all of them busy: beside others they were no
+ * quicker, and pages came late. What a suite prints comes in one piece, and only where it fails.
  */
 async function typesAndBuild() {
 	// One after the other: both write into .svelte-kit.

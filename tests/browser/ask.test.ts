@@ -19,7 +19,9 @@ async function ask(page: Page) {
 	await field.fill('1 7/8');
 	await field.press('Enter');
 	await page.locator('.stamp').waitFor();
-	await page.getByRole('button', { name: 'Open step 1' }).click();
+	await page.getByRole('button', { name: 'Step by step' }).click();
+	await page.getByRole('button', { name: 'Show this step' }).click();
+	await page.getByRole('button', { name: 'Back to the whole task' }).click();
 	await field.fill('-3');
 	await field.press('Enter');
 	await page.getByText('3/16 in (−3)').first().waitFor();
@@ -48,7 +50,7 @@ async function link(page: Page): Promise<string> {
 /** What the sheet of a question says, without what can be done with it. */
 async function sheet(page: Page): Promise<string[]> {
 	await page.locator('#question').waitFor();
-	return page.locator('.question .prompt, .question .note, .question .found').allInnerTexts();
+	return page.locator('.question .words, .question .note, .question .found').allInnerTexts();
 }
 
 test('the link opened on another device shows exactly what was asked', async ({ openPage }) => {

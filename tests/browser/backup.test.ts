@@ -39,11 +39,11 @@ async function choose(page: Page, text: string) {
 	await expect.poll(() => field.inputValue()).toBe('');
 }
 
-/** What the start page says of today. */
+/** What the plan says of today. */
 async function today(page: Page): Promise<string> {
-	await page.goto('/');
+	await page.goto('/plan/');
 	await page.getByRole('button', { name: 'Start today’s tasks' }).waitFor();
-	return page.locator('.today').innerText();
+	return page.getByText(/^Today: /).innerText();
 }
 
 test('a backup restored on another device goes on where the first was', async ({ openPage }) => {
@@ -202,7 +202,7 @@ describe('whether the browser keeps what is stored', () => {
 	test('is asked after ten tasks, once', async ({ openPage }) => {
 		const page = await openPage({ own: true });
 		const times = await asked(page);
-		await page.goto('/');
+		await page.goto('/choose/');
 		await page.getByRole('button', { name: 'Start ten tasks' }).click();
 		for (let n = 1; n <= 11; n++) {
 			const task = await openTask(page);

@@ -32,7 +32,7 @@ test('twelve edge distances on a phone: two undecided, one out, kept, printed, p
 }) => {
 	const page = await openPage({ ...phone });
 	await page.goto('/');
-	await page.getByRole('link', { name: 'Lab check' }).click();
+	await page.getByRole('link', { name: 'Check a part after the lab' }).click();
 	expect(await violations(page), 'the doors').toEqual([]);
 	await page.getByRole('button', { name: 'Edge distance' }).click();
 	await page.getByLabel('Part', { exact: true }).fill('Coupon C-2');

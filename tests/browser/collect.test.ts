@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { zipSync } from 'fflate';
 import type { Page } from 'playwright-core';
 import { describe, expect } from 'vitest';
 import { composeSet, plainTerms, readWish } from '../../src/lib/engine/sets/compose.ts';
@@ -134,6 +135,46 @@ describe('an instructor', () => {
 		await expect.poll(() => sheet.count()).toBe(1);
 		expect(await sheet.innerText()).toContain('Only one end margin taken off');
 		expect(await violations(page)).toEqual([]);
+	});
+
+	test('calls off 500 files, chooses between two, and reads no bomb', async ({ openPage }) => {
+		const page = await openPage();
+		await page.goto('/sets/collect/');
+		await page.getByRole('heading', { name: 'Collect hand-ins' }).waitFor();
+		const [first] = await filesOf(open, ['B01']);
+		const many = Array.from({ length: 500 }, (_, i) => ({ ...first, name: `${i}.json` }));
+		// As soon as it is there: on a quick machine it does not stay for long.
+		await page.evaluate(() => {
+			const watch = new MutationObserver(() => {
+				const all = [...document.querySelectorAll('button')];
+				const stop = all.find(({ textContent }) => textContent.trim() === 'Call it off');
+				if (!stop) return;
+				watch.disconnect();
+				stop.click();
+			});
+			watch.observe(document.body, { childList: true, subtree: true });
+		});
+		await drop(page, many as Dropped[]);
+		await page.getByText('Called off.').waitFor();
+		const one = { ...(await handInOf(open, 'B01')), device: '0123456789' };
+		const other = { ...(await handInOf(open, 'B01', oneMargin)), device: 'ABCDEFGHJK' };
+		await drop(page, [
+			{ name: 'one.json', text: writeHandInFile(one) },
+			{ name: 'other.json', text: writeHandInFile(other) }
+		]);
+		await page.getByText('stands on hand-ins from 2 devices').first().waitFor();
+		await page.getByRole('button', { name: 'Mark this one: other.json' }).click();
+		await page.getByRole('heading', { name: '1 hand-in' }).waitFor();
+		await page.getByText('You had the other hand-in of B01 marked.').waitFor();
+		await page.reload();
+		await page.getByRole('heading', { name: '1 hand-in' }).waitFor();
+		const bomb = zipSync({ 'a.json': new Uint8Array(60_000_000) });
+		await page.getByLabel('Choose files').setInputFiles({
+			name: 'bomb.zip',
+			mimeType: 'application/zip',
+			buffer: Buffer.from(bomb)
+		});
+		await page.getByText(/is too large for ha/).waitFor();
 	});
 
 	test('takes pasted texts, and prints one sheet a code', async ({ openPage }) => {

@@ -36,6 +36,7 @@ test('today’s tasks start, and the first answer is stored', async ({ openPage 
 	const page = await openPlain(openPage);
 	await page.goto('/');
 	await page.getByText('open it as https, or on this computer as localhost').waitFor();
+	await page.getByRole('link', { name: 'Drill for the exam' }).click();
 	await page.getByRole('button', { name: 'Start today’s tasks' }).click();
 	await openTask(page);
 	// The first one is worked for whoever is new.

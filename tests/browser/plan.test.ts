@@ -92,7 +92,7 @@ async function work(page: Page, misses: number): Promise<Met[]> {
 	const next = page.locator('[data-next]');
 	for (;;) {
 		const task = await openTask(page);
-		const reason = page.locator('aside section', { hasText: 'Why this task now' });
+		const reason = page.locator('.before', { hasText: 'Why this task now' });
 		const why = (await reason.textContent()) ?? '';
 		let missed: string | null = null;
 		if ((await page.locator('[data-answer], [data-answer-choice]').count()) > 0) {
@@ -115,7 +115,7 @@ async function work(page: Page, misses: number): Promise<Met[]> {
 		if (last) break;
 		await page.waitForURL((url) => url.searchParams.get('task') !== task.number);
 	}
-	await page.waitForURL((url) => url.pathname === '/');
+	await page.waitForURL((url) => url.pathname === '/practice/done/');
 	return met;
 }
 

@@ -7,7 +7,7 @@ test('a whole run by keyboard alone, every task wrong and then right, on a desk 
 	openPage
 }) => {
 	const page = await openPage();
-	await page.goto('/');
+	await page.goto('/choose/');
 	await tabTo(page, 'input[name="level"]');
 	await page.keyboard.press('ArrowDown');
 	await tabTo(page, 'form button');
@@ -30,7 +30,7 @@ test('a whole run by keyboard alone, every task wrong and then right, on a desk 
 	}
 	expect(topics.size).toBeGreaterThanOrEqual(4);
 	const standings = await page
-		.locator('aside ol button')
+		.locator('.bar ol button')
 		.evaluateAll((all) => all.map((one) => one.className));
 	expect(standings.filter((name) => name.includes('helped')).length).toBe(10);
 });
@@ -70,7 +70,7 @@ test('a link with a number that is no task says so and offers a way on', async (
 	await page.goto('/practice/?task=RL1-0004-1C');
 	await page.getByText('One character of that task number is off').waitFor();
 	await page.getByRole('link', { name: 'Choose a topic' }).click();
-	await page.getByRole('heading', { name: 'Today’s tasks' }).waitFor();
+	await page.getByRole('heading', { name: 'Choose what to work on' }).waitFor();
 });
 
 test('the address of a task is a link to it, and Back goes to the task before', async ({
@@ -90,37 +90,97 @@ test('the address of a task is a link to it, and Back goes to the task before', 
 	await other.getByRole('heading', { name: second.drawn.question }).waitFor();
 });
 
-test('a step can be opened before answering, and the answer is then helped', async ({
+test('a step can be shown before answering, and the answer is then helped', async ({
 	openPage
 }) => {
 	const page = await openPage();
 	await page.goto('/practice/?task=RL1-007S-3W');
 	const task = await openTask(page);
-	await page.getByRole('button', { name: 'Open step 1' }).click();
-	await page.getByText('Grip: everything the rivet passes through').waitFor();
-	expect(await page.getByText('Length needed').count()).toBe(0);
+	await page.getByRole('button', { name: 'Step by step' }).click();
+	await page.getByRole('button', { name: 'Show this step' }).click();
+	await page.getByText('How much shank must stand out').waitFor();
+	expect(await page.locator('.done').textContent()).toContain('shown');
+	await page.getByRole('button', { name: 'Back to the whole task' }).click();
 	await answerByKeyboard(page, rightAnswers(task));
 	await page.locator('.stamp', { hasText: 'ACCEPT' }).waitFor();
-	expect(await page.locator('aside ol button.helped').count()).toBe(1);
+	expect(await page.locator('.bar ol button.helped').count()).toBe(1);
 });
 
-test('a task is worked step by step, each step marked as it is entered', async ({ openPage }) => {
+test('a task is talked through: each step has its verdict before the next is asked', async ({
+	openPage
+}) => {
 	const page = await openPage();
 	await page.goto('/practice/?task=RL1-007S-3W');
 	const { right } = await openTask(page);
-	await page.getByRole('button', { name: 'Work it step by step' }).click();
-	await page.locator('[data-answer="grip"]').fill(String(right.grip));
-	await page.locator('[data-answer="shank"]').fill('9');
-	await page.keyboard.press('Enter');
-	const lines = page.locator('[role="status"] li');
-	await expect.poll(() => lines.count()).toBe(2);
-	expect(await lines.nth(0).textContent()).toContain('Right.');
-	expect(await lines.nth(1).textContent()).not.toContain('Right.');
-	for (const key of ['shank', 'needed', 'length']) {
-		await page.locator(`[data-answer="${key}"]`).fill(String(right[key]));
+	await page.getByRole('button', { name: 'Step by step' }).click();
+	for (const key of ['grip', 'shank', 'needed', 'length']) {
+		const field = page.locator(`.open [data-answer="${key}"]`);
+		await field.waitFor();
+		expect(await page.locator('[data-answer]').count()).toBe(1);
+		await expect.poll(() => page.locator(`[data-answer="${key}"]:focus`).count()).toBe(1);
+		if (key === 'shank') {
+			await field.fill('9');
+			await field.press('Enter');
+			await page.locator('.open', { hasText: 'REWORK' }).waitFor();
+			await page.getByRole('button', { name: 'Formula' }).click();
+			await page.locator('.open math').first().waitFor();
+		}
+		await field.fill(String(right[key]));
+		await field.press('Enter');
+	}
+	await page.locator('.stamp', { hasText: 'ACCEPT' }).waitFor();
+});
+
+test('a verdict is that of an earlier entry as soon as the entry is changed', async ({
+	openPage
+}) => {
+	const page = await openPage();
+	await page.goto('/practice/?task=RL1-007S-3W');
+	await openTask(page);
+	const field = page.locator('[data-answer]');
+	await field.fill('3/16');
+	await field.press('Enter');
+	await page.locator('.stamp', { hasText: 'REWORK' }).waitFor();
+	await field.fill('1/4');
+	await page.locator('.stamp', { hasText: 'earlier entry' }).waitFor();
+});
+
+test('over a phone’s keyboard stand drawing, field, verdict and the keys that it hides', async ({
+	openPage
+}) => {
+	const page = await openPage({ viewport: { width: 360, height: 380 }, hasTouch: true });
+	await page.goto('/practice/?task=RL3-0007-31');
+	const task = await openTask(page);
+	await page.locator('[data-answer="grip"]').focus();
+	await page.getByRole('button', { name: '.', exact: true }).click();
+	await page.keyboard.type('1');
+	await page.getByRole('button', { name: '/', exact: true }).click();
+	expect(await page.locator('[data-answer="grip"]').inputValue()).toBe('.1/');
+	expect(await page.locator('[data-answer="grip"]:focus').count()).toBe(1);
+	const answers = { ...rightAnswers(task), grip: '97.7' };
+	for (const [key, answer] of Object.entries(answers)) {
+		await page.locator(`[data-answer="${key}"]`).focus();
+		await page.keyboard.press('ControlOrMeta+a');
+		await page.keyboard.type(answer);
 	}
 	await page.keyboard.press('Enter');
-	await page.locator('.stamp', { hasText: 'ACCEPT' }).waitFor();
+	await page.locator('.stamp', { hasText: 'REWORK' }).waitFor();
+	expect(await page.evaluate(() => scrollY)).toBe(0);
+	for (const part of ['[data-answer="grip"]', '.stamp', '.keys']) {
+		const box = await page.locator(part).boundingBox();
+		expect(box && box.y >= 0 && box.y + box.height <= 380, part).toBe(true);
+	}
+});
+
+test('scratch arithmetic stays with its task', async ({ openPage }) => {
+	const page = await openPage();
+	await page.goto('/practice/?task=RL1-007S-3W');
+	await openTask(page);
+	await page.getByLabel('Scratch').fill('1.5 * 5/32');
+	await page.keyboard.press('Enter');
+	await page.getByText('0.2344').waitFor();
+	await page.reload();
+	await page.getByText('0.2344').waitFor();
 });
 
 test('a number with two readings is asked about, and costs nothing', async ({ openPage }) => {

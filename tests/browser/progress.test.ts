@@ -45,7 +45,7 @@ test('before the first task it points to the tasks of today', async ({ openPage 
 	await page.goto('/progress/');
 	await page.getByText('Do a few tasks').waitFor();
 	await page.getByRole('link', { name: 'See today’s tasks' }).click();
-	await page.getByRole('heading', { name: 'Today’s tasks' }).waitFor();
+	await page.getByRole('button', { name: 'Start today’s tasks' }).waitFor();
 });
 
 test('a task just missed is there, and so is what it was', async ({ openPage }) => {

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { answersIn } from '../../../src/lib/app/collect/paper-sheet.ts';
 import { runJob } from '../../../src/lib/app/collect/run-job.ts';
-import { work } from '../../../src/lib/app/collect/set-work.ts';
+import { type ClassWork, type KeptHandIn, work } from '../../../src/lib/app/collect/set-work.ts';
+import type { MarkedHandIn } from '../../../src/lib/engine/sets/collect.ts';
 import { SetError } from '../../../src/lib/engine/sets/set-error.ts';
 import { composeSet, plainTerms, readWish } from '../../../src/lib/engine/sets/compose.ts';
 import { openSet } from '../../../src/lib/engine/sets/open-set.ts';
@@ -15,6 +16,20 @@ const set = await composeSet(terms, ['RL2', 'LR2', 'BS1'].map(readWish));
 const open = await openSet(set);
 const still = () => {};
 
+function classOf(handIns: readonly KeptHandIn[]): ClassWork {
+	return { set, handIns, choices: [], overrides: [] };
+}
+
+/** Hand-ins as they come from the worker, one by one. */
+async function markedIn(handIns: readonly KeptHandIn[]): Promise<MarkedHandIn[]> {
+	const marked: MarkedHandIn[] = [];
+	const { summary } = await work.collect((_done, _of, one) => {
+		if (one) marked.push(one);
+	}, classOf(handIns));
+	expect(summary).toMatchObject({ title: 'Own numbers', of: open.of });
+	return marked;
+}
+
 test('a sheet of paper, typed in its own order, is marked as the student’s own', async () => {
 	const { lines } = await work.paper(still, set, 'B05');
 	const right = open.for('B05').map(rightEntries);
@@ -25,8 +40,9 @@ test('a sheet of paper, typed in its own order, is marked as the student’s own
 		...(await handInOf(open, 'B05', () => ({}))),
 		answers: answersIn(lines, entries)
 	};
-	const { handIns } = await work.collect(still, set, [{ file: 'paper', handIn }], []);
-	expect(handIns[0]).toMatchObject({ code: 'B05', marks: open.of });
+	const text = await writeHandInText(handIn);
+	const [marked] = await markedIn([{ ...handIn, file: 'paper', text }]);
+	expect(marked).toMatchObject({ code: 'B05', marks: open.of });
 	expect(answersIn(lines, {})).toEqual([]);
 });
 
@@ -45,12 +61,10 @@ describe('the worker', () => {
 		expect(gathered.aside).toMatchObject([{ file: 'x' }]);
 		expect(gathered.found.map(({ text }) => text)).toEqual(texts.map(({ text }) => text));
 		expect(gathered.set).toEqual(set);
-		const { handIns, summary } = await work.collect(still, set, gathered.found, []);
-		expect(summary).toMatchObject({ title: 'Own numbers', of: open.of });
-		expect(await work.gradebook(still, set, handIns)).toContain('B07,,');
-		expect(
-			JSON.parse(await work.xapi(still, set, handIns, '2026-12-04T16:00:00.000Z'))
-		).toHaveLength(
+		const handIns = await markedIn(gathered.found);
+		const of = classOf(gathered.found);
+		expect(await work.gradebook(still, of)).toContain('B07,,');
+		expect(JSON.parse(await work.xapi(still, of, '2026-12-04T16:00:00.000Z'))).toHaveLength(
 			handIns.flatMap(({ tasks }) => tasks.flatMap(({ answers }) => answers)).length + 2
 		);
 		expect(readQti((await work.qti(still, set)).bytes)).toEqual({ ok: true, set });

@@ -22,7 +22,7 @@ export async function openSite(): Promise<Site> {
 			const page = await context.newPage();
 			await page.goto('/');
 			await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
-			await page.locator(planShown).waitFor();
+			await page.locator('.ask button').waitFor();
 			await page.close();
 			return context;
 		},
@@ -34,7 +34,7 @@ export async function openSite(): Promise<Site> {
 }
 
 /** On the first page: what the plan holds for today. */
-export const planShown = '.today p:not(.soft)';
+export const planShown = '[data-today]';
 /** On the practice page: a task that can be answered. */
 export const answerable = '[data-answer], [data-answer-choice]';
 

@@ -8,12 +8,13 @@ import type { Drawing } from '../../../src/lib/engine/figures/drawing.ts';
 import type { LengthUnit, Value } from '../../../src/lib/engine/quantity/value.ts';
 import { textAt } from '../../../src/lib/engine/solver/show.ts';
 import { noseRadii, sheetThicknesses } from '../../../src/lib/engine/trade/stock.ts';
+import { howMany } from './how-many.ts';
 import { minimumRadius } from '../../../src/lib/engine/trade/tables/least-radius.ts';
 
-/** 300 tasks of each level. */
+/** Many tasks of each level. */
 export function bendTasks(family: Family): Task[] {
 	return levels.flatMap((level) =>
-		Array.from({ length: 300 }, (_, seed) => drawTask(family, level, seed))
+		Array.from({ length: howMany }, (_, seed) => drawTask(family, level, seed))
 	);
 }
 

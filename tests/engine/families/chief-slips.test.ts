@@ -87,7 +87,7 @@ describe('a draw', () => {
 	test('that names a slip or a step which the method has not is refused', async () => {
 		const slip = await lengthFamily({ chief: { length: ['nobody'] } });
 		expect(() => drawTask(slip, 1, 1)).toThrow(
-			/chief slips of length name nobody, which is no slip of rivet-length: those of length are .*oneD/
+			/chief slips of length name nobody, which is no slip of rivet-length.*oneD.*oneMore/
 		);
 		const step = await lengthFamily({ chief: { nothing: [] } });
 		expect(() => drawTask(step, 1, 1)).toThrow('no step of rivet-length');

@@ -5,22 +5,25 @@ import { type Level, levels } from '../../../src/lib/engine/families/level.ts';
 import { boundsOf } from '../../../src/lib/engine/figures/to-svg.ts';
 import { mark } from '../../../src/lib/engine/marking/mark.ts';
 import { exactly } from '../../../src/lib/engine/quantity/exact.ts';
+import { howMany } from './how-many.ts';
 import type { Value } from '../../../src/lib/engine/quantity/value.ts';
 
 /** The tasks of the family asked for last: a test file asks for the same ones again and again. */
 let drawn: { readonly family: Family; readonly tasks: Map<Level, readonly Task[]> } | null = null;
 
-/** Three hundred tasks of a family at a level. */
-export function manyTasks(family: Family, level: Level): readonly Task[] {
+/** Many tasks of a family at a level; more where something rare must be among them. */
+export function manyTasks(family: Family, level: Level, count = howMany): readonly Task[] {
 	if (drawn?.family !== family) drawn = { family, tasks: new Map() };
-	const tasks =
-		drawn.tasks.get(level) ??
-		Array.from({ length: 300 }, (_, i) => drawTask(family, level, i * 3491));
+	const known = drawn.tasks.get(level) ?? [];
+	const more = Array.from({ length: Math.max(count - known.length, 0) }, (_, i) =>
+		drawTask(family, level, (known.length + i) * 3491)
+	);
+	const tasks = [...known, ...more];
 	drawn.tasks.set(level, tasks);
-	return tasks;
+	return tasks.slice(0, count);
 }
 
-/** Three hundred tasks of every level. */
+/** Many tasks of every level. */
 export function allTasks(family: Family): Task[] {
 	return levels.flatMap((level) => manyTasks(family, level));
 }

@@ -5,16 +5,16 @@ import { drawTask } from '../../../src/lib/engine/tasks/task.ts';
 import { broken, facts, type Job } from '../../../src/lib/engine/trade/parts-that-exist/index.ts';
 import { isThickEnough } from '../../../src/lib/engine/trade/parts-that-exist/rivets.ts';
 import { rivetsPerInch } from '../../../src/lib/engine/trade/tables/rivets-per-inch.ts';
+import { howMany } from './how-many.ts';
 import { jobIn } from './job-in-task.ts';
 
 const families = await loadFamilies();
-const drawsEach = 300;
 
 /** The facts that draws of a family break, with a task for each. */
 function brokenBy(family: (typeof families)[number]): Map<string, string> {
 	const found = new Map<string, string>();
 	for (const level of levels) {
-		for (let seed = 0; seed < drawsEach; seed++) {
+		for (let seed = 0; seed < howMany; seed++) {
 			const task = drawTask(family, level, seed * 3491);
 			const job = jobIn(task);
 			for (const { id, says } of broken(job)) {

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { levels } from '../../../src/lib/engine/families/level.ts';
 import { rivetDashes, sheetThicknesses } from '../../../src/lib/engine/trade/stock.ts';
 import { drawingFaults } from './drawing-faults.ts';
+import { howMany } from './how-many.ts';
 import { manyTasks, outcomeOf } from './many-tasks.ts';
 import { familyOf } from './family-of.ts';
 
@@ -47,7 +48,7 @@ test('sheets above which no 7/32 in is stocked come up at level 3, with the rive
 		drawn.asked.includes('inRange')
 	);
 	const between = asked.filter(({ right }) => Number(right.threeT) > 3 / 16);
-	expect(between.length).toBeGreaterThan(30);
+	expect(between.length).toBeGreaterThan(howMany / 20);
 	expect(asked.length).toBeGreaterThan(between.length);
 	for (const { right } of between) expect([right.inRange, right.above]).toEqual([3 / 16, 1 / 4]);
 });

@@ -68,8 +68,8 @@ test('a doubled panel wants two lengths, and its doubler is no thinner than the 
 });
 
 test('drawings are sound', () => {
-	expect(drawingFaults(rowTasks().filter((_, i) => i % 12 === 0))).toEqual([]);
-	expect(drawingFaults(manyTasks(family, 1).slice(0, 25))).toEqual([]);
+	expect(drawingFaults(rowTasks().filter((_, i) => i % 60 === 0))).toEqual([]);
+	expect(drawingFaults(manyTasks(family, 1).slice(0, 10))).toEqual([]);
 });
 
 const [panel] = manyTasks(family, 2);

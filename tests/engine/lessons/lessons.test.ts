@@ -60,10 +60,14 @@ test('every family says in two or three sentences what it is for', () => {
 });
 
 describe.each(named)('%s', (_, way) => {
-	test('begins with sound numbers, each given under the hand', () => {
-		const { method, start, hands } = way;
+	test('begins with sound numbers, each given that tasks vary under the hand', () => {
+		const { method, start, draws, hands } = way;
+		const varies = (key: string) =>
+			new Set(draws.map(({ given }) => JSON.stringify(given[key]))).size > 1;
 		expect(workedBy(method, start.given)).not.toBeNull();
-		expect(new Set(hands.map(({ key }) => key))).toEqual(new Set(Object.keys(method.given)));
+		expect(new Set(hands.map(({ key }) => key))).toEqual(
+			new Set(Object.keys(method.given).filter(varies))
+		);
 		for (const hand of hands) {
 			expect(reachOf(way, start.given, hand)).toContain(valueUnder(start.given, hand));
 		}

@@ -9,7 +9,7 @@ import { drawTask, type Task } from '../../../src/lib/engine/tasks/task.ts';
 import { taskOf, verdictsOn } from './typed-answers.ts';
 
 const levels = [1, 2, 3] as const;
-const seeds = [0, 1, 2, 3, 4, 5];
+const seeds = [0, 1, 2];
 
 /** Every family with a step that gives a list. */
 const families = await Promise.all(

@@ -73,6 +73,33 @@ describe('a panel worked by hand', () => {
 		expect(plan.problems).toEqual([]);
 	});
 
+	test('staggered rows over a stringer share its holes', async () => {
+		const thin = '0.025in';
+		const plan = await planned({
+			panel: { ...skin, width: '6in', thickness: thin },
+			members: [
+				{ name: 'frame', runs: 'across', at: 4, flange: '1 1/4in', thickness: thin, rows: 2 },
+				{ name: 'stringer', runs: 'along', at: 3, flange: '5/8in', thickness: thin }
+			]
+		});
+		// Rows of the frame at 3.625 and 4.375, as above; 0.75 apart is over 3D, so both have a hole on
+		// the line of the stringer, at 3. First row: 2.75 to either side, 3 spaces of 0.916667.
+		expect(along(plan, 'frame', 'y')).toEqual(steps(0.25, 2.75 / 3, 6));
+		// Second row: from 0.708333, midway between the first two, 2.291667 to 3 in 3 spaces.
+		const half = 2.75 / 6;
+		expect(along(plan, 'frame, row 2', 'y')).toEqual(steps(0.25 + half, (2.75 - half) / 3, 6));
+		// Stringer: 3.375 in 4 spaces, 0.75 in one, 5.375 in 6.
+		expect(along(plan, 'stringer', 'x')).toEqual([
+			...steps(0.25, 3.375 / 4, 4),
+			...steps(4.375, 5.375 / 6, 6)
+		]);
+		expect(plan.holes.filter(({ crosses }) => crosses).map(({ x, y }) => [x, y])).toEqual([
+			[3.625, 3],
+			[4.375, 3]
+		]);
+		expect(plan.problems).toEqual([]);
+	});
+
 	test('two stacks in one row', async () => {
 		const plan = await planned({
 			panel: { ...skin, width: '6in', thickness: '0.025in' },

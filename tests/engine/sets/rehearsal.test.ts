@@ -1,6 +1,6 @@
 import { kindAt } from '../../../src/lib/engine/solver/kind-at.ts';
 import { describe, expect, test } from 'vitest';
-import { topicIds } from '../../../src/lib/engine/families/topics.ts';
+import { cards } from '../../../src/lib/engine/families/topics.ts';
 import { loadFamilies } from '../../../src/lib/engine/families/catalogue.ts';
 import { randomFrom } from '../../../src/lib/engine/families/random.ts';
 import { drawTask } from '../../../src/lib/engine/tasks/task.ts';
@@ -121,13 +121,20 @@ describe('a rehearsal', () => {
 		expect(new Set(numbers).size).toBe(seeds.length);
 	});
 
+	const often = [
+		...new Set(cards.filter(({ every = 1 }) => every === 1).map((card) => card.topic))
+	];
+
 	test.each([10, 30, 33, 60])('%i questions: topics even, neighbours unlike', (count) => {
 		for (const [i, seed] of seeds.entries()) {
 			const questions = composed.get(count)?.[i] ?? composeRehearsal(seed, families, count);
 			const topics = questions.map(({ task }) => task.family.topic);
-			const counts = topicIds.map((topic) => topics.filter((one) => one === topic).length);
+			const counts = often.map((topic) => topics.filter((one) => one === topic).length);
 			expect(topics.length).toBe(count);
 			expect(Math.max(...counts) - Math.min(...counts)).toBeLessThanOrEqual(1);
+			// A long one comes in the first of every three rounds.
+			const long = topics.filter((topic) => !often.includes(topic)).length;
+			expect(Math.abs(long - count / (3 * often.length + 1))).toBeLessThan(1.5);
 			expect(topics.some((topic, i) => topic === topics[i - 1])).toBe(false);
 		}
 	});

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { rowWindow } from '../../../src/lib/ui/collect/row-window.ts';
-import { across, segmentPaths, sizeOf } from '../../../src/lib/ui/collect/segment-paths.ts';
+import { segmentPaths, sizeOf } from '../../../src/lib/ui/collect/segment-paths.ts';
 import { fromTable } from '../../../src/lib/ui/collect/table-keys.ts';
 import { rowsOf, ticksFor } from '../../../src/lib/ui/report/spread.ts';
 
@@ -34,10 +34,21 @@ describe('a long table', () => {
 });
 
 test('segments of a state are one path, side by side', () => {
-	const paths = segmentPaths(['right', 'lost', 'right', 'follows'], across);
+	const paths = segmentPaths(['right', 'lost', 'right', 'follows'], 'across');
 	expect(paths.map(({ state }) => state)).toEqual(['right', 'lost', 'follows']);
 	expect(paths[0]?.path).toBe('M0.5 0.5h5v8h-5zM14.5 0.5h5v8h-5z');
-	expect(sizeOf(4, across)).toEqual({ width: 27, height: 9 });
+	expect(sizeOf(4, 'across')).toEqual({ width: 27, height: 9 });
+	expect(sizeOf(4, 'stacked')).toEqual({ width: 15, height: 27 });
+});
+
+test('segments of a long task stand closer, in rows', () => {
+	const [path] = segmentPaths(
+		Array.from({ length: 18 }, () => 'right' as const),
+		'across'
+	);
+	expect(path?.path).toContain('M56.5 0.5h5v6h-5zM0.5 8.5h5v6h-5z');
+	expect(sizeOf(18, 'across')).toEqual({ width: 62, height: 15 });
+	expect(sizeOf(18, 'stacked')).toEqual({ width: 14, height: 41 });
 });
 
 describe('marks over a scale', () => {

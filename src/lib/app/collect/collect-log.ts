@@ -10,7 +10,7 @@ import {
 import type { Choice } from '$lib/engine/sets/choose-hand-ins.ts';
 import type { Override } from '$lib/engine/sets/override.ts';
 import { device } from '../device/device.svelte.ts';
-import type { FoundText } from './set-work.ts';
+import type { KeptHandIn } from './set-work.ts';
 
 /** What the log of the learner at work holds of one set's hand-ins. */
 export interface CollectedBefore {
@@ -51,7 +51,7 @@ function overrideIn({ code, task, marks, note }: MarkChanged): Override {
 }
 
 /** Whether a hand-in is short enough for the log. */
-export function canBeKept({ text }: FoundText): boolean {
+export function canBeKept({ text }: KeptHandIn): boolean {
 	return text !== null && text.length <= longestHandIn;
 }
 
@@ -59,7 +59,7 @@ export function canBeKept({ text }: FoundText): boolean {
 export function keepHandIns(
 	hash: string,
 	by: HandInCollected['by'],
-	found: readonly FoundText[]
+	found: readonly KeptHandIn[]
 ): Promise<boolean> {
 	return device.noteAll(
 		found.map(({ file, text }) => ({

@@ -1,5 +1,6 @@
 import type { HandInCollected } from '$lib/engine/schedule/collect-events.ts';
 import type { Aside, Choice } from '$lib/engine/sets/choose-hand-ins.ts';
+import type { MarkedHandIn } from '$lib/engine/sets/collect.ts';
 import type { HandIn } from '$lib/engine/sets/hand-in.ts';
 import { type Override, overridden } from '$lib/engine/sets/override.ts';
 import { setHash, type TaskSet } from '$lib/engine/sets/set.ts';
@@ -16,8 +17,8 @@ import {
 	keepHandIns,
 	keepOverride
 } from './collect-log.ts';
-import { joinedFiles } from './joined-files.ts';
-import type { FoundText, Marked, Pasted } from './set-work.ts';
+import { joinedFiles, noHandIn, saysTaken } from './collect-words.ts';
+import type { ClassWork, KeptHandIn, Marked, Pasted } from './set-work.ts';
 import { CalledOff, WorkDesk } from './work-desk.ts';
 
 /** What is being done, and how far it is. */
@@ -43,17 +44,16 @@ class Collecting {
 	problem = $state<string | null>(null);
 	overrides = $state.raw<readonly Override[]>([]);
 	#marked = $state.raw<Marked | null>(null);
+	#handIns = $state.raw<readonly MarkedHandIn[]>([]);
 	/** What was set aside since the page was opened. */
 	#aside = $state.raw<readonly Aside[]>([]);
-	#found: readonly FoundText[] = [];
-	#foreign: readonly FoundText[] = [];
+	#found: readonly KeptHandIn[] = [];
+	#foreign: readonly KeptHandIn[] = [];
 	#choices: readonly Choice[] = [];
 
 	readonly hash = $derived(this.set ? setHash(this.set) : null);
 	readonly summary = $derived(this.#marked?.summary ?? null);
-	readonly handIns = $derived(
-		(this.#marked?.handIns ?? []).map((one) => overridden(one, this.overrides))
-	);
+	readonly handIns = $derived(this.#handIns.map((one) => overridden(one, this.overrides)));
 	readonly aside: readonly Aside[] = $derived([
 		...new Map(this.#aside.map((one) => [`${one.file} ${one.why}`, one])).values(),
 		...(this.#marked?.aside ?? []),
@@ -108,14 +108,11 @@ class Collecting {
 				[sources],
 				this.#progress('Reading')
 			);
-			this.#aside = [...this.#aside, ...aside];
 			if (!this.set && set) await this.#takeUp(set);
+			this.#aside = [...this.#aside, ...aside];
 			if (!this.set) throw new SetError(noHandIn);
-			const own = found.filter(({ handIn }) => handIn.hash === this.hash);
-			this.#foreign = [
-				...this.#foreign,
-				...found.filter(({ handIn }) => handIn.hash !== this.hash)
-			];
+			const own = found.filter(({ hash }) => hash === this.hash);
+			this.#foreign = [...this.#foreign, ...found.filter(({ hash }) => hash !== this.hash)];
 			await this.#keep(own, by);
 			await this.#mark();
 		});
@@ -128,7 +125,7 @@ class Collecting {
 		await this.load(hash);
 	}
 
-	async #keep(own: readonly FoundText[], by: HandInCollected['by']): Promise<void> {
+	async #keep(own: readonly KeptHandIn[], by: HandInCollected['by']): Promise<void> {
 		const hash = this.hash ?? '';
 		const known = new Set(this.#found.map(keyOf));
 		const fresh = own.filter((one) => !known.has(keyOf(one)));
@@ -143,15 +140,16 @@ class Collecting {
 
 	/** The version that a code's next hand-in has; 1 where there is none yet. */
 	nextVersion(code: string): number {
-		const own = this.#found.filter(({ handIn }) => handIn.code === code);
-		return Math.max(0, ...own.map(({ handIn }) => handIn.version)) + 1;
+		const own = this.#found.filter((one) => one.code === code);
+		return Math.max(0, ...own.map(({ version }) => version)) + 1;
 	}
 
 	/** Takes in what was typed from paper. */
 	async takePaper(handIn: HandIn): Promise<void> {
 		await this.#doing(async () => {
 			const text = await writeHandInText(handIn);
-			await this.#keep([{ file: fromPaper, handIn, text }], 'paper');
+			const { hash, code, version } = handIn;
+			await this.#keep([{ file: fromPaper, text, hash, code, version }], 'paper');
 			this.says = `${handIn.code} is typed in.`;
 			await this.#mark();
 		});
@@ -180,7 +178,7 @@ class Collecting {
 		await this.openLink(link);
 		await this.#doing(async () => {
 			await this.#keep(
-				foreign.filter(({ handIn }) => handIn.hash === this.hash),
+				foreign.filter(({ hash }) => hash === this.hash),
 				'file'
 			);
 			await this.#mark();
@@ -200,17 +198,26 @@ class Collecting {
 		this.#found = [];
 		this.#foreign = [];
 		this.#marked = null;
+		this.#handIns = [];
+	}
+
+	/** What came in for the open set, to be worked on; null where none is open. */
+	get classWork(): ClassWork | null {
+		const { set, overrides } = this;
+		return set && { set, handIns: this.#found, choices: this.#choices, overrides };
 	}
 
 	async #mark(): Promise<void> {
-		const { set } = this;
-		if (!set) return;
-		const found = [...this.#found, ...this.#foreign].map(({ file, handIn }) => ({ file, handIn }));
-		this.#marked = await this.desk.run(
-			'collect',
-			[set, found, this.#choices],
-			this.#progress('Marking')
-		);
+		const of = this.classWork;
+		if (!of) return;
+		const handIns: MarkedHandIn[] = [];
+		const progress = this.#progress('Marking');
+		const all = { ...of, handIns: [...this.#found, ...this.#foreign], overrides: [] };
+		this.#marked = await this.desk.run('collect', [all], (done, count, part) => {
+			if (part) handIns.push(part);
+			else progress(done, count);
+		});
+		this.#handIns = handIns;
 	}
 
 	#progress(what: string): (done: number, of: number) => void {
@@ -232,16 +239,8 @@ class Collecting {
 	}
 }
 
-const noHandIn = 'There is no hand-in of a set among them; drop the files that students sent.';
-
-function keyOf({ file, text }: FoundText): string {
+function keyOf({ file, text }: KeptHandIn): string {
 	return `${file} ${text ?? ''}`;
-}
-
-function saysTaken(fresh: readonly FoundText[], known: number): string {
-	const count = new Set(fresh.map(({ text }) => text)).size;
-	const taken = count === 1 ? '1 hand-in was taken in.' : `${count} hand-ins were taken in.`;
-	return known === 0 ? taken : `${taken} ${known} had been taken in before.`;
 }
 
 export const collecting = new Collecting();

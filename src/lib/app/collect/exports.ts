@@ -10,19 +10,19 @@ import { collecting } from './collecting.svelte.ts';
 
 export const exports = {
 	async gradebook(): Promise<string> {
-		const { set, handIns, desk } = collecting;
-		if (set) save('gradebook', 'csv', await desk.run('gradebook', [set, handIns]));
+		const { classWork, desk } = collecting;
+		if (classWork) save('gradebook', 'csv', await desk.run('gradebook', [classWork]));
 		return '';
 	},
 	async slips(): Promise<string> {
-		const { set, handIns, desk } = collecting;
-		if (set) save('slips', 'csv', await desk.run('slips', [set, handIns]));
+		const { classWork, desk } = collecting;
+		if (classWork) save('slips', 'csv', await desk.run('slips', [classWork]));
 		return '';
 	},
 	async xapi(): Promise<string> {
-		const { set, handIns, desk } = collecting;
+		const { classWork, desk } = collecting;
 		const now = new Date().toISOString();
-		if (set) save('xapi', 'json', await desk.run('xapi', [set, handIns, now]));
+		if (classWork) save('xapi', 'json', await desk.run('xapi', [classWork, now]));
 		return '';
 	},
 	async qti(): Promise<string> {

@@ -2,30 +2,32 @@ import type { ClassReport } from '$lib/engine/sets/class-report.ts';
 import type { StudentPage } from '$lib/engine/sets/student-page.ts';
 import { collecting } from './collecting.svelte.ts';
 
-interface ReportRead {
-	readonly hash: string;
-	readonly class: ClassReport;
-	readonly students: readonly StudentPage[];
-}
-
 /** What the open set came to, for the class and for each student; worked out in the worker. */
 class SetReport {
-	#read = $state.raw<ReportRead | null>(null);
+	#class = $state.raw<{ hash: string; report: ClassReport } | null>(null);
+	#students = $state.raw<{ hash: string; pages: readonly StudentPage[] } | null>(null);
 	/** Null until it is worked out for the set that is open. */
-	readonly class = $derived(this.#own?.class ?? null);
-	readonly students = $derived(this.#own?.students ?? []);
+	readonly class = $derived(this.#class?.hash === collecting.hash ? this.#class.report : null);
+	readonly students = $derived(
+		this.#students?.hash === collecting.hash ? this.#students.pages : null
+	);
 
-	get #own(): ReportRead | null {
-		return this.#read?.hash === collecting.hash ? this.#read : null;
+	/** Works out the report on the class for the marks as they stand. */
+	async readClass(): Promise<void> {
+		const { classWork, hash, desk } = collecting;
+		if (!classWork || hash === null) return;
+		this.#class = { hash, report: await desk.run('report', [classWork]) };
 	}
 
-	/** Works both out for the marks as they stand. */
-	async read(): Promise<void> {
-		const { set, hash, handIns, desk } = collecting;
-		if (!set || hash === null) return;
-		const report = await desk.run('report', [set, handIns]);
-		const students = await desk.run('students', [set, handIns]);
-		this.#read = { hash, class: report, students };
+	/** The same for the page of each student. */
+	async readStudents(): Promise<void> {
+		const { classWork, hash, desk } = collecting;
+		if (!classWork || hash === null) return;
+		const pages: StudentPage[] = [];
+		await desk.run('students', [classWork], (_done, _of, page) => {
+			if (page) pages.push(page);
+		});
+		this.#students = { hash, pages };
 	}
 }
 

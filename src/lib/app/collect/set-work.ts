@@ -1,12 +1,9 @@
-import {
-	type Collected,
-	collect,
-	type MarkedHandIn,
-	markingOnce
-} from '$lib/engine/sets/collect.ts';
+import { collect, type MarkedHandIn, markingOnce } from '$lib/engine/sets/collect.ts';
 import type { Aside, Choice, Found } from '$lib/engine/sets/choose-hand-ins.ts';
 import { type ClassReport, classReport } from '$lib/engine/sets/class-report.ts';
+import type { HandIn } from '$lib/engine/sets/hand-in.ts';
 import { missedSteps } from '$lib/engine/sets/missed-steps.ts';
+import type { Override } from '$lib/engine/sets/override.ts';
 import { type OpenSet, openSet } from '$lib/engine/sets/open-set.ts';
 import { setHash, type TaskSet } from '$lib/engine/sets/set.ts';
 import { type StudentPage, studentPage } from '$lib/engine/sets/student-page.ts';
@@ -14,7 +11,7 @@ import { writeCsv } from '$lib/exchange/csv.ts';
 import { gather } from '$lib/exchange/gather.ts';
 import { gradebook, slipTable } from '$lib/exchange/gradebook.ts';
 import { printKey, printWorksheets, type Printed } from '$lib/exchange/print/sheets.ts';
-import { writeHandInText } from '$lib/exchange/hand-in-file.ts';
+import { readHandInTexts, writeHandInText } from '$lib/exchange/hand-in-file.ts';
 import { qtiPackage, writeQti } from '$lib/exchange/qti/package.ts';
 import type { Student } from '$lib/exchange/roster.ts';
 import { setOfMost } from '$lib/exchange/which-set.ts';
@@ -26,7 +23,8 @@ import { type PaperSheet, paperSheet } from './paper-sheet.ts';
  * All that goes in and comes out is plain data.
  */
 
-export type Progress = (done: number, of: number) => void;
+/** Told how far it is, and of a long result each part: what is handed over whole stops the page. */
+export type Progress<Part = never> = (done: number, of: number, part?: Part) => void;
 
 /** A text that was pasted or kept, under a name to tell it by. */
 export interface Pasted {
@@ -34,13 +32,23 @@ export interface Pasted {
 	readonly text: string;
 }
 
-/** A hand-in, and the text that it is kept as; null where it is too long for one. */
-export interface FoundText extends Found {
+/** A hand-in as the pages hold it. */
+export interface KeptHandIn extends Pick<HandIn, 'hash' | 'code' | 'version'> {
+	readonly file: string;
+	/** As it is pasted into a message; null where it is too long for that. */
 	readonly text: string | null;
 }
 
+/** What came in for a set, and what an instructor settled about it. */
+export interface ClassWork {
+	readonly set: TaskSet;
+	readonly handIns: readonly KeptHandIn[];
+	readonly choices: readonly Choice[];
+	readonly overrides: readonly Override[];
+}
+
 export interface GatheredTexts {
-	readonly found: readonly FoundText[];
+	readonly found: readonly KeptHandIn[];
 	readonly aside: readonly Aside[];
 	/** The set that most of them are of; null where none tells. */
 	readonly set: TaskSet | null;
@@ -54,7 +62,9 @@ export interface SetSummary {
 	readonly tasks: readonly { readonly place: number; readonly name: string; readonly of: number }[];
 }
 
-export interface Marked extends Collected {
+/** What came of marking, without the hand-ins, which come one by one. */
+export interface Marked {
+	readonly aside: readonly Aside[];
 	readonly summary: SetSummary;
 }
 
@@ -67,39 +77,62 @@ async function opened(set: TaskSet) {
 	return last;
 }
 
+/** Hand-ins by their text, so that none is unpacked twice. */
+const known = new Map<string, HandIn>();
+
+async function foundIn({ file, text }: KeptHandIn): Promise<Found[]> {
+	if (text === null) return [];
+	const before = known.get(text);
+	if (before) return [{ file, handIn: before }];
+	const [reading] = await readHandInTexts(text);
+	return reading?.ok ? [{ file, handIn: remembered(text, reading.handIn) }] : [];
+}
+
+function remembered(text: string, handIn: HandIn): HandIn {
+	known.set(text, handIn);
+	return handIn;
+}
+
+/** Marks a class; what was marked before is not marked again. */
+async function markedClass(of: ClassWork, progress?: (done: number, of: number) => void) {
+	const { open, marking } = await opened(of.set);
+	const found: Found[] = [];
+	for (const one of of.handIns) found.push(...(await foundIn(one)));
+	const { choices, overrides } = of;
+	return { open, ...(await collect(open, found, { choices, overrides, marking, progress })) };
+}
+
 export const work = {
 	async gather(progress: Progress, sources: readonly (File | Pasted)[]): Promise<GatheredTexts> {
 		const { found, aside } = await gather(sources.map(sourceOf), progress);
-		const texts: FoundText[] = [];
-		for (const one of found) texts.push({ ...one, text: await writeHandInText(one.handIn) });
+		const texts: KeptHandIn[] = [];
+		for (const { file, handIn } of found) {
+			const text = await writeHandInText(handIn);
+			if (text !== null) remembered(text, handIn);
+			const { hash, code, version } = handIn;
+			texts.push({ file, text, hash, code, version });
+		}
 		return { found: texts, aside, set: await setOfMost(found) };
 	},
 
-	async collect(
-		progress: Progress,
-		set: TaskSet,
-		found: readonly Found[],
-		choices: readonly Choice[]
-	): Promise<Marked> {
-		const { open, marking } = await opened(set);
-		const collected = await collect(open, found, { choices, marking, progress });
-		return { ...collected, summary: summaryOf(open) };
+	async collect(progress: Progress<MarkedHandIn>, of: ClassWork): Promise<Marked> {
+		const { open, handIns, aside } = await markedClass(of, progress);
+		for (const [i, one] of handIns.entries()) progress(i + 1, handIns.length, one);
+		return { aside, summary: summaryOf(open) };
 	},
 
-	async report(_: Progress, set: TaskSet, handIns: readonly MarkedHandIn[]): Promise<ClassReport> {
-		return classReport((await opened(set)).open, handIns);
+	async report(_: Progress, of: ClassWork): Promise<ClassReport> {
+		const { open, handIns } = await markedClass(of);
+		return classReport(open, handIns);
 	},
 
-	async students(
-		progress: Progress,
-		set: TaskSet,
-		handIns: readonly MarkedHandIn[]
-	): Promise<StudentPage[]> {
-		const { open } = await opened(set);
-		return handIns.map((handIn, i) => {
-			progress(i + 1, handIns.length);
-			return studentPage(open, handIn);
-		});
+	/** Gives a page for each student, one by one; in the end, how many. */
+	async students(progress: Progress<StudentPage>, of: ClassWork): Promise<number> {
+		const { open, handIns } = await markedClass(of);
+		for (const [i, handIn] of handIns.entries()) {
+			progress(i + 1, handIns.length, studentPage(open, handIn));
+		}
+		return handIns.length;
 	},
 
 	async paper(_: Progress, set: TaskSet, code: string): Promise<PaperSheet> {
@@ -116,22 +149,19 @@ export const work = {
 		return (what === 'key' ? printKey : printWorksheets)(open, students, progress);
 	},
 
-	async gradebook(_: Progress, set: TaskSet, handIns: readonly MarkedHandIn[]): Promise<string> {
-		return writeCsv(gradebook((await opened(set)).open, handIns));
+	async gradebook(_: Progress, of: ClassWork): Promise<string> {
+		const { open, handIns } = await markedClass(of);
+		return writeCsv(gradebook(open, handIns));
 	},
 
-	async slips(_: Progress, set: TaskSet, handIns: readonly MarkedHandIn[]): Promise<string> {
-		const missed = missedSteps((await opened(set)).open, handIns);
-		return writeCsv(slipTable(missed, handIns.length));
+	async slips(_: Progress, of: ClassWork): Promise<string> {
+		const { open, handIns } = await markedClass(of);
+		return writeCsv(slipTable(missedSteps(open, handIns), handIns.length));
 	},
 
-	async xapi(
-		_: Progress,
-		set: TaskSet,
-		handIns: readonly MarkedHandIn[],
-		now: string
-	): Promise<string> {
-		return writeXapi((await opened(set)).open, handIns, { now });
+	async xapi(_: Progress, of: ClassWork, now: string): Promise<string> {
+		const { open, handIns } = await markedClass(of);
+		return writeXapi(open, handIns, { now });
 	},
 
 	/** The package, and a sentence for each task that it cannot hold. */

@@ -8,7 +8,7 @@ declare const self: DedicatedWorkerGlobalScope;
 const say = (answer: Answered) => self.postMessage(answer);
 
 self.addEventListener('message', ({ data: { id, job, args } }: MessageEvent<Asked>) => {
-	runJob(job, args, (done, of) => say({ id, done, of })).then(
+	runJob(job, args, (done, of, part) => say({ id, done, of, part })).then(
 		(result) => say({ id, result }),
 		(error: unknown) => {
 			if (error instanceof SetError) say({ id, sentence: error.message });

@@ -1,6 +1,6 @@
 import { late } from '$lib/ui/late.ts';
 import { SetError } from '$lib/engine/sets/set-error.ts';
-import type { Progress, work } from './set-work.ts';
+import type { work } from './set-work.ts';
 
 /*
  * Hands work on sets to a worker. Where there can be none, the page does the work itself: slower
@@ -9,7 +9,9 @@ import type { Progress, work } from './set-work.ts';
 
 type Work = typeof work;
 export type Job = keyof Work;
-type Rest<J extends Job> = Parameters<Work[J]> extends [Progress, ...infer R] ? R : never;
+type Rest<J extends Job> = Parameters<Work[J]> extends [unknown, ...infer R] ? R : never;
+type Told<J extends Job> = Parameters<Work[J]>[0];
+type AnyProgress = (done: number, of: number, part?: unknown) => void;
 type Result<J extends Job> = Awaited<ReturnType<Work[J]>>;
 
 /** What goes to the worker. */
@@ -21,14 +23,14 @@ export interface Asked {
 
 /** What comes back: how far it is, what came out, or one sentence on why nothing did. */
 export type Answered = { readonly id: number } & (
-	| { readonly done: number; readonly of: number }
+	| { readonly done: number; readonly of: number; readonly part?: unknown }
 	| { readonly result: unknown }
 	| { readonly sentence: string }
 	| { readonly fault: string }
 );
 
 interface Waiting {
-	readonly progress: Progress;
+	readonly progress: AnyProgress;
 	/** Takes the answer; null when the worker has failed. */
 	readonly give: (answer: Answered | null) => void;
 	readonly fail: (error: Error) => void;
@@ -49,11 +51,9 @@ export class WorkDesk {
 	 *
 	 * @throws SetError with one sentence for the person; CalledOff
 	 */
-	async run<J extends Job>(
-		job: J,
-		args: Rest<J>,
-		progress: Progress = () => {}
-	): Promise<Result<J>> {
+	async run<J extends Job>(job: J, args: Rest<J>, told: Told<J> = () => {}): Promise<Result<J>> {
+		// A worker tells of a job what the job tells.
+		const progress = told as AnyProgress;
 		const worker = this.#open();
 		if (!worker) return this.#here(job, args, progress);
 		const id = this.#next++;
@@ -90,7 +90,7 @@ export class WorkDesk {
 		worker.addEventListener('message', ({ data }: MessageEvent<Answered>) => {
 			this.#works = true;
 			const waiting = this.#waiting.get(data.id);
-			if ('done' in data) waiting?.progress(data.done, data.of);
+			if ('done' in data) waiting?.progress(data.done, data.of, data.part);
 			else waiting?.give(data);
 		});
 		worker.addEventListener('error', () => {
@@ -99,7 +99,7 @@ export class WorkDesk {
 		return worker;
 	}
 
-	async #here<J extends Job>(job: J, args: Rest<J>, progress: Progress): Promise<Result<J>> {
+	async #here<J extends Job>(job: J, args: Rest<J>, progress: AnyProgress): Promise<Result<J>> {
 		const { runJob } = await late(() => import('./run-job.ts'));
 		return (await runJob(job, args, progress)) as Result<J>;
 	}

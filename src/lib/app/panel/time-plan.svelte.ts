@@ -31,6 +31,8 @@ class TimePlan {
 	now = $state<Moment>(wallMinutes(Date.now()));
 	ready = $state(false);
 	#saved = $state.raw<SavedTimePlan>({ settings: emptySettings, steps: new Map() });
+	/** Changes that are not in the log yet: what is read meanwhile would be older than the page. */
+	#writing = 0;
 	#pace = $state.raw<Pace>({ factor: 1, steps: 0 });
 
 	readonly settings = $derived(this.#saved.settings);
@@ -59,6 +61,7 @@ class TimePlan {
 		const { learner } = device;
 		const events =
 			desk && learner ? await desk.eventsOf(learner.id, (type) => isTimePlanEvent({ type })) : [];
+		if (this.#writing > 0) return;
 		this.#saved = timePlanOf(events, panelBench.id);
 		this.#pace = paceOf(events);
 	}
@@ -71,8 +74,7 @@ class TimePlan {
 	async set(change: Partial<TimeSettings>): Promise<void> {
 		const settings = { ...this.settings, ...change };
 		this.#saved = { ...this.#saved, settings };
-		await panelBench.settle();
-		await device.note({ type: 'time-plan', panel: panelBench.id, ...settings });
+		await this.#write(() => device.note({ type: 'time-plan', panel: panelBench.id, ...settings }));
 	}
 
 	begin(step: TimeStep): Promise<void> {
@@ -99,15 +101,26 @@ class TimePlan {
 		const minutes = took === undefined ? null : Math.min(Math.max(1, took), mostMinutes);
 		const marked = [step.id, { state, minutes, at: Date.now() }] as const;
 		this.#saved = { ...this.#saved, steps: new Map([...this.#saved.steps, marked]) };
-		await panelBench.settle();
-		await device.note({
-			type: 'time-step',
-			panel: panelBench.id,
-			step: step.id,
-			state,
-			...(minutes !== null && { minutes, guess: step.guess })
-		});
+		await this.#write(() =>
+			device.note({
+				type: 'time-step',
+				panel: panelBench.id,
+				step: step.id,
+				state,
+				...(minutes !== null && { minutes, guess: step.guess })
+			})
+		);
 		await this.refresh();
+	}
+
+	async #write(note: () => Promise<boolean>): Promise<void> {
+		this.#writing += 1;
+		try {
+			await panelBench.settle();
+			await note();
+		} finally {
+			this.#writing -= 1;
+		}
 	}
 
 	/** Holes ticked on the shop list, as shares of all. */

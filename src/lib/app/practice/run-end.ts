@@ -75,7 +75,7 @@ export function runEnd(facts: RunEndFacts): RunEnd {
 	);
 	const [again = null] = missed?.charged ?? [];
 	return {
-		title: `Run done: ${counted(done.length, 'task')}, ${counted(minutesOf(facts), 'minute')}`,
+		title: `Run done: ${unbroken(counted(done.length, 'task'))}, ${unbroken(counted(minutesOf(facts), 'minute'))}`,
 		says: standWords(count('right'), count('helped'), count('wrong')),
 		rows,
 		facts: factsOf(facts, count('right'), done),
@@ -203,6 +203,11 @@ function fewNames(names: readonly string[]): string {
 	return names.length === 1
 		? only.charAt(0).toLowerCase() + only.slice(1)
 		: counted(names.length, 'task');
+}
+
+/** A number and its word, kept on one line. */
+function unbroken(text: string): string {
+	return text.replace(' ', '\u00a0');
 }
 
 function firstLetter(text: string): string {

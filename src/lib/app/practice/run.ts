@@ -116,17 +116,6 @@ export function leftIn(run: Run | null): RunTask[] {
 	return (run?.tasks ?? []).filter(({ standing }) => standing === 'open');
 }
 
-/** Where the open task stands among those that are asked: worked ones are read, and not counted. */
-export function placeIn({ tasks, at }: Run): string {
-	const isAsked = ({ standing }: RunTask) => standing !== 'shown';
-	const before = tasks.slice(0, at).filter(isAsked).length;
-	const all = tasks.filter(isAsked).length;
-	const open = tasks[at];
-	return open && !isAsked(open)
-		? `worked for you before task ${before + 1} of ${all}`
-		: `task ${before + 1} of ${all}`;
-}
-
 /** The run with its open task changed. */
 export function withOpen(run: Run, change: (task: RunTask) => RunTask): Run {
 	return { ...run, tasks: run.tasks.map((task, i) => (i === run.at ? change(task) : task)) };

@@ -3,7 +3,8 @@
  * each way. How lines and fills look is decided by the page's style sheet, through class names.
  */
 
-export type Line = 'edge' | 'thin' | 'dim' | 'centre' | 'hidden' | 'slip' | 'slack' | 'none';
+export type Line =
+	'edge' | 'thin' | 'dim' | 'marked' | 'centre' | 'hidden' | 'slip' | 'slack' | 'none';
 
 export type Fill =
 	| 'none'
@@ -17,9 +18,36 @@ export type Fill =
 	| 'dye'
 	| 'waste';
 
-export type Tone = 'dim' | 'ink' | 'soft' | 'accept' | 'rework';
+export type Tone = 'dim' | 'marked' | 'ink' | 'soft' | 'accept' | 'rework';
+
+/**
+ * How metal came to stand as it is drawn, for the motion of an outcome.
+ *
+ * - `driven`: pressed to this shape about a point; `from` is its size before, in parts of that now
+ * - `bent`: a sheet bent up from flat, walked at `scale` units an inch from the heading `start`
+ * - `cut`: the piece at a place among those cut one after another
+ */
+export type Move =
+	| {
+			readonly kind: 'driven';
+			readonly about: readonly [x: number, y: number];
+			readonly from: readonly [across: number, high: number];
+	  }
+	| {
+			readonly kind: 'bent';
+			readonly sheet: {
+				readonly R: number;
+				readonly T: number;
+				readonly flats: readonly number[];
+				readonly bends: readonly number[];
+			};
+			readonly scale: number;
+			readonly start: number;
+	  }
+	| { readonly kind: 'cut'; readonly place: number; readonly of: number };
 
 export interface PathShape {
+	readonly move?: Move;
 	readonly kind: 'path';
 	readonly d: string;
 	readonly line: Line;

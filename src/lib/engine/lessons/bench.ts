@@ -31,6 +31,8 @@ export const bench: Readonly<Record<string, string>> = {
 		'Every saw cut turns its width of the bar into chips. The kerf comes on top of each piece, and what is left over goes back into the rack.',
 	'sheet-weight':
 		'Weight is reckoned before a part is made or a sheet is lifted. Length, width and thickness give the metal there is; its density tells what that weighs.',
+	'whole-panel':
+		'A panel is worked through in the order of the bench: rivet, drill, edge distance, rows. Each number rests on the one before, so a wrong one early spoils the rest.',
 	setback:
 		'Sheet goes round a radius, so it leaves the flat before the corner. Setback is how far before: from the bend tangent line to the mold line. Take it off each leg, or the leg comes out long by it.',
 	'setback-from-legs':

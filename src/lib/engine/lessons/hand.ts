@@ -32,7 +32,7 @@ const mostWords = 16;
  * @param start the draw that the lesson begins with: a list keeps as many members as it has there
  */
 export function handsOf(method: Method, draws: readonly Draw[], start: Draw): Hand[] {
-	return Object.keys(method.given).flatMap((key) => {
+	const all = Object.keys(method.given).flatMap((key) => {
 		const label = start.labels?.[key] ?? method.given[key]?.label ?? key;
 		const begun = start.given[key] ?? '';
 		const drawn = draws.flatMap(({ given }) => kindAt(method, key).members(given[key] ?? ''));
@@ -45,6 +45,8 @@ export function handsOf(method: Method, draws: readonly Draw[], start: Draw): Ha
 			return handFor({ method, key, member, label: called ?? key }, drawn, one);
 		});
 	});
+	// What every task gives alike stays as it is.
+	return all.filter(({ values }) => values.length > 1);
 }
 
 function numbered(label: string, count: number, member: number): string {

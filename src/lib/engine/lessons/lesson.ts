@@ -66,10 +66,13 @@ function wayOf(family: Family, method: Method, draws: readonly Draw[]): Way[] {
 	const keys = Object.keys(method.steps);
 	const asked = keys.filter((key) => draws.some((draw) => draw.asked.includes(key)));
 	const steps = keys.slice(0, Math.max(...asked.map((key) => keys.indexOf(key))) + 1);
-	const chief = new Set(draws.flatMap(({ chief = {} }) => Object.values(chief).flatMap((ids) => ids ?? [])));
+	const chief = new Set(
+		draws.flatMap(({ chief = {} }) => Object.values(chief).flatMap((ids) => ids ?? []))
+	);
 	const start = middling(draws, (draw) => slipsSeen(method, draw.given, steps, chief));
 	if (!start) return [];
-	const hands = handsOf(method, draws, start);
+	// What tasks give in one way only is no choice.
+	const hands = handsOf(method, draws, start).filter(({ values }) => values.length > 1);
 	const goes = new Goes(draws.map(({ given }) => given));
 	return [{ family, method, start, draws, hands, steps, asked, chief, goes }];
 }

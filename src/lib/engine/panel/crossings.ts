@@ -1,3 +1,4 @@
+import { leastPitch } from '../trade/pitches.ts';
 import type { PanelJob } from './job.ts';
 import { edgesFor, headSort } from './rivets.ts';
 import type { Row } from './rows.ts';
@@ -25,24 +26,30 @@ export interface Met {
 	readonly barred: readonly Barred[];
 }
 
-/** Where first rows cross, and whether one hole can serve both. */
+/** Where rows cross, and whether one hole can serve both. */
 export function crossingsOf(job: PanelJob, rows: readonly Row[]): Met {
-	const first = rows.filter(({ lead }) => lead === null);
 	const crossings: Crossing[] = [];
 	const barred: Barred[] = [];
-	for (const across of first.filter(({ runs }) => runs === 'across')) {
-		for (const along of first.filter(({ runs }) => runs === 'along')) {
+	for (const across of rows.filter(({ runs }) => runs === 'across')) {
+		for (const along of rows.filter(({ runs }) => runs === 'along')) {
+			if (isCrowded(job, across, along) || isCrowded(job, along, across)) continue;
 			const point = meeting(job, across, along);
 			if (point === null) continue;
 			if (typeof point === 'string') {
 				const [row, by] = point === 'across' ? [along, across] : [across, along];
-				if (!row.member.drilled) barred.push({ row, by });
+				if (!row.member.drilled && row.lead === null) barred.push({ row, by });
 			} else {
 				crossings.push({ across, along, ...point });
 			}
 		}
 	}
 	return { crossings, barred };
+}
+
+/** Whether a row would have holes too near together on both lines of a member of two rows. */
+function isCrowded(job: PanelJob, row: Row, { lead, at }: Row): boolean {
+	if (lead === null) return false;
+	return Math.abs(at - lead.at) < leastPitch(headSort(job), row.rows, row.D) - slack;
 }
 
 /**

@@ -37,7 +37,7 @@ export function stationsOf(
 	const found = new Map<Row, readonly Stretch[] | null>();
 	for (const row of rows) {
 		const lead = row.lead && found.get(row.lead);
-		if (row.lead) found.set(row, lead ? lead.flatMap((one) => midway(job, row, one)) : null);
+		if (row.lead) found.set(row, lead ? second(job, row, lead, met) : null);
 		else if (row.member.drilled) found.set(row, [drilledStations(row, row.member.drilled, met)]);
 		else found.set(row, laidOut(job, row, rows, met));
 	}
@@ -53,6 +53,29 @@ function crossingsOn(row: Row, { crossings }: Met): Station[] {
 function drilledStations(row: Row, drilled: readonly number[], met: Met): Station[] {
 	const shared = crossingsOn(row, met);
 	return drilled.map((s) => shared.find((one) => one.s === s) ?? { s, crossing: null });
+}
+
+/**
+ * A second row: midway between the holes of the first. Where other rows cross it, it has a hole that
+ * serves both, and is divided evenly from there on.
+ */
+function second(
+	job: PanelJob,
+	row: Row,
+	lead: readonly Stretch[],
+	met: Met
+): readonly Stretch[] | null {
+	const shared = crossingsOn(row, met);
+	const closest = leastPitch(headSort(job), row.rows, row.D);
+	const stretches = lead
+		.flatMap((one) => midway(job, row, one))
+		.map((stretch) => {
+			const [from, to] = [stretch[0]?.s ?? 0, stretch.at(-1)?.s ?? 0];
+			const held = shared.filter(({ s }) => s > from - slack && s < to + slack);
+			if (held.length === 0) return stretch;
+			return divide(fixedIn([from, to], held, closest), job.greatestPitch ?? 0);
+		});
+	return stretches.every((one) => one !== null) ? stretches : null;
 }
 
 /** Midway between the holes of the first row, where that is clear of openings. */

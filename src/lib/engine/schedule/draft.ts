@@ -113,6 +113,7 @@ export class Draft {
 	ground(kind: TaskKind): 'firm' | 'shaky' | 'missing' {
 		let ground: 'firm' | 'shaky' = 'firm';
 		if (this.#known.has(kind)) return ground;
+		if (this.#isTooLong(kind)) return 'missing';
 		for (const skill of kind.skills) {
 			if (this.isKnown(skill)) continue;
 			for (const need of this.map.needs.get(skill) ?? []) {
@@ -122,6 +123,12 @@ export class Draft {
 			}
 		}
 		return ground;
+	}
+
+	/** Whether it is a long task and its parts were not all met by themselves. */
+	#isTooLong({ length = 1, aim, skills }: TaskKind): boolean {
+		if (length === 1 || this.input.chosen) return false;
+		return skills.some((skill) => skill !== aim && !this.isKnown(skill));
 	}
 
 	/** Seconds the kind would take here: the task, and reading it worked when it is new. */

@@ -36,9 +36,11 @@ export function chiefFault(
 	return null;
 }
 
-function unknownSlip({ id, slips }: Method, key: string, wanted: string): string {
-	const own = Object.keys(slips).filter((one) => slips[one]?.step === key);
-	return `the chief slips of ${key} name ${wanted}, which is no slip of ${id}: those of ${key} are ${own.join(', ')}`;
+function unknownSlip({ id, steps, slips }: Method, key: string, wanted: string): string {
+	// A slip made before the asked step leads to a wrong answer there too.
+	const upTo = Object.keys(steps).slice(0, Object.keys(steps).indexOf(key) + 1);
+	const known = Object.keys(slips).filter((one) => upTo.includes(slips[one]?.step ?? ''));
+	return `the chief slips of ${key} name ${wanted}, which is no slip of ${id} up to there: choose among ${known.join(', ')}`;
 }
 
 function passesAt(method: Method, key: string, id: string, right: Values, rounded: Values) {

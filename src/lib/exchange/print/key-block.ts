@@ -6,16 +6,33 @@ import type { SetTask } from '../../engine/sets/open-set.ts';
 import { stepsOf, type Task } from '../../engine/tasks/task.ts';
 import { type Block, linesOf } from './pages.ts';
 
-/** One task of the key: its answer, every step with working, a slip met there, and its marks. */
-export function keyBlock(own: SetTask, place: number): Block {
+/** Steps of one block are no higher together, in mm: with its head it fits on any page. */
+const mostOfSteps = 195;
+
+/**
+ * One task of the key: its answer, every step with working, a slip met there, and its marks. A task
+ * too long for a page is parted between its steps.
+ */
+export function keyBlocks(own: SetTask, place: number): Block[] {
 	const { task, marks } = own;
-	const rows = stepsOf(task).map((key, i) => stepRow(task, key, marks[i] ?? 0));
-	const answer = answerText(own);
-	const markup = `<section class="kt"><h2><b>${place}</b><span>${escaped(answer)}</span><em class="tn">${task.number}</em></h2>
+	const parts: Block[][] = [[]];
+	for (const [i, key] of stepsOf(task).entries()) {
+		const row = stepRow(task, key, marks[i] ?? 0);
+		const last = parts.at(-1) ?? [];
+		if (last.length > 0 && heightIn(last) + row.height > mostOfSteps) parts.push([row]);
+		else last.push(row);
+	}
+	return parts.map((rows, i) => {
+		const head = i === 0 ? answerText(own) : 'continued';
+		const markup = `<section class="kt"><h2><b>${place}</b><span>${escaped(head)}</span><em class="tn">${task.number}</em></h2>
 <table><colgroup><col class="st"><col><col class="sl"><col class="mk"></colgroup><thead><tr><th>Step</th><th>Working</th><th>Slip met there</th><th>Marks</th></tr></thead>
 <tbody>${rows.map((row) => row.markup).join('')}</tbody></table></section>`;
-	const height = rows.reduce((sum, row) => sum + row.height, 12.5 + linesOf(answer, 70, 4.3));
-	return { markup, height };
+		return { markup, height: heightIn(rows) + 12.5 + linesOf(head, 70, 4.3) };
+	});
+}
+
+function heightIn(rows: readonly Block[]): number {
+	return rows.reduce((sum, { height }) => sum + height, 0);
 }
 
 function answerText({ task, question }: SetTask): string {

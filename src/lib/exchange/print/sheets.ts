@@ -4,7 +4,7 @@ import type { OpenSet, SetTask } from '../../engine/sets/open-set.ts';
 import { toleranceWords } from '../../engine/sets/own-tolerance.ts';
 import type { TaskSet } from '../../engine/sets/set.ts';
 import type { Student } from '../roster.ts';
-import { keyBlock } from './key-block.ts';
+import { keyBlocks } from './key-block.ts';
 import { type Block, linesOf, paged } from './pages.ts';
 import { style } from './style.ts';
 import { taskBlock } from './task-block.ts';
@@ -68,8 +68,8 @@ export function printKey(
 	const pages = each.flatMap((student, i) => {
 		const tasks: readonly SetTask[] = student ? open.for(student.code) : open.tasks;
 		const sheets = paged(
-			tasks.map((task, at) => keyBlock(task, at + 1)),
-			{ most: tasks.length, above: scheme.height, frame: keyFrame }
+			tasks.flatMap((task, at) => keyBlocks(task, at + 1)),
+			{ most: Infinity, above: scheme.height, frame: keyFrame }
 		);
 		progress?.(i + 1, each.length);
 		const title = `${open.set.title}: answer key and mark scheme`;

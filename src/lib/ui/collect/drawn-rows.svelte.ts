@@ -1,6 +1,7 @@
 import { rowWindow } from './row-window.ts';
 
-const rowsAFrame = 6;
+/** Cells that are drawn in a frame. */
+const cellsAFrame = 150;
 
 /**
  * The rows of a long table that are drawn: those in sight, and of the first sight a few a frame, so
@@ -12,7 +13,8 @@ export class DrawnRows {
 	/** Height of what is in sight, in pixels. */
 	seen = $state(0);
 	rowHeight = $state(28);
-	#come = $state(rowsAFrame);
+	readonly #aFrame: () => number;
+	#come = $state(1);
 	readonly #count: () => number;
 	readonly #wanted = $derived.by(() =>
 		rowWindow(this.#count(), this.scrolled, this.seen, this.rowHeight)
@@ -22,11 +24,12 @@ export class DrawnRows {
 		to: Math.min(this.#wanted.to, this.#wanted.from + this.#come)
 	});
 
-	constructor(count: () => number) {
+	constructor(count: () => number, columns: () => number) {
 		this.#count = count;
+		this.#aFrame = () => Math.max(1, Math.floor(cellsAFrame / Math.max(1, columns())));
 		$effect(() => {
 			if (this.shown.to >= this.#wanted.to) return;
-			const frame = requestAnimationFrame(() => (this.#come += rowsAFrame));
+			const frame = requestAnimationFrame(() => (this.#come += this.#aFrame()));
 			return () => cancelAnimationFrame(frame);
 		});
 	}

@@ -2,11 +2,26 @@ import type { StepState } from '$lib/engine/sets/step-marks.ts';
 
 type State = StepState['state'];
 
-/** Size of a segment and of the gap behind it, in pixels: beside the digit, or stacked alone. */
-export const across = { width: 6, height: 9, dx: 7, dy: 0 } as const;
-export const stacked = { width: 15, height: 6, dx: 0, dy: 7 } as const;
+/** Beside the digit, or stacked alone where the page is narrow. */
+type Layout = 'across' | 'stacked';
 
-type Layout = typeof across | typeof stacked;
+/** Size of a segment in pixels, and how many stand in a row, with a gap of a pixel around them. */
+interface Grid {
+	readonly width: number;
+	readonly height: number;
+	readonly columns: number;
+}
+
+/** More steps than this stand closer. */
+const many = 8;
+
+function gridFor(count: number, layout: Layout): Grid {
+	if (layout === 'across') {
+		if (count <= many) return { width: 6, height: 9, columns: Math.max(1, count) };
+		return { width: 6, height: 7, columns: Math.ceil(count / 2) };
+	}
+	return count <= many ? { width: 15, height: 6, columns: 1 } : { width: 4, height: 6, columns: 3 };
+}
 
 /** The lines of all steps of a state, as one path: a table of a class has thousands of them. */
 export interface Segments {
@@ -15,22 +30,25 @@ export interface Segments {
 }
 
 /** Width and height of so many segments. */
-export function sizeOf(count: number, { width, height, dx, dy }: Layout) {
-	const gaps = Math.max(0, count - 1);
-	return { width: width + gaps * dx, height: height + gaps * dy };
+export function sizeOf(count: number, layout: Layout) {
+	const { width, height, columns } = gridFor(count, layout);
+	const rows = Math.max(1, Math.ceil(count / columns));
+	return { width: columns * (width + 1) - 1, height: rows * (height + 1) - 1 };
 }
 
 /** Filled is right, barred follows, struck is lost, dotted was left blank. */
 export function segmentPaths(states: readonly State[], layout: Layout): Segments[] {
+	const grid = gridFor(states.length, layout);
 	const paths = new Map<State, string>();
 	for (const [i, state] of states.entries()) {
-		const at = pathOf(state, i * layout.dx, i * layout.dy, layout);
-		paths.set(state, (paths.get(state) ?? '') + at);
+		const x = (i % grid.columns) * (grid.width + 1);
+		const y = Math.floor(i / grid.columns) * (grid.height + 1);
+		paths.set(state, (paths.get(state) ?? '') + pathOf(state, x, y, grid));
 	}
 	return [...paths].map(([state, path]) => ({ state, path }));
 }
 
-function pathOf(state: State, x: number, y: number, { width, height }: Layout): string {
+function pathOf(state: State, x: number, y: number, { width, height }: Grid): string {
 	const box = `M${x + 0.5} ${y + 0.5}h${width - 1}v${height - 1}h${1 - width}z`;
 	if (state === 'lost') return `${box}M${x + 0.5} ${y + height - 0.5}l${width - 1} ${1 - height}`;
 	if (state !== 'follows') return box;

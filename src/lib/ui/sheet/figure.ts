@@ -1,5 +1,8 @@
+import type { Drawing } from '$lib/engine/figures/drawing.ts';
+import { marked } from '$lib/engine/figures/marked.ts';
 import { toSvg } from '$lib/engine/figures/to-svg.ts';
 import type { LengthUnit } from '$lib/engine/quantity/value.ts';
+import { compiledOf } from '$lib/engine/solver/compiled.ts';
 import { textAt } from '$lib/engine/solver/show.ts';
 import type { Task } from '$lib/engine/tasks/task.ts';
 
@@ -10,15 +13,42 @@ export interface Figure {
 	readonly lettered: ReadonlySet<string>;
 }
 
-/** The drawing of a task with its values in the units that are shown. */
-export function figureOf({ family, method, drawn }: Task, units: LengthUnit): Figure {
+/**
+ * The drawing of a task with its values in the units that are shown.
+ *
+ * @param about the step whose dimension is marked, or what it is worked from where it has none
+ */
+export function figureOf(task: Task, units: LengthUnit, about: string | null = null): Figure {
+	const { family, method, drawn } = task;
 	const said = new Map<string, string>();
 	const drawing = family.figure(drawn.given, (key, value) => {
 		const text = textAt(method, key, value, units);
-		if (!Array.isArray(drawn.given[key])) said.set(key, text);
+		said.set(key, text);
 		return text;
 	});
 	const words = drawing.shapes.flatMap((one) => (one.kind === 'text' ? one.text : [])).join('\n');
-	const lettered = [...said].filter(([, text]) => words.includes(text)).map(([key]) => key);
-	return { svg: toSvg(drawing), lettered: new Set(lettered) };
+	const lettered = [...said].flatMap(([key, text]) =>
+		!Array.isArray(drawn.given[key]) && words.includes(text) ? key : []
+	);
+	const shown = about === null ? drawing : aboutStep(task, drawing, about, said);
+	return { svg: toSvg(shown), lettered: new Set(lettered) };
+}
+
+function aboutStep(
+	{ method }: Task,
+	drawing: Drawing,
+	step: string,
+	said: ReadonlyMap<string, string>
+): Drawing {
+	const own = (key: string) => {
+		const { label = key, symbol = null } = method.steps[key] ?? method.given[key] ?? {};
+		return [label.replace(/[:,].*/, ''), symbol ?? key];
+	};
+	const first = marked(drawing, own(step));
+	if (first !== drawing) return first;
+	const needs = compiledOf(method).steps[step]?.needs ?? [];
+	return marked(
+		drawing,
+		needs.flatMap((key) => said.get(key) ?? own(key))
+	);
 }

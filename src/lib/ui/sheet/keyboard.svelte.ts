@@ -27,7 +27,8 @@ export class Keyboard {
 		const leave = ({ relatedTarget }: FocusEvent) => {
 			// A press between two fields leaves the keyboard up.
 			if (relatedTarget instanceof Node && !sheet.contains(relatedTarget)) this.#typing = false;
-			look();
+			// A field that is taken away is left in the middle of drawing the page.
+			setTimeout(look);
 		};
 		sheet.addEventListener('focusin', enter);
 		sheet.addEventListener('focusout', leave);

@@ -18,6 +18,7 @@ const verdict = once(() => late(() => import('./Verdict.svelte')));
 const working = once(() => late(() => import('./Working.svelte')));
 const talk = once(() => late(() => import('./StepTalk.svelte')));
 
+export const wordsPart = once(() => late(() => import('../lessons/words.ts')));
 export const chartsPart = once(() => late(() => import('../charts/Charts.svelte')));
 export const scratchPart = once(() => late(() => import('./Scratch.svelte')));
 export const keysPart = once(() => late(() => import('./KeyStrip.svelte')));
@@ -31,16 +32,21 @@ async function withTold<T>(load: () => Promise<T>): Promise<T> {
 	return part;
 }
 
+/** Calls back when the browser has nothing better to do. */
+export function whenIdle(call: () => void): void {
+	if ('requestIdleCallback' in globalThis) requestIdleCallback(call);
+	else setTimeout(call, 200);
+}
+
 /**
  * Fetches them all when the browser is idle, so that the first verdict need not wait.
  *
  * @param more what else is wanted then
  */
 export function warmUp(more: () => Promise<unknown>): void {
-	const wait = globalThis.requestIdleCallback ?? ((call: () => void) => setTimeout(call, 200));
 	const parts = () => Promise.all([loadReader(), markPart(), more(), verdictPart(), workingPart()]);
 	// What does not come now is asked for again when it is wanted, and its lack is told then.
-	wait(() => void parts().catch(() => {}));
+	whenIdle(() => void parts().catch(() => {}));
 }
 
 /**

@@ -5,5 +5,7 @@ import { toldOf } from '$lib/engine/solver/told.ts';
 export function questionOf(method: Method, key: string): string {
 	const step = method.steps[key];
 	if (!step) return key;
-	return step.asks || toldOf(step.from.unit).asks[step.from.key] || `${step.label}: how much is it?`;
+	return (
+		step.asks || toldOf(step.from.unit).asks[step.from.key] || `${step.label}: how much is it?`
+	);
 }

@@ -1,37 +1,36 @@
 /** Operators that a long formula is broken before. */
-const breaks = new Set(['=', '+', '−', '×', '÷', '·', ',', ';', '<', '>', '≥', '≤', '?', ':']);
+const breaks = new Set(['→', '=', '+', '−', '×', '÷', '·', ',', ';', '<', '>', '≥', '≤', '?', ':']);
 
 /**
- * MathML of a formula as several pieces in a row, so that it wraps like words: browsers do not break
- * inside one `math` element. Each piece begins with its operator.
+ * A formula as pieces of MathML in a row, and words as plain text, so that it wraps like a sentence:
+ * browsers do not break inside one `math` element. Each piece begins with its operator.
  *
  * @param markup children of a `math` element
  */
 export function wrapping(markup: string): string {
 	const pieces: string[] = [];
 	let piece = '';
-	for (const part of topLevel(markup).flatMap(inWords)) {
+	const end = () => {
+		if (piece !== '') pieces.push(`<math>${piece}</math>`);
+		piece = '';
+	};
+	for (const part of topLevel(markup)) {
 		const operator = /^<mo[^>]*>(.*)<\/mo>$/.exec(part)?.[1];
-		const begins = operator === undefined ? part.startsWith('<mtext class') : breaks.has(operator);
-		if (begins && piece !== '') {
-			pieces.push(piece);
-			piece = '';
-		}
-		piece += part;
+		const words = /^<mtext>(.*)<\/mtext>$/.exec(part)?.[1];
+		if (operator !== undefined && breaks.has(operator)) {
+			end();
+			piece = `<mo form="infix">${operator}</mo>`;
+		} else if (words !== undefined && words.length > longest) {
+			end();
+			pieces.push(`<span>${words.replaceAll('\u00a0', ' ')}</span>`);
+		} else piece += part;
 	}
-	if (piece !== '') pieces.push(piece);
-	return pieces.map((one) => `<math>${one}</math>`).join(' ');
+	end();
+	return pieces.join('\u200b');
 }
 
-/** Words longer than this are broken between them. */
-const longText = 24;
-
-/** A long text word by word. */
-function inWords(part: string): string[] {
-	const words = /^<mtext>(.*)<\/mtext>$/.exec(part)?.[1] ?? '';
-	if (words.length <= longText) return [part];
-	return words.split(' ').map((word) => `<mtext class="word">${word}</mtext>`);
-}
+/** Words of more letters are set as text. */
+const longest = 12;
 
 /** The elements at the top, each with all that is inside of it. */
 function topLevel(markup: string): string[] {

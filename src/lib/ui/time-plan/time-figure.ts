@@ -1,4 +1,4 @@
-import { type Drawing, segment, type Shape, text } from '$lib/engine/figures/drawing.ts';
+import { type Drawing, segment, type Shape, text, type Tone } from '$lib/engine/figures/drawing.ts';
 import { head } from '$lib/engine/figures/parts/dimension.ts';
 import { partsOf, type TimeLayout } from '$lib/engine/time-plan/lay-out.ts';
 import { clock, dayLabel, duration } from './words.ts';
@@ -35,7 +35,7 @@ export function timeFigure(
 		shapes: [
 			...benchLines(layout, scale, foot),
 			...rows,
-			...endLine(slack, { scale, y: foot + 8, time, work })
+			...endLine(slack, { scale, y: foot + 8, time, work, width })
 		]
 	};
 }
@@ -52,21 +52,28 @@ interface Bar {
 /** A step as a dimension line; its words stand behind it, or before it where there is no room. */
 function stretch({ from, to, y, words, scale, width }: Bar): Shape[] {
 	const [left, right] = [from * scale, to * scale];
-	const behind = right + 8 + words.length * letter <= width + 6;
 	const line = [
 		segment(left, y - 8, left, y + 5, 'dim'),
 		segment(right, y - 8, right, y + 5, 'dim'),
 		segment(left, y, right, y, 'dim')
 	];
 	const heads = right - left > 16 ? [head(left, y, -1, 0), head(right, y, 1, 0)] : [];
-	return [
-		...line,
-		...heads,
-		text(behind ? right + 8 : left - 8, y + 4, words, {
-			anchor: behind ? 'start' : 'end',
-			tone: 'ink'
-		})
-	];
+	return [...line, ...heads, beside(left, right, y, words, width, 'ink')];
+}
+
+/** Words behind a stretch, before it where there is no room, and else on it. */
+function beside(
+	left: number,
+	right: number,
+	y: number,
+	words: string,
+	width: number,
+	tone: Tone
+): Shape {
+	const room = words.length * letter + 8;
+	if (right + room <= width + 6) return text(right + 8, y + 4, words, { tone });
+	if (left - room >= -6) return text(left - 8, y + 4, words, { anchor: 'end', tone });
+	return text((left + right) / 2, y + 4, words, { anchor: 'middle', tone });
 }
 
 /** The times at the bench, one after the other, with a scale of minutes or hours. */
@@ -108,22 +115,19 @@ interface End {
 	readonly y: number;
 	readonly time: number;
 	readonly work: number;
+	readonly width: number;
 }
 
-function endLine(slack: number, { scale, y, time, work }: End): Shape[] {
+function endLine(slack: number, { scale, y, time, work, width }: End): Shape[] {
 	if (slack === 0 || work === 0 || time === 0) return [];
 	const [from, to] = [Math.min(time, work) * scale, Math.max(time, work) * scale];
 	const line = slack > 0 ? 'slack' : 'slip';
 	const words = slack > 0 ? `slack ${duration(slack)}` : `${duration(-slack)} short`;
-	const behind = from < words.length * letter;
 	return [
 		segment(from, y - 8, from, y + 8, line),
 		segment(to, y - 8, to, y + 8, line),
 		segment(from, y, to, y, line),
-		text(behind ? to + 8 : from - 8, y + 4, words, {
-			anchor: behind ? 'start' : 'end',
-			tone: slack > 0 ? 'accept' : 'rework'
-		})
+		beside(from, to, y, words, width, slack > 0 ? 'accept' : 'rework')
 	];
 }
 

@@ -315,7 +315,7 @@ export const rules = [
 		'one row only',
 		({ count: told }, { count, total }) => off(told ?? count, total, number),
 		'oneRow',
-		'other-step:count'
+		({ count }) => (count === undefined ? 'other-step:count' : '')
 	),
 	common(
 		'total',

@@ -16,8 +16,10 @@ const sheets = [0.02, 0.025, 0.032, 0.04, 0.05] as const;
 
 const alloys = ['2024-T3', 'clad 2024-T3', '6061-T6', '7075-T6'] as const;
 
-const basis =
-	'Smallest rivet by 3T, 1.5D for the shop head, end holes at the preferred edge distance, the fewest equal spaces (FAA-H-8083-31B, pp. 4-32 to 4-35).';
+const basis = {
+	rivets: 'Smallest rivet by 3T, 1.5D for the shop head (FAA-H-8083-31B, p. 4-32).',
+	rows: 'Smallest rivet by 3T, 1.5D for the shop head, end holes at the preferred edge distance, the fewest equal spaces (FAA-H-8083-31B, pp. 4-32 to 4-35).'
+};
 
 const chiefOfRivets = {
 	diameter: ['wholeStack', 'diameter.down'],
@@ -60,6 +62,7 @@ function rivetsOnly(random: Random): Draw {
 		question: 'Which rivet, which final drill, and how many rivets?',
 		asked: ['diameter', 'length', 'final', 'total'],
 		chief: chiefOfRivets,
+		basis: basis.rivets,
 		...told(random, panel)
 	};
 }
@@ -75,6 +78,7 @@ function wholeRows(random: Random): OtherDraw {
 		question: 'Work the panel through: rivet, drill, edge distance and rows.',
 		asked: ['diameter', 'length', 'final', 'preferred', 'count', 'pitch', 'total'],
 		chief: chiefOfRows,
+		basis: basis.rows,
 		...told(random, panel)
 	};
 }
@@ -109,14 +113,18 @@ function twoStacks(random: Random): OtherDraw {
 			'total'
 		],
 		chief: chiefOfTwo,
+		basis: basis.rows,
 		...told(random, panel)
 	};
 }
 
-/** Gauges for the layers; a doubler is as thick as the skin it lies on, or up to twice as thick. */
+/**
+ * Gauges for the layers: what is behind a skin is not much thinner, and a doubler as thick as the skin
+ * it lies on, or up to twice as thick.
+ */
 function stackFor(random: Random, { layers: names }: PanelStory): readonly number[] {
 	const skin = random.pick(sheets);
-	const stack = [skin, random.pick(sheets)];
+	const stack = [skin, random.pick(sheets.filter((T) => T >= 0.6 * skin))];
 	if (names.length === 2) return stack;
 	return [random.pick(sheets.filter((T) => T >= skin && T <= 2 * skin)), ...stack];
 }
@@ -156,14 +164,13 @@ function told(random: Random, { layers, behind: [one, many] }: PanelStory) {
 			head: 'Rivet head',
 			layers: layers.length > 2 ? at(layers, 'A') : layers,
 			layersB: at(layers.slice(1), 'B'),
-			rowLength: 'Panel, edge to edge along a row'
+			rowLength: 'Panel along each row'
 		},
 		told: [
 			['Sheet', random.pick(alloys)] as const,
 			['Rivets', 'MS20470AD'] as const,
-			[`Flange of each ${one}`, '1 in, row on its centre line'] as const
+			[`Flange of a ${one}`, '1 in, row in the middle'] as const
 		],
-		basis,
 		cautions: ['drill', 'drive'] as const
 	};
 }

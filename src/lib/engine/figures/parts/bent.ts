@@ -1,4 +1,4 @@
-import { type Line, path, polyline, type Shape } from '../drawing.ts';
+import { type Line, type Move, path, polyline, type Shape } from '../drawing.ts';
 
 /*
  * A bent sheet in section, to scale. It is walked along the middle of the metal from its first
@@ -42,6 +42,8 @@ export interface Section {
 	readonly outline: readonly Point[];
 	readonly legs: readonly Leg[];
 	readonly corners: readonly Corner[];
+	/** How it is bent up, for its motion. */
+	readonly move: Move;
 }
 
 const rad = Math.PI / 180;
@@ -89,7 +91,8 @@ export function section(sheet: BentSheet, scale: number, start = 0): Section {
 		at = along(corner.centre, out + turn, R + T / 2);
 		heading += turn;
 	});
-	return { R, T, legs, corners, outline: [...leftFace, ...rightFace.reverse()] };
+	const move: Move = { kind: 'bent', sheet, scale, start };
+	return { R, T, legs, corners, outline: [...leftFace, ...rightFace.reverse()], move };
 }
 
 function cornerAt(at: Point, heading: number, turn: number, R: number, T: number): Corner {
@@ -106,8 +109,8 @@ function cornerAt(at: Point, heading: number, turn: number, R: number, T: number
 }
 
 /** The metal of a section. */
-export function metal({ outline }: Section): Shape {
-	return path(polyline(outline, true), 'edge', 'metal-a');
+export function metal({ outline, move }: Section): Shape {
+	return { ...path(polyline(outline, true), 'edge', 'metal-a'), move };
 }
 
 /** Only the outline of a section, for the part as it was wanted. */

@@ -86,10 +86,12 @@ export function drivenRivet(
 	const top = grip * scale;
 	const w = (shopHead.across * scale) / 2;
 	const h = Math.max(1, shopHead.high * scale);
+	const shop = path(roundedBox(x - w, top, 2 * w, h, Math.min(h / 2, w / 2, 7)), 'edge', 'rivet');
+	// Before it is driven the metal of the head is shank: narrower, and longer as the square of that.
 	return [
 		rectangle(x - r, 0, 2 * r, top, 'rivet'),
 		...manufacturedHead(x, 0, r, 'universal'),
-		path(roundedBox(x - w, top, 2 * w, h, Math.min(h / 2, w / 2, 7)), 'edge', 'rivet'),
+		{ ...shop, move: { kind: 'driven', about: [x, top], from: [r / w, (w / r) ** 2] } },
 		segment(x, -0.85 * r - 10, x, top + h + 10, 'centre')
 	];
 }

@@ -29,7 +29,8 @@ export function gridPieces(
 	for (let i = from; i < to; i++) {
 		const x = (i % columns) * (along + kerf);
 		const y = Math.floor(i / columns) * (across + kerf);
-		shapes.push(rectangle(x * scale, y * scale, along * scale, across * scale, fill, line));
+		const piece = rectangle(x * scale, y * scale, along * scale, across * scale, fill, line);
+		shapes.push({ ...piece, move: { kind: 'cut', place: i - from, of: to - from } });
 	}
 	return shapes;
 }

@@ -24,12 +24,7 @@ const drawnD = 58;
  *
  * @param like the diameter that is drawn as thick as every other
  */
-export function drivenSection(
-	D: number,
-	head: ShopHead,
-	notes: HeadNotes = {},
-	like = D
-): Shape[] {
+export function drivenSection(D: number, head: ShopHead, notes: HeadNotes = {}, like = D): Shape[] {
 	const scale = drawnD / like;
 	const layers = [0.35 * D, 0.35 * D];
 	const grip = stackHeight(layers, 1);

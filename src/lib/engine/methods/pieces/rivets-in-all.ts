@@ -7,6 +7,7 @@ export const rivetsInAll = piece(
 	'rivets-in-all',
 	{ rows: given(count, 'Rows'), count: given(count, 'Rivets in each row') },
 	step('rows * count', 'Rivets for all rows', {
+		asks: 'How many rivets do all rows take?',
 		rule: 'panel.rivets',
 		kind: count,
 		tolerance: wholeNumber,

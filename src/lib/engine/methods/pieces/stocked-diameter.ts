@@ -19,7 +19,6 @@ export const stockedDiameter = piece(
 	{ threeT: given(length, '3T') },
 	step(nextStocked, 'Rivet diameter', {
 		asks: 'Which stocked diameter is the smallest that will do?',
-
 		rule: 'diameter.three-t',
 		kind: rivetDiameter,
 		tolerance: stockedSize,

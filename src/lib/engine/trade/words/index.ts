@@ -2,14 +2,19 @@ import { bends } from './bends.ts';
 import { cutting } from './cutting.ts';
 import { layout } from './layout.ts';
 import { rivets } from './rivets.ts';
+import { structure } from './structure.ts';
 import type { Word } from './word.ts';
 
 export type { Word } from './word.ts';
 
 /** Every word of the trade that is explained, by name. */
-export const words: readonly Word[] = [...bends, ...rivets, ...layout, ...cutting].sort((a, b) =>
-	a.name.localeCompare(b.name, 'en')
-);
+export const words: readonly Word[] = [
+	...bends,
+	...rivets,
+	...layout,
+	...cutting,
+	...structure
+].sort((a, b) => a.name.localeCompare(b.name, 'en'));
 
 /** The words that a search finds: in name, other writings and sentence. */
 export function findWords(search: string): readonly Word[] {
@@ -34,7 +39,20 @@ const writings = words
 /** Words that everybody at a bench has by heart: in the list, but not marked in texts. */
 const everyday = new Set([
 	...['rivet', 'layer', 'row', 'space', 'thickness', 'rivet diameter', 'alloy', 'drive', 'break'],
-	...['square bend', 'rework', 'stocked', 'tolerance', 'leg', 'patch', 'final drill', 'K']
+	...[
+		'square bend',
+		'rework',
+		'stocked',
+		'tolerance',
+		'leg',
+		'patch',
+		'final drill',
+		'K',
+		'skin',
+		'panel',
+		'frame',
+		'punch'
+	]
 ]);
 
 /** Letters and signs that no word may be cut out of: `K` in `K chart`, but not in `KLM` or `3K`. */
@@ -60,15 +78,14 @@ export function wordOf(written: string): Word | null {
  * A text in parts, with each word of the trade marked where it first stands.
  *
  * @param seen names that were marked before; taken on
+ * @param all whether every word is marked wherever it stands, those by heart too
  */
-export function markWords(text: string, seen = new Set<string>()): TextPart[] {
+export function markWords(text: string, seen = new Set<string>(), all = false): TextPart[] {
 	const parts: TextPart[] = [];
 	let from = 0;
 	for (const { 0: written, index } of text.matchAll(pattern)) {
 		const word = wordOf(written);
-		if (!word || seen.has(word.name) || everyday.has(word.name)) continue;
-		// “From flat” is how an angle is counted, and names no part of the blank.
-		if (word.name === 'flat' && /from $/i.test(text.slice(0, index))) continue;
+		if (!word || (!all && isLeftOut(word, text.slice(0, index), seen))) continue;
 		seen.add(word.name);
 		if (index > from) parts.push({ text: text.slice(from, index), word: null });
 		parts.push({ text: written, word });
@@ -76,6 +93,12 @@ export function markWords(text: string, seen = new Set<string>()): TextPart[] {
 	}
 	if (from < text.length) parts.push({ text: text.slice(from), word: null });
 	return parts;
+}
+
+function isLeftOut({ name }: Word, before: string, seen: ReadonlySet<string>): boolean {
+	// “From flat” is how an angle is counted, and names no part of the blank.
+	const isAngle = name === 'flat' && /from $/i.test(before);
+	return isAngle || seen.has(name) || everyday.has(name);
 }
 
 function escapedForPattern(text: string): string {

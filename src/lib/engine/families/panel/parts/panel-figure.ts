@@ -8,13 +8,13 @@ import type { Say } from '../../family.ts';
 
 /* The panel from above, and under it a section through its rivets: not to scale. */
 
-const panel = { left: -8, top: -224, right: 130, bottom: -82 };
+const panel = { left: -8, top: -176, right: 130, bottom: -62 };
 /** Half of a flange. */
 const half = 9;
 /** From an edge to the end hole, and on to the next. */
-const [toEdge, toNext] = [24, 30];
+const [toEdge, toNext] = [20, 26];
 /** A doubler across the panel. */
-const band = { top: -156, bottom: -122 };
+const band = { top: -122, bottom: -94 };
 
 export function panelFigure(given: Values, say: Say): Drawing {
 	const rows = Number(given.rows);
@@ -46,7 +46,7 @@ function fromAbove(given: Values, rows: number, doubled: boolean, say: Say): Sha
 			: []),
 		...places.flatMap((x) => member(x)),
 		...(given.rowLength === undefined ? [] : dimensions(given, first, say)),
-		text(left, bottom + 18, 'not to scale', { tone: 'soft' })
+		text(left - 4, bottom + 16, 'not to scale', { anchor: 'end', tone: 'soft' })
 	];
 }
 
@@ -80,7 +80,7 @@ const width = 190;
 
 /** The layers of a row, the skin at the top; a doubler on it ends half way. */
 function section(layers: readonly number[], doubled: boolean, say: Say): Shape[] {
-	const scale = 60 / Math.max(stackHeight(layers, 1), 0.05);
+	const scale = 46 / Math.max(stackHeight(layers, 1), 0.05);
 	const along = doubled ? layers.slice(1) : layers;
 	const doubler = doubled ? (layers[0] ?? 0) * scale : 0;
 	const middles = layers.map(
