@@ -17,11 +17,11 @@ const perFile = 500;
 const mostFiles = 200;
 
 /**
- * What Svelte needs for fields that are bound, for actions and for styles that are set: no task has
+ * What Svelte needs for bound fields, actions, attachments and styles that are set: no task has
  * them before it is answered, and Svelte's list of all it has would bring them along.
  */
 const laterSvelte =
-	/\/svelte\/src\/internal\/client\/dom\/elements\/(?:actions|style|bindings\/(?!this|shared)[\w-]+)\.js$/;
+	/\/svelte\/src\/internal\/client\/dom\/elements\/(?:actions|attachments|style|bindings\/(?!this|shared)[\w-]+)\.js$/;
 
 /** Path of a family. */
 const familyFile = /\/engine\/families\/[\w-]+\/([\w-]+)\.ts$/;
@@ -73,7 +73,7 @@ export function firstChunk(page: string): Plugin {
 		// They declare and do nothing by themselves; else the first file would import them all the same.
 		transform: {
 			filter: { id: laterSvelte },
-			handler: (code) => ({ code, moduleSideEffects: false })
+			handler: (code) => ({ code, map: null, moduleSideEffects: false })
 		},
 		outputOptions(options) {
 			if (this.environment.name !== 'client') return null;

@@ -15,6 +15,12 @@ const drawnInFormulas = /\/engine\/trade\/(?:functions|table)\/[\w-]+\.ts$/;
 const tolerances = `${engine}/trade/tolerances.ts`;
 
 /**
+ * SvelteKit's start takes two functions out of all that Svelte has, whereby all of it would be kept.
+ * Taken by name, the rest is left out.
+ */
+const kitStart = /\/@sveltejs\/kit\/src\/runtime\/client\/client\.js$/;
+
+/**
  * Leaves out of the pages what their build has used up, and lets each file load only the kinds it
  * names: through the list of kinds every page would load them all.
  */
@@ -33,7 +39,9 @@ export function lighten(): Plugin {
 		},
 		transform(code, id) {
 			const [path = id, query] = id.split('?');
-			if (this.environment.name !== 'client' || !path.startsWith(engine)) return null;
+			if (this.environment.name !== 'client') return null;
+			if (kitStart.test(path)) return { code: takenByName(code), map: null };
+			if (!path.startsWith(engine)) return null;
 			const direct = code.replace(
 				/^import \{([^}]*)\} from '((?:\.\.?\/)+(?:quantity\/)?kinds\.ts)';$/gm,
 				(whole, names: string, from: string) =>
@@ -42,6 +50,16 @@ export function lighten(): Plugin {
 			return { code: lightened(direct, path, query), map: null };
 		}
 	};
+}
+
+/** `const { tick } = svelte;` as `const tick = svelte.tick;`. */
+function takenByName(code: string): string {
+	return code.replace(/^const \{ ([\w, ]+) \} = svelte;$/m, (_, names: string) =>
+		names
+			.split(', ')
+			.map((name) => `const ${name} = svelte.${name};`)
+			.join(' ')
+	);
 }
 
 function importsOf(names: string, places: ReadonlyMap<string, string>): string {

@@ -1,5 +1,6 @@
 import { type Task, taskFromNumber } from '../../lib/engine/tasks/task.ts';
-import { entryOf, readWorked } from '../../lib/engine/marking/answer.ts';
+import { readWorked } from '../../lib/engine/marking/entries.ts';
+import { entryOf } from '../../lib/engine/marking/answer.ts';
 import { mark } from '../../lib/engine/marking/mark.ts';
 import type { Reading } from '../../lib/engine/quantity/read.ts';
 import { sayVerdict } from '../../lib/engine/marking/say.ts';

@@ -9,7 +9,7 @@ import { drawTask, type Task, taskFromNumber } from '../../../src/lib/engine/tas
 import { levels } from '../../../src/lib/engine/families/level.ts';
 import { inverseOf } from '../../../src/lib/engine/solver/inverse.ts';
 import type { Origin } from '../../../src/lib/engine/solver/method.ts';
-import { withSlipAsFar } from '../../../src/lib/engine/solver/evaluate.ts';
+import { withSlipAsFar } from '../../../src/lib/engine/solver/as-far.ts';
 import { differs } from '../../../src/lib/engine/solver/tolerance.ts';
 import { toSvg } from '../../../src/lib/engine/figures/to-svg.ts';
 import { entryOf, readAnswer } from '../../../src/lib/engine/marking/answer.ts';

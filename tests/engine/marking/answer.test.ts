@@ -1,11 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import {
-	entryOf,
-	entryText,
-	isSameEntry,
-	readAnswer,
-	readWorked
-} from '../../../src/lib/engine/marking/answer.ts';
+import { entryText, isSameEntry, readWorked } from '../../../src/lib/engine/marking/entries.ts';
+import { entryOf, readAnswer } from '../../../src/lib/engine/marking/answer.ts';
 import { order } from '../../../src/lib/engine/quantity/kinds/order.ts';
 import type { Method } from '../../../src/lib/engine/solver/method.ts';
 import { shelfTask } from './shelf.ts';

@@ -1,6 +1,6 @@
 import { type Task, taskFromNumber } from '$lib/engine/tasks/task.ts';
 import { TaskNumberError } from '$lib/engine/tasks/task-number.ts';
-import { isSameEntry, readWorked } from '$lib/engine/marking/answer.ts';
+import { isSameEntry, readWorked } from '$lib/engine/marking/entries.ts';
 import type { Entry } from '$lib/engine/marking/verdict.ts';
 import type { LengthUnit } from '$lib/engine/quantity/value.ts';
 import type { Option, Reading } from '$lib/engine/quantity/read.ts';

@@ -1,6 +1,7 @@
 import type { Family } from '../families/family.ts';
 import { tell } from '../families/tell.ts';
-import { entryOf, readWorked } from '../marking/answer.ts';
+import { readWorked } from '../marking/entries.ts';
+import { entryOf } from '../marking/answer.ts';
 import { mark } from '../marking/mark.ts';
 import { sayVerdict } from '../marking/say.ts';
 import type { Entries, Entry, Verdict, Verdicts } from '../marking/verdict.ts';

@@ -1,7 +1,7 @@
 import type { Effect } from '../families/family.ts';
 import type { LengthUnit, Value } from '../quantity/value.ts';
 import type { Values } from '../solver/compiled.ts';
-import { withSlipAsFar } from '../solver/evaluate.ts';
+import { withSlipAsFar } from '../solver/as-far.ts';
 import type { Slip } from '../solver/method.ts';
 import { differs } from '../solver/tolerance.ts';
 import { effectOf } from '../tasks/effect.ts';

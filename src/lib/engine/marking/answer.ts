@@ -21,36 +21,9 @@ export function workArithmetic(
 	return kindAt(method, key).work(text, units);
 }
 
-/** The same with arithmetic worked out at once; never rejects. */
-export async function readWorked(
-	method: Method,
-	key: string,
-	text: string,
-	units: LengthUnit
-): Promise<Reading> {
-	const reading = readAnswer(method, key, text, units);
-	return reading.state === 'arithmetic' ? workArithmetic(method, key, text, units) : reading;
-}
-
 /** The entry to mark, once an answer has been read. */
 export function entryOf(reading: Reading): Entry | null {
 	if (reading.state !== 'read') return null;
 	const { value, grain, times } = reading;
 	return { value, grain, ...(times !== undefined && { times }) };
-}
-
-/** An answer as it was understood, as the shop writes it. */
-export function entryText(method: Method, key: string, entry: Entry, units: LengthUnit): string {
-	const kind = kindAt(method, key);
-	if (entry.times !== undefined) return `${Number(entry.value)} ${entry.times}`;
-	const value = kind.toValue(entry);
-	return value === null ? '' : kind.write(value, units);
-}
-
-/** Whether two readings of a step come to the same. */
-export function isSameEntry(method: Method, key: string, one: Entry, other: Entry): boolean {
-	const kind = kindAt(method, key);
-	const [first, second] = [kind.toValue(one), kind.toValue(other)];
-	if (first === null || second === null) return first === second;
-	return one.grain === other.grain && one.times === other.times && !kind.differs(first, second, 0);
 }

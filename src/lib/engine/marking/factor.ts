@@ -1,6 +1,6 @@
 import { decimalText, exactly } from '../quantity/exact.ts';
 import type { Entry } from '../quantity/kinds/kind.ts';
-import { evaluateAsFar } from '../solver/evaluate.ts';
+import { evaluateAsFar } from '../solver/as-far.ts';
 import { kindAt } from '../solver/kind-at.ts';
 import { symbolOf } from '../solver/show-step.ts';
 import type { Task } from '../tasks/task.ts';

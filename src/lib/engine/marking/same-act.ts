@@ -1,6 +1,6 @@
 import type { Value } from '../quantity/value.ts';
 import type { Values } from '../solver/compiled.ts';
-import { evaluateAsFar } from '../solver/evaluate.ts';
+import { evaluateAsFar } from '../solver/as-far.ts';
 import { kindAt } from '../solver/kind-at.ts';
 import type { Task } from '../tasks/task.ts';
 import { stepOfSlip } from './verdict.ts';

@@ -1,7 +1,8 @@
 import type { Value } from '../quantity/value.ts';
 import { roundedTo } from '../quantity/kinds/rounding.ts';
 import type { Values } from '../solver/compiled.ts';
-import { type Changes, evaluateAsFar, withSlipAsFar } from '../solver/evaluate.ts';
+import { evaluateAsFar, withSlipAsFar } from '../solver/as-far.ts';
+import { type Changes } from '../solver/evaluate.ts';
 import { kindAt } from '../solver/kind-at.ts';
 import { carriedIn } from '../solver/tolerance.ts';
 import type { Task } from '../tasks/task.ts';

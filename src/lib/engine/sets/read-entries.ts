@@ -1,4 +1,5 @@
-import { entryOf, readWorked } from '../marking/answer.ts';
+import { readWorked } from '../marking/entries.ts';
+import { entryOf } from '../marking/answer.ts';
 import { mark } from '../marking/mark.ts';
 import type { Entry, Verdict, Verdicts } from '../marking/verdict.ts';
 import { kindAt } from '../solver/kind-at.ts';

@@ -25,21 +25,8 @@ export function evaluate(method: Method, given: Values, changes: Changes = {}): 
 	return values;
 }
 
-/**
- * The same as far as the numbers let it be worked: from the first step without an answer on, the
- * steps have no value.
- */
-export function evaluateAsFar(method: Method, given: Values, changes: Changes): Values {
-	const values = compiledOf(method).copy(given);
-	try {
-		workInto(values, method, changes);
-	} catch (error) {
-		if (!(error instanceof TradeError)) throw error;
-	}
-	return values;
-}
-
-function workInto(values: Record<string, Value>, method: Method, changes: Changes): void {
+/** Works every step, in order, into values that hold the givens. */
+export function workInto(values: Record<string, Value>, method: Method, changes: Changes): void {
 	const { order, slips } = compiledOf(method);
 	const { slips: made, values: put, carry } = changes;
 	for (const { key, run } of order) {
@@ -73,29 +60,8 @@ export function withSlip(
 	return values;
 }
 
-/** The same as far as the numbers let it be worked, as in `evaluateAsFar`. */
-export function withSlipAsFar(
-	method: Method,
-	worked: Values,
-	slipId: string,
-	put: Values = none
-): Values {
-	const { copy, order, slipAt } = compiledOf(method);
-	const values = copy(worked);
-	const done = new Set<string>();
-	try {
-		workFrom(values, method, slipId, put, done);
-		return values;
-	} catch (error) {
-		if (!(error instanceof TradeError)) throw error;
-		const after = order.slice(slipAt[slipId]).map(({ key }) => key);
-		const lost = new Set(after.filter((key) => put[key] === undefined && !done.has(key)));
-		return Object.fromEntries(Object.entries(values).filter(([key]) => !lost.has(key)));
-	}
-}
-
 /** Works the steps from a slip on; `done` takes the keys of those that were. */
-function workFrom(
+export function workFrom(
 	values: Record<string, Value>,
 	method: Method,
 	slipId: string,
@@ -116,7 +82,8 @@ function workFrom(
 	}
 }
 
-const none: Values = {};
+/** No values put in. */
+export const none: Values = {};
 
 function sound(value: Value, method: Method, key: string, before: Values): Value {
 	// Numbers first: drawing a task works many.

@@ -1,7 +1,7 @@
 import type { Kind } from '../quantity/kinds/kind.ts';
 import type { LengthUnit, Value } from '../quantity/value.ts';
 import { inNames, type Values } from './compiled.ts';
-import { evaluateAsFar } from './evaluate.ts';
+import { evaluateAsFar } from './as-far.ts';
 import { kindGiven } from './kind-at.ts';
 import type { Method, Outcome } from './method.ts';
 import { textAt } from './show.ts';

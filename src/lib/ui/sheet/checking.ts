@@ -44,3 +44,30 @@ export function stepToLookAt(task: Task, { verdicts }: Check): string | null {
 function isRight(verdict: Verdict): boolean {
 	return verdict.kind === 'accept' && !verdict.carried;
 }
+
+/** Where somebody was as a check began, and whether it was accepted. */
+interface Before {
+	readonly accepted: boolean;
+	readonly from: Element | null;
+	/** What stood in the lines. */
+	readonly typed: readonly string[];
+}
+
+/** Brings the verdict into view, and the focus to what comes next. */
+export function showVerdict(sheet: HTMLElement, work: TaskWork, before: Before): void {
+	if (hasMovedOn(work, before)) return;
+	const wanted = before.accepted
+		? ['[data-next]']
+		: ['[aria-invalid="true"]', '.open [data-answer]', '[data-answer]'];
+	const [element = null] = wanted.flatMap((one) => sheet.querySelector<HTMLElement>(one) ?? []);
+	element?.focus({ preventScroll: true });
+	if (element instanceof HTMLInputElement) element.select();
+	sheet.querySelector('[role="status"]')?.scrollIntoView({ block: 'nearest' });
+}
+
+/** Whoever is at the next entry already keeps the focus and what was typed. */
+function hasMovedOn(work: TaskWork, { from, typed }: Before): boolean {
+	const now = document.activeElement;
+	if (now !== from && now !== document.body) return true;
+	return work.lines.some(({ text }, i) => text !== typed[i]);
+}

@@ -44,7 +44,8 @@ export function whenIdle(call: () => void): void {
  * @param more what else is wanted then
  */
 export function warmUp(more: () => Promise<unknown>): void {
-	const parts = () => Promise.all([loadReader(), checkPart(), more(), verdictPart(), workingPart()]);
+	const parts = () =>
+		Promise.all([loadReader(), checkPart(), more(), verdictPart(), workingPart()]);
 	// What does not come now is asked for again when it is wanted, and its lack is told then.
 	whenIdle(() => void parts().catch(() => {}));
 }
