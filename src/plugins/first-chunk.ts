@@ -16,6 +16,13 @@ const perFile = 500;
 /** More files than there will be; the build makes only those that something is in. */
 const mostFiles = 200;
 
+/**
+ * What Svelte needs for fields that are bound, for actions and for styles that are set: no task has
+ * them before it is answered, and Svelte's list of all it has would bring them along.
+ */
+const laterSvelte =
+	/\/svelte\/src\/internal\/client\/dom\/elements\/(?:actions|style|bindings\/(?!this|shared)[\w-]+)\.js$/;
+
 /** Path of a family. */
 const familyFile = /\/engine\/families\/[\w-]+\/([\w-]+)\.ts$/;
 
@@ -45,7 +52,13 @@ interface Group {
 export function firstChunk(page: string): Plugin {
 	let places: Map<string, Place> | undefined;
 	// A file takes in what its modules import and no file before it has: those of most users first.
-	const groups = Array.from({ length: mostFiles }, (_, place) => ({
+	const later = {
+		priority: mostFiles + 1,
+		name: 'later-svelte',
+		test: laterSvelte,
+		includeDependenciesRecursively: false
+	};
+	const inPlaces = Array.from({ length: mostFiles }, (_, place) => ({
 		priority: mostFiles - place,
 		name: (id: string, graph: Graph) => {
 			places ??= placesOf(page, graph);
@@ -55,10 +68,17 @@ export function firstChunk(page: string): Plugin {
 	}));
 	return {
 		name: 'first-chunk',
+		// A file that leaves its modules' imports to others asks for entries that may export more.
+		options: (options) => ({ ...options, preserveEntrySignatures: 'allow-extension' }),
+		// They declare and do nothing by themselves; else the first file would import them all the same.
+		transform: {
+			filter: { id: laterSvelte },
+			handler: (code) => ({ code, moduleSideEffects: false })
+		},
 		outputOptions(options) {
 			if (this.environment.name !== 'client') return null;
 			places = undefined;
-			return { ...options, codeSplitting: { groups } };
+			return { ...options, codeSplitting: { groups: [later, ...inPlaces] } };
 		}
 	};
 }

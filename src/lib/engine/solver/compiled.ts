@@ -164,8 +164,9 @@ function unitCopy(method: Method): Ready['copy'] {
 	);
 }
 
+/** Copies into objects of one shape; what has no value yet is undefined in them. */
 export function copyOf(keys: readonly string[]): Ready['copy'] {
-	const blank = Object.fromEntries(keys.map((key) => [key, ''] as [string, Value]));
+	const blank: object = Object.fromEntries(keys.map((key) => [key, undefined]));
 	return (values) => ({ ...blank, ...values });
 }
 

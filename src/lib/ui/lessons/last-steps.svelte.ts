@@ -2,7 +2,7 @@ import type { Entry, Verdict, Verdicts } from '$lib/engine/marking/verdict.ts';
 import type { LengthUnit } from '$lib/engine/quantity/value.ts';
 import { stepsOf, type Task } from '$lib/engine/tasks/task.ts';
 import { AnswerLine } from '../sheet/answer-line.svelte.ts';
-import { markPart } from '../sheet/later.ts';
+import { checkPart } from '../sheet/later.ts';
 
 /** One check of the steps that were left to the reader. */
 export interface StepsCheck {
@@ -45,7 +45,7 @@ export class LastSteps {
 		await Promise.all(this.lines.map((line) => line.settle()));
 		for (const line of this.lines) line.missing = line.reading.state === 'empty';
 		if (this.lines.some((line) => !line.entry)) return null;
-		const { mark } = await markPart();
+		const { mark } = await checkPart();
 		const entries: Record<string, Entry> = {};
 		for (const line of this.lines) if (line.entry) entries[line.key] = line.entry;
 		const verdicts = mark(this.task, entries, { earlier: this.#earlier, opened: this.given });

@@ -13,16 +13,16 @@ async function told(): Promise<void> {
 }
 
 const tellPart = once(() => late(() => import('$lib/engine/families/tell.ts')));
-const marking = once(() => late(() => import('$lib/engine/marking/mark.ts')));
+const checking = once(() => late(() => import('./checking.ts')));
 const verdict = once(() => late(() => import('./Verdict.svelte')));
 const working = once(() => late(() => import('./Working.svelte')));
 const talk = once(() => late(() => import('./StepTalk.svelte')));
 
 export const wordsPart = once(() => late(() => import('../lessons/words.ts')));
 export const chartsPart = once(() => late(() => import('../charts/Charts.svelte')));
-export const scratchPart = once(() => late(() => import('./Scratch.svelte')));
+export const restPart = once(() => late(() => import('./TaskRest.svelte')));
 export const keysPart = once(() => late(() => import('./KeyStrip.svelte')));
-export const markPart = () => withTold(marking);
+export const checkPart = () => withTold(checking);
 export const verdictPart = () => withTold(verdict);
 export const workingPart = () => withTold(working);
 export const talkPart = () => withTold(talk);
@@ -44,7 +44,7 @@ export function whenIdle(call: () => void): void {
  * @param more what else is wanted then
  */
 export function warmUp(more: () => Promise<unknown>): void {
-	const parts = () => Promise.all([loadReader(), markPart(), more(), verdictPart(), workingPart()]);
+	const parts = () => Promise.all([loadReader(), checkPart(), more(), verdictPart(), workingPart()]);
 	// What does not come now is asked for again when it is wanted, and its lack is told then.
 	whenIdle(() => void parts().catch(() => {}));
 }

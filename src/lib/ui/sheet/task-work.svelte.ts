@@ -2,9 +2,7 @@ import { stepsOf, type Task } from '$lib/engine/tasks/task.ts';
 import type { Cause, Entry, Verdict, Verdicts } from '$lib/engine/marking/verdict.ts';
 import type { LengthUnit } from '$lib/engine/quantity/value.ts';
 import { AnswerLine } from './answer-line.svelte.ts';
-import { markPart } from './later.ts';
-
-type Marking = Awaited<ReturnType<typeof markPart>>;
+import { checkPart } from './later.ts';
 
 /** One check of an answer: what was typed, as it was read, and the verdicts. */
 export interface Check {
@@ -44,10 +42,6 @@ function carry(
 		const same = kept.find(({ key }) => key === line.key);
 		if (same) line.type(same.text);
 	}
-}
-
-function isRight(verdict: Verdict): boolean {
-	return verdict.kind === 'accept' && !verdict.carried;
 }
 
 /** A person's work on one task, from the first look to the worked solution. */
@@ -152,15 +146,15 @@ export class TaskWork {
 		const wanted = this.byStep ? filled : this.lines;
 		for (const line of wanted) line.missing = line.reading.state === 'empty';
 		if (wanted.length === 0 || wanted.some((line) => !line.entry)) return null;
-		const [marking] = await Promise.all([markPart(), this.ready()]);
-		const check = this.#marked(wanted, marking);
+		const [{ checkOf, stepToLookAt }] = await Promise.all([checkPart(), this.ready()]);
+		const check = checkOf(this, wanted);
 		for (const line of wanted) {
 			const verdict = check.verdicts[line.key];
 			line.refused = verdict?.kind === 'unread' ? verdict.says : null;
 		}
 		if (wanted.some((line) => line.refused !== null)) return null;
 		this.checks = [...this.checks, check];
-		this.#name(check, marking);
+		this.named = stepToLookAt(this.task, check);
 		return check;
 	}
 
@@ -172,37 +166,8 @@ export class TaskWork {
 		const chosen = { ...last.verdicts, [key]: { kind: 'rework', cause } as const };
 		const check = { ...last, verdicts: chosen };
 		this.checks = [...this.checks.slice(0, -1), check];
-		void markPart().then((marking) => this.#name(check, marking));
+		void checkPart().then(({ stepToLookAt }) => (this.named = stepToLookAt(this.task, check)));
 		return check;
-	}
-
-	#name({ verdicts }: Check, { stepOf }: Marking): void {
-		const wrong = Object.entries(verdicts).flatMap(([key, verdict]) =>
-			verdict.kind === 'rework' ? (stepOf(this.task, verdict.cause, key) ?? []) : []
-		);
-		this.named = wrong[0] ?? null;
-	}
-
-	#marked(lines: readonly AnswerLine[], { mark }: Marking): Check {
-		const entries: Record<string, Entry> = {};
-		for (const line of lines) if (line.entry) entries[line.key] = line.entry;
-		const opened = this.stepKeys.slice(0, this.opened);
-		const earlier = this.checks.map((check) => check.entries);
-		const verdicts = mark(this.task, entries, { earlier, opened, told: this.told });
-		const all = Object.values(verdicts);
-		const whole = this.lines.every(
-			(line) => lines.includes(line) || (this.byStep && opened.includes(line.key))
-		);
-		const hold = all.every((verdict) => verdict.kind === 'holds' || isRight(verdict));
-		return {
-			typed: Object.fromEntries(lines.map((line) => [line.key, line.text])),
-			entries,
-			verdicts,
-			accepted: whole && all.every(isRight),
-			holds: whole && hold,
-			opened,
-			byStep: this.byStep
-		};
 	}
 
 	notes(): WorkNotes {
