@@ -230,7 +230,19 @@ describe('the printed slip', () => {
 		for (const part of [note, 'Check 2', 'RL1-007S-3W', 'Grip: everything', 'Name']) {
 			expect(await page.getByText(part).locator('visible=true').count(), part).toBeGreaterThan(0);
 		}
-		for (const tag of ['button', 'a', 'input', 'textarea', 'nav']) {
+		// Words of the trade can be pressed on a screen; on paper they are words like the rest.
+		await page.locator('button.word').first().waitFor();
+		const words = await page.locator('button.word').evaluateAll((all) =>
+			all.map((one) => {
+				const { textDecorationLine, borderTopWidth, backgroundColor, color } =
+					getComputedStyle(one);
+				const around = one.parentElement && getComputedStyle(one.parentElement).color;
+				return [textDecorationLine, borderTopWidth, backgroundColor, color === around];
+			})
+		);
+		expect(words.length).toBeGreaterThan(0);
+		for (const word of words) expect(word).toEqual(['none', '0px', 'rgba(0, 0, 0, 0)', true]);
+		for (const tag of ['button:not(.word)', 'a', 'input', 'textarea', 'nav']) {
 			expect(await page.locator(tag).locator('visible=true').count(), tag).toBe(0);
 		}
 		const [ink, paper] = await page.evaluate(() => [

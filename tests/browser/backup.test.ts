@@ -136,25 +136,31 @@ describe('a file that cannot be used', () => {
 	});
 });
 
+/** The first page, once all of it has been loaded. */
+async function firstPage(page: Page) {
+	await page.goto('/');
+	await page.getByRole('button', { name: 'Start today’s tasks' }).waitFor();
+	await page.waitForLoadState('networkidle');
+}
+
 test('after some days the first page reminds of a backup, until there is one', async ({
 	openPage
 }) => {
 	const page = await openPage({ time: '2026-03-09T10:00:00' });
 	await add(page, 'Sam');
 	await answer(page, 'RL1-007S-3W', false);
-	await today(page);
+	await firstPage(page);
 	expect(await page.getByText('only on this device').count()).toBe(0);
 
 	await page.clock.setSystemTime(new Date('2026-03-15T11:00:00'));
-	await today(page);
+	await firstPage(page);
 	await page.getByText('Your work of the last 6 days is only on this device.').waitFor();
 	await page.getByRole('link', { name: 'Save a backup' }).click();
 	const saving = page.waitForEvent('download');
 	await page.getByRole('button', { name: 'Save a backup' }).click();
 	expect((await saving).suggestedFilename()).toBe('bucktail-sam-2026-03-15.json');
 	await page.getByText('Last backup: 15 March 2026.').waitFor();
-	await today(page);
-	await page.waitForLoadState('networkidle');
+	await firstPage(page);
 	expect(await page.getByText('only on this device').count()).toBe(0);
 });
 

@@ -13,7 +13,10 @@ export function collectFaults(
 		const { origin, protocol } = new URL(url);
 		return !['data:', 'blob:'].includes(protocol) && origin !== new URL(site).origin;
 	};
+	// Browsers ask for it by themselves where a file is opened that is no page, be it later.
+	const unasked = new URL('/favicon.ico', site).href;
 	context.on('console', (message) => {
+		if (message.location().url === unasked) return;
 		if (message.type() === 'error') report(`logged: ${message.text()}`);
 	});
 	context.on('weberror', (event) => report(`threw: ${event.error().message}`));

@@ -49,21 +49,29 @@ test('what was typed and checked is there again after a reload', async ({ openPa
 	if ((await field.count()) > 0) expect(await field.inputValue()).toBe(wrongAnswers(task)[key]);
 });
 
-test('a typed number opens its task, and a wrong one says what is wrong', async ({ openPage }) => {
-	const page = await openPage();
-	await page.goto('/');
-	const field = page.getByLabel('Task number');
-	await field.fill('nonsense');
-	await field.press('Enter');
-	await page.getByText('That is not a task number').waitFor();
-	await field.fill('rl1 0004 1c');
-	await field.press('Enter');
-	await page.getByText('One character of that task number is off').waitFor();
-	expect(await field.inputValue()).toBe('rl1 0004 1c');
-	await field.fill('rl1 oo7s 3w');
-	await field.press('Enter');
-	expect((await openTask(page)).number).toBe('RL1-007S-3W');
-});
+test.for([
+	['/choose/', looks[1].viewport],
+	['/practice/', looks[0].viewport]
+] as const)(
+	'a number typed on %s opens its task, and a wrong one says what is wrong',
+	async ([path, viewport], { openPage }) => {
+		const page = await openPage({ viewport });
+		await page.goto(path);
+		if (path === '/practice/') await openTask(page);
+		const field = page.getByLabel('Task number');
+		await field.fill('nonsense');
+		await field.press('Enter');
+		await page.getByText('That is not a task number').waitFor();
+		await field.fill('rl1 0004 1c');
+		await field.press('Enter');
+		await page.getByText('One character of that task number is off').waitFor();
+		expect(await field.inputValue()).toBe('rl1 0004 1c');
+		await field.fill('rl1 oo7s 3w');
+		await field.press('Enter');
+		await page.waitForURL('**/practice/?task=RL1-007S-3W');
+		expect((await openTask(page)).number).toBe('RL1-007S-3W');
+	}
+);
 
 test('a link with a number that is no task says so and offers a way on', async ({ openPage }) => {
 	const page = await openPage();
@@ -200,13 +208,24 @@ test('a number with two readings is asked about, and costs nothing', async ({ op
 
 test('no press is lost while the script of the first page is on its way', async ({ openPage }) => {
 	const page = await openPage({ altered: true });
-	await page.route('**/*.js', async (route) => {
-		await new Promise((resolve) => setTimeout(resolve, 500));
+	let come = () => {};
+	const there = new Promise<void>((resolve) => (come = resolve));
+	await page.route('**/_app/**/*.js', async (route) => {
+		await there;
 		await route.continue();
 	});
 	await page.goto('/', { waitUntil: 'commit' });
-	await page.locator('form button', { hasText: 'Start ten tasks' }).click();
-	await page.waitForURL(/\/practice\//);
+	const field = page.getByLabel('Length', { exact: true });
+	await field.waitFor();
+	// Nor is anything typed that would come to nothing.
+	await field.evaluate((input) => input.focus());
+	expect(await field.evaluate((input) => input === document.activeElement)).toBe(false);
+	const pressed = page.locator('label', { hasText: '5/16' }).click();
+	come();
+	await pressed;
+	expect(await field.inputValue()).toBe('5/16 in');
+	await page.getByRole('button', { name: 'Check' }).click();
+	await page.locator('.stamp', { hasText: 'ACCEPT' }).waitFor();
 });
 
 test('arithmetic in an answer is worked out with its value shown', async ({ openPage }) => {

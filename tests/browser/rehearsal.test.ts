@@ -3,6 +3,7 @@ import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { type KeptQuestion, reopened } from '../../src/lib/engine/sets/kept-question.ts';
 import { optionTexts, type Question } from '../../src/lib/engine/sets/rehearsal.ts';
+import { stepsOf } from '../../src/lib/engine/tasks/task.ts';
 import { isSound, looks, overTheEdge } from './axe.ts';
 import { logged } from './dump.ts';
 import { tabTo } from './keyboard.ts';
@@ -85,7 +86,10 @@ test('a whole rehearsal by keyboard: its misses are in the log, and in the plan 
 	await page.clock.fastForward(24 * 3_600_000);
 	await page.goto('/');
 	await page.getByRole('button', { name: 'Start today’s tasks' }).click();
-	await page.getByText(/^You missed “.+” yesterday\./).waitFor();
+	await page
+		.locator('.before')
+		.getByText(/^You missed “.+” yesterday\./)
+		.waitFor();
 	expect((await logged(page, 'attempt')).length).toBe(10);
 });
 
@@ -187,7 +191,9 @@ test('every question is worked, with the option’s slip and more of the kind', 
 		for (const id of cause?.slips ?? []) expect(row).toContain(slips[id]?.says);
 	}
 	await rows.nth(0).locator('summary').click();
-	await rows.nth(0).getByRole('region', { name: 'Working' }).waitFor();
+	const steps = rows.nth(0).getByRole('list', { name: 'Working' }).getByRole('listitem');
+	await steps.first().waitFor();
+	expect(await steps.count()).toBe(questions[0] && stepsOf(questions[0].task).length);
 	await rows.nth(0).locator('svg.figure').waitFor();
 	const link = rows.nth(0).getByRole('link', { name: 'Practise this kind' });
 	const wanted = questions[0]?.task.number ?? '';

@@ -4,6 +4,7 @@ import { writeQuestion } from '../../src/lib/app/ask/ask-link.ts';
 import { isSound, looks } from './axe.ts';
 import { answerByKeyboard, openTask, wrongAnswers } from './keyboard.ts';
 import { plantInFigure, plantThrow, takeAway } from './planted.ts';
+import { openWithLog, someLog } from './seeded-log.ts';
 import { test as siteTest } from './site-test.ts';
 
 /** What a planted fault makes a page log or throw. */
@@ -194,21 +195,40 @@ test('a question whose check cannot be marked says so', async ({ openPage, fault
 
 describe('a page that cannot load what it needs says so and does not wait on', () => {
 	const pages: [path: string, module: string, waiting: string][] = [
-		['/', 'src/lib/app/plan/planner.ts', 'Working out your plan'],
+		['/', 'src/lib/app/plan/planner.ts', 'Working out your day'],
+		['/', 'src/lib/app/device/desk.ts', 'Working out your day'],
+		['/', 'src/lib/ui/home/Today.svelte', 'Working out your day'],
 		['/plan/', 'src/lib/app/plan/planner.ts', 'Working out your plan'],
-		['/', 'src/lib/app/device/desk.ts', 'Working out your plan'],
 		['/rehearsal/', rivetLength, '…']
 	];
 	test.for(pages)('%s without %s', async ([path, module, waiting], { openPage, faults }) => {
 		const page = await openPage(altered);
+		// Somebody with a history: a newcomer's first page needs none of it.
+		const log = await someLog({ start: 20_000, end: 20_001, tasks: 2 });
+		await openWithLog(page, log, '/rules/');
 		await takeAway(page, module);
 		await page.goto(path);
 		await page.getByText('could not be loaded').first().waitFor();
-		await expect.poll(() => page.locator('main p.soft', { hasText: waiting }).count()).toBe(0);
+		const waits = page.locator('main :is(p.soft, h1)', { hasText: waiting });
+		await expect.poll(() => waits.count()).toBe(0);
 		// What is asked for again fails again, whenever that is.
 		await page.goto('about:blank');
 		expect(faults.splice(0).length).toBeGreaterThan(0);
 	});
+});
+
+describe('a newcomer’s answer says what could not be loaded', () => {
+	for (const module of ['src/lib/app/device/desk.ts', 'src/lib/app/home/first-answer.ts'])
+		test(module, async ({ openPage, faults }) => {
+			const page = await openPage(altered);
+			await takeAway(page, module);
+			await page.goto('/');
+			await page.locator('label', { hasText: '1/4' }).click();
+			await page.getByRole('button', { name: 'Check' }).click();
+			await page.getByText('could not be loaded').first().waitFor();
+			await page.goto('about:blank');
+			expect(faults.splice(0).length).toBeGreaterThan(0);
+		});
 });
 
 const isInSight = (element: Element) => {

@@ -27,7 +27,9 @@ function inFile(
 export const faults: readonly Fault[] = [
 	...inFile('families/holes/drill-for-rivet.ts', [
 		['pilot and final labels exchanged', "under(pilot, '1 pilot')", "under(final, '1 pilot')"],
-		['final drill drawn over the pilot hole', '...drillBit(final, -6', '...drillBit(pilot, -6'],
+		['final drill drawn over the pilot hole', '...drillBit(final, -6', '...drillBit(pilot, -6']
+	]),
+	...inFile('families/holes/parts/rivet-in-hole.ts', [
 		[
 			'rivet stands on a hole too wide for it',
 			'{ small: -shank,',
@@ -50,8 +52,8 @@ export const faults: readonly Fault[] = [
 	...inFile('methods/removal-drill.ts', [
 		[
 			'“goes past” and “stops inside” exchanged',
-			'`past > (${drilledDepth.amount} in)`',
-			'`past < (${drilledDepth.amount} in)`'
+			'`past > ${inches(drilledDepth)}`',
+			'`past < ${inches(drilledDepth)}`'
 		],
 		['drill over the shank told as fine', "'over > 0.00001 in'", "'over > 0.5 in'"],
 		[
@@ -145,7 +147,7 @@ export const faults: readonly Fault[] = [
 			'`entered <= 2 * right.greatest + ${within}`'
 		]
 	]),
-	...inFile('families/layout/edge-distance.ts', [
+	...inFile('families/layout/parts/hole-by-edge.ts', [
 		[
 			'edge distance limit drawn at the wrong multiple',
 			'width - times * unit;',
@@ -178,7 +180,7 @@ export const faults: readonly Fault[] = [
 	...inFile('families/layout/lap-width.ts', [
 		['lap drawn as wide as the right one', "[seen.at('width'),", "[seen.rightAt('width'),"]
 	]),
-	...inFile('families/layout/rivet-row.ts', [
+	...inFile('families/layout/parts/row-laid-out.ts', [
 		[
 			'row with spaces too wide drawn as a good one',
 			"const sound = ['right'];",

@@ -14,7 +14,7 @@ const forecast: Forecast = {
 	],
 	all: { today: 0.4, then: 0.8, metThen: 1, steps: 1 },
 	topics: [],
-		comesUp: new Map(),
+	comesUp: new Map(),
 	weakest: [],
 	missed: [
 		{ skill: 'a/K', recall: 0.3, nextDay: today + 2 },

@@ -60,6 +60,16 @@ describe('a panel of five methods', () => {
 	});
 });
 
+// No rivet is so large: from the diameter on nothing follows from it, and nothing is carried.
+test('a diameter that no table holds is wrong, and so is what was worked from it', () => {
+	const typed = { diameter: '97.7', length: '97.7', final: '97.7', pitch: '97.7', count: '13' };
+	const verdicts = verdictsOn(task, typed);
+	for (const key of ['diameter', 'length', 'final', 'pitch']) {
+		expect(verdicts[key], key).toEqual({ kind: 'rework', cause: { kind: 'unknown' } });
+	}
+	expect(verdicts.count).toEqual(right);
+});
+
 describe('a panel through two stacks', async () => {
 	// With a doubler of 0.040 on the skin of 0.032 and the frame of 0.032: 1/8 in, and 0.104 and 0.064
 	// with the shank of 3/16 are 0.2915 and 0.2515, so −5 both; of 0.050: 5/32 in, 0.114 and 0.064

@@ -1,6 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { sayCause, sayVerdict, stepOf } from '../../../src/lib/engine/marking/say.ts';
-import { type Cause, choicesIn, nameOf, offered } from '../../../src/lib/engine/marking/verdict.ts';
+import {
+	type Cause,
+	choicesIn,
+	isSeldom,
+	nameOf,
+	offered,
+	stepOfSlip
+} from '../../../src/lib/engine/marking/verdict.ts';
 import { shelfTask } from './shelf.ts';
 
 const slip = (...slips: string[]): Cause => ({ kind: 'slip', slips });
@@ -42,6 +49,12 @@ describe('causes that explain an answer equally well', () => {
 		expect(offered(causes)).toEqual(cause);
 		const choices = causes.length > 1 && causes.length < 4 ? causes : [];
 		expect(choicesIn(offered(causes))).toEqual(choices);
+	});
+
+	test('are slips of the method, or of none', () => {
+		const { method } = shelfTask;
+		expect([isSeldom(method, 'threeSeldom'), isSeldom(method, 'three')]).toEqual([true, false]);
+		expect([isSeldom(method, 'gone'), stepOfSlip(method, 'gone')]).toEqual([false, '']);
 	});
 
 	test('have one name where they are one', () => {
@@ -109,6 +122,12 @@ describe('what is said of a cause, and the step it lies in', () => {
 			null
 		],
 		// A record of an earlier version may name what is gone.
+		[
+			'least',
+			{ kind: 'factor', of: 'gone', times: '2' },
+			'2 is the factor of the rule; multiply it by “gone”.',
+			'least'
+		],
 		['least', slip('gone'), '', null],
 		['least', slip(), '', null],
 		['least', { kind: 'unit', unit: 'gone' }, '', 'least']

@@ -20,6 +20,14 @@ import { type Fate, fates, judge, type Judged } from './judge.ts';
  *   npm run diagnosis -- --missing [family]   the mistakes that no slip stands for
  */
 
+const companyTitles: Readonly<Record<Company, string>> = {
+	alone: 'nothing else leads to it',
+	few: 'two or three lead to it',
+	many: 'more than three lead to it',
+	seldom: 'one met more often leads to it',
+	one: 'one slip alone leads to it'
+};
+
 const judged: Judged[] = [];
 for (const answer of await corpus()) judged.push(await judge(answer));
 
@@ -102,14 +110,6 @@ function catalogued({ single, pair, seldomPair, chance }: Diagnosis): void {
 	);
 	console.log(`for ${share(one + two, n)}: one slip ${share(one, n)}, two ${share(two, n)}.`);
 }
-
-const companyTitles: Readonly<Record<Company, string>> = {
-	alone: 'nothing else leads to it',
-	few: 'two or three lead to it',
-	many: 'more than three lead to it',
-	seldom: 'one met more often leads to it',
-	one: 'one slip alone leads to it'
-};
 
 function cataloguedRows(title: string, tallies: Tallies): void {
 	const line = (name: string, tally: Tally) => {

@@ -31,7 +31,10 @@ test.each([
 ])('$title: the exam is on $exam', ({ exam, title }) => expect(leadTitle(facts(exam))).toBe(title));
 
 test.each([
-	{ exam: '2026-12-11', begins: 'At this pace, about 86\u00a0% of the steps right on 11 December. An' },
+	{
+		exam: '2026-12-11',
+		begins: 'At this pace, about 86\u00a0% of the steps right on 11 December. An'
+	},
 	{ exam: '2026-11-25', begins: 'Expect about 86\u00a0% of the steps right today. An' },
 	{ exam: '2026-11-20', begins: 'Your exam was on 20 November. The plan now brings things back' },
 	{ exam: null, begins: 'Set the day of your exam' }
@@ -48,7 +51,9 @@ test('a forecast from few answers is called rough', () => {
 test('a time full of days off is not called a pace', () => {
 	const { forecast } = facts(null);
 	const text = leadText(facts('2026-12-11', { forecast: { ...forecast, days: [] } }));
-	expect(text).toMatch(/^No day for practice is left before 11 December: expect about 86\u00a0% of/);
+	expect(text).toMatch(
+		/^No day for practice is left before 11 December: expect about 86\u00a0% of/
+	);
 });
 
 test('amounts agree with their numbers', () => {

@@ -73,8 +73,7 @@ const stepSchema = v.object({
 	guess: v.optional(minutes)
 });
 
-const settingsSchema = v.object(settingsEntries);
-export type TimeSettings = Readonly<v.InferOutput<typeof settingsSchema>>;
+export type TimeSettings = Pick<TimePlanSaved, keyof typeof settingsEntries>;
 export type WorkingTime = TimeSettings['times'][number];
 export type OwnStep = TimeSettings['own'][number];
 export type PlanQuestion = TimeSettings['questions'][number];

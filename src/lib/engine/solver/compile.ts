@@ -4,6 +4,7 @@ import { compileFormula, ofRight } from './formula.ts';
 import type { Limit, Method, Outcome, Slip } from './method.ts';
 import { slotsIn } from './outcome.ts';
 import { alike, dimensionOf, sampleOf } from './sample.ts';
+import { strainOf } from './strain.ts';
 import { closed, type Functions, type Named, type Names, type Term } from './term.ts';
 import type { Part } from './trade-function.ts';
 import type { Piece } from './write.ts';
@@ -31,7 +32,9 @@ export function compileMethod(method: Method, functions: Functions): Compiled {
 		const where = `${method.id}.${key}`;
 		const term = compileFormula(step.formula, names, functions, where);
 		const { text, named } = result(term, names, where, step.kind);
-		if (step.from.unit === method.id) steps.push(source(key, term, text));
+		if (step.from.unit === method.id) {
+			steps.push(source(key, term, strained(text, step, functions)));
+		}
 		names[key] = named;
 	}
 	const slips = Object.entries(method.slips).flatMap(([id, slip]) => {
@@ -60,7 +63,7 @@ export function compilePiece(piece: Piece, functions: Functions): Compiled {
 	const needs = namesOf(piece.needs);
 	const term = compileFormula(piece.step.formula, needs, functions, where);
 	const { text, named } = result(term, needs, where, piece.step.kind);
-	const steps = [source('step', term, text)];
+	const steps = [source('step', term, strained(text, piece.step, functions))];
 	const known = { ...needs, ...namesOf(piece.may) };
 	const slips = Object.entries(piece.step.slips).map(([id, slip]) => {
 		const at = `${where}, slip ${id}`;
@@ -117,6 +120,12 @@ function result(
 	const name = dimensionOf(term.sample, where, kind?.dimension);
 	const text = `{${worked(term, names)}, dimension: '${name}', ${along(term)}}`;
 	return { text, named: { sample: term.sample, list } };
+}
+
+/** The source of a compiled step, with what makes it hard. */
+function strained(text: string, { formula }: Pick<Slip, 'formula'>, functions: Functions): string {
+	const strain = Object.keys(strainOf(formula, functions)).map((one) => `, ${one}: true`);
+	return text.replace(/\}$/, `${strain.join('')}}`);
 }
 
 function slipSource(

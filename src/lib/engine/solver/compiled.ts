@@ -1,5 +1,6 @@
 import { isList, type Value } from '../quantity/value.ts';
 import type { Method, Origin } from './method.ts';
+import type { Strain } from './strain.ts';
 import { isTold, toldOf } from './told.ts';
 import type { Part, Slot } from './trade-function.ts';
 
@@ -20,7 +21,7 @@ export interface CompiledSlip extends Formula {
 	readonly list: boolean;
 }
 
-export interface CompiledStep extends CompiledSlip {
+export interface CompiledStep extends CompiledSlip, Strain {
 	/** Name of the dimension. */
 	readonly dimension: string;
 }
@@ -50,7 +51,7 @@ export interface Work {
 	readonly needs: readonly string[];
 }
 
-export interface StepWork extends Work {
+export interface StepWork extends Work, Strain {
 	/** Name of the dimension. */
 	readonly dimension: string;
 	readonly list: boolean;
@@ -164,8 +165,9 @@ function unitCopy(method: Method): Ready['copy'] {
 	);
 }
 
+/** Copies into objects of one shape; what has no value yet is undefined in them. */
 export function copyOf(keys: readonly string[]): Ready['copy'] {
-	const blank = Object.fromEntries(keys.map((key) => [key, ''] as [string, Value]));
+	const blank: object = Object.fromEntries(keys.map((key) => [key, undefined]));
 	return (values) => ({ ...blank, ...values });
 }
 
@@ -175,9 +177,8 @@ function boundStep(
 	lists: ReadonlyMap<string, boolean>,
 	shown: Work['show']
 ): StepWork {
-	const { dimension } = step;
 	const along = broadcast(step, from, lists).length > 0;
-	return { ...bound(step, from, lists, shown, step), dimension, list: step.list || along };
+	return { ...step, ...bound(step, from, lists, shown, step), list: step.list || along };
 }
 
 /** Names of the formula that are one value where it was written and a list in this method. */

@@ -1,5 +1,4 @@
-import { functionPlaces } from '../trade/functions.ts';
-import type { Step } from '../solver/method.ts';
+import { compiledOf, type StepWork } from '../solver/compiled.ts';
 import { givenRows } from './given-rows.ts';
 import { stepsOf, type Task } from './task.ts';
 
@@ -20,11 +19,12 @@ export interface Features {
 export function featuresOf(task: Task): Features {
 	const { method, drawn } = task;
 	const worked = stepsOf(task);
-	const steps = worked.flatMap((key) => method.steps[key] ?? []);
+	const { steps: works } = compiledOf(method);
+	const steps = worked.flatMap((key) => works[key] ?? []);
 	return {
 		steps: worked.length + drawn.asked.length,
-		lookUps: steps.filter(({ formula }) => namesIn(formula).some(isLookUp)).length,
-		conversions: steps.filter(isConversion).length,
+		lookUps: steps.filter(({ lookUp }) => lookUp).length,
+		conversions: steps.filter(({ conversion }) => conversion).length,
 		digits: digitsIn(task) / 10,
 		distractors: idleGivens(task, steps) + (drawn.told ?? []).length
 	};
@@ -35,27 +35,9 @@ export function difficultyOf(features: Features): number {
 	return Object.values(features).reduce((sum: number, one: number) => sum + one, 0);
 }
 
-const lookUps = new Set(
-	[...functionPlaces].flatMap(([name, { file }]) => (file.startsWith('./tables/') ? [name] : []))
-);
-
-function isLookUp(name: string): boolean {
-	return lookUps.has(name);
-}
-
-/** Rounding to a size or a whole number, and counting in a unit that the formula names. */
-function isConversion({ formula }: Step): boolean {
-	const rounds = namesIn(formula).some((name) => ['upTo', 'downTo', 'nearest'].includes(name));
-	return rounds || /[*/] \([\d/.]+ in\)/.test(formula);
-}
-
-function namesIn(formula: string): string[] {
-	return formula.match(/[A-Za-z]\w*/g) ?? [];
-}
-
 /** Givens that no step on the way to what is asked reads. */
-function idleGivens({ method, drawn }: Task, steps: readonly Step[]): number {
-	const read = new Set(steps.flatMap(({ formula }) => namesIn(formula)));
+function idleGivens({ method, drawn }: Task, steps: readonly StepWork[]): number {
+	const read = new Set(steps.flatMap(({ needs }) => needs));
 	return Object.keys(drawn.given).filter(
 		(key) => Object.hasOwn(method.given, key) && !read.has(key)
 	).length;

@@ -86,6 +86,32 @@ export class AnswerLine {
 		};
 	}
 
+	/** What is said of the entry: how it is read, or what to do; empty where nothing stands. */
+	get says(): string {
+		const { reading } = this;
+		if (this.missing) return 'Fill this in first.';
+		if (this.refused !== null) return this.refused;
+		switch (reading.state) {
+			case 'empty':
+				return '';
+			case 'read':
+				return `Read as ${reading.said}.${reading.note ? ` ${reading.note}` : ''}`;
+			case 'which':
+				return reading.question;
+			case 'arithmetic':
+				return 'Working it out …';
+			case 'unread':
+				return reading.why;
+			default:
+				return reading satisfies never;
+		}
+	}
+
+	/** Whether what is said asks for another entry. */
+	get isProblem(): boolean {
+		return this.missing || this.refused !== null || this.reading.state === 'unread';
+	}
+
 	/** Which reading was picked for what stands there; null where there was nothing to pick. */
 	get picked(): number | null {
 		const { text, units, option = null } = this.#settled ?? {};

@@ -1,5 +1,21 @@
 /** Operators that a long formula is broken before. */
-const breaks = new Set(['→', '=', '+', '−', '×', '÷', '·', ',', ';', '<', '>', '≥', '≤', '?', ':']);
+const breaks = new Set([
+	'→',
+	'=',
+	'+',
+	'−',
+	'×',
+	'÷',
+	'·',
+	',',
+	';',
+	'&lt;',
+	'&gt;',
+	'≥',
+	'≤',
+	'?',
+	':'
+]);
 
 /**
  * A formula as pieces of MathML in a row, and words as plain text, so that it wraps like a sentence:
@@ -14,10 +30,13 @@ export function wrapping(markup: string): string {
 		if (piece !== '') pieces.push(`<math>${piece}</math>`);
 		piece = '';
 	};
-	for (const part of topLevel(markup)) {
+	for (const part of topLevel(markup).flatMap(opened)) {
 		const operator = /^<mo[^>]*>(.*)<\/mo>$/.exec(part)?.[1];
 		const words = /^<mtext>(.*)<\/mtext>$/.exec(part)?.[1];
-		if (operator !== undefined && breaks.has(operator)) {
+		if (part.startsWith(casesBegin)) {
+			end();
+			pieces.push(cases(part));
+		} else if (operator !== undefined && breaks.has(operator)) {
 			end();
 			piece = `<mo form="infix">${operator}</mo>`;
 		} else if (words !== undefined && words.length > longest) {
@@ -27,6 +46,30 @@ export function wrapping(markup: string): string {
 	}
 	end();
 	return pieces.join('\u200b');
+}
+
+/** What is in brackets piece by piece; short ones stay as high as the fraction in them. */
+function opened(part: string): string[] {
+	const inside = /^<mrow><mo>\(<\/mo>(.*)<mo>\)<\/mo><\/mrow>$/.exec(part)?.[1];
+	if (inside === undefined) return [part];
+	const isHigh = /<m(frac|sqrt|sup)>/.test(inside);
+	if (isHigh && inside.replace(/<[^>]*>/g, '').length <= longest) return [part];
+	const bracket = (form: string, sign: string) =>
+		`<mo form="${form}" stretchy="false">${sign}</mo>`;
+	return [bracket('prefix', '('), ...topLevel(inside).flatMap(opened), bracket('postfix', ')')];
+}
+
+const casesBegin = '<mrow><mo>{</mo><mtable>';
+
+/** Cases under each other, each a line that wraps by itself. */
+function cases(markup: string): string {
+	const lines = [...markup.matchAll(/<mtr><mtd>(.*?)<\/mtd><mtd>(.*?)<\/mtd><\/mtr>/g)].map(
+		([, value = '', when = '']) => {
+			const shown = value === '' ? '' : `${wrapping(value)} `;
+			return `<span>${shown}${wrapping(when)}</span>`;
+		}
+	);
+	return `<span class="cases">${lines.join('')}</span>`;
 }
 
 /** Words of more letters are set as text. */
