@@ -140,7 +140,7 @@ describe('an instructor', () => {
 	test('calls off 500 files, chooses between two, and reads no bomb', async ({ openPage }) => {
 		const page = await openPage();
 		await page.goto('/sets/collect/');
-		await page.getByRole('heading', { name: 'Collect hand-ins' }).waitFor();
+		await page.locator('html:not([data-asleep])').waitFor();
 		const [first] = await filesOf(open, ['B01']);
 		const many = Array.from({ length: 500 }, (_, i) => ({ ...first, name: `${i}.json` }));
 		// As soon as it is there: on a quick machine it does not stay for long.

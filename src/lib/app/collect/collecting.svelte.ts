@@ -38,6 +38,8 @@ class Collecting {
 	/** Whether the log was looked at, be it in vain. */
 	ready = $state(false);
 	busy = $state.raw<Busy | null>(null);
+	/** Whether what is being done was called off. */
+	#isOff = false;
 	/** One sentence on what came of the last thing done. */
 	says = $state<string | null>(null);
 	/** One sentence on what went wrong. */
@@ -114,6 +116,8 @@ class Collecting {
 			const own = found.filter(({ hash }) => hash === this.hash);
 			this.#foreign = [...this.#foreign, ...found.filter(({ hash }) => hash !== this.hash)];
 			await this.#keep(own, by);
+			// Pressed while nothing ran in the worker, it still holds.
+			if (this.#isOff) throw new CalledOff();
 			await this.#mark();
 		});
 	}
@@ -187,6 +191,7 @@ class Collecting {
 
 	/** Calls off the reading or marking that is going on. */
 	stop(): void {
+		this.#isOff = true;
 		this.desk.stop();
 	}
 
@@ -228,6 +233,7 @@ class Collecting {
 	/** Does something that may fail, and says so in one sentence. */
 	async #doing(work: () => Promise<void>): Promise<void> {
 		this.problem = null;
+		this.#isOff = false;
 		try {
 			await work();
 		} catch (error) {
