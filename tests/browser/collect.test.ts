@@ -76,7 +76,7 @@ describe('an instructor', () => {
 	test('collects files and paper, reports, hands back and follows up', async ({ openPage }) => {
 		const page = await openPage();
 		await page.goto('/sets/collect/');
-		await page.getByRole('heading', { name: 'Collect hand-ins' }).waitFor();
+		await page.locator('html:not([data-asleep])').waitFor();
 		const files = await filesOf(open, inFiles);
 		const edited = { name: 'edited.json', text: (files[3]?.text ?? '').replace('"B04"', '"B99"') };
 		const copy = { name: 'copy.json', text: files[4]?.text ?? '' };
