@@ -29,5 +29,5 @@ export default defineConfig({
 		plugins: () => [compileMethods()],
 		rolldownOptions: { output: { codeSplitting: false } }
 	},
-	test: { projects: testProjects, maxWorkers }
+	test: { projects: testProjects, maxWorkers, hideSkippedTests: true }
 });

@@ -7,6 +7,7 @@ export default defineConfig({
 	test: {
 		name: 'mutants',
 		environment: 'node',
+		isolate: false,
 		// A busy machine fails none.
 		testTimeout: 60_000,
 		include: ['tests/engine/marking/*.test.ts'],

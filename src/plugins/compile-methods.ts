@@ -13,6 +13,14 @@ interface Trade {
 	readonly importing: (names: Iterable<string>, folder: string) => string;
 }
 
+/** What the build reads from `quantity/kinds/all.ts`. */
+interface Kinds {
+	readonly plainKinds: readonly {
+		readonly id: string;
+		readonly dimension: { readonly name: string };
+	}[];
+}
+
 /** A method or a piece of a file, compiled. */
 interface Unit extends Compiled {
 	readonly id: string;
@@ -40,6 +48,7 @@ const toldQuery = 'told';
  */
 export function compileMethods(): Plugin {
 	let trade: Promise<Trade> | undefined;
+	let kinds: Promise<Kinds> | undefined;
 	const exportsIn = readTogether();
 	let isBuild = false;
 	return {
@@ -55,36 +64,42 @@ export function compileMethods(): Plugin {
 			const isPage = isBuild && this.environment.name === 'client' && !file.startsWith('checks/');
 			if (query === toldQuery && !isPage) return '';
 			trade ??= exportsOf<Trade>(`${engine}/trade/functions.ts`);
-			const [exported, { functions, importing }] = await Promise.all([exportsIn(path), trade]);
+			kinds ??= exportsOf<Kinds>(`${engine}/quantity/kinds/all.ts`);
+			const [exported, { functions, importing }, { plainKinds }] = await Promise.all([
+				exportsIn(path),
+				trade,
+				kinds
+			]);
 			const units = Object.entries(exported).flatMap((one) =>
 				compiledUnit(one, functions).map((made) => ({ ...made, file }))
 			);
 			const f = (source: (unit: Unit) => string) =>
 				importing(called(units.map(source)), `${engine}/trade`);
-			if (query === toldQuery) return joined([f(told), code, ...units.map(addsTold)]);
+			const joined = (...lines: string[]) => withImports(lines.join('\n'), plainKinds);
+			if (query === toldQuery) return joined(f(told), code, ...units.map(addsTold));
 			const compiled = [f(unit), ...units.map(addsUnit)];
 			if (isPage) {
-				return joined([
-					...compiled,
-					firstPart(code, writtenIn(exported), `${engine}/solver/later.ts`)
-				]);
+				const first = firstPart(code, writtenIn(exported), `${engine}/solver/later.ts`);
+				return joined(...compiled, first);
 			}
 			const all = f((one) => unit(one) + told(one));
-			return joined([all, ...units.map(addsUnit), code, ...units.map(addsTold)]);
+			return joined(all, ...units.map(addsUnit), code, ...units.map(addsTold));
 		}
 	};
 }
 
-/** Code with the imports that added lines need. */
-function joined(lines: readonly string[]) {
+/** Code with the imports that added lines need, those of the kinds among them that no formula names. */
+function withImports(code: string, plainKinds: Kinds['plainKinds']) {
 	const imports = [
 		`import { addCompiled } from '${engine}/solver/compiled.ts';`,
 		`import { addTold } from '${engine}/solver/told.ts';`,
 		`import { toldBy } from '${engine}/solver/told-by.ts';`
 	];
-	const code = lines.join('\n');
 	const needed = imports.filter((line) => code.includes(`${/\{ (\w+)/.exec(line)?.[1] ?? ''}(`));
-	return { code: [...needed, code].join('\n'), map: null };
+	const kinds = plainKinds
+		.filter(({ dimension }) => code.includes(`dimension: '${dimension.name}'`))
+		.map(({ id }) => `import '${engine}/quantity/kinds/${id}.ts';`);
+	return { code: [...needed, ...kinds, code].join('\n'), map: null };
 }
 
 /** The line that hands a method or a piece its compiled formulas. */

@@ -17,11 +17,11 @@ const perFile = 500;
 const mostFiles = 200;
 
 /**
- * What Svelte needs for bound fields, actions, attachments and styles that are set: no task has
- * them before it is answered, and Svelte's list of all it has would bring them along.
+ * What Svelte needs for bound fields, actions, attachments, styles that are set and blocks that wait:
+ * no task has them before it is answered, and Svelte's list of all it has would bring them along.
  */
 const laterSvelte =
-	/\/svelte\/src\/internal\/client\/dom\/elements\/(?:actions|attachments|style|bindings\/(?!this|shared)[\w-]+)\.js$/;
+	/\/svelte\/src\/internal\/(?:client\/dom\/(?:elements\/(?:actions|attachments|style|bindings\/(?!this|shared)[\w-]+)|blocks\/await)\.js|shared\/attributes\.js\?style)$/;
 
 /** Path of a family. */
 const familyFile = /\/engine\/families\/[\w-]+\/([\w-]+)\.ts$/;
@@ -78,9 +78,19 @@ export function firstChunk(page: string): Plugin {
 		outputOptions(options) {
 			if (this.environment.name !== 'client') return null;
 			places = undefined;
-			return { ...options, codeSplitting: { groups: [later, ...inPlaces] } };
+			return {
+				...options,
+				// Names are most of what small files hold, and do not compress.
+				chunkFileNames: shorter(options.chunkFileNames),
+				codeSplitting: { groups: [later, ...inPlaces] }
+			};
 		}
 	};
+}
+
+/** File names with seven of the eight letters of their hashes; with fewer the build runs out of names. */
+function shorter<Names>(names: Names): Names | string {
+	return typeof names === 'string' ? names.replace('[hash]', '[hash:7]') : names;
 }
 
 /** The file that a module belongs to, by its id, those that more families load first. */
@@ -129,7 +139,7 @@ function sharesOf(families: readonly string[], groups: readonly Group[]): Shares
 		return own.reduce((sum, { weight }) => sum + weight, 0);
 	});
 	const mean = loads.reduce((sum, load) => sum + load, 0) / loads.length;
-	return new Map(families.map((family, i) => [family, ((loads[i] ?? 0) / mean) ** 2]));
+	return new Map(families.map((family, i) => [family, ((loads[i] ?? 0) / mean) ** 5]));
 }
 
 /** The groups with those made one that then cost less, over all families; the first stays first. */

@@ -54,12 +54,10 @@ export function firstPart(code: string, written: Written, later: string): string
 
 function methodEdits(parts: Node | undefined, method: Method): Edit[] {
 	const { id } = method;
+	const own = Object.values(method.slips).filter(({ from }) => from.unit === id);
 	const slips = propertiesOf(propertyOf(parts, 'steps')).flatMap(([key, value]) => {
-		const own = Object.values(method.slips).filter(
-			({ step, from }) => step === key && from.unit === id
-		);
-		const rare = Object.fromEntries(own.map((one) => [one.from.key, one.rare ? 1 : 0]));
-		return slipEdits(value, id, [rare]);
+		const places = own.flatMap(({ step }, place) => (step === key ? [place] : []));
+		return slipEdits(value, id, [places[0] ?? 0, (places.at(-1) ?? -1) + 1]);
 	});
 	const at = method.outcomes.map((one) => one.at);
 	const inverses = propertiesOf(propertyOf(parts, 'inverses')).flatMap(([want, value]) => {
@@ -70,15 +68,14 @@ function methodEdits(parts: Node | undefined, method: Method): Edit[] {
 	return [...slips, ...edit(propertyOf(parts, 'outcomes'), 'laterOutcomes', [id, at]), ...inverses];
 }
 
-/** Which slips of a piece are rare, and which are worked from a value that not every method has. */
+/** How many slips a piece has, and which are worked from a value that not every method has. */
 function pieceSlips({ may, step }: Piece): unknown[] {
 	const slips = Object.entries(step.slips);
-	const rare = Object.fromEntries(slips.map(([id, one]) => [id, one.rare ? 1 : 0]));
 	const using = slips.flatMap(([id, one]) => {
 		const names = Object.keys(may).filter((name) => uses(one, name));
 		return names.length > 0 ? [[id, names] as const] : [];
 	});
-	return using.length > 0 ? [rare, Object.fromEntries(using)] : [rare];
+	return [0, slips.length, ...(using.length > 0 ? [Object.fromEntries(using)] : [])];
 }
 
 /** @param call of `step`, with its options last */

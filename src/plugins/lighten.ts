@@ -1,7 +1,16 @@
 import { readFileSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
 import { parseAst, type Plugin } from 'vite';
-import { edited, type Edit, type Node, propertiesIn } from './syntax.ts';
+import {
+	callsIn,
+	type Edit,
+	edited,
+	faultsIn,
+	type Node,
+	propertiesIn,
+	propertyOf,
+	replaced
+} from './syntax.ts';
 
 const engine = resolve(import.meta.dirname, '../lib/engine');
 
@@ -11,6 +20,13 @@ const list = `${engine}/quantity/kinds.ts`;
 /** Where functions say what they look like in a formula, which only the compiler asks. */
 const drawnInFormulas = /\/engine\/trade\/(?:functions|table)\/[\w-]+\.ts$/;
 
+/** A family, whose file is built twice: as tasks are drawn, and as `<file>?metal`. */
+const familyFile = /\/engine\/families\/(?!parts\/)[\w-]+\/(?!topic\.ts)[\w-]+\.ts$/;
+const laterMetal = `${engine}/families/later-metal.ts`;
+
+/** What draws tasks and joins methods. */
+const inDrawing = /\/engine\/(?:solver\/join|tasks\/(?:chief-slips|task))\.ts$/;
+
 /** Tolerances, whose reasons are told once an answer is right. */
 const tolerances = `${engine}/trade/tolerances.ts`;
 
@@ -19,6 +35,16 @@ const tolerances = `${engine}/trade/tolerances.ts`;
  * Taken by name, the rest is left out.
  */
 const kitStart = /\/@sveltejs\/kit\/src\/runtime\/client\/client\.js$/;
+
+/** Vite's helper around imports, and what stands in its place. */
+const preloadHelper = '\0vite/preload-helper.js';
+const ownHelper = resolve(import.meta.dirname, 'preload-helper.js');
+
+/** What Svelte asks of itself for components of older versions and for `await` in them: there are none. */
+const svelteRuntime = /\/svelte\/src\/internal\/client\/.*\.js$/;
+
+/** The seeded generator, in the wrapping of CommonJS, which would bring its own helpers along. */
+const generator = /\/seedrandom\/lib\/alea\.js$/;
 
 /**
  * Leaves out of the pages what their build has used up, and lets each file load only the kinds it
@@ -40,26 +66,47 @@ export function lighten(): Plugin {
 		transform(code, id) {
 			const [path = id, query] = id.split('?');
 			if (this.environment.name !== 'client') return null;
+			if (id === preloadHelper) return { code: readFileSync(ownHelper, 'utf8'), map: null };
 			if (kitStart.test(path)) return { code: takenByName(code), map: null };
-			if (!path.startsWith(engine)) return null;
+			if (svelteRuntime.test(path)) return { code: settled(code), map: null };
+			if (generator.test(path)) return { code: unwrapped(code), map: null };
+			if (!path.startsWith(engine) || !path.endsWith('.ts')) return null;
 			const direct = code.replace(
 				/^import \{([^}]*)\} from '((?:\.\.?\/)+(?:quantity\/)?kinds\.ts)';$/gm,
 				(whole, names: string, from: string) =>
 					resolve(dirname(path), from) === list ? importsOf(names, places) : whole
 			);
-			return { code: lightened(direct, path, query), map: null };
+			const part = familyFile.test(path) ? familyPart(direct, path, query) : direct;
+			return { code: lightened(part, path, query), map: null };
 		}
 	};
 }
 
-/** `const { tick } = svelte;` as `const tick = svelte.tick;`. */
+/** `const { tick } = svelte;` as `const tick = svelte.tick;`, and nothing of addresses behind a `#`. */
 function takenByName(code: string): string {
-	return code.replace(/^const \{ ([\w, ]+) \} = svelte;$/m, (_, names: string) =>
-		names
-			.split(', ')
-			.map((name) => `const ${name} = svelte.${name};`)
-			.join(' ')
-	);
+	return code
+		.replaceAll('app.hash', 'false')
+		.replace(/^const \{ ([\w, ]+) \} = svelte;$/m, (_, names: string) =>
+			names
+				.split(', ')
+				.map((name) => `const ${name} = svelte.${name};`)
+				.join(' ')
+		);
+}
+
+/** Calls that always answer the same, answered; written styles are read by what sets them alone. */
+function settled(code: string): string {
+	return code
+		.replace(/(?<!function )\bis_runes\(\)/g, 'true')
+		.replace(/(?<!function )\bshould_defer_append\(\)/g, 'false')
+		.replace(/^import \{ to_style \} from '(.*)';$/m, "import { to_style } from '$1?style';");
+}
+
+/** A module in the wrapping of CommonJS and others, as a plain one. */
+function unwrapped(code: string): string {
+	const parts =
+		/^\(function\(global, module, define\) \{$([^]*)^if \(module && module\.exports\)/m.exec(code);
+	return parts ? `${parts[1]}\nexport default impl;` : code;
 }
 
 function importsOf(names: string, places: ReadonlyMap<string, string>): string {
@@ -76,6 +123,25 @@ function importsOf(names: string, places: ReadonlyMap<string, string>): string {
 }
 
 function lightened(code: string, path: string, query: string | undefined): string {
+	return withoutFaults(withoutTold(code, path, query), path);
+}
+
+/**
+ * A plain `Error` tells whoever writes a method or a family what is missing, and the tests see that
+ * it is never thrown on a page: neither its words ship nor, where a task is drawn, the question
+ * whether to throw it. What a person is told has a class of its own.
+ */
+function withoutFaults(code: string, path: string): string {
+	const { body } = parseAst(code, { lang: 'ts' }) as unknown as { body: Node[] };
+	const { thrown, asked } = faultsIn(body);
+	const edits = [
+		...thrown.map((at): Edit => ({ at, text: 'Error()' })),
+		...(inDrawing.test(path) ? asked.map((at): Edit => ({ at, text: ';' })) : [])
+	];
+	return replaced(code, edits);
+}
+
+function withoutTold(code: string, path: string, query: string | undefined): string {
 	if (path === tolerances) return query === 'told' ? withReasons(code) : without(code, 'why', "''");
 	return drawnInFormulas.test(path) ? without(code, 'show', '0') : code;
 }
@@ -96,4 +162,22 @@ function withReasons(code: string): string {
 	const names = [...code.matchAll(/^export const (\w+)/gm)].map(([, name = '']) => name);
 	const handed = names.map((name) => `Object.assign(first.${name}, ${name});`);
 	return [`import * as first from ${JSON.stringify(tolerances)};`, code, ...handed].join('\n');
+}
+
+/** A family without what it draws of answers, which is fetched later, or that alone. */
+function familyPart(code: string, path: string, query: string | undefined): string {
+	const { body } = parseAst(code, { lang: 'ts' }) as unknown as { body: Node[] };
+	for (const statement of body) {
+		const written = callsIn(statement).find(({ name }) => name === 'family');
+		const metal = propertyOf(written?.args[0], 'metal');
+		if (!metal) continue;
+		if (query === 'metal') {
+			const text = `const drawn = ${code.slice(metal.start, metal.end)}; export { drawn as metal };`;
+			return edited(code, body, [{ at: statement, text }]);
+		}
+		const text = `laterMetal(() => import(${JSON.stringify(`${path}?metal`)}))`;
+		const first = edited(code, body, [{ at: metal, text }]);
+		return `import { laterMetal } from ${JSON.stringify(laterMetal)};\n${first}`;
+	}
+	return code;
 }

@@ -30,10 +30,36 @@ export function propertiesIn(node: Node): [string, Node][] {
 	return nodesOf(node).flatMap((one) => (one.type === 'ObjectExpression' ? propertiesOf(one) : []));
 }
 
+/** Every `new Error(…)` that is thrown, and every `if` that does nothing but throw one. */
+export function faultsIn(body: readonly Node[]): { thrown: Node[]; asked: Node[] } {
+	const nodes = body.flatMap(nodesOf);
+	const asked = nodes.filter(({ type, consequent, alternate }) => {
+		const [only, ...more] = isNode(consequent) ? (blockOf(consequent) ?? [consequent]) : [];
+		return type === 'IfStatement' && !alternate && more.length === 0 && faultOf(only);
+	});
+	return { thrown: nodes.flatMap((node) => faultOf(node) ?? []), asked };
+}
+
+/** What a statement throws, where that is a plain error. */
+function faultOf(statement: Node | undefined): Node | null {
+	const thrown = statement?.type === 'ThrowStatement' ? statement.argument : null;
+	if (!isNode(thrown) || thrown.type !== 'NewExpression' || !isNode(thrown.callee)) return null;
+	return nameOf(thrown.callee) === 'Error' ? thrown : null;
+}
+
+function blockOf({ type, body }: Node): Node[] | null {
+	return type === 'BlockStatement' ? nodesIn(body) : null;
+}
+
 /** A node and all that is inside of it, outer ones first. */
 function nodesOf(node: Node): Node[] {
-	const inner = Object.values(node).flatMap((field) => (Array.isArray(field) ? field : [field]));
-	return [node, ...inner.filter(isNode).flatMap(nodesOf)];
+	return [node, ...fieldsOf(node).flatMap(nodesOf)];
+}
+
+function fieldsOf(node: Node): Node[] {
+	return Object.values(node)
+		.flatMap((field) => (Array.isArray(field) ? field : [field]))
+		.filter(isNode);
 }
 
 function callOf(node: Node, callee: Node): Call {
@@ -57,40 +83,57 @@ export function textOf(node: Node | undefined): string | null {
 	return typeof node?.value === 'string' ? node.value : null;
 }
 
-/** The code with its edits made, and without the imports and constants that are not used any more. */
+/** The code with its edits made, without the imports, constants and functions not used any more. */
 export function edited(code: string, body: readonly Node[], edits: readonly Edit[]): string {
-	const imports = body.filter(({ type }) => type === 'ImportDeclaration');
+	const named = new Map(body.map((one) => [one, namesIn(one, edits)]));
 	const gone = new Set<Node>();
 	for (let before = -1; before < gone.size;) {
 		before = gone.size;
-		const rest = without(code, [...gone, ...imports], edits).replace(/\/\*[^]*?\*\//g, '');
 		for (const one of body) {
-			// A constant is named once where it is declared.
-			const least = imports.includes(one) ? 1 : 2;
+			const others = body.filter((other) => other !== one && !gone.has(other));
 			const own = declaredIn(one);
-			const used = own.some((name) => rest.split(new RegExp(`\\b${name}\\b`)).length > least);
+			const used = own.some((name) => others.some((other) => named.get(other)?.has(name)));
 			if (own.length > 0 && !used) gone.add(one);
 		}
 	}
 	return without(code, [...gone], edits);
 }
 
+/** The names in a statement once its edits are made; none of an import, which only declares them. */
+function namesIn(statement: Node, edits: readonly Edit[]): Set<string> {
+	const names = new Set<string>();
+	const read = (node: Node) => {
+		const edit = edits.find(({ at }) => at === node);
+		if (edit) for (const [name] of edit.text.matchAll(/[\w$]+/g)) names.add(name);
+		else {
+			const name = nameOf(node);
+			if (name !== null) names.add(name);
+			fieldsOf(node).forEach(read);
+		}
+	};
+	if (statement.type !== 'ImportDeclaration') read(statement);
+	return names;
+}
+
 function without(code: string, gone: readonly Node[], edits: readonly Edit[]): string {
 	return replaced(code, [...gone.map((at) => ({ at, text: '' })), ...edits]);
 }
 
-/** Names that a statement declares for its own file: imports and constants. */
+/** Names that a statement declares for its own file: imports, constants and functions. */
 function declaredIn(statement: Node): string[] {
 	const declared =
 		statement.type === 'ImportDeclaration'
 			? nodesIn(statement.specifiers).map(({ local }) => local)
 			: statement.type === 'VariableDeclaration'
 				? nodesIn(statement.declarations).map(({ id }) => id)
-				: [];
+				: statement.type === 'FunctionDeclaration'
+					? [statement.id]
+					: [];
 	return declared.filter(isNode).flatMap((one) => nameOf(one) ?? []);
 }
 
-function replaced(code: string, edits: readonly Edit[]): string {
+/** The code with its edits made. */
+export function replaced(code: string, edits: readonly Edit[]): string {
 	const inOrder = [...edits].sort((one, other) => one.at.start - other.at.start);
 	let out = '';
 	let done = 0;

@@ -14,7 +14,15 @@ export const chromiumFlags = [
 	'--disable-sync'
 ];
 
-const namesOnPath = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable'];
+// The shell is Chromium without windows: the tests on the built site take a quarter less with it.
+const shell = 'chromium-headless-shell';
+const namesOnPath = [
+	shell,
+	'chromium',
+	'chromium-browser',
+	'google-chrome',
+	'google-chrome-stable'
+];
 
 const otherPlaces = [
 	'/usr/bin/chromium',
@@ -73,12 +81,17 @@ function mayInstall() {
 
 function install() {
 	console.log('Installing Chromium with apt-get …');
-	if (!aptGet('install', 'chromium')) {
+	if (!installed()) {
 		// The package lists of a fresh system are empty or old.
 		aptGet('update');
-		aptGet('install', 'chromium');
+		installed();
 	}
 	return candidates().find(starts);
+}
+
+/** Whether the system has it now, and the letters that printed pages are measured with. */
+function installed() {
+	return [shell, 'chromium'].some((name) => aptGet('install', name, 'fonts-liberation'));
 }
 
 /** @param {string[]} args */

@@ -128,9 +128,10 @@ function scriptsIn(html) {
 /**
  * Builds a SvelteKit page with one sentence on it, to measure beside ours.
  *
- * @returns {Promise<{ files: string[], bytes: number }>}
+ * @template T
+ * @param {(folder: string) => Promise<T>} use what is done with the built site before it is removed
  */
-export async function bareFirstLoad() {
+export async function withBarePage(use) {
 	const folder = mkdtempSync(join(tmpdir(), 'bare-page-'));
 	try {
 		for (const [path, text] of Object.entries(barePage)) {
@@ -140,7 +141,7 @@ export async function bareFirstLoad() {
 		symlinkSync(join(top, 'node_modules'), join(folder, 'node_modules'));
 		const built = await runPackage('vite/bin/vite.js', ['build'], { quiet: true, cwd: folder });
 		if (!built) throw new Advice('The bare page could not be built.');
-		return await firstLoad(join(folder, 'build'), 'index.html');
+		return await use(join(folder, 'build'));
 	} finally {
 		rmSync(folder, { recursive: true });
 	}
@@ -173,7 +174,7 @@ if (process.argv[1] === import.meta.filename) {
 			return;
 		}
 		for (const page of [first ?? 'index.html', ...more]) report(page, await firstLoad(site, page));
-		report('bare SvelteKit page', await bareFirstLoad());
+		report('bare SvelteKit page', await withBarePage((folder) => firstLoad(folder, 'index.html')));
 	});
 }
 

@@ -9,7 +9,7 @@ import { wrongAnswers } from '../browser/keyboard.ts';
 const plant = vi.hoisted(() => ({ drawing: '', marking: false }));
 
 vi.mock('../../src/lib/app/device/device.svelte.ts', () => ({
-	device: { learnerId: 'sam', learning: null, open: async () => null, record: async () => true }
+	device: { learnerId: 'sam', learning: null, open: async () => null }
 }));
 vi.mock(import('../../src/lib/engine/tasks/task.ts'), async (original) => {
 	const real = await original();
@@ -80,7 +80,7 @@ describe('a task that cannot be drawn', () => {
 	test('leaves the open one alone when its number was typed', async () => {
 		const practice = await freeRun();
 		const { work } = practice;
-		plant.drawing = 'BW1-0004-2R';
+		plant.drawing = 'BW1-0016-36';
 		expect(await practice.openNumber(plant.drawing)).toBe(false);
 		expect(practice.problem).toContain(`in task ${plant.drawing}: `);
 		expect(practice.work).toBe(work);
@@ -109,7 +109,7 @@ test('a check that can no longer be marked leaves what was typed, and says so', 
 });
 
 test('a question whose check cannot be marked is told with the number of its task', async () => {
-	const task = 'RL1-007S-3W';
+	const task = 'RL1-007T-4P';
 	const check = { typed: { length: '3/16' }, picked: {}, units: 'in', opened: 0 } as const;
 	const link = await writeQuestion({
 		task,

@@ -9,10 +9,10 @@ test('no page or state breaks a rule that a program can check', async ({ openPag
 		await page.locator('h1').waitFor();
 		await isSound(page, path);
 	}
-	await page.goto('/practice/?task=BW3-0005-2R');
+	await page.goto('/practice/?task=BW3-0005-3P');
 	await openTask(page);
 	await isSound(page, 'a long task');
-	await page.goto('/practice/?task=SC3-0004-2J');
+	await page.goto('/practice/?task=SC3-0003-3M');
 	const task = await openTask(page);
 	await isSound(page, 'a task');
 	await answerByKeyboard(page, wrongAnswers(task));

@@ -41,7 +41,7 @@ export function overTheEdge(page: Page): Promise<number> {
 	);
 }
 
-/** What axe finds against WCAG 2.2 A and AA on the page as it is. */
+/** What axe finds on the page as it is against WCAG 2.2 A and AA, and in its headings and landmarks. */
 export async function violations(page: Page): Promise<string[]> {
 	if (!(await page.evaluate('"axe" in window'))) await page.evaluate(axeSource);
 	return page.evaluate<string[]>(listed);
@@ -75,6 +75,14 @@ export async function isSound(page: Page, state: string): Promise<void> {
 const listed = `axe
 	.run({
 		runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'],
+		rules: {
+			'heading-order': { enabled: true },
+			'landmark-one-main': { enabled: true },
+			'landmark-unique': { enabled: true },
+			'page-has-heading-one': { enabled: true },
+			region: { enabled: true },
+			'target-size': { enabled: true }
+		},
 		resultTypes: ['violations'],
 		selectors: false,
 		preload: false

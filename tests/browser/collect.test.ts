@@ -12,7 +12,7 @@ import { looks, overTheEdge, violations } from './axe.ts';
 import { test } from './site-test.ts';
 
 const wishes = 'RL1 RD2 LR2 ED2 BS1'.split(' ').map(readWish);
-const set = await composeSet({ ...plainTerms('Section B, week 6'), due: '2026-12-04' }, wishes);
+const set = await composeSet({ ...plainTerms('Section B, week 3'), due: '2026-12-04' }, wishes);
 const open = await openSet(set);
 const row = 3;
 
@@ -51,19 +51,29 @@ async function filesOf(from: OpenSet, which: readonly string[]): Promise<Dropped
 	return handIns.map((one) => ({ name: `${one.code}.json`, text: writeHandInFile(one) }));
 }
 
-/** Types a sheet of paper in, from Enter to Enter, without a mouse. */
-async function typeIn(page: Page, code: string) {
-	await page.keyboard.type(code);
-	await page.keyboard.press('Enter');
-	await page.getByRole('button', { name: `Save ${code}` }).waitFor();
-	for (const own of open.tasks) {
-		const entries = entriesOf(code)(own);
-		for (const key of own.task.drawn.asked) {
-			await page.keyboard.type(entries[key] ?? '');
-			await page.keyboard.press('Enter');
+/** Types sheets of paper in, from Enter to Enter, without a mouse and without ever waiting. */
+async function typeIn(page: Page, sheets: readonly string[]) {
+	for (const code of sheets) {
+		await page.keyboard.type(code);
+		await page.keyboard.press('Enter');
+		for (const own of open.tasks) {
+			const entries = entriesOf(code)(own);
+			for (const key of own.task.drawn.asked) {
+				await page.keyboard.type(entries[key] ?? '');
+				await page.keyboard.press('Enter');
+			}
 		}
 	}
-	await page.getByText(`${code} is typed in`).waitFor();
+}
+
+/** Makes the worker so slow that all it does takes seconds. */
+async function slowDown(page: Page) {
+	await page.evaluate((late) => {
+		const { postMessage } = Worker.prototype;
+		Worker.prototype.postMessage = function (...message: unknown[]) {
+			setTimeout(() => Reflect.apply(postMessage, this, message), late);
+		};
+	}, 2_000);
 }
 
 async function saved(page: Page, press: () => Promise<void>): Promise<string> {
@@ -82,13 +92,14 @@ describe('an instructor', () => {
 		const copy = { name: 'copy.json', text: files[4]?.text ?? '' };
 		await drop(page, [...files, edited, copy, { name: 'photo.jpg', text: 'no hand-in' }]);
 		await page.getByRole('heading', { name: '24 hand-ins' }).waitFor();
-		const aside = page.locator('section', { hasText: 'Set aside: 3 files' });
+		const aside = page.locator('section', { hasText: 'Set aside: 3,' });
 		await aside.waitFor();
 		expect(await aside.innerText()).toMatch(/edited\.json\s+Changed after it was handed in/);
 		expect(await aside.innerText()).toMatch(/copy\.json\s+The same hand-in of B05/);
 
 		await page.getByRole('button', { name: 'Type in a paper one' }).press('Enter');
-		for (const code of onPaper) await typeIn(page, code);
+		await typeIn(page, onPaper);
+		await page.getByText('B30 is typed in.').waitFor();
 		await page.keyboard.press('Escape');
 		await page.reload();
 		await page.getByRole('heading', { name: '30 hand-ins' }).waitFor();
@@ -133,8 +144,35 @@ describe('an instructor', () => {
 		await page.getByLabel('Show').selectOption('B25');
 		const sheet = page.getByRole('article');
 		await expect.poll(() => sheet.count()).toBe(1);
-		expect(await sheet.innerText()).toContain('Only one end margin taken off');
+		expect(await sheet.textContent()).toContain('Only one end margin taken off');
 		expect(await violations(page)).toEqual([]);
+	});
+
+	test('types six sheets in without waiting, though marking stands still, and leaves', async ({
+		openPage
+	}) => {
+		const page = await openPage();
+		await page.goto('/sets/collect/');
+		await page.locator('html:not([data-asleep])').waitFor();
+		await drop(page, await filesOf(open, ['B01']));
+		await page.getByRole('heading', { name: '1 hand-in' }).waitFor();
+		await page.getByRole('button', { name: 'Type in a paper one' }).press('Enter');
+		await slowDown(page);
+		await typeIn(page, onPaper);
+		await page.getByText('Typed in: B30, B29, B28, B27, B26, B25.').waitFor();
+		await page.reload();
+		await page.getByRole('heading', { name: '7 hand-ins' }).waitFor();
+		for (const [i, code] of onPaper.entries()) {
+			const label = await page.locator(`[data-cell="${i + 1}-2"]`).getAttribute('aria-label');
+			expect(label).toContain(`${code}, task 3: ${slipped.has(code) ? 3 : 4} of 4`);
+		}
+		// A mistake in typing is put right without typing all of it again.
+		await page.getByRole('button', { name: 'Type in a paper one' }).press('Enter');
+		await page.keyboard.type('B25');
+		await page.keyboard.press('Enter');
+		await page.getByText('B25 was typed in before').waitFor();
+		const entries = Object.values(open.tasks.map(entriesOf('B25'))[0] ?? {});
+		expect(await page.locator('form li input').first().inputValue()).toBe(entries[0]);
 	});
 
 	test('calls off 500 files, chooses between two, and reads no bomb', async ({ openPage }) => {
@@ -185,6 +223,18 @@ describe('an instructor', () => {
 		await page.getByLabel('Hand-in texts, or the link of a set').fill(`Dear all\n${text ?? ''}`);
 		await page.getByRole('button', { name: 'Take it in' }).click();
 		await page.getByRole('heading', { name: '1 hand-in', exact: false }).waitFor();
+
+		for (const [words, says] of [
+			[text ?? '', 'Nothing new. 1 had been taken in before.'],
+			['Dear all', 'neither a hand-in nor the link of a set'],
+			['https://school.example.edu/sets/#2.z.eJ.XX', 'damaged or cut short']
+		] as const) {
+			await page.getByRole('button', { name: 'Paste a text' }).click();
+			await page.getByLabel('Hand-in texts, or the link of a set').fill(words);
+			await page.getByRole('button', { name: 'Take it in' }).click();
+			await page.getByText(says).waitFor();
+		}
+		expect(await page.getByText('Nothing new').count()).toBe(0);
 
 		await page.getByRole('link', { name: 'Print' }).click();
 		await page.getByLabel('one per student code').check();

@@ -35,6 +35,12 @@ export function wrongAnswers({ method, drawn, right }: Task): Record<string, str
 	);
 }
 
+/** Answers are wanted to the whole task, also where it is talked through after one shown worked. */
+export async function askWhole(page: Page): Promise<void> {
+	const back = page.getByRole('button', { name: 'Back to the whole task' });
+	if ((await back.count()) > 0) await back.click();
+}
+
 /** Tabs on until the focus is where it is wanted. */
 export async function tabTo(page: Page, selector: string): Promise<void> {
 	await page.locator(selector).first().waitFor({ state: 'attached' });

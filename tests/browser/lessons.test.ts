@@ -10,7 +10,8 @@ test('a lesson moves under the hand, shows its slips, and leaves the last step t
 	openPage
 }) => {
 	const page = await openPage({ viewport: { width: 360, height: 740 } });
-	await page.goto('/lessons/#setback');
+	await page.goto('/lessons/');
+	await page.getByRole('link', { name: 'Setback', exact: true }).click();
 	const result = page.locator('.main .line').last();
 	const drawn = () => page.locator('.board path').first().getAttribute('d');
 	await result.waitFor();
@@ -59,3 +60,34 @@ test('a lesson moves under the hand, shows its slips, and leaves the last step t
 		expect(pagesIn(await page.pdf({ format, preferCSSPageSize: true })), format).toBe(2);
 	}
 });
+
+test('no line of a lesson is cut off or scrolls by itself, at twice the size of text', async ({
+	openPage
+}) => {
+	const page = await openPage({ viewport: { width: 640, height: 800 } });
+	await page.goto('/lessons/');
+	const ids = await page.locator('li[id]').evaluateAll((items) => items.map(({ id }) => id));
+	expect(ids.length).toBeGreaterThan(20);
+	const cut: string[] = [];
+	for (const id of ids) {
+		await page.goto(`/lessons/#${id}`);
+		await page.getByRole('heading', { name: 'Where it goes wrong' }).waitFor();
+		await page.evaluate((all) => (document.documentElement.style.fontSize = all), '200%');
+		await page.locator('.lesson details').evaluateAll((folded) => {
+			for (const one of folded) one.setAttribute('open', '');
+		});
+		cut.push(...(await page.locator('html, .lesson *').evaluateAll(tooWide, id)));
+		await page.goto('/lessons/#');
+		await page.locator('li[id]').first().waitFor();
+	}
+	expect(cut).toEqual([]);
+});
+
+/** Runs in the page: what holds more than its width, but is not hidden on purpose. */
+function tooWide(elements: Element[], id: string): string[] {
+	return elements
+		.filter((one) => !one.closest('svg, .unseen') && getComputedStyle(one).display !== 'inline')
+		.filter((one) => one.tagName === 'HTML' || getComputedStyle(one).overflowX !== 'visible')
+		.filter((one) => one.scrollWidth > one.clientWidth + 1)
+		.map((one) => `${id}: ${one.tagName} ${one.textContent.trim().slice(0, 60)}`);
+}

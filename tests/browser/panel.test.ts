@@ -55,6 +55,21 @@ test('a panel of one’s own: from its size to the bench, and on paper at full s
 	await expect.poll(() => place.inputValue()).toBe('21 11/16 in');
 	await place.fill('15 7/8');
 
+	// A file that cannot be worked does not stand under the drawing of another panel.
+	const file = { name: 'cut.json', mimeType: 'application/json' };
+	const chosen = page.locator('input[type=file]');
+	const whole = await saved(page, 'Panel file');
+	await chosen.setInputFiles({
+		...file,
+		buffer: Buffer.from('{"panel":{"name":"Cut","length":"9"}}')
+	});
+	await page.getByRole('alert').getByText('Panel, width: it is missing; write one.').waitFor();
+	expect(await page.locator('.hole').count()).toBe(0);
+	await page.locator('#field-panel-width').fill('9');
+	await page.locator('#field-panel-thickness').fill('0.032');
+	await chosen.setInputFiles({ ...file, buffer: Buffer.from(whole) });
+	await page.getByText('51 holes', { exact: false }).first().waitFor();
+
 	// The hole under the finger is named: the crossing of frame A and the stringer.
 	await page.locator('.drawing svg').focus();
 	for (let i = 0; i < 7; i++) await page.keyboard.press('ArrowRight');
@@ -69,6 +84,8 @@ test('a panel of one’s own: from its size to the bench, and on paper at full s
 
 	// Ticks are in the log, and there again after the page is opened anew.
 	await page.getByRole('button', { name: 'Shop list' }).click();
+	// A hole that two rows share is listed once, and named in the other.
+	await page.getByText('Shared with A8 at 6.000 (6)', { exact: false }).waitFor();
 	for (let i = 0; i < 3; i++) await page.getByRole('button', { name: 'Done' }).click();
 	await page.getByText('Mark: 3 of 51.', { exact: false }).waitFor();
 	await expect.poll(async () => (await logged(page, 'panel-tick')).length).toBe(3);
@@ -90,6 +107,19 @@ test('a panel of one’s own: from its size to the bench, and on paper at full s
 			expect([10, 21.5, 13.5].filter((one) => !near(one))).toEqual([]);
 		}
 	}
+
+	// Who works in millimetres gets tables and a line to measure in millimetres.
+	await page.getByLabel('mm').check();
+	await page.getByText('this line is 250 mm long', { exact: false }).first().waitFor();
+	const metric = linesInPdf(await page.pdf({ format: 'A4', preferCSSPageSize: true }));
+	for (const lines of metric) {
+		const sizes = lines.map(({ x1, y1, x2, y2 }) => (Math.hypot(x2 - x1, y2 - y1) / 72) * 25.4);
+		expect(sizes.some((one) => Math.abs(one - 250) < 0.25)).toBe(true);
+	}
+	await page.getByRole('link', { name: 'Back to the panel' }).click();
+	const inMillimetres = await saved(page, 'Holes, CSV');
+	expect(inMillimetres).toContain('hole,x mm,y mm,row');
+	expect(inMillimetres).toContain('A8,152.4,177.8,Frame A,Stringer');
 });
 
 test('the page breaks no rule that a program can check', async ({ openPage }) => {

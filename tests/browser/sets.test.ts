@@ -109,6 +109,9 @@ test('a set is composed, sent, worked on a phone, gone over and handed in', asyn
 
 	const tasks = open.for('B05');
 	const next = page.locator('[data-next]');
+	await page.getByText('1 of 12').waitFor();
+	// What is still on its way would be told as a fault.
+	await page.waitForLoadState('networkidle');
 	await page.context().setOffline(true);
 	for (const own of tasks.slice(0, 10)) {
 		await page.getByText(`${own.place} of 12`).waitFor();
@@ -170,5 +173,6 @@ test('a set is composed, sent, worked on a phone, gone over and handed in', asyn
 	await isSound(page, 'a damaged link');
 	await page.goto('/sets/');
 	await page.getByText('as B05, handed in, version 2').waitFor();
+	await page.getByRole('link', { name: `Section B, week 6 ${open.hash}` }).waitFor();
 	await isSound(page, 'the sets of a student');
 });

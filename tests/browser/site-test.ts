@@ -46,7 +46,7 @@ export const test = base.extend<SiteFixtures>({
 	faults: async ({}, use) => {
 		const faults: string[] = [];
 		await use(faults);
-		expect(faults).toEqual([]);
+		expect(faults.join('\n')).toBe('');
 	},
 	openPage: async ({ visitors, faults }, use) => {
 		const visits: Awaited<ReturnType<Visitors['open']>>[] = [];

@@ -57,6 +57,7 @@ export class Visitors {
 		const serviceWorkers = own ? 'allow' : 'block';
 		const baseURL = options.baseURL ?? this.#site;
 		const context = await this.#browser.newContext({ serviceWorkers, ...options, baseURL });
+		context.setDefaultTimeout(patience);
 		const visit = { context, kind, page: await context.newPage(), report: () => {} } as Visit;
 		collectFaults(context, baseURL, (fault) => visit.report(fault));
 		if (!own) refuse(visit, { clock: time === undefined, route: !altered });
@@ -73,6 +74,9 @@ export class Visitors {
 }
 
 const desk = { width: 1280, height: 720 };
+
+/** Milliseconds that anything on a page may take: a slow machine is no fault of the page. */
+const patience = 90_000;
 
 /** A file of the site in which no script runs. */
 const bare = '/panel-1.schema.json';

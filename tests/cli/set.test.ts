@@ -135,7 +135,7 @@ describe('set hand-in and set collect', () => {
 	test('go from answers to marks, gradebook and slips', async () => {
 		const right = await rightAnswers();
 		await handIn('B05', right);
-		await handIn('B06', { ...right, 1: { length: '7 in' }, 2: {}, 3: { length: '??' } });
+		await handIn('B06', { ...right, 1: { length: '7.77 in' }, 2: {}, 3: { length: '??' } });
 		await handIn('B07', { 1: right[1] }, '--name', '=cmd()', '--promised', '--version', '2');
 		await writeFile(at('class/notes.txt'), 'Collected on Friday.');
 		await writeFile(
@@ -164,7 +164,7 @@ describe('set hand-in and set collect', () => {
 		expect(collected.handIns[1]?.answers[0]).toMatchObject({
 			task: set.tasks[0],
 			key: 'length',
-			entry: '7 in',
+			entry: '7.77 in',
 			marks: 0
 		});
 		const csv = await readFile(at('out.csv'), 'utf8');
@@ -236,7 +236,7 @@ describe('set print', () => {
 
 	test.each([
 		['B05\nB05', 'has the code B05, as student 1 has'],
-		['B05\n=1+1', 'Student 2 of the list: A student code'],
+		['B05\n=1+1', 'Student 2 of the list, “=1+1”: A student code'],
 		['', 'There is no student code in the list.']
 	])('refuses the list %o', async (list, says) => {
 		await writeFile(at('list.csv'), list);

@@ -56,6 +56,7 @@ describe('a list of students', () => {
 		['a header', 'Code,Name\nB01,\nB02,'],
 		['a header that says student', 'Student,Seat\nB01,4\nB02,5'],
 		['a header that says ID', 'Name,Student ID\n,B01\n,B02'],
+		['a student beside a code', 'No.,Student,Code\n1,,B01\n2,,B02'],
 		['semicolons', 'Name;Code\n;b01\n;b02'],
 		['semicolons named', 'sep=;\r\nCode;Name\r\nB01;\r\nB02;\r\n'],
 		['tabs', 'Code\tSeat\nB01\t4,5\nB02\t6'],
@@ -78,15 +79,24 @@ describe('a list of students', () => {
 		});
 	});
 
+	test('takes the column beside the codes that says student for the names', () => {
+		expect(readRoster('Student,Code\nJo,B01')).toEqual({
+			ok: true,
+			students: [{ code: 'B01', name: 'Jo' }]
+		});
+	});
+
 	test.each([
+		['names and no codes', 'Name\nJo', 'No column of the list is headed “Code”'],
 		['nothing', '', 'There is no student code in the list.'],
 		['a header alone', 'Code,Name\n', 'There is no student code in the list.'],
 		[
 			'a formula for a code',
 			'B01\n=HYPERLINK("x")',
-			'Student 2 of the list: A student code starts'
+			'Student 2 of the list, “=HYPERLINK("x")”: A student code starts'
 		],
-		['script for a code', 'B01\n<script>', 'Student 2 of the list: A student code starts'],
+		['script for a code', 'B01\n<script>', 'Student 2 of the list, “<script>”: A student'],
+		['a long text for a code', `B01\n${'x '.repeat(60)}`, '“x x x x x x x x x x x x …”: A student'],
 		['a code twice', 'B01\nB02\nb01', 'Student 3 of the list has the code B01, as student 1 has'],
 		['no code in a row', 'Code,Name\n,x', 'Student 1 of the list: Type a student code'],
 		['an open quotation mark', '"B01\nB02', 'A quotation mark in the table is not closed'],

@@ -189,7 +189,7 @@ describe('set aside with one sentence, and nothing is lost', () => {
 	});
 
 	test('that is something else, or of a newer edition', async () => {
-		const newer = JSON.stringify({ ...seal(whole), form: 3 });
+		const newer = JSON.stringify({ ...seal(whole), form: 4 });
 		const message = `[Bucktail hand-in B05: ${checked(await packed(3, seal(whole)))}]`;
 		const why = await whyAside(
 			file('a.png', new Uint8Array([137, 80, 78, 71])),
@@ -267,4 +267,22 @@ test('500 files at once, with progress: all are read', async () => {
 	expect({ found: found.length, aside, last }).toEqual({ found: 500, aside: [], last: 1 });
 	const { handIns: marked } = await collect(open, found.slice(0, 20));
 	expect(marked.every(({ marks, of }) => marks === of)).toBe(true);
+});
+
+test('what was told to be wrong comes with it, and only then earlier editions cannot read it', async () => {
+	const [first, ...others] = whole.answers;
+	if (!first) throw new Error('no answer');
+	const told = { ...whole, answers: [{ ...first, told: ['length'] }, ...others] };
+	expect(seal(whole).form).toBe(1);
+	expect(seal({ ...whole, device: '0123456789' }).form).toBe(2);
+	expect(seal(told).form).toBe(3);
+	expect(readHandInFile(writeHandInFile(told))).toEqual({ ok: true, handIn: told });
+	const { handIns } = await collect(open, [{ file: 'a', handIn: told }]);
+	expect(handIns[0]?.tasks.map((one) => one.told)).toEqual([['length'], [], [], []]);
+});
+
+test('a file that cannot be opened may be tried again', async () => {
+	const read = () => Promise.reject(new Error('locked'));
+	const { aside } = await gather([{ name: 'open.json', size: 10, read }]);
+	expect(aside).toMatchObject([{ file: 'open.json', again: true }]);
 });

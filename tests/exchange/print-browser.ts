@@ -27,6 +27,28 @@ export async function printedPages(browser: Browser, html: string, paper: Paper)
 	}
 }
 
+/** The smallest lettering of formulas in points, and those whose lines run into each other. */
+export async function formulasOf(browser: Browser, html: string) {
+	const page = await browser.newPage({ viewport: papers.Letter });
+	try {
+		await page.emulateMedia({ media: 'print' });
+		await page.setContent(html);
+		return await page.evaluate(() => {
+			const letters = [...document.querySelectorAll('math :is(mn, mi, mtext)')];
+			const sizes = letters.map((one) => parseFloat(getComputedStyle(one).fontSize) * 0.75);
+			const collide = [...document.querySelectorAll('p + p:has(math)')].filter((below) => {
+				const above = below.previousElementSibling?.querySelector('math');
+				const math = below.querySelector('math');
+				if (!above || !math) return false;
+				return above.getBoundingClientRect().bottom > math.getBoundingClientRect().top + 1;
+			});
+			return { smallest: Math.min(...sizes), collide: collide.map((one) => one.textContent) };
+		});
+	} finally {
+		await page.close();
+	}
+}
+
 /** What stands too wide or is cut off, and the heights of elements in mm, as printed. */
 export async function laidOut(browser: Browser, html: string, selector: string, paper: Paper) {
 	const page = await browser.newPage({ viewport: papers[paper] });

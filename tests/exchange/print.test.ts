@@ -11,7 +11,7 @@ import { type Block, paged } from '../../src/lib/exchange/print/pages.ts';
 import { printKey, printWorksheets } from '../../src/lib/exchange/print/sheets.ts';
 import { style } from '../../src/lib/exchange/print/style.ts';
 import { taskBlock } from '../../src/lib/exchange/print/task-block.ts';
-import { laidOut, openBrowser, type Paper, printedPages } from './print-browser.ts';
+import { formulasOf, laidOut, openBrowser, type Paper, printedPages } from './print-browser.ts';
 
 /** What a block may have on a page at least, in mm. */
 const room = 215;
@@ -85,6 +85,13 @@ describe.each(papers)('on %s', (paper) => {
 	});
 });
 
+test('formulas of the key can be read: 7 points at least, and no line runs into another', async () => {
+	const blocks = typed.flatMap((one) => keyBlocks(one, 1));
+	const { smallest, collide } = await formulasOf(browser, inOneColumn(blocks, 'key'));
+	expect(smallest).toBeGreaterThanOrEqual(7);
+	expect(collide).toEqual([]);
+});
+
 describe('a printed document', () => {
 	test('has set, units and its number on every page, from 1 for every student', () => {
 		const { html, sheets } = printWorksheets(open, students);
@@ -127,6 +134,15 @@ describe('a printed document', () => {
 			for (const { task } of own.for(code)) expect(html).toContain(task.number);
 		}
 		expect(printKey(open, students).html).not.toContain('For B01');
+	});
+
+	test('says on the sheet that it is a sample, where no one sheet is for all', async () => {
+		expect(printWorksheets(open).html).not.toContain('A sample');
+		for (const own of [{ numbers: 'own' }, { order: 'mixed' }] as const) {
+			const mixed = await openSet({ ...open.set, ...own });
+			expect(printWorksheets(mixed).html).toContain('A sample, not to be handed in');
+			expect(printWorksheets(mixed, students).html).not.toContain('A sample');
+		}
 	});
 
 	test('reports how far it is', () => {

@@ -5,7 +5,7 @@ import { setHash } from '../../src/lib/engine/sets/set.ts';
 import { cards } from '../../src/lib/engine/families/topics.ts';
 import { checked } from '../../src/lib/exchange/checked.ts';
 import { packed } from '../../src/lib/exchange/fragment.ts';
-import { readSetLink, writeSet } from '../../src/lib/exchange/set-link.ts';
+import { hasLink, readSetLink, writeSet } from '../../src/lib/exchange/set-link.ts';
 import { anySet } from '../engine/sets/set-arbitrary.ts';
 
 const address = 'https://maintenance-school.example.edu/bucktail/sets/#';
@@ -30,9 +30,17 @@ test('any set is read as it was written', async () => {
 			expect(await readSetLink(fragment)).toEqual({ ok: true, set });
 			expect(await readSetLink(` ${address}${fragment}\n`)).toEqual({ ok: true, set });
 			expect(await readSetLink(`(“<${address}${fragment}>”).%20`)).toEqual({ ok: true, set });
+			const message = `The set for Friday:\n${address}${fragment}.\nSee you there`;
+			expect(await readSetLink(message)).toEqual({ ok: true, set });
+			expect(hasLink(message) && hasLink(fragment)).toBe(true);
 		}),
 		{ numRuns: 300 }
 	);
+});
+
+test('a text without a link is told from a damaged one', () => {
+	expect(hasLink('Dear all, 2.5 in.')).toBe(false);
+	expect(hasLink(`${address}2.z.eJ`)).toBe(true);
 });
 
 test('20 tasks with dates and notes fit in 600 characters with their address', async () => {

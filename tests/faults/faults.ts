@@ -39,7 +39,7 @@ export const faults: readonly Fault[] = [
 		['hole drawn twice as wide', '2.2 * D) * scale', '2.2 * D) * 2 * scale']
 	]),
 	...inFile('families/holes/drill-size.ts', [
-		['right size lettered at a wrong hole', 'say(seen.key, size))', 'say(seen.key, wanted))']
+		['right size lettered at a wrong hole', 'say(seen.key, size)', 'say(seen.key, wanted)']
 	]),
 	...inFile('families/holes/removal-drill.ts', [
 		[
@@ -330,11 +330,7 @@ export const faults: readonly Fault[] = [
 			'legDimension(part, 0, 62, ',
 			'legDimension(part, 1, 62, '
 		],
-		[
-			'flat dimensioned to the end of the bend',
-			'along(to, below, T / 2), below',
-			'along(to, below, T), below'
-		]
+		['flat dimensioned to the end of the bend', 'along(to, below, T / 2)]', 'along(to, below, T)]']
 	]),
 	...inFile('methods/sight-line.ts', [
 		[
@@ -364,7 +360,7 @@ export const faults: readonly Fault[] = [
 	...inFile('families/rivets/rivet-number-reading.ts', [
 		[
 			'leader to the edge instead of a rivet',
-			'...leader(rivets[5] ?? 0, 53,',
+			'...leader(rivets[5] ?? 0, middle - both(9),',
 			'...leader(rivets[5] ?? 0, 0,'
 		]
 	]),

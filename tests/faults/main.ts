@@ -33,5 +33,6 @@ const seconds = Math.round((performance.now() - start) / 1000);
 console.log(`\n${wanted.length - missed.length} of ${wanted.length} caught, ${seconds} s`);
 if (missed.length > 0) {
 	console.log(['Not caught:', ...missed.map(({ name, file }) => `${name} (${file})`)].join('\n'));
-	process.exitCode = 1;
 }
+// Vitest has set it for the tests that failed, as they should.
+process.exitCode = missed.length > 0 ? 1 : 0;

@@ -26,6 +26,12 @@ const states = (store: Store) =>
 		[sam, kit].flatMap((id) => [foldState(store, trail, id), foldState(store, tally, id)])
 	);
 
+/** The states as the log alone gives them. */
+async function rebuilt(store: Store) {
+	await store.db.clear('folds');
+	return states(store);
+}
+
 describe('backup, wipe, restore', () => {
 	test('gives back every event, learner and state', async () => {
 		await fc.assert(
@@ -134,11 +140,10 @@ describe('restoring beside what is here', () => {
 		expect(await allEvents(store)).toEqual(before);
 	});
 
-	test('that fails half way changes nothing', async () => {
+	test('that fails half way keeps what is in whole, and restoring again adds the rest', async () => {
 		const store = await freshStore();
 		await append(store, attempt());
 		await states(store);
-		const before = await everything(store);
 		const add = IDBObjectStore.prototype.add;
 		let calls = 0;
 		const spy = vi.spyOn(IDBObjectStore.prototype, 'add').mockImplementation(function (
@@ -164,8 +169,42 @@ describe('restoring beside what is here', () => {
 		await expect(restore(store, backup)).rejects.toThrow('half way');
 		spy.mockRestore();
 		expect(calls).toBe(5);
-		expect(await everything(store)).toEqual(before);
-		expect(await restore(store, backup)).toMatchObject({ learnersNew: 1, eventsNew: 4 });
+		expect(await store.db.count('events')).toBe(3);
+		expect(await store.db.getKey('learners', otherSam)).toBeUndefined();
+		expect(await states(store)).toEqual(await rebuilt(store));
+		expect(await restore(store, backup)).toEqual({
+			learnersNew: 1,
+			eventsNew: 2,
+			eventsKnown: 2
+		});
+	});
+
+	test('tells how far it is, can be called off, and goes on from there', async () => {
+		const store = await freshStore();
+		await states(store);
+		const list = Array.from({ length: 2500 }, () => attempt());
+		const backup: Backup = { made, learners: [{ id: sam, nickname: 'Sam', events: list }] };
+		const off = new AbortController();
+		const told: number[][] = [];
+		const first = await restore(store, backup, {
+			signal: off.signal,
+			onProgress(...progress) {
+				told.push(progress);
+				off.abort();
+			}
+		});
+		expect(first).toEqual({ learnersNew: 0, eventsNew: 1000, eventsKnown: 0, left: 1500 });
+		expect(told).toEqual([[1000, 2500]]);
+		expect(await store.db.count('events')).toBe(1000);
+		expect(await store.db.get('learners', sam)).toMatchObject({ unsaved: 0 });
+		expect(await states(store)).toEqual(await rebuilt(store));
+		expect(await restore(store, backup)).toEqual({
+			learnersNew: 0,
+			eventsNew: 1500,
+			eventsKnown: 1000
+		});
+		expect(await store.db.count('events')).toBe(2500);
+		expect(await states(store)).toEqual(await rebuilt(store));
 	});
 });
 

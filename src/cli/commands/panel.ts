@@ -78,7 +78,13 @@ function planText(plan: PanelPlan): string {
 		),
 		table(
 			'Holes, from the lower left corner, inches',
-			holes.map((one) => [one.id, places(one.x), places(one.y), one.rivet, one.row])
+			holes.map((one) => [
+				one.id,
+				places(one.x),
+				places(one.y),
+				one.rivet,
+				[one.row, one.crosses].filter(Boolean).join(' and ')
+			])
 		),
 		table(
 			'Limits',

@@ -40,6 +40,8 @@ export async function gather(
 	return { found, aside };
 }
 
+const cannotOpen = 'The file cannot be opened; close it where it is open, and try again.';
+
 /** A file or a part of one, how it was read, and the text in it. */
 type Row = readonly [file: string, reading: HandInReading, inside?: string];
 
@@ -49,6 +51,7 @@ const longestInside = 1000;
 function unread(file: string, why: string, inside = ''): Aside {
 	const begins = inside.slice(0, longestInside);
 	// Bytes that are no text show nothing to anybody.
+	if (why === cannotOpen) return { file, why, again: true };
 	return begins === '' || /[\0\ufffd]/.test(begins) ? { file, why } : { file, why, inside: begins };
 }
 
@@ -58,9 +61,7 @@ async function readingsIn({ name, size, read }: Source): Promise<Row[]> {
 	try {
 		bytes = await read();
 	} catch {
-		return [
-			[name, refused('The file cannot be opened; close it where it is open, and give it again.')]
-		];
+		return [[name, refused(cannotOpen)]];
 	}
 	if (!isZip(bytes)) return readFile(name, bytes);
 	const zip = readZip(bytes);

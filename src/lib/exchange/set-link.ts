@@ -64,12 +64,24 @@ const choices: readonly (readonly [letter: string, isMade: (set: TaskSet) => boo
 	['h', ({ help }) => !help]
 ];
 
-/** Reads the fragment of an address, with or without what stands before its `#`; never throws. */
-export async function readSetLink(link: string): Promise<SetReading> {
+/** Whether a text holds what looks like the link of a set, damaged or not. */
+export function hasLink(text: string): boolean {
+	return /(^|#)[1-9]\d{0,3}\.[0-9a-z]{1,7}\./.test(text.trim());
+}
+
+/** What stands after the `#` of an address, without the words of a message around it. */
+export function fragmentIn(text: string): string {
+	const [first = ''] = text
+		.replace(/^[^#]*#/, '')
+		.trim()
+		.split(/\s/, 1);
 	// Messages put brackets, quotation marks, a full stop or a coded space around an address.
-	const bare = link.replace(/(?:[\s<>()[\]"'“”‘’‹›«».,;]|%20)+$/, '');
-	const fragment = bare.replace(/^[^#]*#/, '').trim();
-	const reading = await unpacked(version, unchecked(fragment));
+	return first.replace(/(?:[<>()[\]"'“”‘’‹›«».,;]|%20)+$/, '');
+}
+
+/** Reads the fragment of an address, with or without words around it; never throws. */
+export async function readSetLink(link: string): Promise<SetReading> {
+	const reading = await unpacked(version, unchecked(fragmentIn(link)));
 	if (!reading.ok && reading.reason === 'newer') return refused(newer);
 	const row = reading.ok ? v.safeParse(packedSet, reading.value) : null;
 	if (!row?.success) return refused(damaged);

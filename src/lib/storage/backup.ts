@@ -10,7 +10,7 @@ import {
 import { write, type Writing } from './database.ts';
 import { writeEvents } from './log.ts';
 import { freeNickname } from './nickname.ts';
-import { type EventTable, pagesOf } from './pages.ts';
+import { type EventTable, pagesOf, portionsOf } from './pages.ts';
 import type { Store } from './store.ts';
 
 export type BackupText =
@@ -68,24 +68,54 @@ export interface Restored {
 	readonly eventsNew: number;
 	/** Events that were here already. */
 	readonly eventsKnown: number;
+	/** Events that are still to come, where it was called off. */
+	readonly left?: number;
 }
 
-/** Adds what a backup holds to this device, all of it or nothing; what is here stays. */
-export async function restore(store: Store, { made, learners }: Backup): Promise<Restored> {
-	const restored = await writeEvents(store, async (tx, add) => {
-		let learnersNew = 0;
-		let eventsNew = 0;
+/** What a restore is told and tells meanwhile. */
+export interface Watch {
+	/** Aborted, it ends the restore before its next portion. */
+	readonly signal?: AbortSignal;
+	/** Hears after each portion how many of the backup's events are in. */
+	readonly onProgress?: (done: number, all: number) => void;
+}
+
+/**
+ * Adds what a backup holds to this device, a portion at a time; what is here stays. Each portion is
+ * in whole or not at all. Where one fails, its error is thrown; restoring again adds the rest.
+ */
+export async function restore(
+	store: Store,
+	{ made, learners }: Backup,
+	{ signal, onProgress }: Watch = {}
+): Promise<Restored> {
+	const all = learners.reduce((sum, { events }) => sum + events.length, 0);
+	let done = 0;
+	let learnersNew = 0;
+	let eventsNew = 0;
+	try {
 		for (const learner of learners) {
-			if (await addMissing(tx, learner, Date.parse(made))) learnersNew++;
-			const added = await add(learner.events);
-			eventsNew += added.length;
-			await noteSaved(tx, learner.id, added.length);
+			const sorted = [...learner.events].sort(compareEvents);
+			for (const [index, portion] of portionsOf(sorted).entries()) {
+				const left = all - done;
+				if (signal?.aborted) return { learnersNew, eventsNew, eventsKnown: done - eventsNew, left };
+				const { isNew, added } = await writeEvents(store, async (tx, add) => {
+					// Later, a learner who is missing was removed in another tab.
+					const isNew = index === 0 && (await addMissing(tx, learner, Date.parse(made)));
+					const added = (await add(portion)).length;
+					await noteSaved(tx, learner.id, added);
+					return { isNew, added };
+				});
+				if (isNew) learnersNew++;
+				eventsNew += added;
+				done += portion.length;
+				onProgress?.(done, all);
+			}
 		}
-		const all = learners.reduce((sum, { events }) => sum + events.length, 0);
-		return { learnersNew, eventsNew, eventsKnown: all - eventsNew };
-	});
-	store.changed(learners.map(({ id }) => id));
-	return restored;
+	} finally {
+		store.changed(learners.map(({ id }) => id));
+	}
+	return { learnersNew, eventsNew, eventsKnown: all - eventsNew };
 }
 
 /** @returns whether the learner was missing */

@@ -1,4 +1,4 @@
-import { type IDBPDatabase, wrap } from 'idb';
+import { type IDBPDatabase, unwrap, wrap } from 'idb';
 import type { LogEvent } from '$lib/engine/schedule/event.ts';
 import { allOf, type Database, type Tables } from './database.ts';
 import { pageLength, pagesOf } from './pages.ts';
@@ -78,7 +78,9 @@ async function put(db: Copied, events: readonly LogEvent[]): Promise<void> {
 	for (let from = 0; from < events.length; from += pageLength) {
 		const tx = db.transaction('events', 'readwrite');
 		const part = events.slice(from, from + pageLength);
-		await inTime(Promise.all([...part.map((event) => tx.store.put(event)), tx.done]));
+		const table = unwrap(tx.store);
+		for (const event of part) table.put(event);
+		await inTime(tx.done);
 	}
 }
 

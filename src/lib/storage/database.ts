@@ -112,7 +112,8 @@ export async function write<T>(db: Database, work: (tx: Writing) => Promise<T>):
 		return result;
 	} catch (error) {
 		await abort(tx);
-		throw error;
+		// What ended the transaction says more than the requests that ended with it.
+		throw tx.error ?? error;
 	}
 }
 

@@ -1,3 +1,4 @@
+import { unwrap, wrap } from 'idb';
 import {
 	compareEvents,
 	type KnownEvent,
@@ -100,10 +101,7 @@ export async function addEvents(
 	store: Pick<Store, 'folds'>,
 	events: readonly LogEvent[]
 ): Promise<LogEvent[]> {
-	const added = (await newOf(tx, events)).sort(compareEvents);
-	const table = tx.objectStore('events');
-	// Async, so that each one's failure is heard of, also when another has failed before it.
-	await Promise.all(added.map(async (event) => table.add(event)));
+	const added = await addMissingEvents(tx, events);
 	for (const [learner, own] of byLearner(added)) {
 		await noteOnLearner(tx, learner, own);
 		await advanceFolds(tx, store.folds, learner, own);
@@ -111,11 +109,26 @@ export async function addEvents(
 	return added;
 }
 
+/** Adds events inside a transaction, noting them nowhere else, and returns the new ones in order. */
+export async function addMissingEvents(
+	tx: Writing,
+	events: readonly LogEvent[]
+): Promise<LogEvent[]> {
+	const added = (await newOf(tx, events)).sort(compareEvents);
+	// No promise for each: one that fails ends the transaction, which is waited for.
+	const table = unwrap(tx.objectStore('events'));
+	for (const event of added) table.add(event);
+	return added;
+}
+
 async function newOf(tx: Writing, events: readonly LogEvent[]): Promise<LogEvent[]> {
-	const ids = tx.objectStore('events').index('byId');
+	const ids = unwrap(tx.objectStore('events').index('byId'));
 	const byId = new Map(events.map((event) => [event.id, event]));
-	const known = await Promise.all([...byId.keys()].map((id) => ids.getKey(id)));
-	for (const key of known) if (key) byId.delete(key[2]);
+	const asked = [...byId.keys()].map((id) => ids.getKey(id));
+	// They are answered in the order they were asked in.
+	const last = asked.at(-1);
+	if (last) await wrap(last);
+	for (const { result } of asked) if (Array.isArray(result)) byId.delete(String(result[2]));
 	return [...byId.values()];
 }
 
@@ -129,7 +142,12 @@ export function byLearner(events: readonly LogEvent[]): Map<string, LogEvent[]> 
 	return groups;
 }
 
-async function noteOnLearner(tx: Writing, id: string, added: readonly LogEvent[]): Promise<void> {
+/** Notes new events of a learner, given in order, in the learner's row. */
+export async function noteOnLearner(
+	tx: Writing,
+	id: string,
+	added: readonly LogEvent[]
+): Promise<void> {
 	const table = tx.objectStore('learners');
 	const learner = await table.get(id);
 	if (!learner) throw new LearnerRemoved();

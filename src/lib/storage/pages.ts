@@ -11,6 +11,17 @@ export type EventTable = Pick<
 /** Events read or written at a time. */
 export const pageLength = 500;
 
+/** Events written in one transaction where there are many: its cost grows with the square of them. */
+export const portionLength = 1000;
+
+/** A list in pieces of at most `portionLength`; an empty list is one empty piece. */
+export function portionsOf<T>(list: readonly T[]): T[][] {
+	const count = Math.max(1, Math.ceil(list.length / portionLength));
+	return Array.from({ length: count }, (_, i) =>
+		list.slice(i * portionLength, (i + 1) * portionLength)
+	);
+}
+
 /** Part of a learner's log. */
 export interface Span {
 	/** First time that belongs to it, in milliseconds since 1970-01-01 UTC. */

@@ -1,21 +1,27 @@
 import type { LogEvent } from '$lib/engine/schedule/event.ts';
 import type { LogCopy } from './copy.ts';
 import { type Database, newLearner, write } from './database.ts';
-import type { Fold } from './fold.ts';
-import { addEvents, byLearner } from './log.ts';
+import { addMissingEvents, byLearner, noteOnLearner } from './log.ts';
 import { freeNickname } from './nickname.ts';
+import { portionsOf } from './pages.ts';
 
 /**
  * Fills an empty store from the copy of its log: either the browser has lost the store, or it is
  * new and so is the copy. What is not in the log, as the day of the last backup, starts anew.
  */
-export async function recoverLog(
-	store: { readonly db: Database; readonly folds: readonly Fold<unknown>[] },
-	copy: LogCopy
-): Promise<void> {
+export async function recoverLog(db: Database, copy: LogCopy): Promise<void> {
 	const events = await copy.all();
 	if (events.length === 0) return;
-	await write(store.db, async (tx) => {
+	// The learners come last: whoever is closed before that starts again, and skips what is in.
+	for (const portion of portionsOf(events)) {
+		const go = await write(db, async (tx) => {
+			if ((await tx.objectStore('learners').count()) > 0) return false;
+			await addMissingEvents(tx, portion);
+			return true;
+		});
+		if (!go) return;
+	}
+	await write(db, async (tx) => {
 		const table = tx.objectStore('learners');
 		// Another tab may have done it already.
 		if ((await table.count()) > 0) return;
@@ -26,7 +32,7 @@ export async function recoverLog(
 			names.push(nickname);
 			await table.add(newLearner({ id, nickname, ...times(own) }));
 		}
-		await addEvents(tx, store, events);
+		for (const [id, own] of byLearner(events)) await noteOnLearner(tx, id, own);
 	});
 }
 

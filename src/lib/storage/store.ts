@@ -33,7 +33,7 @@ export async function openStore(options: StoreOptions): Promise<Store> {
 	// With learners in it the store is whole, and nothing waits for the copy.
 	if ((await db.count('learners')) === 0) {
 		const found = await copy;
-		if (found) await recoverLog({ db, folds }, found);
+		if (found) await recoverLog(db, found);
 	}
 	// Without it tabs do not hear of each other, and each still stores.
 	const tabs = 'BroadcastChannel' in globalThis ? new BroadcastChannel(name) : null;

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { answersIn } from '../../../src/lib/app/collect/paper-sheet.ts';
+import { answersIn, entriesOn, paperLines } from '../../../src/lib/app/collect/paper-sheet.ts';
 import { runJob } from '../../../src/lib/app/collect/run-job.ts';
 import { type ClassWork, type KeptHandIn, work } from '../../../src/lib/app/collect/set-work.ts';
 import type { MarkedHandIn } from '../../../src/lib/engine/sets/collect.ts';
@@ -17,7 +17,7 @@ const open = await openSet(set);
 const still = () => {};
 
 function classOf(handIns: readonly KeptHandIn[]): ClassWork {
-	return { set, handIns, choices: [], overrides: [] };
+	return { set, drawn: [], handIns, choices: [], overrides: [] };
 }
 
 /** Hand-ins as they come from the worker, one by one. */
@@ -31,7 +31,8 @@ async function markedIn(handIns: readonly KeptHandIn[]): Promise<MarkedHandIn[]>
 }
 
 test('a sheet of paper, typed in its own order, is marked as the student’s own', async () => {
-	const { lines } = await work.paper(still, set, 'B05');
+	const { summary } = await work.collect(still, classOf([]));
+	const lines = paperLines(set, open.hash, 'B05', summary.paper);
 	const right = open.for('B05').map(rightEntries);
 	const entries = Object.fromEntries(
 		lines.map(({ place, key }) => [`${place} ${key}`, ` ${right[place - 1]?.[key] ?? ''} `])
@@ -43,6 +44,8 @@ test('a sheet of paper, typed in its own order, is marked as the student’s own
 	const text = await writeHandInText(handIn);
 	const [marked] = await markedIn([{ ...handIn, file: 'paper', text }]);
 	expect(marked).toMatchObject({ code: 'B05', marks: open.of });
+	const typed = Object.entries(entries).map(([name, entry]) => [name, entry.trim()]);
+	expect(entriesOn(set, open.hash, 'B05', marked?.tasks ?? [])).toEqual(Object.fromEntries(typed));
 	expect(answersIn(lines, {})).toEqual([]);
 });
 
@@ -67,14 +70,23 @@ describe('the worker', () => {
 		expect(JSON.parse(await work.xapi(still, of, '2026-12-04T16:00:00.000Z'))).toHaveLength(
 			handIns.flatMap(({ tasks }) => tasks.flatMap(({ answers }) => answers)).length + 2
 		);
-		expect(readQti((await work.qti(still, set)).bytes)).toEqual({ ok: true, set });
-		const printed = await work.print(still, set, [{ code: 'B05', name: '' }], 'key');
+		expect(readQti((await work.qti(still, { set, drawn: [] })).bytes)).toEqual({ ok: true, set });
+		const printed = await work.print(still, { set, drawn: [] }, [{ code: 'B05', name: '' }], 'key');
 		expect(printed.pages.join('')).toContain('For B05');
 	});
 
+	test('reads what was handed over in parts before, in its order, and once', async () => {
+		const names = ['a', 'b', 'c'].map((name) => ({ name, text: 'no hand-in' }));
+		await work.hold(still, names.slice(0, 1));
+		await work.hold(still, names.slice(1, 2));
+		const { aside } = await work.gather(still, names.slice(2));
+		expect(aside.map(({ file }) => file)).toEqual(['a', 'b', 'c']);
+		expect((await work.gather(still, [])).aside).toEqual([]);
+	});
+
 	test('hands a refusal on as one sentence', async () => {
-		const gone = { ...set, tasks: [{ number: 'RL2-0EDH-31', marks: [1] }] };
-		await expect(runJob('paper', [gone, 'B05'], still)).rejects.toThrow(SetError);
+		const gone = { ...set, tasks: [{ number: 'RL2-001T-46', marks: [1] }] };
+		await expect(runJob('qti', [{ set: gone, drawn: [] }], still)).rejects.toThrow(SetError);
 		expect(await writeSet(set)).toMatch(/^2\.z\./);
 	});
 });

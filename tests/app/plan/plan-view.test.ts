@@ -28,7 +28,7 @@ const learning = learningOfSome();
 const forecast = planner.forecast({ learning, settings, day });
 
 const task = (change: Partial<RunTask>): RunTask => {
-	return { number: 'BS1-0004-28', standing: 'open', ...change };
+	return { number: 'BS1-0001-3J', standing: 'open', ...change };
 };
 const run = (tasks: RunTask[], change: Partial<Run> = {}): Run => {
 	return { id: 'r', topic: 'plan', level: 1, at: 0, day, budget: 0, tasks, ...change };

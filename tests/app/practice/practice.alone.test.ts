@@ -5,9 +5,11 @@ import { cardByCode, loadFamily } from '../../../src/lib/engine/families/catalog
 import { mark } from '../../../src/lib/engine/marking/mark.ts';
 import { choicesIn } from '../../../src/lib/engine/marking/verdict.ts';
 import { exactly } from '../../../src/lib/engine/quantity/exact.ts';
+import { textAt } from '../../../src/lib/engine/solver/show.ts';
 import { drawTask } from '../../../src/lib/engine/tasks/task.ts';
 import { readTaskNumber } from '../../../src/lib/engine/tasks/task-number.ts';
 import { emptyLearning, type Learning } from '../../../src/lib/engine/schedule/learning.ts';
+import { chosenCheck } from '../../../src/lib/ui/sheet/checking.ts';
 import { rightAnswers, wrongAnswers } from '../../browser/keyboard.ts';
 
 /** A device whose log says when an attempt is safe. */
@@ -15,10 +17,13 @@ const device = vi.hoisted(() => ({
 	learnerId: 'sam' as string | null,
 	learning: null as Learning | null,
 	course: null,
-	open: async () => null,
+	open: async () => null
+}));
+const logbook = vi.hoisted(() => ({
 	record: null as unknown as (facts: AttemptFacts) => Promise<boolean>
 }));
 vi.mock('../../../src/lib/app/device/device.svelte.ts', () => ({ device }));
+vi.mock('../../../src/lib/app/device/logbook.ts', () => ({ logbook }));
 vi.mock('../../../src/lib/app/device/chance.ts', async () => {
 	const { belowFrom } = await import('../seeded-chance.ts');
 	return { below: belowFrom(7) };
@@ -31,7 +36,7 @@ beforeEach(() => {
 	recorded = [];
 	kept.clear();
 	device.learning = emptyLearning();
-	device.record = (facts) => {
+	logbook.record = (facts) => {
 		recorded.push(facts);
 		return Promise.resolve(true);
 	};
@@ -45,7 +50,7 @@ beforeEach(() => {
 /** Records that end when the test says so, in the order they were begun. */
 function heldRecords(): ((saved: boolean) => Promise<void>)[] {
 	const ends: ((saved: boolean) => Promise<void>)[] = [];
-	device.record = (facts) => {
+	logbook.record = (facts) => {
 		recorded.push(facts);
 		return new Promise((resolve) => {
 			ends.push(async (saved) => {
@@ -108,6 +113,41 @@ async function plannedRun(): Promise<Practice> {
 	return practice;
 }
 
+test('the task after one that was shown worked is talked through, until it is left otherwise', async () => {
+	const practice = await plannedRun();
+	const { run } = practice;
+	const at = run?.tasks.findIndex(
+		({ standing, planned }) => standing === 'open' && planned?.worked === true
+	);
+	if (!run || at === undefined || at < 1) throw new Error('nothing is new in this run');
+	expect(run.tasks[at - 1]?.standing).toBe('shown');
+	await practice.go(at);
+	const steps = practice.work?.stepKeys.length ?? 0;
+	expect(practice.work?.byStep).toBe(steps > 1);
+	if (practice.work) practice.work.byStep = false;
+	practice.keepNotes();
+	await practice.go(at - 1);
+	expect(practice.work?.byStep).toBe(false);
+	await practice.go(at);
+	expect(practice.work?.byStep).toBe(false);
+});
+
+test('a task that is talked through stands as right once every step was', async () => {
+	const practice = await plannedRun();
+	await practice.next();
+	const { work } = practice;
+	if (!work?.byStep) throw new Error('it is not talked through');
+	const { method, right } = work.task;
+	const said = work.stepKeys.map(
+		(key) => [key, textAt(method, key, right[key] ?? '').replaceAll(', ', '; ')] as const
+	);
+	for (let done = 1; done <= said.length; done++) {
+		expect(practice.task?.standing).toBe('open');
+		await answer(practice, Object.fromEntries(said.slice(0, done)));
+	}
+	expect(practice.task?.standing).toBe('right');
+});
+
 describe('an answer', () => {
 	test('goes to the log with all that the plan needs', async () => {
 		const practice = await freeRun();
@@ -159,7 +199,7 @@ describe('an answer', () => {
 		expect(recorded[1]?.skills.map(({ result }) => result)).toEqual(
 			recorded[0]?.skills.filter(({ result }) => result === 'wrong').map(() => 'helped')
 		);
-		await practice.openNumber('RL1-007S-3W');
+		await practice.openNumber('RL1-007T-4P');
 		practice.work?.openStep();
 		await answerRight(practice);
 		expect(practice.task?.standing).toBe('helped');
@@ -173,7 +213,7 @@ describe('an answer', () => {
 		const verdict = practice.work?.last?.verdicts.length;
 		const [, cause] = verdict?.kind === 'rework' ? choicesIn(verdict.cause) : [];
 		if (cause?.kind !== 'slip') throw new Error('nothing to choose from');
-		const check = practice.work?.choose('length', cause);
+		const check = practice.work && chosenCheck(practice.work, 'length', cause);
 		if (!check) throw new Error('not checked');
 		await practice.chosen(check, cause);
 		expect(practice.work?.last?.verdicts.length).toEqual({ kind: 'rework', cause });
@@ -198,7 +238,7 @@ describe('an answer', () => {
 
 	test('step by step shows each step once', async () => {
 		const practice = await freeRun();
-		await practice.openNumber('RL1-007S-3W');
+		await practice.openNumber('RL1-007T-4P');
 		if (practice.work) practice.work.byStep = true;
 		const task = taskOf(practice);
 		const all = rightAnswers({ ...task, drawn: { ...task.drawn, asked: ['grip', 'shank'] } });
@@ -222,7 +262,7 @@ describe('“saved” is said', () => {
 
 	test('of no answer that could not be kept', async () => {
 		const practice = await freeRun();
-		device.record = () => Promise.resolve(false);
+		logbook.record = () => Promise.resolve(false);
 		await answerRight(practice);
 		expect(practice.saved).toBe('failed');
 	});
@@ -285,7 +325,7 @@ describe('a miss', () => {
 
 	test('does not come back step by step, where it was put right on the way', async () => {
 		const practice = await freeRun();
-		await practice.openNumber('RL1-007S-3W');
+		await practice.openNumber('RL1-007T-4P');
 		const length = practice.run?.tasks.length ?? 0;
 		if (practice.work) practice.work.byStep = true;
 		await answer(practice, { grip: '97.7' });
@@ -339,9 +379,9 @@ describe('a miss', () => {
 describe('a task number', () => {
 	test('opens its task next in the run', async () => {
 		const practice = await freeRun();
-		expect(await practice.openNumber('rl1 007s 3w')).toBe(true);
+		expect(await practice.openNumber('rl1 007t 4p')).toBe(true);
 		expect(practice.run?.at).toBe(1);
-		expect(practice.number).toBe('RL1-007S-3W');
+		expect(practice.number).toBe('RL1-007T-4P');
 	});
 
 	test('that is wrong says why and changes nothing', async () => {
@@ -355,7 +395,7 @@ describe('a task number', () => {
 
 	test('with no run begun starts one of its topic', async () => {
 		const practice = new Practice();
-		await practice.openNumber('RL1-007S-3W');
+		await practice.openNumber('RL1-007T-4P');
 		expect(practice.run).toMatchObject({ topic: 'rivets', level: 1, at: 0 });
 		await practice.next();
 		expect(readTaskNumber(practice.number ?? '').level).toBe(1);

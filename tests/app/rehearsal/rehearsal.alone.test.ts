@@ -11,10 +11,13 @@ import { composeRehearsal } from '../../../src/lib/engine/sets/rehearsal.ts';
 const device = vi.hoisted(() => ({
 	learnerId: 'sam' as string | null,
 	learning: null as Learning | null,
-	open: async () => null,
+	open: async () => null
+}));
+const logbook = vi.hoisted(() => ({
 	recordAll: null as unknown as (attempts: readonly SettledAttempt[]) => Promise<boolean>
 }));
 vi.mock('../../../src/lib/app/device/device.svelte.ts', () => ({ device }));
+vi.mock('../../../src/lib/app/device/logbook.ts', () => ({ logbook }));
 
 const morning = Date.UTC(2026, 10, 25, 9);
 const kept = new Map<string, string>();
@@ -29,7 +32,7 @@ beforeEach(() => {
 	written = 0;
 	device.learnerId = 'sam';
 	device.learning = emptyLearning();
-	device.recordAll = async (attempts) => {
+	logbook.recordAll = async (attempts) => {
 		written++;
 		for (const attempt of attempts) if (!log.has(attempt.id)) log.set(attempt.id, attempt);
 		return true;
@@ -206,10 +209,10 @@ describe('handing in', () => {
 	test('is finished after the tab was closed in the middle of it', async () => {
 		const before = await started();
 		answer(before, 0, true);
-		device.recordAll = () => new Promise(() => {});
+		logbook.recordAll = () => new Promise(() => {});
 		void before.handIn();
 		expect(keptPaper()).toMatchObject({ logged: false, end: morning });
-		device.recordAll = async (attempts) => {
+		logbook.recordAll = async (attempts) => {
 			for (const attempt of attempts) log.set(attempt.id, attempt);
 			return true;
 		};
@@ -231,12 +234,12 @@ describe('handing in', () => {
 
 	test('that could not be saved is tried again', async () => {
 		const rehearsal = await started();
-		const { recordAll } = device;
-		device.recordAll = async () => false;
+		const { recordAll } = logbook;
+		logbook.recordAll = async () => false;
 		await rehearsal.handIn();
 		expect(rehearsal.saved).toBe('failed');
 		expect(keptPaper()?.logged).toBe(false);
-		device.recordAll = recordAll;
+		logbook.recordAll = recordAll;
 		await rehearsal.log();
 		expect(rehearsal.saved).toBe('saved');
 		expect(log.size).toBe(10);

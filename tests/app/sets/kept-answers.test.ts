@@ -1,11 +1,17 @@
 import { expect, test } from 'vitest';
-import { answerIn, readKeptAnswer, takeUp } from '../../../src/lib/app/sets/kept-answers.ts';
+import {
+	afterCheck,
+	answerIn,
+	readKeptAnswer,
+	takeUp
+} from '../../../src/lib/app/sets/kept-answers.ts';
 import { handedInAttempt } from '../../../src/lib/app/sets/set-attempts.ts';
 import { composeSet, plainTerms, readWish } from '../../../src/lib/engine/sets/compose.ts';
 import { noAnswer } from '../../../src/lib/engine/sets/hand-in.ts';
 import { questionFor } from '../../../src/lib/engine/sets/open-set.ts';
 import { optionEntry } from '../../../src/lib/engine/sets/chosen-option.ts';
 import { loadReader } from '../../../src/lib/engine/quantity/reader.ts';
+import { textAt } from '../../../src/lib/engine/solver/show.ts';
 import { taskFromNumber } from '../../../src/lib/engine/tasks/task.ts';
 import { TaskWork } from '../../../src/lib/ui/sheet/task-work.svelte.ts';
 
@@ -90,4 +96,18 @@ test('what is handed in shows what the check would have shown; what is not whole
 	expect(of?.typed).toEqual(entries);
 	expect(of?.skills.every(({ result }) => result === 'right')).toBe(true);
 	expect(of?.skills.length).toBeGreaterThan(0);
+});
+
+test('what a check told to be wrong is handed in with the answer, whatever stands there then', async () => {
+	const work = typed('15/16 in');
+	const wrong = await work.check();
+	expect(wrong?.accepted).toBe(false);
+	const told = wrong && afterCheck(answerIn(work, noAnswer(1, 'in'), 'in'), wrong);
+	expect(told?.told).toEqual(['length']);
+	expect(readKeptAnswer(JSON.stringify(told))).toEqual(told);
+	const right = typed(textAt(task.method, 'length', task.right.length ?? '').replace(/ \(.*/, ''));
+	const check = await right.check();
+	expect(check?.accepted).toBe(true);
+	expect(check && afterCheck(noAnswer(1, 'in'), check)).toEqual(noAnswer(1, 'in'));
+	expect(check && told && afterCheck(answerIn(right, told, 'in'), check).told).toEqual(['length']);
 });

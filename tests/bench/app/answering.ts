@@ -17,10 +17,13 @@ export async function fillIn(page: Page, right: boolean): Promise<void> {
 	}
 }
 
-/** Goes on to the next task of the run. */
-export async function goOn(page: Page): Promise<void> {
+/** Goes on to the next task of the run, by a click unless it is said how. */
+export async function goOn(
+	page: Page,
+	press: () => Promise<void> = () => page.locator('[data-next]').click()
+): Promise<void> {
 	const { number } = await openTask(page);
-	await page.locator('[data-next]').click();
+	await press();
 	await page.waitForURL((url) => url.searchParams.get('task') !== number);
 	await page.locator('#question').waitFor();
 }

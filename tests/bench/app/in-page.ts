@@ -1,4 +1,5 @@
 import { learningFold } from '../../../src/lib/engine/schedule/learning.ts';
+import { openDatabase } from '../../../src/lib/storage/database.ts';
 import { foldOver } from '../../../src/lib/storage/fold.ts';
 import { attemptAt, learner, type Sample } from './attempts.ts';
 
@@ -8,22 +9,18 @@ import { attemptAt, learner, type Sample } from './attempts.ts';
 
 /** Puts attempts into the store of the site as the log of a learner called Sam. */
 export async function fill(samples: readonly Sample[], count: number): Promise<void> {
-	const db = await new Promise<IDBDatabase>((resolve, reject) => {
-		const opening = indexedDB.open('bucktail');
-		opening.onsuccess = () => resolve(opening.result);
-		opening.onerror = () => reject(new Error(opening.error?.message));
-	});
+	const db = await openDatabase('bucktail', () => {});
 	const now = Date.now();
 	const batch = 5000;
 	for (let from = 0; from < count; from += batch) {
 		const tx = db.transaction(['events', 'learners'], 'readwrite');
-		tx.objectStore('learners').put({
+		void tx.objectStore('learners').put({
 			...{ id: learner, nickname: 'Sam', named: { at: 0, id: '' }, created: 0, used: now },
 			...{ unsaved: 0, backedUp: now }
 		});
 		for (let n = from; n < Math.min(count, from + batch); n++)
-			tx.objectStore('events').put(attemptAt(samples, n, count, now));
-		await new Promise((resolve) => (tx.oncomplete = resolve));
+			void tx.objectStore('events').put(attemptAt(samples, n, count, now));
+		await tx.done;
 	}
 	db.close();
 	localStorage.setItem('bucktail.learner', learner);

@@ -1,17 +1,15 @@
 import { bundle } from './long-log.ts';
 import { memory } from './memory.ts';
-import { offlineStart } from './offline.ts';
 import { replan } from './replan.ts';
 import { openSite } from './site.ts';
 import { startUp } from './start-up.ts';
-import { verdicts } from './verdict.ts';
 
 /*
  * What the built app takes in Chromium, measured on this machine. Prints tables; asserts nothing.
  * A name after the file runs one part: node src/scripts/run.js tests/bench/app/main.ts memory
  */
 
-const parts = { 'start-up': startUp, replan, verdict: verdicts, memory, offline: offlineStart };
+const parts = { 'start-up': startUp, replan, memory };
 
 const [, , , only] = process.argv;
 const [site, script] = [await openSite(), await bundle()];

@@ -2,7 +2,8 @@ import type { Page } from 'playwright-core';
 import { isoOf } from '../../../src/lib/engine/schedule/day.ts';
 import { fillDevice, inPage } from './long-log.ts';
 import { median, quantile, report } from './report.ts';
-import { type Site, slowDown, watchEnter } from './site.ts';
+import { type Site, watchEnter } from './site.ts';
+import { slowProcessor } from '../../browser/slow-device.ts';
 
 const rounds = 15;
 const most = 100;
@@ -17,7 +18,7 @@ export async function replan(site: Site, script: string): Promise<void> {
 	await page.getByLabel('Day of the exam').fill(isoOf(exam));
 	await page.getByLabel('Minutes a day').fill('30');
 	await page.keyboard.press('Enter');
-	await slowDown(page, 4);
+	await slowProcessor(page);
 	const times = [];
 	for (let round = 0; round < rounds; round++) times.push(await oneChange(page, 20 + round));
 	const folds = [];

@@ -7,22 +7,26 @@ import { serve } from '../../../src/scripts/serve.js';
 export interface Site {
 	/** A device of its own: nothing in it, the app installed for offline use. */
 	newDevice(): Promise<BrowserContext>;
+	/** One that was never here. */
+	blankDevice(): Promise<BrowserContext>;
 	close(): Promise<void>;
 }
 
-export async function openSite(): Promise<Site> {
-	const server = await serve({ folder: site, port: 0, host: '127.0.0.1' });
+export async function openSite(folder = site): Promise<Site> {
+	const server = await serve({ folder, port: 0, host: '127.0.0.1' });
 	const browser: Browser = await chromium.launch({
 		executablePath: requireChromium(),
 		args: chromiumFlags
 	});
+	const blankDevice = () => browser.newContext({ baseURL: `http://localhost:${server.port}` });
 	return {
+		blankDevice,
 		async newDevice() {
-			const context = await browser.newContext({ baseURL: `http://localhost:${server.port}` });
+			const context = await blankDevice();
 			const page = await context.newPage();
 			await page.goto('/');
 			await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
-			await page.locator('.ask button').waitFor();
+			await page.locator(welcome).waitFor();
 			await page.close();
 			return context;
 		},
@@ -33,16 +37,15 @@ export async function openSite(): Promise<Site> {
 	};
 }
 
+/** On the first page of a newcomer: its question. */
+export const welcome = '.ask button';
 /** On the first page: what the plan holds for today. */
 export const planShown = '[data-today]';
 /** On the practice page: a task that can be answered. */
 export const answerable = '[data-answer], [data-answer-choice]';
 
-/** Slows the page's processor down, from here on. */
-export async function slowDown(page: Page, times: number): Promise<void> {
-	const session = await page.context().newCDPSession(page);
-	await session.send('Emulation.setCPUThrottlingRate', { rate: times });
-}
+/** What `slowProcessor` makes of a page, in words. */
+export const slowed = 'on a 4× slowed processor';
 
 interface Timed {
 	timed?: number;
@@ -64,26 +67,39 @@ export async function untilPainted(page: Page, path: string, selector: string): 
 }
 
 /**
- * Milliseconds from the next press of Enter until the change it makes below `selector` has been
+ * Milliseconds from the next press of Enter until a change it makes below `selector` has been
  * painted. Called before the key is pressed; the promise inside tells afterwards.
+ *
+ * @param replaced only the change counts after which the first element of this selector is another
  */
-export async function watchEnter(page: Page, selector: string): Promise<() => Promise<number>> {
-	await page.evaluate((wanted) => {
-		delete (window as Timed).timed;
-		const onKey = (event: KeyboardEvent) => {
-			if (event.key !== 'Enter') return;
-			removeEventListener('keydown', onKey, { capture: true });
-			const watch = new MutationObserver(() => {
-				watch.disconnect();
-				requestAnimationFrame(() =>
-					setTimeout(() => ((window as Timed).timed = performance.now() - event.timeStamp))
-				);
-			});
-			for (const element of document.querySelectorAll(wanted))
-				watch.observe(element, { childList: true, subtree: true, characterData: true });
-		};
-		addEventListener('keydown', onKey, { capture: true });
-	}, selector);
+export async function watchEnter(
+	page: Page,
+	selector: string,
+	replaced?: string
+): Promise<() => Promise<number>> {
+	await page.evaluate(
+		([wanted, replaced]) => {
+			delete (window as Timed).timed;
+			const first = () => (replaced === null ? null : document.querySelector(replaced));
+			const before = first();
+			const isThere = () => replaced === null || (first() !== null && first() !== before);
+			const onKey = (event: KeyboardEvent) => {
+				if (event.key !== 'Enter') return;
+				removeEventListener('keydown', onKey, { capture: true });
+				const watch = new MutationObserver(() => {
+					if (!isThere()) return;
+					watch.disconnect();
+					requestAnimationFrame(() =>
+						setTimeout(() => ((window as Timed).timed = performance.now() - event.timeStamp))
+					);
+				});
+				for (const element of document.querySelectorAll(wanted))
+					watch.observe(element, { childList: true, subtree: true, characterData: true });
+			};
+			addEventListener('keydown', onKey, { capture: true });
+		},
+		[selector, replaced ?? null] as const
+	);
 	return async () => {
 		const found = await page.waitForFunction(() => (window as Timed).timed);
 		return (await found.jsonValue()) ?? NaN;

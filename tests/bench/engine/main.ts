@@ -5,6 +5,7 @@ import { drawTask } from '../../../src/lib/engine/tasks/task.ts';
 import { levels } from '../../../src/lib/engine/families/level.ts';
 import { collecting } from './collecting.ts';
 import { compareWithText, type Speed } from './compiled-against-text.ts';
+import { planning } from './planning.ts';
 
 /*
  * What the engine takes, measured on this machine. Prints tables; asserts nothing.
@@ -14,13 +15,10 @@ const drawsEach = 10_000;
 const families = await loadFamilies();
 const methods = await loadMethods();
 
-if (process.argv.includes('--numbers')) {
-	for (const family of families) console.log(drawTask(family, 1, 1).number);
-} else {
-	speed();
-	drawing();
-	await collecting();
-}
+speed();
+drawing();
+await collecting();
+await planning();
 
 function speed(): void {
 	console.log('## Compiled formulas against the same formulas as text with mathjs units\n');

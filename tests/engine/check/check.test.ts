@@ -285,7 +285,11 @@ const refused: readonly [id: string, values: Typed, says: RegExp][] = [
 	['edge-distance', { ...edge, measured: '0.3; -0.2' }, /value 2: A size is not below zero/],
 	['edge-distance', { ...edge, measured: '0.3; x' }, /value 2/],
 	['edge-distance', { ...edge, measured: '0.3; 7 mm; 0.4' }, /give every value its unit/],
-	['edge-distance', { ...edge, measured: '  ' }, /also needs measured, as measured: edge distance/],
+	// Inches beside millimetres, where the last unit would make 0.29 in into 0.29 mm.
+	['edge-distance', { ...edge, measured: '0.29, 7.3mm' }, /give every value its unit/],
+	// A decimal point left out on the keypad: 0.29 in.
+	['edge-distance', { ...edge, measured: '0.3; 29' }, /^Hole 2: That is over 40D from the edge/],
+	['edge-distance', { ...edge, measured: '  ' }, /also needs measured \(edge distance/],
 	['edge-distance', { ...edge, mesured: '0.3' }, /takes no mesured; it takes D, head, measured/],
 	['edge-distance', { D: '1/8', measured: '0.3' }, /also needs head/],
 	['edge-distance', { ...edge, measured: Array(201).fill('0.3').join(';') }, /at most 200/],

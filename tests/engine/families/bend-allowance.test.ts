@@ -21,6 +21,6 @@ test('the mid-thickness answer is told apart in the thicker sheets', () => {
 	const thick = tasks.filter(
 		({ drawn }) => Number(drawn.given.T) >= 0.063 && drawn.given.angle === 90
 	);
-	expect(thick.length).toBeGreaterThan(20);
+	expect(thick.length).toBeGreaterThan(15);
 	for (const { slips } of thick) expect([...slips.keys()]).toContain('middle');
 });

@@ -54,7 +54,7 @@ test('the hole is drawn where it was put, and in the colour of a slip where it i
 
 test('at the second level and on, the diameter is read off a number that names the head given', () => {
 	for (const task of [...manyTasks(edgeDistanceTasks, 2), ...manyTasks(edgeDistanceTasks, 3)]) {
-		const number = /^MS20(470|426)AD(\d)-\d+$/.exec(String(task.drawn.given.number));
+		const number = /^MS20(470|426)(?:AD|DD)(\d)-\d+$/.exec(String(task.drawn.given.number));
 		expect(number?.[1]).toBe(headOf(task) === 'countersunk' ? '426' : '470');
 		expect(Number(number?.[2]) / 32).toBe(diameterOf(task));
 		expect(task.drawn.given.D).toBeUndefined();

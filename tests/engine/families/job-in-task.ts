@@ -8,7 +8,7 @@ import type { Task } from '../../../src/lib/engine/tasks/task.ts';
  * What a task tells of its part or job: givens by the keys that methods call them by, right values
  * where they are asked for, and the rows that are only told.
  */
-export function jobIn({ drawn, right }: Task): Job {
+export function jobIn({ family, drawn, right }: Task): Job {
 	const { story, cautions, labels = {}, told = [] } = drawn;
 	const given: Readonly<Record<string, Value>> = drawn.given;
 	const number = (...keys: string[]) =>
@@ -19,6 +19,8 @@ export function jobIn({ drawn, right }: Task): Job {
 	const job = {
 		layers: layersIn(given.layers, labels.layers),
 		D: number('D', 'diameter') ?? numbered?.D,
+		// A rivet out of the bin is of any length that is stocked; one for a joint goes with its sheets.
+		length: /^rivet-number/.test(family.id) ? undefined : numbered?.length,
 		letters: toldAs(/letters/i) ?? numbered?.letters ?? lettersIn(given.alloy),
 		alloy: alloy === undefined ? undefined : /\d{4}(-\w+)?/.exec(String(alloy))?.[0],
 		T: number('T', 'thickest'),
@@ -39,11 +41,18 @@ function layersIn(
 	}));
 }
 
-function partNumberIn(text: string): { D: number; letters: string } | undefined {
-	const bare = /^(MS20\d{3}[A-Z]+\d+)(-[\d.]+)?$/.exec(text);
+interface Numbered {
+	readonly D: number;
+	readonly letters: string;
+	readonly length?: number;
+}
+
+function partNumberIn(text: string): Numbered | undefined {
+	const bare = /^((?:MS20|AN)\d{3}[A-Z]+\d+)(-[\d.]+)?$/.exec(text);
 	if (!bare) return undefined;
-	const { alloy, diameterDash } = rivetNumberParts(bare[2] ? text : `${text}-4`);
-	return { D: diameterDash / 32, letters: lettersOf(alloy) };
+	const { alloy, diameterDash, lengthDash } = rivetNumberParts(bare[2] ? text : `${text}-4`);
+	const size = { D: diameterDash / 32, letters: lettersOf(alloy) };
+	return bare[2] ? { ...size, length: lengthDash / 16 } : size;
 }
 
 /** Letters of a rivet alloy; sheet alloys have none. */

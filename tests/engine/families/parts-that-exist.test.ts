@@ -40,6 +40,12 @@ describe('every fact can be broken', () => {
 		'joint.splice-most': { story: '', layers: layers(['Patch', 0.063], ['Skin', 0.025]) },
 		'joint.structure': { story: '', layers: layers(['Skin', 0.063], ['Stringer', 0.02]) },
 		'joint.skins': { story: '', layers: layers(['Upper skin', 0.02], ['Lower skin', 0.05]) },
+		'joint.cap': { story: '', layers: layers(['Skin', 0.05], ['Spar cap', 0.04]) },
+		'gauge.layer': { story: '', layers: layers(['Skin', 0.08], ['Stringer', 0.05]) },
+		'gauge.story': { story: 'The two halves of a cowl lap.', T: 0.08 },
+		'rivet.quarter': { story: '', T: 0.063, D: 1 / 4 },
+		'rivet.heavy': { story: 'A door skin is drilled.', D: 3 / 16 },
+		'rivet.length': { story: '', D: 1 / 8, length: 3 / 4 },
 		'joint.shim': {
 			story: '',
 			layers: layers(['Skin', 0.032], ['Shim', 0.063], ['Spar cap', 0.05])
@@ -68,6 +74,16 @@ describe('every fact can be broken', () => {
 		expect(broken(jobs[id] ?? { story: '' }).map((fact) => fact.id)).toContain(id);
 	});
 
+	test('5052 is not taken for a spar clip', () => {
+		const job = { story: 'An angle clip ties a rib to the spar web.', alloy: '5052-H34', T: 0.04 };
+		expect(broken(job).map(({ id }) => id)).toEqual(['sheet.soft']);
+	});
+
+	test.each(['D', 'DD'])('a %s rivet is not called out for a door', (letters) => {
+		const job = { story: 'A door skin is drilled.', D: 5 / 32, letters };
+		expect(broken(job).map(({ id }) => id)).toEqual(['rivet.heavy']);
+	});
+
 	test.each([
 		['a rivet under 2.5T', { story: '', T: 0.063, D: 1 / 8 }],
 		['a rivet under 3/32 in', { story: '', T: 0.016, D: 1 / 16 }]
@@ -78,7 +94,7 @@ describe('every fact can be broken', () => {
 	test('a shim may be as thin as it must', () => {
 		const story = 'A shim goes under a spar cap.';
 		const stack = layers(['Skin', 0.05], ['Shim', 0.016], ['Spar cap', 0.063]);
-		expect(broken({ story, layers: stack, D: 1 / 4 })).toEqual([]);
+		expect(broken({ story, layers: stack, D: 3 / 16 })).toEqual([]);
 	});
 
 	test('the thinnest sheets are those of the table of rivets per inch', () => {

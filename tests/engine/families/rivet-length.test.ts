@@ -11,14 +11,15 @@ const rivetLengthTasks = await familyOf('rivet-length');
 describe.each(levels)('level %i', (level) => {
 	const tasks = manyTasks(rivetLengthTasks, level);
 
-	test('sheets and rivets are stocked, and the rivet is at least three times the thickest', () => {
+	test('sheets and rivets are stocked, and the rivet is three times the thickest or a hair less', () => {
 		for (const { drawn } of tasks) {
 			const layers = drawn.given.layers as readonly number[];
 			const D = Number(drawn.given.D);
 			expect(layers).toHaveLength(level === 1 ? 2 : 3);
 			for (const layer of layers) expect(sheetThicknesses).toContain(layer);
 			expect(rivetDashes).toContain(D * 32);
-			expect(D).toBeGreaterThanOrEqual(3 * Math.max(...layers) - 1e-9);
+			// 3/16 in for 0.063 in: 7/32 in is not stocked.
+			expect(D).toBeGreaterThanOrEqual(3 * Math.max(...layers) - 0.002);
 		}
 	});
 

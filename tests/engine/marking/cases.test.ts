@@ -55,6 +55,15 @@ describe('told at the bench', () => {
 			'238.9',
 			'noThickness'
 		],
+		// A shear has no kerf to leave out: the blanks are turned, and that is all.
+		[
+			'CS',
+			'pieces-per-sheet',
+			{ sheetLength: 48, sheetWidth: 36, pieceLength: 10, pieceWidth: 5, kerf: 0 },
+			'lengthwise',
+			'27',
+			'turned'
+		],
 		// A value off the chart, for what it is multiplied by.
 		['BS', 'setback', { R: 0.15625, T: 0.04, angle: 105 }, 'setback', '1.303', 'other-step:K'],
 		// Two steps with equal values are one.

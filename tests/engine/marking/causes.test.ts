@@ -100,6 +100,8 @@ describe('one entry', () => {
 		// Lists.
 		['positions', '.4, 2.3, 4.2, 6.1, 8, 9.9', 'right'],
 		['positions', '0, 1.9, 3.8, 5.7, 7.6, 9.5', 'slip fromZero'],
+		// A nought among them is near nought.
+		['positions', '0, 1.905, 3.8, 5.7, 7.6, 9.5', 'slip fromZero'],
 		['positions', '.4, 2.775, 5.15, 7.525, 9.9', 'slip down'],
 		// The first values, all right, are half a list, whatever slip may lead to so few.
 		['positions', '.4, 2.3, 4.2', 'unread'],

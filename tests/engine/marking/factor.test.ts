@@ -29,7 +29,7 @@ describe('the factor of a rule for the size', () => {
 		// Once a size is the size.
 		['alike', '1.25', 'accept'],
 		['sum', '3', 'unknown'],
-		['sum', '1', 'unknown'],
+		['sum', '1', 'other-step'],
 		['nothing', '2', 'unknown'],
 		// Numbers of things are no sizes.
 		['run', '4', 'other-step'],
@@ -37,7 +37,7 @@ describe('the factor of a rule for the size', () => {
 		['twice', '3', 'unknown'],
 		['along', '.05', 'other-step'],
 		// What stands on the paper as a size is no factor.
-		['sixT', '6', 'unknown'],
+		['sixT', '6', 'other-step'],
 		['sixT', '6T', '6 × thickest']
 	])('%s %s: %s', (key, text, cause) => {
 		expect(told(key, text)).toBe(cause);

@@ -2,7 +2,7 @@ import { cardByCode, loadFamily } from '../../../src/lib/engine/families/catalog
 import { drawTask, type Task } from '../../../src/lib/engine/tasks/task.ts';
 import { entryOf, readAnswer } from '../../../src/lib/engine/marking/answer.ts';
 import { mark } from '../../../src/lib/engine/marking/mark.ts';
-import type { Entries, Verdict } from '../../../src/lib/engine/marking/verdict.ts';
+import type { Cause, Entries, Verdict } from '../../../src/lib/engine/marking/verdict.ts';
 import type { Values } from '../../../src/lib/engine/solver/compiled.ts';
 import { evaluate } from '../../../src/lib/engine/solver/evaluate.ts';
 import type { Method } from '../../../src/lib/engine/solver/method.ts';
@@ -46,4 +46,14 @@ export function verdictsOn(
 	typed: Readonly<Record<string, string>>
 ): Record<string, Verdict> {
 	return { ...mark(task, entriesOf(task, typed)) };
+}
+
+/** Why one of them is wrong; null where it is not. */
+export function causeIn(
+	task: Task,
+	typed: Readonly<Record<string, string>>,
+	key: string
+): Cause | null {
+	const verdict = verdictsOn(task, typed)[key];
+	return verdict?.kind === 'rework' ? verdict.cause : null;
 }

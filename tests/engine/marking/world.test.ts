@@ -23,21 +23,55 @@ describe('a method worked with slips', () => {
 		expect(world.pair('oneMargin', 'byHoles').pitch).toBeCloseTo(9.9 / 6, 9);
 	});
 
-	test('carries every step as a shop does', () => {
-		// 9.5 in 6 spaces is 1.58333…
-		expect(world.carried('more').pitch).toBe(1.583);
-		expect(world.carried('more').spaces).toBe(6);
+	test('is idle where it changes nothing with these numbers', () => {
+		const even = new World({
+			...shelfTask,
+			drawn: { ...shelfTask.drawn, given: { ...shelfTask.drawn.given, gap: 1.9 } }
+		});
+		expect(even.isIdle('down')).toBe(true);
+		expect(world.isIdle('down')).toBe(false);
+		expect(even.isIdle('more')).toBe(false);
 	});
 
-	test('rounds what comes before a step, and not the step itself', () => {
-		// Grip 0.113 and pitch 1.9: hundredths, tenths, sixteenths.
-		expect(world.roundedOnTheWay('positions', 0).grip).toBe(0.11);
-		expect(world.roundedOnTheWay('positions', 1).grip).toBe(0.1);
-		expect(world.roundedOnTheWay('positions', 2).grip).toBe(0.125);
-		expect(world.roundedOnTheWay('positions', 3).grip).toBe(shelfTask.right.grip);
-		expect(world.roundedOnTheWay('grip', 0).grip).toBe(shelfTask.right.grip);
-		const { positions } = world.roundedOnTheWay('positions', 2);
-		expect(positions).toEqual([0.4, 2.275, 4.15, 6.025, 7.9, 9.775]);
+	test('can be one before a step or in it, and no other', () => {
+		expect(world.slipsAt('grip')).toEqual(['oneLayer', 'thinLeftOut']);
+		expect(world.slipsAt('spaces')).toEqual(['oneMargin', 'noMargin', 'down', 'more']);
+		expect(world.slipsAt('count')).toEqual([
+			'oneMargin',
+			'noMargin',
+			'down',
+			'more',
+			'spacesForHoles'
+		]);
+	});
+
+	test('gives the value of one step without the others', () => {
+		const { pitch, positions } = world.pair('oneMargin', 'down', 'pitch');
+		expect(pitch).toBeCloseTo(2.475, 9);
+		expect(positions).toEqual(world.single('oneMargin').positions);
+	});
+
+	test('carries the steps before as a shop does, or cut off, and the step itself too', () => {
+		// 9.5 in 6 spaces is 1.58333…
+		expect(world.carried('more', 'pitch')).toEqual([9.5 / 6, 1.583, 9.5 / 6, 1.583]);
+		// In 3 spaces it is 3.16666…
+		const [rounded, , cut] = new World(shelfTask, { spaces: 3 }).carried(
+			'spacesForHoles',
+			'positions'
+		);
+		expect(rounded).toEqual([0.4, 3.567, 6.734].map((one) => expect.closeTo(one, 9) as number));
+		expect(cut).toEqual([0.4, 3.566, 6.732].map((one) => expect.closeTo(one, 9) as number));
+	});
+
+	test('rounds or cuts off what comes before a step, and not the step itself', () => {
+		// Grip 0.113: hundredths, tenths, sixteenths; cut to thousandths and hundredths.
+		const at = (last: string, key: string) =>
+			new World(shelfTask, { spaces: 3 }).roundedOnTheWay(last).map((values) => values[key]);
+		expect(at('positions', 'grip')).toEqual([0.11, 0.1, 0.125, 0.113, 0.11]);
+		expect(at('positions', 'pitch')).toEqual([3.17, 3.2, 3.1875, 3.166, 3.16]);
+		expect(at('pitch', 'pitch')).toEqual(Array(5).fill(9.5 / 3));
+		// Nothing is rounded in a whole number.
+		expect(at('positions', 'count')).toEqual(Array(5).fill(4));
 	});
 });
 
@@ -47,8 +81,9 @@ describe('worked on with a wrong value', () => {
 	test('goes by it', () => {
 		expect(after.base).toMatchObject({ run: 9.5, spaces: 4, count: 5, pitch: 2.375 });
 		expect(after.single('byHoles').pitch).toBeCloseTo(1.9, 9);
-		expect(after.carried('oneMargin').pitch).toBe(2.475);
-		expect(after.roundedOnTheWay('pitch', 0).pitch).toBe(2.375);
+		expect(after.carried('oneMargin', 'pitch')).toContain(2.475);
+		expect(after.slipsAt('pitch')).toEqual(['oneMargin', 'noMargin', 'byHoles']);
+		expect(after.slipsAt('spaces')).toEqual([]);
 	});
 
 	test('has no slip in the step that was put in', () => {

@@ -45,7 +45,7 @@ export const rows: readonly OutcomeRow[] = [
 		'6 rivets stand 0.700 in apart: fewer still keep within the maximum pitch.'
 	),
 
-	row('pitch', 0, 'noStep', 'A pitch of 0.000 in does not lead along the row.'),
+	row('pitch', 0, 'noStep', 'A pitch of 0.000 in makes no row.'),
 	// The last hole falls on 0.25 + 4 pitches.
 	row(
 		'pitch',

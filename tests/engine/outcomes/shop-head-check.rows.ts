@@ -20,7 +20,7 @@ function head(width: number, height: number, lines: readonly Line[]): OutcomeRow
 }
 
 const forNothing =
-	'Drilled out for nothing, and the hole may be hurt: the head is neither too wide nor too flat.';
+	'Drilled out for nothing, and the hole may be damaged: the head is neither too wide nor too flat.';
 
 export const rows: OutcomeRow[] = [
 	// Within the limits: 1.44D by 0.52D, which spreads to 1.5D and 0.52 × 0.96².
@@ -69,7 +69,7 @@ export const rows: OutcomeRow[] = [
 		[
 			'replace',
 			'fresh',
-			'Drilled out and driven new, it can be 1.5D across and 0.5D high, if the hole was not hurt.'
+			'Drilled out and replaced, it can be 1.5D across and 0.5D high, if the hole is not damaged.'
 		]
 	])
 ];

@@ -119,7 +119,9 @@ describe('a panel worked by hand', () => {
 			'5-5',
 			'5-5'
 		]);
-		expect(plan.notes).toEqual([expect.stringMatching(/Different stacks: frame 5\/32 in\.$/)]);
+		expect(plan.notes).toEqual([
+			expect.stringMatching(/the largest that one of its stacks wants: frame 5\/32 in\./)
+		]);
 		expect(plan.problems).toEqual([]);
 	});
 
@@ -151,6 +153,53 @@ describe('a panel worked by hand', () => {
 		// (80 − 4 − π/4 × 1.5²) × 0.032 × 0.1
 		expect(plan.weight).toBeCloseTo((76 - (Math.PI / 4) * 2.25) * 0.0032, 4);
 		expect(plan.problems).toEqual([]);
+	});
+
+	test('what lies past the edge is told at its field, and the rest is worked', async () => {
+		const frame = { runs: 'across', flange: '3/4in', thickness: '0.032in' };
+		const file = {
+			panel: { ...skin, cornerRadius: '9in' },
+			members: [
+				{ ...frame, name: 'off', at: 50 },
+				{ ...frame, name: 'odd', at: 3, thickness: '0.033in' },
+				{ ...frame, name: 'drilled', at: 6, drilled: ['1in', '2in', '9in'] }
+			],
+			doublers: [{ name: 'plate', x: 8, y: 2, length: 3, width: 1, thickness: '0.032in' }],
+			cutouts: [
+				{ name: 'window', x: 9, y: 3, length: 2, width: 2 },
+				{ name: 'port', x: 0.5, y: 4, diameter: 2 }
+			],
+			bends: [{ edge: 'left', leg: '3/4in', angle: 200, radius: '1/8in' }]
+		};
+		const { problems } = await planPanel({ rivet: universal, greatestPitch: '1in', ...file });
+		const plan = await planned(file);
+		const past = 'it reaches past the edge of the panel; correct its place or its size.';
+		const told = problems.map(({ field, says }) => [field, says]);
+		for (const one of [
+			[
+				'panel.cornerRadius',
+				'Panel, corner radius: 9 in is more than half the panel; 4 in is used.'
+			],
+			[
+				'members.1.thickness',
+				'odd, thickness: 0.033 in is in no gauge table; the nearest are 0.032 in and 0.040 in.'
+			],
+			[
+				'members.2.drilled',
+				'drilled, drilled holes: 9 in is off the member, which lies between 0 in and 8 in; correct it.'
+			],
+			['doublers.0.x', `plate: ${past}`],
+			['cutouts.0.x', `window: ${past}`],
+			['cutouts.1.x', `port: ${past}`],
+			[
+				'bends.0.angle',
+				'Bend 1, bend angle: it counts from flat and lies between 0° and 180°; correct it.'
+			]
+		])
+			expect(told).toContainEqual(one);
+		expect(along(plan, 'drilled', 'y')).toEqual([1, 2]);
+		expect(plan.notes.join()).toContain('Round the corners of an opening to a radius of 1/2 in');
+		expect(plan.notes.join()).not.toContain('one rivet diameter');
 	});
 
 	test('a drilled frame, marked from behind', async () => {
@@ -229,6 +278,23 @@ describe('a panel worked by hand', () => {
 		expect(reliefDiameter(1 / 32, 0.032)).toBe(1 / 8);
 		expect(reliefDiameter(1 / 32, 0.072)).toBe(3 / 16);
 		expect(reliefDiameter(1 / 32, 0.19)).toBeNull();
+	});
+
+	test('many rows that are left out are counted, not all named', async () => {
+		const long = { runs: 'along', flange: '3/4in', thickness: '0.032in' };
+		const members = Array.from({ length: 9 }, (_, i) => ({
+			...long,
+			name: `S${i + 1}`,
+			at: i + 1
+		}));
+		const plan = await planned({
+			panel: { ...skin, length: '900in', width: '10in' },
+			members,
+			greatestPitch: '1in'
+		});
+		expect(plan.problems).toContain(
+			'A plan holds 2000 holes; S3, S4, S5 and 4 more would go over that and are left out: make the greatest pitch larger.'
+		);
 	});
 
 	test('a row of too many holes, and rows that are too many together', async () => {

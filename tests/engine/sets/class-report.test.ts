@@ -14,7 +14,7 @@ import { handInOf, rightEntries } from './hand-ins.ts';
  * Two tasks of four marks each, the second a row of rivets with steps run, spaces, count, pitch.
  * Six students: two have all, three leave one end margin in the run, one leaves the row blank.
  */
-const terms = plainTerms('Section B, week 6');
+const terms = plainTerms('Section B, week 3');
 const open = await openSet(await composeSet(terms, [readWish('RL2'), readWish('LR2')]));
 
 function oneMargin({ task }: SetTask) {
@@ -99,6 +99,16 @@ describe('a page for a student', () => {
 		const task = await taskFromNumber(practice?.task ?? '');
 		expect(`${task.id.code}${task.id.level}`).toBe('LR2');
 		expect(task.number).not.toBe(open.tasks[1]?.task.number);
+	});
+
+	test('tells a rule once, at the first answer that it is behind', async () => {
+		const twice = await openSet(await composeSet(plainTerms('Twice'), ['ED2*2'].map(readWish)));
+		const found = [{ file: 'C1', handIn: await handInOf(twice, 'C1', () => ({})) }];
+		const [blank] = (await collect(twice, found)).handIns;
+		if (!blank) throw new Error('nothing was marked');
+		const told = studentPage(twice, blank).tasks.map(({ wrong }) => wrong.map(({ why }) => why));
+		expect(told[0]?.every((why) => why !== '')).toBe(true);
+		expect(told[1]?.every((why) => why === '')).toBe(true);
 	});
 
 	test('is empty where all is right, and tells what was left out', () => {

@@ -15,7 +15,7 @@ import { stepsOf } from '../../../src/lib/engine/tasks/task.ts';
 import { writeSet } from '../../../src/lib/exchange/set-link.ts';
 import { handInOf, rightEntries, rightText } from './hand-ins.ts';
 
-const terms = plainTerms('Section B, week 6');
+const terms = plainTerms('Section B, week 3');
 const open = await openSet(await composeSet(terms, [readWish('RL2'), readWish('LR2')]));
 
 function found(...handIns: HandIn[]): Found[] {

@@ -1,3 +1,4 @@
+import { ok } from 'node:assert/strict';
 import { kindAt } from '../../../src/lib/engine/solver/kind-at.ts';
 import { describe, expect, test } from 'vitest';
 import { cards } from '../../../src/lib/engine/families/topics.ts';
@@ -57,9 +58,7 @@ describe.each(families.map(({ code, id }) => [id, code] as const))('%s', (_, cod
 		for (const question of questions) {
 			for (const units of ['in', 'mm'] as const) {
 				const texts = optionTexts(question, units);
-				expect(new Set(texts).size, `${question.task.number}: ${texts.join(' | ')}`).toBe(
-					texts.length
-				);
+				ok(new Set(texts).size === texts.length, `${question.task.number}: ${texts.join(' | ')}`);
 			}
 		}
 	});
@@ -69,17 +68,17 @@ describe.each(families.map(({ code, id }) => [id, code] as const))('%s', (_, cod
 			const { method } = task;
 			expect(options[right]?.value).toEqual(task.right[key]);
 			for (const [place, { value, cause }] of options.entries()) {
-				expect(cause === null).toBe(place === right);
+				ok((cause === null) === (place === right), task.number);
 				if (place === right) continue;
 				const entry = { value: typeof value === 'number' ? exactly(value) : String(value) };
 				const verdict = mark(task, { [key]: { ...entry, grain: 0 } })[key];
-				expect(verdict?.kind, `${task.number} ${String(value)}`).toBe('rework');
+				ok(verdict?.kind === 'rework', `${task.number} ${String(value)}`);
 				if (typeof value !== 'number') continue;
 				const apart = exactly(value)
 					.sub(exactly(Number(task.right[key])))
 					.abs();
 				const close = apart.compare(toleranceAt(method, key)) <= 0;
-				expect(close, `${task.number} ${value}`).toBe(false);
+				ok(!close, `${task.number} ${value}`);
 			}
 		}
 	});
@@ -97,7 +96,7 @@ describe.each(families.map(({ code, id }) => [id, code] as const))('%s', (_, cod
 				for (const ids of leads) {
 					const led = { [key]: made(ids) ?? '' };
 					const where = `${task.number} ${String(value)} by ${ids.join()}`;
-					expect(differs(method, key, led, { [key]: value }), where).toBe(false);
+					ok(!differs(method, key, led, { [key]: value }), where);
 				}
 			}
 		}

@@ -19,6 +19,8 @@ function now(): Date {
 const saved = () => stamped(sam, { type: 'set', hash, set }, now());
 const shelved = (to: 'list' | 'archive' | 'bin') =>
 	stamped(sam, { type: 'set-shelf', hash, to }, now());
+const drawn = (code: string | null, draws: string) =>
+	stamped(sam, { type: 'set-drawn', hash, code, draws }, now());
 const taken = (code: string) => stamped(sam, { type: 'set-taken', hash, code, link }, now());
 const answered = (code: string, place: number, length: string, seconds = 30) => {
 	const facts: FactsOf<'set-answer'> = {
@@ -45,6 +47,8 @@ describe('what the log tells of sets', () => {
 		const events = [
 			saved(),
 			shelved('bin'),
+			drawn(null, '2.z.eJyL'),
+			drawn('B05', '2.z.eJyL'),
 			taken('B05'),
 			answered('B05', 1, '<b>'),
 			handedIn('B05', 1)
@@ -55,6 +59,15 @@ describe('what the log tells of sets', () => {
 		}
 		expect(isSetEvent(attempt())).toBe(false);
 		expect(readEvent({ ...taken('B05'), link: 'javascript:alert(1)' }).ok).toBe(false);
+	});
+
+	test('what its tasks drew is there in the order it was kept', () => {
+		const { drawn: all } = shelfOf([drawn(null, '2.z.a'), saved(), drawn('B05', '2.z.b')]);
+		const sheets = [
+			{ code: null, draws: '2.z.a' },
+			{ code: 'B05', draws: '2.z.b' }
+		];
+		expect([...all]).toEqual([[hash, sheets]]);
 	});
 
 	test('a saved set is there once, as it was, and stands where it was put last', () => {

@@ -6,10 +6,14 @@ import {
 	atLeast,
 	type LimitText,
 	method,
+	otherwise,
+	outcome,
 	slip,
 	type SlipText,
-	step
+	step,
+	when
 } from '../../../src/lib/engine/solver/write.ts';
+import type { Case, Origin } from '../../../src/lib/engine/solver/method.ts';
 import { functions } from '../../../src/lib/engine/trade/functions.ts';
 
 /** A method of one step, with the givens that formulas here may name. */
@@ -28,15 +32,17 @@ function oneStep(formula: string, slips: Record<string, SlipText> = {}, limits: 
 	});
 }
 
+const origin: Origin = { unit: 'trial', key: '0', names: {} };
+
 function compiled(formula: string): string {
 	return compileMethod(oneStep(formula), functions).unit;
 }
 
 describe('a formula that cannot be right fails the build', () => {
 	test.each([
-		['D + N', 'Units do not match'],
-		['D + 1', 'Units do not match|Unexpected type'],
-		['D * D', 'a step may not end in'],
+		['D + N', 'a length [+] an angle makes no sense'],
+		['D + 1', 'a length [+] a plain number makes no sense: a size wants its unit'],
+		['D * D', 'a step may not end in in × in: look at'],
 		['D / N', 'a step may not end in'],
 		['upTo(D, 1 deg)', 'upTo takes values of one kind'],
 		['setbackK(D)', 'setbackK takes a value of the kind angle'],
@@ -44,7 +50,7 @@ describe('a formula that cannot be right fails the build', () => {
 		['sum(D)', 'sum takes a list'],
 		['upTo(D)', 'upTo takes 2 values'],
 		['upTo(D, D, D)', 'upTo takes 2 values'],
-		['E + D', 'E is neither a given, an earlier step nor a unit'],
+		['E + D', 'E is neither a given, an earlier step nor a unit: there are D, N, layers, alloy'],
 		['result + D', 'result is neither'],
 		['sqrt(D)', 'no trade function is called sqrt'],
 		['constructor(D)', 'no trade function is called constructor'],
@@ -84,6 +90,19 @@ describe('a formula that cannot be right fails the build', () => {
 		expect(() => compileMethod(trial('layers'), functions)).toThrow('same kind of value');
 	});
 
+	test('the last case of an outcome, and no other, has no condition', () => {
+		const trial = (...cases: Case[]) => {
+			const told = outcome(['result'], {}, Object.fromEntries(cases.entries()));
+			return () =>
+				compileMethod({ ...oneStep('D'), outcomes: [{ ...told, from: origin }] }, functions);
+		};
+		const [short, long] = [when('D < 1 in', 'Short.'), otherwise('Long.')];
+		expect(trial(short, long)).not.toThrow();
+		for (const wrong of [trial(short), trial(long, short), trial(long, long)]) {
+			expect(wrong).toThrow('trial outcome 1: its last case, and no other');
+		}
+	});
+
 	test('a limit compares values of one kind', () => {
 		const trial = (bound: string) => oneStep('2 * D', {}, [atLeast('D', bound, 'No.')]);
 		expect(() => compileMethod(trial('1 in'), functions)).not.toThrow();
@@ -112,7 +131,7 @@ describe('what a formula becomes', () => {
 		['layers * 2', 'v.layers.map((_, i) => (v.layers[i] * 2))'],
 		['upTo(layers, D)', 'v.layers.map((_, i) => f.upTo.run(v.layers[i], v.D))']
 	])('%s', (formula, source) => {
-		expect(compiled(formula)).toContain(`run: (v, r) => ${source}, needs:`);
+		expect(compiled(formula)).toContain(`run: (v) => ${source}, needs:`);
 	});
 
 	test('lists and kinds are told', () => {

@@ -49,9 +49,18 @@ function unexplained(text: string): string[] {
 }
 
 test('every word of a statement, label or sentence is plain English or explained', async () => {
-	const missing = new Set((await texts()).flatMap(unexplained));
-	// A trade word goes into engine/trade/words; any other into tests/data/plain-words.txt.
-	expect([...missing].sort()).toEqual([]);
+	const missing = new Map<string, string>();
+	for (const text of await texts()) {
+		for (const word of unexplained(text)) {
+			if (!missing.has(word)) missing.set(word, text);
+		}
+	}
+	expect(
+		[...missing].map(
+			([word, text]) =>
+				`${word}: explain it in trade/words, add it to tests/data/plain-words.txt, or use another in “${text}”`
+		)
+	).toEqual([]);
 });
 
 test('every word has one name, a short sentence and a source', () => {

@@ -30,14 +30,17 @@ describe('the corpus of wrong answers', () => {
 			for (const name of names.flatMap((one) => one.split('+'))) {
 				const [kind = '', step] = name.split(':');
 				const known = [...Object.keys(task.method.slips), ...units, ...kinds].includes(kind);
-				const inPlace = step === undefined || Object.hasOwn(task.method.steps, step);
+				const { steps, given } = task.method;
+				const inPlace = step === undefined || Object.hasOwn({ ...given, ...steps }, step);
 				if (!known || !inPlace) strange.add(`${task.method.id}: ${name}`);
 			}
 		}
-		expect([...strange]).toEqual([]);
+		const choose = `choose a slip of the method or one of ${[...units, ...kinds].join(', ')}`;
+		expect([...strange], choose).toEqual([]);
 	});
 
 	it.each(cards.map(({ id }) => id))('has a dozen rules for %s', (family) => {
-		expect(rulesOf(family).length).toBeGreaterThanOrEqual(12);
+		const where = `write rules for ${family} in tests/engine/wrong-answers/<topic>/${family}.ts`;
+		expect(rulesOf(family).length, where).toBeGreaterThanOrEqual(12);
 	});
 });

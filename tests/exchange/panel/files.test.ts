@@ -90,6 +90,35 @@ describe('files of a panel', () => {
 		expect(drawn.map(({ r }) => r)).toEqual(radii);
 	});
 
+	test('tables in millimetres say so, and hold the same places', async () => {
+		const plan = await planPanel(file);
+		const rowsOf = (list: 'holes' | 'drills' | 'cut') => {
+			const table = readCsv(writePanelCsv(plan, list, 'mm'));
+			return table.ok ? table.rows : [];
+		};
+		const [head, ...rows] = rowsOf('holes');
+		expect(head?.slice(0, 7)).toEqual([
+			'hole',
+			'x mm',
+			'y mm',
+			'row',
+			'crosses',
+			'layers mm',
+			'grip mm'
+		]);
+		plan.holes.forEach(({ x, y }, i) => {
+			expect(Math.abs(Number(rows[i]?.[1]) - x * 25.4)).toBeLessThan(0.000_6);
+			expect(Math.abs(Number(rows[i]?.[2]) - y * 25.4)).toBeLessThan(0.000_6);
+		});
+		// 0.125, 0.1285 and 0.032 in.
+		expect(rowsOf('drills').map((row) => row.slice(0, 5))).toEqual([
+			['rivet diameter mm', 'pilot', 'pilot mm', 'final', 'final mm'],
+			['3.175', '1/8 in', '3.175', 'No. 30', '3.264']
+		]);
+		expect(rowsOf('cut')[0]).toEqual(['piece', 'length mm', 'width mm', 'thickness mm']);
+		expect(rowsOf('cut')[1]?.[3]).toBe('0.813');
+	});
+
 	test('DXF is R12 in inches, with the outline and the openings where they are', async () => {
 		const plan = await planPanel(file);
 		const { header, entities } = inDxf(plan);

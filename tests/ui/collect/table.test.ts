@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { widthsFor } from '../../../src/lib/ui/collect/column-widths.ts';
 import { rowWindow } from '../../../src/lib/ui/collect/row-window.ts';
 import { segmentPaths, sizeOf } from '../../../src/lib/ui/collect/segment-paths.ts';
 import { fromTable } from '../../../src/lib/ui/collect/table-keys.ts';
@@ -31,6 +32,18 @@ describe('a long table', () => {
 	test('of a class is drawn whole', () => {
 		expect(rowWindow(24, 300, 200, 28)).toEqual({ from: 0, to: 24, above: 0, below: 0 });
 	});
+});
+
+test('twenty tasks of six steps stand beside the entry on a page of 1280 pixels', () => {
+	const widths = widthsFor(
+		Array.from({ length: 20 }, () => 6),
+		'dense'
+	);
+	expect(widths).toHaveLength(23);
+	// 1280 less the margins, the entry with its gap, and what the box takes at its sides.
+	expect(widths.reduce((sum, one) => sum + one, 0)).toBeLessThanOrEqual(1148 - 364 - 22);
+	const phone = widthsFor([4, 4, 4, 4, 4, 4, 4, 4, 4, 4, 4, 4], 'stacked');
+	expect(phone.reduce((sum, one) => sum + one, 0)).toBeLessThanOrEqual(360 - 32 - 12);
 });
 
 test('segments of a state are one path, side by side', () => {

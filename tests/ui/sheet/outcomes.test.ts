@@ -44,7 +44,7 @@ test('the sentence of an outcome gives no right value away at the first try', ()
 			if (first?.outcome.says !== '') continue;
 			silenced++;
 			expect(second?.outcome.says, task.number).toContain(right);
-			expect(first.outcome).toEqual({ ...second?.outcome, says: '' });
+			expect(first.outcome.drawing).toEqual(second?.outcome.drawing);
 			const [known] = outcomesOf(task, check, 'in', true, true);
 			expect(known?.outcome.says).toContain(right);
 		}

@@ -1,4 +1,13 @@
 import { expect, test } from 'vitest';
+import { loadFamilies } from '../../../src/lib/engine/families/catalogue.ts';
+import { levels } from '../../../src/lib/engine/families/level.ts';
+import {
+	identifier,
+	showStep,
+	symbolOf,
+	symbolsIn
+} from '../../../src/lib/engine/solver/show-step.ts';
+import { drawTask, stepsOf } from '../../../src/lib/engine/tasks/task.ts';
 import { wrapping } from '../../../src/lib/ui/sheet/wrapping.ts';
 
 const maths = (markup: string) =>
@@ -30,4 +39,58 @@ test('cases are lines, and each of them breaks by itself', () => {
 		'1|+2 if\u00a0b|&gt;2',
 		'4 otherwise'
 	]);
+});
+
+test('a size in brackets stands on one line, and words around it do not have to', () => {
+	expect(wrapping('<mtext>0.094\u00a0in (≈\u00a03/32\u00a0in) of metal</mtext>')).toBe(
+		'<span>0.094 in (≈\u00a03/32\u00a0in) of metal</span>'
+	);
+});
+
+/** What browsers do not break in. */
+const unbroken = /<math>(.*?)<\/math>/g;
+
+/** A fraction is as wide as the longer of its two lines. */
+function lettersAcross(piece: string): number {
+	const letters = (markup: string) => markup.replace(/<[^>]*>/g, '');
+	const longer = (_: string, above: string, below: string) =>
+		letters(above).length > letters(below).length ? above : below;
+	const fraction = /<mfrac><mrow>(.*?)<\/mrow><mrow>(.*?)<\/mrow><\/mfrac>/g;
+	return letters(piece.replace(fraction, longer)).length;
+}
+
+test('a fraction too long for a line gets a stroke, and words that join break behind themselves', () => {
+	const above =
+		'<mn>360</mn><mo>−</mo><mtext>the larger of\u00a0</mtext><mi>N</mi><mo>+</mo><mn>12345678</mn>';
+	const pieces = wrapping(`<mfrac><mrow>${above}</mrow><mn>2</mn></mfrac>`);
+	expect(pieces.replace(/<[^>]*>/g, '').split('\u200b')).toEqual([
+		'(360',
+		'−',
+		'the larger of ',
+		'N',
+		'+12345678)',
+		'/2'
+	]);
+});
+
+test('no formula or slip of any task holds a piece that a narrow phone has no room for', async () => {
+	const wide = new Set<string>();
+	for (const family of await loadFamilies()) {
+		for (const level of levels) {
+			const task = drawTask(family, level, 7);
+			for (const key of stepsOf(task)) {
+				const { symbols, numbers } = showStep(task.method, key, task.right, 'in');
+				const name = identifier(symbolOf(task.method, key));
+				const slips = Object.entries(task.method.slips)
+					.filter(([, { step }]) => step === key)
+					.map(([id]) => symbolsIn(task.method, key, id));
+				for (const line of [symbols, ...numbers, ...slips]) {
+					for (const [, piece = ''] of wrapping(`${name}<mo>=</mo>${line}`).matchAll(unbroken)) {
+						if (lettersAcross(piece) > 30) wide.add(`${task.method.id}, ${key}: ${piece}`);
+					}
+				}
+			}
+		}
+	}
+	expect([...wide]).toEqual([]);
 });

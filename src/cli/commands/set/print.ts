@@ -1,6 +1,12 @@
 import { mkdir } from 'node:fs/promises';
 import { join } from 'node:path';
-import { howToPrint, printKey, printWorksheets } from '../../../lib/exchange/print/sheets.ts';
+import {
+	howToPrint,
+	printKey,
+	printWorksheets,
+	sampleOnly
+} from '../../../lib/exchange/print/sheets.ts';
+import { hasOwnSheets } from '../../../lib/engine/sets/set.ts';
 import { readRoster, type Student } from '../../../lib/exchange/roster.ts';
 import { readText, write } from '../../files.ts';
 import type { Options } from '../../options.ts';
@@ -30,9 +36,10 @@ export async function printSet(
 		keySheets = key.sheets;
 	}
 	const { sheets } = worksheets;
+	const sample = students.length === 0 && hasOwnSheets(open.set) ? [sampleOnly] : [];
 	return {
 		data: { hash: open.hash, files, students: students.length, sheets, keySheets, how: howToPrint },
-		text: [`${sheets} sheets, ${keySheets} of key`, ...files, howToPrint].join('\n')
+		text: [`${sheets} sheets, ${keySheets} of key`, ...files, ...sample, howToPrint].join('\n')
 	};
 }
 

@@ -4,6 +4,7 @@ import { evidenceOfCheck } from '$lib/engine/schedule/check-evidence.ts';
 import type { LabCheck } from '$lib/engine/schedule/event.ts';
 import { events } from '$lib/storage/log.ts';
 import { device } from '../device/device.svelte.ts';
+import { logbook } from '../device/logbook.ts';
 import type { CheckEntry } from './check-entry.ts';
 
 /** Most checks that are listed. */
@@ -25,7 +26,7 @@ export async function checksBefore(): Promise<LabCheck[]> {
 /** Writes a check to the log; resolves to whether it is safely on this device. */
 export function saveCheck(entry: CheckEntry, checkup: Checkup, owned: Owned): Promise<boolean> {
 	const { method, part, tool, units, values, own } = entry;
-	return device.note({
+	return logbook.note({
 		type: 'lab-check',
 		method,
 		part,

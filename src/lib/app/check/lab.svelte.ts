@@ -12,8 +12,7 @@ import { TradeError } from '$lib/engine/solver/trade-function.ts';
 import { seedCount } from '$lib/engine/tasks/task-number.ts';
 import { shortDate } from '$lib/ui/dates.ts';
 import { below } from '../device/chance.ts';
-import { device } from '../device/device.svelte.ts';
-import { keep, readKept } from '../device/kept.ts';
+import { keepOwn, readOwn } from '../device/own-kept.ts';
 import { settings } from '../device/settings.svelte.ts';
 import { numberOf } from '../practice/run.ts';
 import { unexpected } from '../unexpected.svelte.ts';
@@ -55,7 +54,7 @@ class Lab {
 			if (typeof read === 'string') this.linkProblem = read;
 			else return this.#take(read, true);
 		}
-		const kept = readEntry(readKept(this.#key));
+		const kept = readEntry(readOwn('check'));
 		if (kept) await this.#take(kept, false);
 	}
 
@@ -203,12 +202,8 @@ class Lab {
 		if (this.checkup) await this.#compare(this.checkup);
 	}
 
-	get #key(): string {
-		return `bucktail.check.${device.learnerId ?? 'first'}`;
-	}
-
 	#keep(): void {
-		if (this.entry && !this.foreign) keep(this.#key, JSON.stringify(this.entry));
+		if (this.entry && !this.foreign) keepOwn('check', JSON.stringify(this.entry));
 	}
 }
 

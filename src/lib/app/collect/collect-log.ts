@@ -10,6 +10,7 @@ import {
 import type { Choice } from '$lib/engine/sets/choose-hand-ins.ts';
 import type { Override } from '$lib/engine/sets/override.ts';
 import { device } from '../device/device.svelte.ts';
+import { logbook } from '../device/logbook.ts';
 import type { KeptHandIn } from './set-work.ts';
 
 /** What the log of the learner at work holds of one set's hand-ins. */
@@ -55,27 +56,29 @@ export function canBeKept({ text }: KeptHandIn): boolean {
 	return text !== null && text.length <= longestHandIn;
 }
 
+/** Hand-ins written at once. */
+const together = 20;
+
 /** Puts hand-ins into the log; false where this browser cannot keep them. */
 export function keepHandIns(
 	hash: string,
 	by: HandInCollected['by'],
 	found: readonly KeptHandIn[]
 ): Promise<boolean> {
-	return device.noteAll(
-		found.map(({ file, text }) => ({
-			type: 'collected',
-			hash,
-			by,
-			file: file.slice(0, longestFileName),
-			text: text ?? ''
-		}))
-	);
+	const events = found.map(({ file, text }) => ({
+		type: 'collected' as const,
+		hash,
+		by,
+		file: file.slice(0, longestFileName),
+		text: text ?? ''
+	}));
+	return logbook.noteInParts(events, together);
 }
 
 export function keepChoice(hash: string, choice: Choice): Promise<boolean> {
-	return device.note({ type: 'collected-choice', hash, ...choice });
+	return logbook.note({ type: 'collected-choice', hash, ...choice });
 }
 
 export function keepOverride(hash: string, override: Override): Promise<boolean> {
-	return device.note({ type: 'collected-mark', hash, ...override });
+	return logbook.note({ type: 'collected-mark', hash, ...override });
 }

@@ -1,12 +1,10 @@
 import type { HandInCollected } from '$lib/engine/schedule/collect-events.ts';
 import type { Aside, Choice } from '$lib/engine/sets/choose-hand-ins.ts';
-import type { MarkedHandIn } from '$lib/engine/sets/collect.ts';
-import type { HandIn } from '$lib/engine/sets/hand-in.ts';
 import { type Override, overridden } from '$lib/engine/sets/override.ts';
 import { setHash, type TaskSet } from '$lib/engine/sets/set.ts';
 import { SetError } from '$lib/engine/sets/set-error.ts';
-import { hasHandInText, writeHandInText } from '$lib/exchange/hand-in-file.ts';
-import { readSetLink } from '$lib/exchange/set-link.ts';
+import { hasHandInText } from '$lib/exchange/hand-in-file.ts';
+import { hasLink, readSetLink } from '$lib/exchange/set-link.ts';
 import { device } from '../device/device.svelte.ts';
 import { setShelf } from '../sets/shelf.svelte.ts';
 import { unexpected } from '../unexpected.svelte.ts';
@@ -17,8 +15,11 @@ import {
 	keepHandIns,
 	keepOverride
 } from './collect-log.ts';
-import { joinedFiles, noHandIn, saysTaken } from './collect-words.ts';
-import type { ClassWork, KeptHandIn, Marked, Pasted } from './set-work.ts';
+import { ClassMarking } from './class-marking.svelte.ts';
+import { keepDrawn } from './keep-drawn.ts';
+import { joinedFiles, noHandIn, nothingInText, saysTaken } from './collect-words.ts';
+import type { ClassWork, GatheredTexts, KeptHandIn, KeptSet, Pasted } from './set-work.ts';
+import { nameOf } from './source.ts';
 import { CalledOff, WorkDesk } from './work-desk.ts';
 
 /** What is being done, and how far it is. */
@@ -31,9 +32,13 @@ export interface Busy {
 /** The name that a hand-in typed in from paper goes by. */
 export const fromPaper = 'Typed in from paper';
 
+/** Files handed to the worker at once. */
+const together = 10;
+
 /** The hand-ins of one set, as the instructor's pages have them open. */
 class Collecting {
 	readonly desk = new WorkDesk();
+	readonly #marking = new ClassMarking(this.desk);
 	set = $state.raw<TaskSet | null>(null);
 	/** Whether the log was looked at, be it in vain. */
 	ready = $state(false);
@@ -45,20 +50,20 @@ class Collecting {
 	/** One sentence on what went wrong. */
 	problem = $state<string | null>(null);
 	overrides = $state.raw<readonly Override[]>([]);
-	#marked = $state.raw<Marked | null>(null);
-	#handIns = $state.raw<readonly MarkedHandIn[]>([]);
 	/** What was set aside since the page was opened. */
 	#aside = $state.raw<readonly Aside[]>([]);
 	#found: readonly KeptHandIn[] = [];
 	#foreign: readonly KeptHandIn[] = [];
 	#choices: readonly Choice[] = [];
+	/** What could not be opened, by name, to be tried again. */
+	#unread: Record<string, File | Pasted> = {};
 
 	readonly hash = $derived(this.set ? setHash(this.set) : null);
-	readonly summary = $derived(this.#marked?.summary ?? null);
-	readonly handIns = $derived(this.#handIns.map((one) => overridden(one, this.overrides)));
+	readonly summary = $derived(this.#marking.summary);
+	readonly handIns = $derived(this.#marking.handIns.map((one) => overridden(one, this.overrides)));
 	readonly aside: readonly Aside[] = $derived([
 		...new Map(this.#aside.map((one) => [`${one.file} ${one.why}`, one])).values(),
-		...(this.#marked?.aside ?? []),
+		...this.#marking.aside,
 		...joinedFiles(this.handIns)
 	]);
 
@@ -98,6 +103,11 @@ class Collecting {
 	/** Takes in a text that was pasted: hand-ins, or the link of a set. */
 	async takeText(text: string): Promise<void> {
 		if (hasHandInText(text)) return this.take([{ name: 'Pasted text', text }], 'text');
+		if (!hasLink(text)) {
+			this.says = null;
+			this.problem = nothingInText;
+			return;
+		}
 		return this.openLink(text);
 	}
 
@@ -105,21 +115,30 @@ class Collecting {
 	async take(sources: readonly (File | Pasted)[], by: HandInCollected['by']): Promise<void> {
 		if (sources.length === 0) return;
 		await this.#doing(async () => {
-			const { found, aside, set } = await this.desk.run(
-				'gather',
-				[sources],
-				this.#progress('Reading')
-			);
+			const { found, aside, set } = await this.#gathered(sources);
 			if (!this.set && set) await this.#takeUp(set);
 			this.#aside = [...this.#aside, ...aside];
+			const again = aside.filter((one) => one.again).map(({ file }) => file);
+			for (const source of sources) {
+				if (again.includes(nameOf(source))) this.#unread[nameOf(source)] = source;
+			}
 			if (!this.set) throw new SetError(noHandIn);
 			const own = found.filter(({ hash }) => hash === this.hash);
 			this.#foreign = [...this.#foreign, ...found.filter(({ hash }) => hash !== this.hash)];
-			await this.#keep(own, by);
+			const { fit, known } = await this.#keep(own, by);
+			this.says = saysTaken(fit, known);
 			// Pressed while nothing ran in the worker, it still holds.
 			if (this.#isOff) throw new CalledOff();
 			await this.#mark();
 		});
+	}
+
+	async #gathered(sources: readonly (File | Pasted)[]): Promise<GatheredTexts> {
+		const progress = this.#progress('Reading');
+		for (let i = 0; i < sources.length; i += together) {
+			await this.desk.run('hold', [sources.slice(i, i + together)]);
+		}
+		return this.desk.run('gather', [[]], progress);
 	}
 
 	/** A set met for the first time in a hand-in, with what was collected of it before. */
@@ -129,17 +148,18 @@ class Collecting {
 		await this.load(hash);
 	}
 
-	async #keep(own: readonly KeptHandIn[], by: HandInCollected['by']): Promise<void> {
+	async #keep(own: readonly KeptHandIn[], by: HandInCollected['by']) {
 		const hash = this.hash ?? '';
-		const known = new Set(this.#found.map(keyOf));
-		const fresh = own.filter((one) => !known.has(keyOf(one)));
+		const before = new Set(this.#found.map(keyOf));
+		const fresh = own.filter((one) => !before.has(keyOf(one)));
 		const fit = fresh.filter(canBeKept);
 		const unfit = fresh.filter((one) => !canBeKept(one));
 		const tooLong = 'Too long to be kept with the set; ask for it with shorter entries.';
 		this.#aside = [...this.#aside, ...unfit.map(({ file }) => ({ file, why: tooLong }))];
-		if (fit.length > 0 && !(await keepHandIns(hash, by, fit))) this.problem = device.trouble;
 		this.#found = [...this.#found, ...fit];
-		this.says = saysTaken(fit, own.length - fresh.length);
+		const saved = fit.length === 0 || (await keepHandIns(hash, by, fit));
+		if (!saved) this.problem = device.trouble;
+		return { fit, unfit, known: own.length - fresh.length, saved };
 	}
 
 	/** The version that a code's next hand-in has; 1 where there is none yet. */
@@ -148,15 +168,22 @@ class Collecting {
 		return Math.max(0, ...own.map(({ version }) => version)) + 1;
 	}
 
-	/** Takes in what was typed from paper. */
-	async takePaper(handIn: HandIn): Promise<void> {
-		await this.#doing(async () => {
-			const text = await writeHandInText(handIn);
-			const { hash, code, version } = handIn;
-			await this.#keep([{ file: fromPaper, text, hash, code, version }], 'paper');
-			this.says = `${handIn.code} is typed in.`;
-			await this.#mark();
-		});
+	/**
+	 * Puts a sheet that was typed in into the log; what is wrong is told beside what was told
+	 * before. Resolves to whether the log has it.
+	 */
+	async takePaper(handIn: KeptHandIn): Promise<boolean> {
+		// Another set may have been opened meanwhile.
+		if (handIn.hash !== this.hash) return keepHandIns(handIn.hash, 'paper', [handIn]);
+		const { unfit, saved } = await this.#keep([handIn], 'paper');
+		const isIn = saved && unfit.length === 0;
+		if (isIn) this.says = `${handIn.code} is typed in.`;
+		return isIn;
+	}
+
+	/** Marks again behind what the instructor does. */
+	markBehind(): Promise<void> {
+		return this.#trying(() => this.#mark(() => {}));
 	}
 
 	/** Changes the marks of a task, with the reason. */
@@ -173,6 +200,17 @@ class Collecting {
 			this.#choices = [...this.#choices, choice];
 			await this.#mark();
 			this.says = `${choice.code}: the other hand-in is marked.`;
+		});
+	}
+
+	/** Looks again at what was set aside and may be read or marked by now. */
+	async tryAgain({ file }: Aside): Promise<void> {
+		this.#aside = this.#aside.filter((one) => one.file !== file);
+		const source = this.#unread[file];
+		if (source) return this.take([source], 'file');
+		await this.#doing(async () => {
+			await setShelf.load();
+			await this.#mark();
 		});
 	}
 
@@ -202,27 +240,29 @@ class Collecting {
 		this.#aside = [];
 		this.#found = [];
 		this.#foreign = [];
-		this.#marked = null;
-		this.#handIns = [];
+		this.#unread = {};
+		this.#marking.clear();
+	}
+
+	/** The open set with what was kept of its tasks; null where none is open. */
+	async keptSet(): Promise<KeptSet | null> {
+		const { set } = this;
+		return set && { set, drawn: await setShelf.keptFor(set) };
 	}
 
 	/** What came in for the open set, to be worked on; null where none is open. */
-	get classWork(): ClassWork | null {
-		const { set, overrides } = this;
-		return set && { set, handIns: this.#found, choices: this.#choices, overrides };
+	async classWork(): Promise<ClassWork | null> {
+		const kept = await this.keptSet();
+		const { overrides } = this;
+		return kept && { ...kept, handIns: this.#found, choices: this.#choices, overrides };
 	}
 
-	async #mark(): Promise<void> {
-		const of = this.classWork;
-		if (!of) return;
-		const handIns: MarkedHandIn[] = [];
-		const progress = this.#progress('Marking');
-		const all = { ...of, handIns: [...this.#found, ...this.#foreign], overrides: [] };
-		this.#marked = await this.desk.run('collect', [all], (done, count, part) => {
-			if (part) handIns.push(part);
-			else progress(done, count);
-		});
-		this.#handIns = handIns;
+	async #mark(progress = this.#progress('Marking')): Promise<void> {
+		await this.#marking.mark(async () => {
+			const of = await this.classWork();
+			return of && { ...of, handIns: [...this.#found, ...this.#foreign], overrides: [] };
+		}, progress);
+		void keepDrawn(this);
 	}
 
 	#progress(what: string): (done: number, of: number) => void {
@@ -233,14 +273,18 @@ class Collecting {
 	/** Does something that may fail, and says so in one sentence. */
 	async #doing(work: () => Promise<void>): Promise<void> {
 		this.problem = null;
+		this.says = null;
 		this.#isOff = false;
+		await this.#trying(work);
+		this.busy = null;
+	}
+
+	async #trying(work: () => Promise<void>): Promise<void> {
 		try {
 			await work();
 		} catch (error) {
 			if (error instanceof CalledOff) this.says = 'Called off. What is kept is still here.';
 			else this.problem = error instanceof SetError ? error.message : unexpected.sentence(error);
-		} finally {
-			this.busy = null;
 		}
 	}
 }

@@ -10,23 +10,27 @@ import { collecting } from './collecting.svelte.ts';
 
 export const exports = {
 	async gradebook(): Promise<string> {
-		const { classWork, desk } = collecting;
+		const { desk } = collecting;
+		const classWork = await collecting.classWork();
 		if (classWork) save('gradebook', 'csv', await desk.run('gradebook', [classWork]));
 		return '';
 	},
 	async slips(): Promise<string> {
-		const { classWork, desk } = collecting;
+		const { desk } = collecting;
+		const classWork = await collecting.classWork();
 		if (classWork) save('slips', 'csv', await desk.run('slips', [classWork]));
 		return '';
 	},
 	async xapi(): Promise<string> {
-		const { classWork, desk } = collecting;
+		const { desk } = collecting;
+		const classWork = await collecting.classWork();
 		const now = new Date().toISOString();
 		if (classWork) save('xapi', 'json', await desk.run('xapi', [classWork, now]));
 		return '';
 	},
 	async qti(): Promise<string> {
-		const { set, desk } = collecting;
+		const { desk } = collecting;
+		const set = await collecting.keptSet();
 		if (!set) return '';
 		const { bytes, left } = await desk.run('qti', [set]);
 		save('qti', 'zip', bytes);

@@ -2,6 +2,7 @@ import { SetError } from '$lib/engine/sets/set-error.ts';
 import type { Printed } from '$lib/exchange/print/sheets.ts';
 import { readRoster, type Student } from '$lib/exchange/roster.ts';
 import { collecting } from './collecting.svelte.ts';
+import { keepDrawn } from './keep-drawn.ts';
 import { CalledOff } from './work-desk.ts';
 
 /** What is printed: sheets for students, or the key with working and marks. */
@@ -19,14 +20,20 @@ class Printing {
 
 	/** Makes the sheets as they are asked for now. */
 	async make(): Promise<void> {
-		const { set, desk } = collecting;
+		const { desk } = collecting;
 		this.problem = null;
+		const set = await collecting.keptSet();
 		if (!set) return;
 		try {
 			const students = this.#students();
 			this.busy = { done: 0, of: Math.max(1, students.length) };
 			const progress = (done: number, of: number) => (this.busy = { done, of });
 			this.printed = await desk.run('print', [set, students, this.what], progress);
+			// What stands on paper is to be marked, whatever the families draw by then.
+			void keepDrawn(
+				collecting,
+				students.map(({ code }) => code)
+			);
 		} catch (error) {
 			if (error instanceof SetError) this.problem = error.message;
 			else if (!(error instanceof CalledOff)) throw error;

@@ -14,14 +14,16 @@ class SetReport {
 
 	/** Works out the report on the class for the marks as they stand. */
 	async readClass(): Promise<void> {
-		const { classWork, hash, desk } = collecting;
+		const { hash, desk } = collecting;
+		const classWork = await collecting.classWork();
 		if (!classWork || hash === null) return;
 		this.#class = { hash, report: await desk.run('report', [classWork]) };
 	}
 
 	/** The same for the page of each student. */
 	async readStudents(): Promise<void> {
-		const { classWork, hash, desk } = collecting;
+		const { hash, desk } = collecting;
+		const classWork = await collecting.classWork();
 		if (!classWork || hash === null) return;
 		const pages: StudentPage[] = [];
 		await desk.run('students', [classWork], (_done, _of, page) => {

@@ -1,7 +1,8 @@
-import { collect, type MarkedHandIn, markingOnce } from '$lib/engine/sets/collect.ts';
+import { collect, type MarkedHandIn, markingOnce, tasksOf } from '$lib/engine/sets/collect.ts';
 import type { Aside, Choice, Found } from '$lib/engine/sets/choose-hand-ins.ts';
 import { type ClassReport, classReport } from '$lib/engine/sets/class-report.ts';
 import type { HandIn } from '$lib/engine/sets/hand-in.ts';
+import type { KeptSheet } from '$lib/engine/sets/kept-draws.ts';
 import { missedSteps } from '$lib/engine/sets/missed-steps.ts';
 import type { Override } from '$lib/engine/sets/override.ts';
 import { type OpenSet, openSet } from '$lib/engine/sets/open-set.ts';
@@ -10,13 +11,16 @@ import { type StudentPage, studentPage } from '$lib/engine/sets/student-page.ts'
 import { writeCsv } from '$lib/exchange/csv.ts';
 import { gather } from '$lib/exchange/gather.ts';
 import { gradebook, slipTable } from '$lib/exchange/gradebook.ts';
+import { unpackSheets } from '$lib/exchange/kept-sheets.ts';
 import { printKey, printWorksheets, type Printed } from '$lib/exchange/print/sheets.ts';
 import { readHandInTexts, writeHandInText } from '$lib/exchange/hand-in-file.ts';
 import { qtiPackage, writeQti } from '$lib/exchange/qti/package.ts';
 import type { Student } from '$lib/exchange/roster.ts';
 import { setOfMost } from '$lib/exchange/which-set.ts';
 import { writeXapi } from '$lib/exchange/xapi.ts';
-import { type PaperSheet, paperSheet } from './paper-sheet.ts';
+import { packSheets } from '../sets/pack-sheets.ts';
+import { type PaperTask, paperTasks } from './paper-sheet.ts';
+import { isPasted, nameOf } from './source.ts';
 
 /*
  * What takes long with a set: run in a worker (see `work-desk.ts`), so that the page stays free.
@@ -39,9 +43,14 @@ export interface KeptHandIn extends Pick<HandIn, 'hash' | 'code' | 'version'> {
 	readonly text: string | null;
 }
 
-/** What came in for a set, and what an instructor settled about it. */
-export interface ClassWork {
+/** A set, with what was kept of its tasks where a later revision draws others. */
+export interface KeptSet {
 	readonly set: TaskSet;
+	readonly drawn: readonly KeptSheet[];
+}
+
+/** What came in for a set, and what an instructor settled about it. */
+export interface ClassWork extends KeptSet {
 	readonly handIns: readonly KeptHandIn[];
 	readonly choices: readonly Choice[];
 	readonly overrides: readonly Override[];
@@ -60,6 +69,8 @@ export interface SetSummary {
 	readonly hash: string;
 	readonly of: number;
 	readonly tasks: readonly { readonly place: number; readonly name: string; readonly of: number }[];
+	/** What is typed in from a sheet of paper, in the order of the set. */
+	readonly paper: readonly PaperTask[];
 }
 
 /** What came of marking, without the hand-ins, which come one by one. */
@@ -69,11 +80,14 @@ export interface Marked {
 }
 
 /** The set last worked on: drawn once, and what was marked in it is remembered. */
-let last: { hash: string; open: OpenSet; marking: ReturnType<typeof markingOnce> } | null = null;
+let last: { key: string; open: OpenSet; marking: ReturnType<typeof markingOnce> } | null = null;
 
-async function opened(set: TaskSet) {
-	const hash = setHash(set);
-	if (last?.hash !== hash) last = { hash, open: await openSet(set), marking: markingOnce() };
+async function opened({ set, drawn }: KeptSet) {
+	const key = `${setHash(set)} ${drawn.length}`;
+	if (last?.key !== key) {
+		const open = await openSet(set, await unpackSheets(drawn));
+		last = { key, open, marking: markingOnce() };
+	}
 	return last;
 }
 
@@ -95,16 +109,27 @@ function remembered(text: string, handIn: HandIn): HandIn {
 
 /** Marks a class; what was marked before is not marked again. */
 async function markedClass(of: ClassWork, progress?: (done: number, of: number) => void) {
-	const { open, marking } = await opened(of.set);
+	const { open, marking } = await opened(of);
 	const found: Found[] = [];
 	for (const one of of.handIns) found.push(...(await foundIn(one)));
 	const { choices, overrides } = of;
 	return { open, ...(await collect(open, found, { choices, overrides, marking, progress })) };
 }
 
+/** What was handed over to be gathered. */
+const held: (File | Pasted)[] = [];
+
 export const work = {
+	/** Takes some of what is to be gathered: handing many files over at once stops the page. */
+	hold(_: Progress, sources: readonly (File | Pasted)[]): Promise<void> {
+		held.push(...sources);
+		return Promise.resolve();
+	},
+
+	/** Reads what is held, and what comes with it. */
 	async gather(progress: Progress, sources: readonly (File | Pasted)[]): Promise<GatheredTexts> {
-		const { found, aside } = await gather(sources.map(sourceOf), progress);
+		const all = [...held.splice(0), ...sources];
+		const { found, aside } = await gather(all.map(sourceOf), progress);
 		const texts: KeptHandIn[] = [];
 		for (const { file, handIn } of found) {
 			const text = await writeHandInText(handIn);
@@ -121,6 +146,16 @@ export const work = {
 		return { aside, summary: summaryOf(open) };
 	},
 
+	/** What the tasks of sheets drew: of codes, or with null of everybody. */
+	async sheets(
+		_: Progress,
+		set: KeptSet,
+		codes: readonly (string | null)[]
+	): Promise<readonly KeptSheet[]> {
+		const { open } = await opened(set);
+		return packSheets(codes, (code) => (code === null ? open.tasks : tasksOf(open, code)));
+	},
+
 	async report(_: Progress, of: ClassWork): Promise<ClassReport> {
 		const { open, handIns } = await markedClass(of);
 		return classReport(open, handIns);
@@ -135,13 +170,9 @@ export const work = {
 		return handIns.length;
 	},
 
-	async paper(_: Progress, set: TaskSet, code: string): Promise<PaperSheet> {
-		return paperSheet((await opened(set)).open, code);
-	},
-
 	async print(
 		progress: Progress,
-		set: TaskSet,
+		set: KeptSet,
 		students: readonly Student[],
 		what: 'sheets' | 'key'
 	): Promise<Printed> {
@@ -167,15 +198,17 @@ export const work = {
 	/** The package, and a sentence for each task that it cannot hold. */
 	async qti(
 		_: Progress,
-		set: TaskSet
+		set: KeptSet
 	): Promise<{ bytes: Uint8Array<ArrayBuffer>; left: readonly string[] }> {
 		const { left, files } = qtiPackage((await opened(set)).open);
 		return { bytes: new Uint8Array(writeQti({ files })), left };
 	}
 } as const;
 
-function summaryOf({ set, hash, of, tasks }: OpenSet): SetSummary {
+function summaryOf(open: OpenSet): SetSummary {
+	const { set, hash, of, tasks } = open;
 	return {
+		paper: paperTasks(open),
 		title: set.title,
 		hash,
 		of,
@@ -188,11 +221,10 @@ function summaryOf({ set, hash, of, tasks }: OpenSet): SetSummary {
 }
 
 function sourceOf(source: File | Pasted) {
-	if ('text' in source && typeof source.text === 'string') {
+	const name = nameOf(source);
+	if (isPasted(source)) {
 		const bytes = new TextEncoder().encode(source.text);
-		return { name: source.name, size: bytes.length, read: () => Promise.resolve(bytes) };
+		return { name, size: bytes.length, read: () => Promise.resolve(bytes) };
 	}
-	const file = source as File;
-	const name = file.webkitRelativePath || file.name;
-	return { name, size: file.size, read: async () => new Uint8Array(await file.arrayBuffer()) };
+	return { name, size: source.size, read: async () => new Uint8Array(await source.arrayBuffer()) };
 }

@@ -43,6 +43,8 @@ export class WorkDesk {
 	#worker: Worker | null = null;
 	/** Whether a worker has ever answered here. */
 	#works = false;
+	/** Whether there can be none here. */
+	#isAlone = false;
 	readonly #waiting = new Map<number, Waiting>();
 	#next = 1;
 
@@ -76,6 +78,7 @@ export class WorkDesk {
 	}
 
 	#open(): Worker | null {
+		if (this.#isAlone) return null;
 		try {
 			this.#worker ??= this.#listening(
 				new Worker(new URL('./set-work.worker.ts', import.meta.url), { type: 'module' })
@@ -94,6 +97,8 @@ export class WorkDesk {
 			else waiting?.give(data);
 		});
 		worker.addEventListener('error', () => {
+			// One that did not start tells so once, and never answers.
+			this.#isAlone = !this.#works;
 			for (const { give } of this.#waiting.values()) give(null);
 		});
 		return worker;

@@ -1,4 +1,4 @@
-import { backupOf, noteBackup, type Restored, restore } from '$lib/storage/backup.ts';
+import { backupOf, noteBackup, type Restored, restore, type Watch } from '$lib/storage/backup.ts';
 import { type Backup, readBackupFile } from '$lib/storage/backup-file.ts';
 import { localDay } from '$lib/storage/local-day.ts';
 import type { Store } from '$lib/storage/store.ts';
@@ -9,8 +9,8 @@ import type { FileContent } from '$lib/ui/learners/file-content.ts';
 /** A backup that was read from a file and is not on this device yet. */
 export interface Chosen {
 	readonly content: FileContent;
-	/** Adds it all, and says in one sentence what was new. */
-	merge(store: Store): Promise<string>;
+	/** Adds it all until it is called off, and says in one sentence what was new. */
+	merge(store: Store, watch: Watch): Promise<string>;
 }
 
 export type Choosing =
@@ -49,7 +49,7 @@ export async function chooseBackup(file: Blob): Promise<Choosing> {
 		ok: true,
 		chosen: {
 			content: contentOf(backup),
-			merge: async (store) => restoredWords(await restore(store, backup))
+			merge: async (store, watch) => restoredWords(await restore(store, backup, watch))
 		}
 	};
 }
@@ -66,7 +66,10 @@ function contentOf({ made, learners }: Backup): FileContent {
 }
 
 /** What a restore did, in words. */
-export function restoredWords({ learnersNew, eventsNew, eventsKnown }: Restored): string {
+export function restoredWords({ learnersNew, eventsNew, eventsKnown, left }: Restored): string {
+	if (left !== undefined) {
+		return 'Stopped: what was added stays, and restoring the file again goes on from there.';
+	}
 	const added = learnersNew === 0 ? '' : ` ${were(learnersNew, 'learner')} added.`;
 	if (eventsNew === 0) {
 		return `Nothing was new: ${were(eventsKnown, 'record')} here already.${added}`;

@@ -10,8 +10,13 @@ import type { Store } from '$lib/storage/store.ts';
 import { sentenceFor } from '$lib/storage/trouble.ts';
 import type { Chosen } from './backup.ts';
 import { device } from '../device/device.svelte.ts';
+import { refresh, switchTo } from '../device/reading.ts';
 import { askToKeep } from './keep.ts';
 import { practice } from '../practice/practice.svelte.ts';
+
+function grouped(count: number): string {
+	return count.toLocaleString('en-GB');
+}
 
 /** What can be done with the learners of this device and with their backups. */
 class Learners {
@@ -27,6 +32,9 @@ class Learners {
 	refusal = $state('');
 	/** The backup that was chosen and is not added yet. */
 	chosen = $state.raw<Chosen | null>(null);
+	/** How far adding the chosen file is, in words; null when it is not being added. */
+	adding = $state<string | null>(null);
+	#off = new AbortController();
 	#kept = $state<Persistence | null>(null);
 
 	/** Everyone but the one at work, by nickname. */
@@ -44,7 +52,7 @@ class Learners {
 	async load(): Promise<void> {
 		this.said = this.saidOfBackup = this.answer = this.problem = this.refusal = '';
 		this.chosen = null;
-		await device.refresh();
+		await refresh();
 		await practice.load();
 		this.#kept = await persistence();
 	}
@@ -69,7 +77,7 @@ class Learners {
 			const change = await renameLearner(store, id, typed);
 			this.problem = change.ok ? '' : change.sentence;
 			if (!change.ok) return false;
-			await device.refresh();
+			await refresh();
 			this.said = `The nickname is now ${change.learner.nickname}.`;
 			return true;
 		});
@@ -89,7 +97,7 @@ class Learners {
 		if (!learner) return;
 		await this.#change(async (store) => {
 			await removeLearner(store, learner.id);
-			await device.refresh(null);
+			await refresh(null);
 			await practice.load();
 			const next = device.learner ? ` ${device.learner.nickname} is at work now.` : '';
 			this.said = `${learner.nickname} was removed from this device.${next}`;
@@ -104,7 +112,7 @@ class Learners {
 			const { saveBackup } = await late(() => import('./backup.ts'));
 			const saved = await saveBackup(store, learners, new Date());
 			this.saidOfBackup = saved.sentence;
-			await device.refresh();
+			await refresh();
 			this.#kept = await askToKeep();
 			return saved.ok;
 		});
@@ -122,14 +130,29 @@ class Learners {
 	/** Adds what the chosen file holds. */
 	async merge(): Promise<void> {
 		const { chosen } = this;
-		if (!chosen) return;
-		await this.#change(async (store) => {
-			this.saidOfBackup = await chosen.merge(store);
+		if (!chosen || this.adding !== null) return;
+		this.#off = new AbortController();
+		this.adding = 'Adding …';
+		this.saidOfBackup = '';
+		const whole = await this.#change(async (store) => {
+			this.saidOfBackup = await chosen.merge(store, {
+				signal: this.#off.signal,
+				onProgress: (done, all) => (this.adding = `${grouped(done)} of ${grouped(all)} records`)
+			});
 			this.chosen = null;
-			await device.refresh();
+			await refresh();
 			await practice.load();
 			return true;
 		});
+		this.adding = null;
+		if (!whole && this.saidOfBackup === '') {
+			this.saidOfBackup = 'Not all of it was added: add it again, and it goes on from there.';
+		}
+	}
+
+	/** Ends adding the chosen file; what is in stays. */
+	callOff(): void {
+		this.#off.abort();
 	}
 
 	leave(): void {
@@ -143,7 +166,7 @@ class Learners {
 	}
 
 	async #sitDown(id: string): Promise<void> {
-		await device.switchTo(id);
+		await switchTo(id);
 		await practice.load();
 	}
 

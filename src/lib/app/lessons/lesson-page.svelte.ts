@@ -5,7 +5,7 @@ import { type Task, taskFromNumber } from '$lib/engine/tasks/task.ts';
 import { newId } from '$lib/storage/new-id.ts';
 import type { LastSteps, StepsCheck } from '$lib/ui/lessons/last-steps.svelte.ts';
 import { below } from '../device/chance.ts';
-import { device } from '../device/device.svelte.ts';
+import { logbook } from '../device/logbook.ts';
 import { newTask } from '../practice/run.ts';
 import { lessonAttempt, lessonEvidence } from './lesson-evidence.ts';
 
@@ -51,7 +51,7 @@ export class LessonPage {
 		const now = Date.now();
 		const seconds = (now - this.#since) / 1000;
 		this.#since = now;
-		await device.record(lessonAttempt(work, check, { runId: this.#runId, seconds, skills }));
+		await logbook.record(lessonAttempt(work, check, { runId: this.#runId, seconds, skills }));
 	}
 }
 

@@ -13,6 +13,7 @@ import { longestPanel, type Stage } from '$lib/engine/schedule/panel-events.ts';
 import { newId } from '$lib/storage/new-id.ts';
 import { keep, readKept } from '../device/kept.ts';
 import { device } from '../device/device.svelte.ts';
+import { logbook } from '../device/logbook.ts';
 import { late } from '$lib/ui/late.ts';
 import {
 	type Draft,
@@ -46,6 +47,8 @@ class PanelBench {
 	#ticks = $state.raw<SavedPanel['done']>(nothingDone());
 	#timer: ReturnType<typeof setTimeout> | undefined;
 	#turn = 0;
+	/** Which panel the plan is of. */
+	#planned = '';
 	/** Whose panel is on the page. */
 	#learner: string | null = null;
 
@@ -143,10 +146,13 @@ class PanelBench {
 			const plan = await planPanel(fileOf(this.draft));
 			if (turn !== this.#turn) return;
 			[this.plan, this.problems, this.trouble] = [plan, plan.problems, null];
+			this.#planned = this.id;
 		} catch (error) {
 			if (!(error instanceof PanelError)) throw error;
-			// The last plan stays to be looked at.
-			if (turn === this.#turn) [this.problems, this.trouble] = [error.problems, error.message];
+			if (turn !== this.#turn) return;
+			[this.problems, this.trouble] = [error.problems, error.message];
+			// The last plan of this panel stays to be looked at, that of another would mislead.
+			if (this.#planned !== this.id) this.plan = null;
 		}
 	}
 
@@ -169,7 +175,7 @@ class PanelBench {
 		if (this.isSaved) return;
 		const file = this.#text;
 		if (file.length > longestPanel) return;
-		this.isSaved = await device.note({ type: 'panel', panel: this.id, file });
+		this.isSaved = await logbook.note({ type: 'panel', panel: this.id, file });
 		await this.#read();
 	}
 
@@ -189,7 +195,7 @@ class PanelBench {
 		const own: ReadonlySet<string> = new Set(done ? [...others, place] : others);
 		this.#ticks = { ...this.#ticks, [stage]: own };
 		await this.settle();
-		await device.note({ type: 'panel-tick', panel: this.id, stage, holes: [place], done });
+		await logbook.note({ type: 'panel-tick', panel: this.id, stage, holes: [place], done });
 	}
 }
 

@@ -17,6 +17,7 @@ import { stepsOf, type TimeStep } from '$lib/engine/time-plan/steps.ts';
 import { placeKey } from '$lib/ui/panel/places.ts';
 import { localDay } from '$lib/storage/local-day.ts';
 import { device } from '../device/device.svelte.ts';
+import { logbook } from '../device/logbook.ts';
 import { panelBench } from './panel-bench.svelte.ts';
 
 /** A time of this device as minutes on the wall clock. */
@@ -74,7 +75,7 @@ class TimePlan {
 	async set(change: Partial<TimeSettings>): Promise<void> {
 		const settings = { ...this.settings, ...change };
 		this.#saved = { ...this.#saved, settings };
-		await this.#write(() => device.note({ type: 'time-plan', panel: panelBench.id, ...settings }));
+		await this.#write(() => logbook.note({ type: 'time-plan', panel: panelBench.id, ...settings }));
 	}
 
 	begin(step: TimeStep): Promise<void> {
@@ -102,7 +103,7 @@ class TimePlan {
 		const marked = [step.id, { state, minutes, at: Date.now() }] as const;
 		this.#saved = { ...this.#saved, steps: new Map([...this.#saved.steps, marked]) };
 		await this.#write(() =>
-			device.note({
+			logbook.note({
 				type: 'time-step',
 				panel: panelBench.id,
 				step: step.id,

@@ -13,6 +13,7 @@ import { leadText, leadTitle } from '$lib/ui/plan/lead.ts';
 import type { GivenUp, StandRow, WeakStep } from '$lib/ui/plan/rows.ts';
 import { below } from '../device/chance.ts';
 import { device } from '../device/device.svelte.ts';
+import { logbook } from '../device/logbook.ts';
 import { enoughMinutes } from './enough-minutes.ts';
 import { plan } from './plan.svelte.ts';
 import { planEntries } from './plan-calendar.ts';
@@ -78,7 +79,7 @@ export class PlanPage {
 	}
 
 	change(change: CourseChange): Promise<boolean> {
-		return device.setCourse(changeCourse(plan.settings, change, isoOf(plan.day)));
+		return logbook.setCourse(changeCourse(plan.settings, change, isoOf(plan.day)));
 	}
 
 	/** Opens the run of today, or makes it; resolves to whether there is one. */

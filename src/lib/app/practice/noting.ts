@@ -5,9 +5,10 @@ import { noteVerdicts } from '$lib/engine/schedule/note-verdicts.ts';
 import { givensOf } from '$lib/engine/tasks/givens.ts';
 import { readTaskNumber } from '$lib/engine/tasks/task-number.ts';
 import { painted } from '$lib/ui/sheet/painted.ts';
-import type { Check } from '$lib/ui/sheet/task-work.svelte.ts';
+import type { Check, TaskWork } from '$lib/ui/sheet/task-work.svelte.ts';
 import { below } from '../device/chance.ts';
-import { type AttemptFacts, device } from '../device/device.svelte.ts';
+import { type AttemptFacts } from '../device/device.svelte.ts';
+import { logbook } from '../device/logbook.ts';
 import { plan } from '../plan/plan.svelte.ts';
 import { longestSeconds, settledIn } from './answering.ts';
 import type { Practice } from './practice.svelte.ts';
@@ -23,11 +24,11 @@ export async function noteCheck(practice: Practice, check: Check): Promise<void>
 	const charged = task.charged ?? [];
 	const settled = settledIn(work.checks.slice(0, -1));
 	const skills = evidenceOf(work.task, { ...check, charged, settled });
-	const helped =
-		work.checks.length > 1 || check.opened.length > 0 || check.byStep || !check.accepted;
 	const first = task.standing === 'open';
-	stand(practice, check.holds ? (helped ? 'helped' : 'right') : 'wrong', skills);
-	const missed = first && !check.holds && !check.byStep;
+	// Nobody asked for the steps of a task that is talked through: they count as the whole would.
+	const guided = check.byStep && task.planned?.worked === true;
+	stand(practice, standingAfter(work, task, check, guided), skills);
+	const missed = first && !check.holds && (guided || !check.byStep);
 	const verdicts = noteVerdicts(check.verdicts);
 	await record(practice, skills, {
 		...check,
@@ -36,6 +37,19 @@ export async function noteCheck(practice: Practice, check: Check): Promise<void>
 		opened: [...check.opened]
 	});
 	if (missed) await bringBack(practice, task, skills);
+}
+
+function standingAfter(
+	{ checks }: TaskWork,
+	{ standing }: RunTask,
+	check: Check,
+	guided: boolean
+): RunTask['standing'] {
+	if (!check.holds) return 'wrong';
+	// A right step on the way decides nothing yet.
+	if (check.byStep && !check.accepted) return standing;
+	const tried = guided ? checks.some(({ holds }) => !holds) : checks.length > 1 || check.byStep;
+	return tried || check.opened.length > 0 || !check.accepted ? 'helped' : 'right';
 }
 
 export async function noteChoice(practice: Practice, check: Check, cause: Cause): Promise<void> {
@@ -96,7 +110,7 @@ async function record(
 	};
 	// The verdict first: writing takes as long as painting it.
 	await painted();
-	const saved = await device.record(attempt);
+	const saved = await logbook.record(attempt);
 	// By now it may be a later answer whose standing is shown.
 	if (turn === practice.turn) practice.saved = saved ? 'saved' : 'failed';
 }

@@ -9,14 +9,13 @@ import { newId } from '$lib/storage/new-id.ts';
 import { once } from '$lib/ui/sheet/later.ts';
 import { type Check, TaskWork } from '$lib/ui/sheet/task-work.svelte.ts';
 import { below } from '../device/chance.ts';
-import { device } from '../device/device.svelte.ts';
-import { keep, readKept } from '../device/kept.ts';
+import { keepOwn, readOwn } from '../device/own-kept.ts';
 import { unexpected } from '../unexpected.svelte.ts';
 import { newRun, newTask, type Run, type RunTask, withOpen } from './run.ts';
 import { settings } from '../device/settings.svelte.ts';
 
 /** What an answer comes to in the run and in the log: wanted once something is answered. */
-const notingPart = once(() => late(() => import('./noting.ts')));
+export const notingPart = once(() => late(() => import('./noting.ts')));
 
 /** The run on this device and the task that is open in it. */
 export class Practice {
@@ -35,7 +34,7 @@ export class Practice {
 
 	/** Takes up the run that the learner at work left on this device, if there is one. */
 	async load(): Promise<void> {
-		const kept = read();
+		const kept = readOwn('run');
 		this.work = null;
 		this.run = kept === null ? null : (await late(() => import('./run-reader.ts'))).readRun(kept);
 	}
@@ -54,29 +53,6 @@ export class Practice {
 		this.keep(run);
 		await this.#open();
 		return true;
-	}
-
-	/** Work on a task that is not of the run before it is answered. */
-	beside(task: Task): TaskWork {
-		return new TaskWork(task, () => settings.units, notingPart);
-	}
-
-	/**
-	 * Takes the task of such work into the run, as one that was opened by hand.
-	 *
-	 * @param since when it was first seen: milliseconds since 1970-01-01 UTC
-	 */
-	take(work: TaskWork, since: number): void {
-		if (this.work === work) return;
-		const { number, family, id } = work.task;
-		const { run } = this;
-		const opened: RunTask = { number, standing: 'open' };
-		const at = run?.tasks.findIndex((task) => task.number === number) ?? -1;
-		if (run && at >= 0) this.keep({ ...run, at });
-		else if (run) {
-			this.keep({ ...run, tasks: run.tasks.toSpliced(run.at + 1, 0, opened), at: run.at + 1 });
-		} else this.keep(runOfOne(family.topic, id.level, opened));
-		[this.work, this.unopened, this.since] = [work, null, since];
 	}
 
 	get task(): RunTask | undefined {
@@ -187,14 +163,12 @@ export class Practice {
 	/** The run as it is from now on, here and on this device. */
 	keep(run: Run): void {
 		this.run = run;
-		const safe = keep(runKey(), JSON.stringify(run));
-		// The run begun before there was a learner is now the learner's.
-		if (safe && device.learnerId !== null) keep(firstRunKey, null);
+		keepOwn('run', JSON.stringify(run));
 	}
 }
 
 /** The run of somebody who opened one task by hand. */
-function runOfOne(topic: TopicId, level: Level, task: RunTask): Run {
+export function runOfOne(topic: TopicId, level: Level, task: RunTask): Run {
 	return { id: newId(), topic, level, at: 0, day: 0, budget: 0, tasks: [task] };
 }
 
@@ -208,9 +182,11 @@ async function drawnFrom(number: string): Promise<Task | string> {
 }
 
 /** The work on a task as it was left; where it cannot be marked again, what was typed. */
-async function takenUp(task: Task, { standing, notes }: RunTask): Promise<TaskWork> {
+async function takenUp(task: Task, { standing, notes, planned }: RunTask): Promise<TaskWork> {
 	const work = new TaskWork(task, () => settings.units, notingPart);
 	if (standing === 'shown') work.worked = true;
+	// Help fades: one was shown worked, this one is talked through, the next stands alone.
+	else if (planned?.worked) work.byStep = work.stepKeys.length > 1;
 	if (!notes) return work;
 	work.resume(notes);
 	try {
@@ -219,22 +195,6 @@ async function takenUp(task: Task, { standing, notes }: RunTask): Promise<TaskWo
 		unexpected.show(error, task.number);
 	}
 	return work;
-}
-
-const firstRunKey = 'bucktail.run.first';
-
-/** Every learner of a device has a run of their own. */
-function runKey(): string {
-	return device.learnerId === null ? firstRunKey : `bucktail.run.${device.learnerId}`;
-}
-
-function read(): string | null {
-	const own = readKept(runKey());
-	const first = readKept(firstRunKey);
-	if (first === null || device.learnerId === null) return own;
-	// The run begun before there was a learner is the first learner's.
-	if (own !== null || keep(runKey(), first)) keep(firstRunKey, null);
-	return own ?? first;
 }
 
 export const practice = new Practice();

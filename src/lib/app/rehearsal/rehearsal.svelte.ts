@@ -8,6 +8,7 @@ import { composeRehearsal, type Question } from '$lib/engine/sets/rehearsal.ts';
 import { newId } from '$lib/storage/new-id.ts';
 import { below } from '../device/chance.ts';
 import { device } from '../device/device.svelte.ts';
+import { logbook } from '../device/logbook.ts';
 import { keep, readKept } from '../device/kept.ts';
 import { attemptsOf } from './rehearsal-attempts.ts';
 import { type OpenPaper, openPaper } from './open-paper.ts';
@@ -150,7 +151,7 @@ export class Rehearsal {
 		const { paper, questions } = this;
 		if (!paper || paper.end === null || paper.logged || !this.#isOwn()) return;
 		this.saved = 'saving';
-		const saved = await device.recordAll(attemptsOf(paper, questions, settings.units));
+		const saved = await logbook.recordAll(attemptsOf(paper, questions, settings.units));
 		this.saved = saved ? 'saved' : 'failed';
 		if (saved) this.#keep({ ...paper, logged: true });
 	}

@@ -1,6 +1,7 @@
 import { type HandInAnswer, noAnswer } from '$lib/engine/sets/hand-in.ts';
 import type { TakenSet } from '$lib/engine/sets/shelf.ts';
 import { device } from '../device/device.svelte.ts';
+import { logbook } from '../device/logbook.ts';
 import { keep, readKept } from '../device/kept.ts';
 import { readKeptAnswer } from './kept-answers.ts';
 
@@ -61,7 +62,7 @@ export class AnswerSheet {
 		this.saved = 'saving';
 		const { hash, code } = this.#of;
 		const seconds = Math.round(answer.seconds ?? 0);
-		const written = await device.note({ type: 'set-answer', hash, code, ...answer, seconds });
+		const written = await logbook.note({ type: 'set-answer', hash, code, ...answer, seconds });
 		// What was entered meanwhile is still to be written.
 		if (written && readKept(key) === text) keep(key, null);
 		this.saved = written ? 'saved' : 'failed';

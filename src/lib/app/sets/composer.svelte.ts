@@ -19,6 +19,7 @@ import {
 	redrawn,
 	setOf,
 	swapped,
+	tasksNow,
 	wishedDraft,
 	withCount
 } from '$lib/engine/sets/draft.ts';
@@ -29,7 +30,7 @@ import { marksOf, setHash, type TaskSet } from '$lib/engine/sets/set.ts';
 import { SetError } from '$lib/engine/sets/set-error.ts';
 import { writeSet } from '$lib/exchange/set-link.ts';
 import { TaskNumberError } from '$lib/engine/tasks/task-number.ts';
-import { taskFromNumber } from '$lib/engine/tasks/task.ts';
+import { listed } from '$lib/ui/listed.ts';
 import { newId } from '$lib/storage/new-id.ts';
 import { device } from '../device/device.svelte.ts';
 import { keepDraft, readDraft } from './kept-draft.ts';
@@ -121,8 +122,9 @@ class Composer {
 	async #take(set: TaskSet): Promise<void> {
 		this.clear();
 		await this.#change(async () => {
-			const drawn = await Promise.all(set.tasks.map(({ number }) => taskFromNumber(number)));
+			const { drawn, anew } = await tasksNow(set);
 			this.terms = termsOf(set);
+			if (anew.length > 0) this.problem = saysAnew(anew);
 			return draftOf(set, drawn);
 		});
 	}
@@ -239,6 +241,11 @@ class Composer {
 		this.problem = saved ? null : (device.trouble ?? 'This browser cannot keep the set.');
 		return true;
 	}
+}
+
+function saysAnew(places: readonly number[]): string {
+	const tasks = places.length === 1 ? 'Task' : 'Tasks';
+	return `${tasks} ${listed(places)}: drawn anew, since an update draws other numbers. This is another set now.`;
 }
 
 function sentenceOf(error: unknown): string {

@@ -3,7 +3,7 @@ import type { HandInAnswer } from '$lib/engine/sets/hand-in.ts';
 import { longestEntry } from '$lib/engine/sets/hand-in.ts';
 import { stepsOf } from '$lib/engine/tasks/task.ts';
 import type { LengthUnit } from '$lib/engine/quantity/value.ts';
-import type { TaskWork, WorkNotes } from '$lib/ui/sheet/task-work.svelte.ts';
+import type { Check, TaskWork, WorkNotes } from '$lib/ui/sheet/task-work.svelte.ts';
 import { keptJson } from '../device/kept.ts';
 
 /** What stands in the fields of a task, as it is handed in; what was opened before stays opened. */
@@ -21,6 +21,13 @@ export function answerIn(work: TaskWork, before: HandInAnswer, units: LengthUnit
 		opened: [...new Set([...before.opened, ...shown])],
 		charts: chartsIn(work, before)
 	};
+}
+
+/** The answer after a check told what is wrong in it. */
+export function afterCheck(before: HandInAnswer, { verdicts }: Check): HandInAnswer {
+	const wrong = Object.entries(verdicts).filter(([, verdict]) => verdict?.kind === 'rework');
+	const told = [...new Set([...(before.told ?? []), ...wrong.map(([key]) => key)])];
+	return told.length === 0 ? before : { ...before, told };
 }
 
 /** The charts that were looked at, now and before. */
@@ -51,6 +58,7 @@ const answerSchema = v.object({
 	picked: v.record(v.string(), v.number()),
 	units: v.picklist(['in', 'mm']),
 	opened: v.array(v.string()),
+	told: v.optional(v.array(v.string())),
 	charts: v.array(v.string()),
 	seconds: v.nullable(v.number())
 });

@@ -1,8 +1,8 @@
 import type { Terms } from '$lib/engine/sets/compose.ts';
 import type { Draft } from '$lib/engine/sets/draft.ts';
 import { readSet, type TaskSet } from '$lib/engine/sets/set.ts';
-import { device } from '../device/device.svelte.ts';
-import { keep, keptJson, readKept } from '../device/kept.ts';
+import { keptJson } from '../device/kept.ts';
+import { keepOwn, readOwn } from '../device/own-kept.ts';
 
 /*
  * The set that is being composed, kept on this device at every change. Every learner of a device
@@ -17,18 +17,14 @@ interface KeptDraft {
 
 export function keepDraft(terms: Terms, draft: Draft): void {
 	const tasks = draft.map(({ task, marks }) => ({ number: task.number, marks }));
-	keep(keyHere(), JSON.stringify({ ...terms, tasks }));
+	keepOwn('set-draft', JSON.stringify({ ...terms, tasks }));
 }
 
-/** The set that was being composed. */
+/** The set that was being composed: the learner's own, or the one begun before there was a learner. */
 export function readDraft(): KeptDraft {
-	const raw: Readonly<Record<string, unknown>> = { ...Object(keptJson(readKept(keyHere()))) };
+	const raw: Readonly<Record<string, unknown>> = { ...Object(keptJson(readOwn('set-draft'))) };
 	const title = typeof raw.title === 'string' ? raw.title : '';
 	// A set that has no title yet is kept all the same.
 	const reading = readSet({ ...raw, title: title.trim() || 'Set' });
 	return { title, set: reading.ok ? reading.set : null };
-}
-
-function keyHere(): string {
-	return `bucktail.set-draft.${device.learnerId ?? 'first'}`;
 }

@@ -1,6 +1,6 @@
 import type { HandIn } from '$lib/engine/sets/hand-in.ts';
 import { hashOf } from '$lib/engine/sets/hash.ts';
-import { type OpenSet, openSet, type SetTask } from '$lib/engine/sets/open-set.ts';
+import type { OpenSet, SetTask } from '$lib/engine/sets/open-set.ts';
 import { type AnswerMark, markAnswer } from '$lib/engine/sets/mark-answer.ts';
 import type { Question } from '$lib/engine/sets/rehearsal.ts';
 import { optionChosen, optionEntry } from '$lib/engine/sets/chosen-option.ts';
@@ -15,9 +15,10 @@ import { loadReader } from '$lib/engine/quantity/reader.ts';
 import { newId } from '$lib/storage/new-id.ts';
 import { type Check, TaskWork } from '$lib/ui/sheet/task-work.svelte.ts';
 import { device } from '../device/device.svelte.ts';
+import { logbook } from '../device/logbook.ts';
 import { settings } from '../device/settings.svelte.ts';
 import { AnswerSheet } from './answer-sheet.svelte.ts';
-import { answerIn, chartsIn, takeUp } from './kept-answers.ts';
+import { afterCheck, answerIn, chartsIn, takeUp } from './kept-answers.ts';
 import { checkedAttempt, handedInAttempt } from './set-attempts.ts';
 import { setShelf } from './shelf.svelte.ts';
 import { keepTab, readTab } from './tab-code.ts';
@@ -67,7 +68,7 @@ class SetWorkshop {
 		const reading = await readSetLink(address);
 		if (!reading.ok) return this.#refuse(reading.sentence);
 		try {
-			this.open = await openSet(reading.set);
+			this.open = await setShelf.open(reading.set);
 		} catch (error) {
 			if (error instanceof SetError) return this.#refuse(error.message);
 			throw error;
@@ -109,7 +110,8 @@ class SetWorkshop {
 		const { hash } = open;
 		const link = this.#fragment;
 		const known = this.begun.find((one) => one.code === code);
-		if (!known) await device.note({ type: 'set-taken', hash, code, link });
+		if (!known) await logbook.note({ type: 'set-taken', hash, code, link });
+		void setShelf.keepDrawn(open, code);
 		this.taken = known ?? { hash, code, link, at: Date.now(), answers: [], handedIn: [] };
 		this.sheet = new AnswerSheet(this.taken, open.set.tasks.length);
 		keepTab(code);
@@ -187,8 +189,9 @@ class SetWorkshop {
 		this.keep();
 		const { work, current, sheet, taken } = this;
 		if (!work || !current || !sheet || !taken) return;
+		sheet.put(afterCheck(sheet.at(this.place), check));
 		const before = work.checks.slice(0, -1);
-		await device.record(checkedAttempt(work, check, before, sheet.at(this.place), taken.hash));
+		await logbook.record(checkedAttempt(work, check, before, sheet.at(this.place), taken.hash));
 	}
 
 	/** Takes one of the options of the open task. */
@@ -235,7 +238,7 @@ class SetWorkshop {
 		await sheet.flush();
 		const { hash, code } = taken;
 		const version = nextVersion(taken);
-		await device.note({ type: 'set-handed-in', hash, code, version, name, promised });
+		await logbook.note({ type: 'set-handed-in', hash, code, version, name, promised });
 		// Later versions may be made with the working open, and show nothing new.
 		if (version === 1) void this.#practised();
 		const handedIn = { version, name, promised, at: Date.now(), answers: sheet.answers };
@@ -249,7 +252,7 @@ class SetWorkshop {
 		for (const [i, own] of tasks.entries()) {
 			if (!sheet || !taken || (open?.set.help && !own.question)) continue;
 			const attempt = await handedInAttempt(own, sheet.at(i + 1), taken.hash);
-			if (attempt) await device.record(attempt);
+			if (attempt) await logbook.record(attempt);
 		}
 	}
 

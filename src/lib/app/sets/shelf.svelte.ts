@@ -1,9 +1,13 @@
 import { isSetEvent, type SavedSet, type Shelf, shelfOf } from '$lib/engine/sets/shelf.ts';
 import { setHash, type TaskSet } from '$lib/engine/sets/set.ts';
-import { openSet } from '$lib/engine/sets/open-set.ts';
+import type { KeptSheet } from '$lib/engine/sets/kept-draws.ts';
+import { drawsAsMade, type OpenSet, openSet } from '$lib/engine/sets/open-set.ts';
 import { SetError } from '$lib/engine/sets/set-error.ts';
+import { unpackSheets } from '$lib/exchange/kept-sheets.ts';
 import { device } from '../device/device.svelte.ts';
+import { logbook } from '../device/logbook.ts';
 import { dropUnderWay, keepUnderWay, setsUnderWay } from './under-way.ts';
+import { packSheets } from './pack-sheets.ts';
 
 /** The sets that the log of the learner at work tells of. */
 class SetShelf {
@@ -47,19 +51,62 @@ class SetShelf {
 	async #write(set: TaskSet): Promise<boolean> {
 		try {
 			// Draws the numbers of a student, so that it shows here if there are too few.
-			(await openSet(set)).for('A');
-			return await device.note({ type: 'set', hash: setHash(set), set });
+			const open = await this.open(set);
+			open.for('A');
+			const saved = await logbook.note({ type: 'set', hash: open.hash, set });
+			await this.keepDrawn(open);
+			return saved;
 		} finally {
 			dropUnderWay(set);
 		}
 	}
 
+	/** Draws a set: what a later revision would draw otherwise, as this device has kept it. */
+	async open(set: TaskSet): Promise<OpenSet> {
+		return openSet(set, await unpackSheets(await this.keptFor(set)));
+	}
+
+	/** What this device has kept of a set, where it takes that to draw it. */
+	async keptFor(set: TaskSet): Promise<readonly KeptSheet[]> {
+		if (drawsAsMade(set)) return [];
+		const { drawn } = await this.#ready();
+		return drawn.get(setHash(set)) ?? [];
+	}
+
+	/** Which of the sheets are not kept yet: of codes, or with null of everybody. */
+	async notKept(hash: string, codes: readonly (string | null)[]): Promise<(string | null)[]> {
+		const { drawn } = await this.#ready();
+		const known = new Set(drawn.get(hash)?.map(({ code }) => code));
+		return codes.filter((code) => !known.has(code));
+	}
+
+	/** Keeps what everybody's tasks drew, and with a code the code's: a later revision may draw others. */
+	async keepDrawn({ hash, set, tasks, for: own }: OpenSet, code?: string): Promise<void> {
+		const isOwn = code !== undefined && set.numbers === 'own';
+		const missing = await this.notKept(hash, isOwn ? [null, code] : [null]);
+		const sheets = await packSheets(missing, (one) => (one === null ? tasks : own(one)));
+		if (sheets.length > 0) await this.keepSheets(hash, sheets);
+	}
+
+	async keepSheets(hash: string, sheets: readonly KeptSheet[]): Promise<void> {
+		const events = sheets.map((sheet) => ({ type: 'set-drawn' as const, hash, ...sheet }));
+		await logbook.noteInParts(events, together);
+		await this.#read(await device.open());
+	}
+
+	async #ready(): Promise<Shelf> {
+		return this.sets ?? this.#read(await device.open());
+	}
+
 	async move(hash: string, to: SavedSet['on']): Promise<boolean> {
-		const saved = await device.note({ type: 'set-shelf', hash, to });
+		const saved = await logbook.note({ type: 'set-shelf', hash, to });
 		await this.load();
 		return saved;
 	}
 }
+
+/** Sheets written at once. */
+const together = 10;
 
 function ignoreUnfit(error: unknown): void {
 	if (!(error instanceof SetError)) throw error;

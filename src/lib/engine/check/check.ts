@@ -130,9 +130,7 @@ async function readMeasured(
 		if (!given) continue;
 		if (text === undefined || text.trim() === '') {
 			if (check.optional.includes(key)) continue;
-			throw new GivenError(
-				`${check.of.id} also needs ${key}, as measured: ${given.label.toLowerCase()}.`
-			);
+			throw new GivenError(`${check.of.id} also needs ${key} (${given.label.toLowerCase()}).`);
 		}
 		if (isGauge(instrument)) {
 			const gauged = readGauged(check, key, text);

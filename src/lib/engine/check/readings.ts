@@ -19,6 +19,10 @@ export interface Feature {
 export const mostFeatures = 200;
 /** More readings of one feature than are any use. */
 const mostRepeats = 20;
+/**
+ * Readings under one unit lie nearer together than this: 0.29, 7.3 mm is inches beside millimetres.
+ */
+const mostApart = 8;
 
 /**
  * Reads measured values as typed or pasted, feature by feature: one a line, or with semicolons or
@@ -48,7 +52,8 @@ export async function readFeatures(
 		return list.numbers(values).map((one) => featureOf([one]));
 	}
 	const features: Feature[] = [];
-	for (const [i, row] of withUnits(key, rows).entries()) {
+	const withUnit = withUnits(key, rows);
+	for (const [i, row] of withUnit.entries()) {
 		const readings: number[] = [];
 		for (const one of row) {
 			const { member } = given.kind;
@@ -58,8 +63,15 @@ export async function readFeatures(
 		}
 		features.push(featureOf(readings));
 	}
+	const sizes = features.flatMap((one) => one.readings);
+	if (withUnit !== rows && Math.max(...sizes) > mostApart * Math.min(...sizes)) {
+		throw new GivenError(unitsAsked(key));
+	}
 	return features;
 }
+
+const unitsAsked = (key: string) =>
+	`${key}: give every value its unit, or only the last one for all.`;
 
 /** The texts of every feature's readings. */
 function rowsIn(text: string): string[][] {
@@ -84,7 +96,7 @@ function withUnits(
 	if (without.length === 0 || without.length === sizes.length) return rows;
 	const [, unit] = /\d\.?\s*([a-z"″”]+)\.?\s*$/i.exec(sizes.at(-1) ?? '') ?? [];
 	if (unit === undefined || without.length < sizes.length - 1) {
-		throw new GivenError(`${key}: give every value its unit, or only the last one for all.`);
+		throw new GivenError(unitsAsked(key));
 	}
 	return rows.map((row) => row.map((text) => (hasUnit(text) ? text : `${text} ${unit}`)));
 }

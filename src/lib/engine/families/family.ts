@@ -46,6 +46,8 @@ export type Say = (key: string, value: Value) => string;
 /** What a number would do to the metal: a drawing and one sentence. */
 export interface Outcome {
 	readonly drawing: Drawing;
+	/** Draws it once more, for the place that it stands in (figures/fit.ts). */
+	readonly draw: () => Drawing;
 	readonly says: string;
 }
 

@@ -6,8 +6,9 @@ type Metal = NonNullable<FamilyBody['metal']>;
 const waiting = new Set<() => Promise<void>>();
 
 /**
- * What an answer does to the metal, drawn by a file of its own, which is fetched with the rest that is
- * told of answers (tell.ts) and not before the first task is shown. Drawing too early throws.
+ * Stands in a family on a page in place of what draws answers (src/plugins/lighten.ts): that is fetched
+ * with the rest that is told of answers (tell.ts), not before the first task is shown. Drawing too
+ * early throws.
  */
 export function laterMetal(load: () => Promise<{ readonly metal: Metal }>): Metal {
 	let metal: Metal | null = null;

@@ -150,6 +150,11 @@ export function circle(
 	return path(d, line, fill);
 }
 
+/** Width of lettering, which is 12 units high, in drawing units. */
+export function widthOf(words: string): number {
+	return words.length * 7.3;
+}
+
 interface TextNotes {
 	anchor?: TextShape['anchor'];
 	tone?: Tone;

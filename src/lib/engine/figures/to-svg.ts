@@ -1,9 +1,7 @@
 import { escaped } from '../solver/markup.ts';
-import type { Box, Drawing, Shape, TextShape } from './drawing.ts';
+import { type Box, type Drawing, type Shape, type TextShape, widthOf } from './drawing.ts';
 
-/** Width of one character of figure lettering, in drawing units; lettering is 12 units high. */
-const charWidth = 7.3;
-const margin = 8;
+export const margin = 8;
 
 /** Drawing units are shown a little larger than pixels, so that lettering is 16 pixels high. */
 const enlarged = 1.35;
@@ -13,15 +11,16 @@ const enlarged = 1.35;
  * page's theme applies. All words are escaped.
  *
  * @param box what is shown of it, where drawings that follow each other must not jump
+ * @param pixels of a drawing unit
  */
-export function toSvg(drawing: Drawing, box = boundsOf(drawing.shapes)): string {
+export function toSvg(drawing: Drawing, box = boundsOf(drawing.shapes), pixels = enlarged): string {
 	const left = Math.floor(box.left - margin);
 	const top = Math.floor(box.top - margin);
 	const width = Math.ceil(box.right + margin) - left;
 	const height = Math.ceil(box.bottom + margin) - top;
 	const shapes = drawing.shapes.map(shapeText).join('');
 	const title = escaped(drawing.title);
-	const shown = Math.round(width * enlarged);
+	const shown = Math.round(width * pixels);
 	return `<svg class="figure" viewBox="${left} ${top} ${width} ${height}" width="${shown}" role="img" aria-label="${title}">${shapes}</svg>`;
 }
 
@@ -50,7 +49,7 @@ export function boundsOf(shapes: readonly Shape[]): Box {
 }
 
 export function textBox({ x, y, text, anchor, turn }: TextShape): Box {
-	const width = text.length * charWidth;
+	const width = widthOf(text);
 	const before = anchor === 'start' ? 0 : anchor === 'middle' ? width / 2 : width;
 	if (Math.abs(turn) === 90) {
 		const up = turn < 0;
@@ -60,20 +59,40 @@ export function textBox({ x, y, text, anchor, turn }: TextShape): Box {
 	return { left: x - before, right: x - before + width, top: y - 10, bottom: y + 3 };
 }
 
-/** Bounds of a path's end points; arcs here never reach past their ends by more than a radius. */
+/**
+ * Bounds of a path's end points; arcs here never reach past their ends by more than a radius. Fitting
+ * a drawing into its place asks for many of these.
+ */
 function pathBox(d: string): Box {
 	const box = { left: Infinity, top: Infinity, right: -Infinity, bottom: -Infinity };
-	for (const part of d.split(/(?=[MLAQZ])/)) {
-		const numbers = part.match(/-?\d+(?:\.\d+)?/g)?.map(Number) ?? [];
-		const x = numbers.at(-2);
-		const y = numbers.at(-1);
-		if (x === undefined || y === undefined) continue;
-		const isLarge = part.startsWith('A') && numbers[3] === 1;
-		const radius = isLarge ? (numbers[0] ?? 0) : 0;
+	for (
+		let from = 0, to = nextCommand(d, 1);
+		from < d.length;
+		from = to, to = nextCommand(d, to + 1)
+	) {
+		const ySpace = d.lastIndexOf(' ', to);
+		if (ySpace <= from) continue;
+		const xSpace = d.lastIndexOf(' ', ySpace - 1);
+		const x = Number(d.slice(Math.max(from, xSpace) + 1, ySpace));
+		const y = Number(d.slice(ySpace + 1, to));
+		const radius = d[from] === 'A' ? reach(d.slice(from + 1, to)) : 0;
 		box.left = Math.min(box.left, x);
 		box.right = Math.max(box.right, x);
 		box.top = Math.min(box.top, y - radius);
 		box.bottom = Math.max(box.bottom, y + radius);
 	}
 	return box;
+}
+
+/** Where the next letter of path text stands, from a place on: numbers and spaces sort before letters. */
+function nextCommand(d: string, from: number): number {
+	let at = from;
+	while (at < d.length && d.charCodeAt(at) <= 57) at++;
+	return at;
+}
+
+/** How far an arc may reach past its ends: its radius, where it is the larger part of its circle. */
+function reach(arc: string): number {
+	const [radius, , , isLarge] = arc.split(' ');
+	return isLarge === '1' ? Number(radius) : 0;
 }

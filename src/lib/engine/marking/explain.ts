@@ -1,14 +1,18 @@
 import type { Candidate, Question } from './question.ts';
+import { isActOf } from './same-act.ts';
 import { doubleSlips, singleSlips } from './slips.ts';
 import { type Cause, mostOffered, nameOf, offered } from './verdict.ts';
-import { writingFaults } from './writing.ts';
+import { mistyped, writingFaults } from './writing.ts';
 
 /** Causes whose costs are nearer than this are equal. */
 const slack = 0.05;
 const equal = 1e-6;
 
 /** By so much less may a seldom slip cost, and a common one is told instead. */
-const hides = 0.4;
+const hides = 0.1;
+
+/** Under this, two entries were exchanged. */
+const mostSwapped = 0.92;
 
 /** A candidate, and the wrong entries that it leads to. */
 interface Covering {
@@ -52,10 +56,23 @@ export function explain(questions: readonly Question[]): Record<string, Cause> {
 	return causes;
 }
 
-/** A single cause is believed before two slips are looked for. */
+/** A single cause is believed before two slips are looked for, and these before a wrong key. */
 function candidatesFor(question: Question): Candidate[] {
-	const found = [...singleSlips(question), ...writingFaults(question)];
-	return found.length > 0 ? found : doubleSlips(question);
+	for (const find of [singlesOf, doubleSlips, mistyped]) {
+		const found = find(question);
+		if (found.length > 0) return found;
+	}
+	return [];
+}
+
+function singlesOf(question: Question): Candidate[] {
+	const { task, key } = question;
+	const slips = singleSlips(question);
+	const ids = slips.flatMap(({ cause }) => (cause.kind === 'slip' ? cause.slips : []));
+	const faults = writingFaults(question).filter(
+		({ cause, cost }) => cost < mostSwapped || !ids.some((id) => isActOf(task, key, id, cause))
+	);
+	return [...slips, ...faults];
 }
 
 /** Equal causes as one, with every entry they lead to. */

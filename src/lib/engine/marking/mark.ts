@@ -27,7 +27,7 @@ export function mark(task: Task, entries: Entries, evidence: Evidence = {}): Ver
 	const { earlier = [], opened = [], told = [] } = evidence;
 	const { verdicts, sheet, wrong } = look(task, entries);
 	const known = [...sheet, ...seenBefore(task, earlier, entries)];
-	const plain = new World(task);
+	const plain = World.of(task);
 	const questions = wrong.map(({ put, ...one }): Question => {
 		const carries = Object.keys(put).length > 0;
 		const worlds = carries ? [new World(task, put), plain] : [plain];

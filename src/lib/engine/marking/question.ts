@@ -60,13 +60,20 @@ export function isOff({ task, key }: Question, world: World, values: Values): bo
 /**
  * Whether another entry of the sheet speaks against these values: they would have changed it, and
  * it is not what they come to. A wrong entry further down has a cause of its own.
+ *
+ * @param unused a step whose right entry was not worked on with
  */
-export function isContradicted(question: Question, { base }: World, values: Values): boolean {
+export function isContradicted(
+	question: Question,
+	{ base }: World,
+	values: Values,
+	unused?: string
+): boolean {
 	const { task, key, sheet } = question;
 	const { method } = task;
 	const places = Object.keys(method.steps);
 	return sheet.some((seen) => {
-		if (seen.state === 'odd') return false;
+		if (seen.state === 'odd' || seen.key === unused) return false;
 		if (!differs(method, seen.key, base, values)) return false;
 		const value = values[seen.key];
 		if (value !== undefined && kindAt(method, seen.key).isWritten(seen.entry, value)) return false;

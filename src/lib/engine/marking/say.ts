@@ -2,7 +2,7 @@ import type { Task } from '../tasks/task.ts';
 import { roundingSays } from '../quantity/kinds/find-mistakes.ts';
 import { kindAt } from '../solver/kind-at.ts';
 import { factorSays } from './factor.ts';
-import { type Cause, choicesIn, stepOfSlip, type Verdict } from './verdict.ts';
+import { type Cause, choicesIn, type DigitsHow, stepOfSlip, type Verdict } from './verdict.ts';
 
 /** The verdict on step `key`, one clear sentence. */
 export function sayVerdict(task: Task, verdict: Verdict, key: string): string {
@@ -23,8 +23,7 @@ const numbers = ['no', 'one', 'two', 'three'];
 
 /** One wrong answer to step `key`, one clear sentence, in the trade's words. */
 export function sayCause(task: Task, cause: Cause, key: string): string {
-	const { slips, steps } = task.method;
-	const labelled = (step: string) => `“${steps[step]?.label ?? step}”`;
+	const { slips } = task.method;
 	const saying = (id: string) => slips[id]?.says ?? '';
 	const kind = kindAt(task.method, key);
 	const unitSays = (id: string) => kind.mistakes.units.find((one) => one.id === id)?.says ?? '';
@@ -39,7 +38,7 @@ export function sayCause(task: Task, cause: Cause, key: string): string {
 			return `One of ${numbers[causes.length]}: ${said}`;
 		}
 		case 'other-step':
-			return `That is ${labelled(cause.step)}; another step is asked for.`;
+			return copiedSays(task, cause.step);
 		case 'factor':
 			return factorSays(task, cause.of, cause.times);
 		case 'unit':
@@ -47,9 +46,7 @@ export function sayCause(task: Task, cause: Cause, key: string): string {
 		case 'rounding':
 			return roundingSays(kind, cause);
 		case 'digits':
-			return cause.how === 'point'
-				? 'The digits are right; the decimal point is not.'
-				: 'Two digits have changed places.';
+			return digitsSay[cause.how];
 		case 'breaks':
 			return cause.says;
 		case 'unknown':
@@ -57,6 +54,23 @@ export function sayCause(task: Task, cause: Cause, key: string): string {
 		default:
 			return cause satisfies never;
 	}
+}
+
+const digitsSay: Readonly<Record<DigitsHow, string>> = {
+	point: 'The digits are right; the decimal point is not.',
+	swapped: 'Two digits have changed places.',
+	dropped: 'A digit was left out.',
+	doubled: 'A digit was typed twice.'
+};
+
+/** `That is “Grip”; another step is asked for.` */
+function copiedSays({ method, drawn }: Task, place: string): string {
+	const given = method.given[place];
+	if (!given) return `That is “${method.steps[place]?.label ?? place}”; another step is asked for.`;
+	const told = drawn.labels?.[place];
+	const label = typeof told === 'string' ? told : given.label;
+	const one = given.kind.isList ? 'one of ' : '';
+	return `That is ${one}“${label}”, as given; work out what is asked for.`;
 }
 
 /** The step that a cause lies in, if it can be told. */

@@ -21,9 +21,12 @@ const costs = {
 	rare: 0.04,
 	told: -1,
 	carried: 0.2,
+	/** So many of the last places carried may be lost by it. */
+	places: 2,
 	coarseExact: 0.04,
 	coarse: 0.8,
 	second: 0.2,
+	unused: 0.5,
 	notWorkedOn: 0.3
 };
 
@@ -36,8 +39,9 @@ export function singleSlips(question: Question): Candidate[] {
 		const hits: { readonly id: string; readonly found: Candidate }[] = [];
 		for (const id of idsIn(question, world)) {
 			const values = world.single(id);
-			const carried = () => world.carried(id)[question.key];
-			const cost = costOf(question, world, values, carried);
+			const carried = () => world.carried(id, question.key);
+			const cost =
+				costOf(question, world, values, carried) ?? unusedCost(question, world, id, carried);
 			if (cost === null) continue;
 			// Of slips that are one act in this task, the first is told.
 			if (hits.some((hit) => isSameAct(question.task, hit.id, id))) continue;
@@ -51,7 +55,7 @@ export function singleSlips(question: Question): Candidate[] {
 interface Double {
 	readonly world: World;
 	readonly cause: SlipCause;
-	readonly values: Values;
+	readonly value: Value;
 	/** What would be written by them: the entry, or that in the right unit. */
 	readonly entry: Entry;
 }
@@ -61,7 +65,9 @@ interface Double {
  * are met often, or else any. None where so many lead near it that one may well do so by chance.
  */
 export function doubleSlips(question: Question): Candidate[] {
-	const all = question.worlds.flatMap((world) => doublesIn(question, world));
+	// Whoever has a wrong value before works on with it: one slip more would be needed there.
+	const [own] = question.worlds;
+	const all = own ? doublesIn(question, own) : [];
 	const common = all.filter(({ cause }) => !cause.also && !hasSeldom(question, cause.slips));
 	const found = likely(question, common, mostChance.common);
 	return found.length > 0 ? found : likely(question, all, mostChance.seldom);
@@ -69,53 +75,63 @@ export function doubleSlips(question: Question): Candidate[] {
 
 function likely(question: Question, doubles: readonly Double[], most: number): Candidate[] {
 	const kind = kindOf(question);
-	const hits = doubles.filter(({ world, values, entry }) => {
-		const value = values[question.key];
-		const isHit = value !== undefined && kind.isWritten(entry, value, 'exact');
-		return isHit && !isContradicted(question, world, values);
+	const near = doubles.filter(({ value, entry }) => kind.isWritten(entry, value, 'exact'));
+	const reached = doubles.map(({ value }) => value);
+	if (near.length === 0 || chanceOf(kind, question.entry, reached) > most) return [];
+	return near.flatMap(({ world, cause }) => {
+		const [one = '', other] = cause.slips;
+		const values = other === undefined ? world.single(one) : world.pair(one, other);
+		if (isContradicted(question, world, values)) return [];
+		return [candidate(question, cause, values, costs.second)];
 	});
-	const reached = doubles.flatMap(({ values }) => values[question.key] ?? []);
-	if (chanceOf(kind, question.entry, reached) > most) return [];
-	return hits.map(({ world, cause, values }) =>
-		candidate(question, cause, values, costs.second + strays(question, world))
-	);
 }
 
 function doublesIn(question: Question, world: World): Double[] {
-	const pairs = pairsIn(question, world).map(([one, other]): Double => {
-		const cause: SlipCause = { kind: 'slip', slips: [one, other] };
-		return { world, cause, values: world.pair(one, other), entry: question.entry };
-	});
+	const { key } = question;
+	const found = (cause: SlipCause, values: Values, entry: Entry): Double[] => {
+		const value = values[key];
+		return value === undefined || !isOff(question, world, values)
+			? []
+			: [{ world, cause, value, entry }];
+	};
+	const pairs = pairsIn(question, world).flatMap(([one, other]) =>
+		found({ kind: 'slip', slips: [one, other] }, world.pair(one, other, key), question.entry)
+	);
 	const { units } = kindOf(question).mistakes;
 	const misread = units
 		.filter(({ foreign }) => foreign)
 		.flatMap(({ id: also, factor }) => {
 			const entry = kindOf(question).scaled(question.entry, factor);
-			return idsIn(question, world).map((id): Double => {
-				const cause: SlipCause = { kind: 'slip', slips: [id], also };
-				return { world, cause, values: world.single(id), entry };
-			});
+			return idsIn(question, world).flatMap((id) =>
+				found({ kind: 'slip', slips: [id], also }, world.single(id), entry)
+			);
 		});
-	return [...pairs, ...misread].filter(({ values }) => isOff(question, world, values));
+	return [...pairs, ...misread];
 }
 
 /** The slips that may have been made, seldom ones last: none where the right value had been shown. */
-function idsIn({ task, opened }: Question, world: World): readonly string[] {
+function idsIn({ task, key, opened }: Question, world: World): readonly string[] {
 	const { method } = task;
-	const ids = world.slipIds.filter((id) => !opened.includes(stepOfSlip(method, id)));
+	const ids = world.slipsAt(key).filter((id) => !opened.includes(stepOfSlip(method, id)));
 	const seldom = ids.filter((id) => isSeldom(method, id));
 	return [...ids.filter((id) => !seldom.includes(id)), ...seldom];
 }
 
+/** Pairs in different steps, the earlier one first. None with a slip that another entry speaks against. */
 function pairsIn(question: Question, world: World): [string, string][] {
 	const { method } = question.task;
-	const ids = idsIn(question, world);
-	return ids.flatMap((one, i) =>
-		ids
-			.slice(i + 1)
-			.filter((other) => stepOfSlip(method, one) !== stepOfSlip(method, other))
-			.map((other): [string, string] => [one, other])
+	const ids = idsIn(question, world).filter(
+		(id) => !isContradicted(question, world, world.single(id))
 	);
+	const steps = Object.keys(method.steps);
+	const place = (id: string) => steps.indexOf(stepOfSlip(method, id));
+	return ids
+		.filter((one) => !world.isIdle(one))
+		.flatMap((one) =>
+			ids
+				.filter((other) => place(one) < place(other))
+				.map((other): [string, string] => [one, other])
+		);
 }
 
 function hasSeldom({ task }: Question, ids: readonly string[]): boolean {
@@ -136,13 +152,28 @@ function costOf(
 	question: Question,
 	world: World,
 	values: Values,
-	carried: () => Value | undefined
+	carried: () => readonly Value[],
+	unused?: string
 ): number | null {
 	const value = values[question.key];
 	if (value === undefined || !isOff(question, world, values)) return null;
 	const cost = matchCost(question, value, carried);
-	if (cost === null || isContradicted(question, world, values)) return null;
+	if (cost === null || isContradicted(question, world, values, unused)) return null;
 	return cost + strays(question, world);
+}
+
+/** The same where the slip's own step was entered right, and then not worked on with. */
+function unusedCost(
+	question: Question,
+	world: World,
+	id: string,
+	carried: () => readonly Value[]
+): number | null {
+	const step = stepOfSlip(question.task.method, id);
+	const isRight = question.sheet.some(({ key, state }) => key === step && state === 'right');
+	if (!isRight || step === question.key) return null;
+	const cost = costOf(question, world, world.single(id), carried, step);
+	return cost === null ? null : cost + costs.unused;
 }
 
 /** Whoever has a wrong value before works on with it. */
@@ -150,11 +181,11 @@ function strays({ worlds }: Question, world: World): number {
 	return world === worlds[0] ? 0 : costs.notWorkedOn;
 }
 
-/** @param carried the value as it comes out when every step is rounded as the shop carries it */
+/** @param carried the values that come out when every step is rounded, or cut off, as it is carried */
 function matchCost(
 	question: Question,
 	value: Value,
-	carried: () => Value | undefined
+	carried: () => readonly Value[]
 ): number | null {
 	const { entry } = question;
 	const kind = kindOf(question);
@@ -163,11 +194,11 @@ function matchCost(
 		return kind.isWritten(entry, value) ? costs.coarse : null;
 	}
 	if (kind.isWritten(entry, value, 'exact')) return 0;
-	if (!kind.isWritten(entry, value)) return null;
-	const rounded = carried();
-	if (rounded !== undefined && kind.isWritten(entry, rounded, 'exact')) return costs.carried;
+	const typed = kind.toValue(entry, value);
+	const isNear = typed !== null && !kind.differs(typed, value, costs.places / kind.fine);
+	if (isNear && carried().some((one) => kind.isWritten(entry, one, 'exact'))) return costs.carried;
 	// Fractions may have been read off a rule.
-	return entry.grain === 0 ? costs.coarse : null;
+	return entry.grain === 0 && kind.isWritten(entry, value) ? costs.coarse : null;
 }
 
 /** Whether an entry has so few digits that a slip's number may match it by chance. */

@@ -11,12 +11,12 @@ export type Entries = Readonly<Record<string, Entry>>;
  *
  * - `slip`: one or two known slips of the method lead to exactly this number
  * - `either`: two or three causes explain it as well, and the sheet alone cannot tell which
- * - `other-step`: it is the right result of another step
+ * - `other-step`: it is the right result of another step, an entry typed twice, or a given: its key
  * - `factor`: a number to multiply a size by, and not the size that comes out
  * - `unit`: the right number in another unit, or read on another scale; the id of a slip that the
  *   kind of the step knows
  * - `rounding`: the right number, rounded too coarsely at the end or on the way
- * - `digits`: the right digits with the point or two neighbours misplaced
+ * - `digits`: the right digits but for the point, the order of two, or one too few or too many
  * - `breaks`: it cannot be made as it stands, and why
  * - `unknown`: it cannot be told; the steps will show it
  */
@@ -33,7 +33,7 @@ export type Cause =
 	| { readonly kind: 'factor'; readonly of: string; readonly times: string }
 	| { readonly kind: 'unit'; readonly unit: string }
 	| { readonly kind: 'rounding'; readonly how: RoundedHow; readonly parts?: number }
-	| { readonly kind: 'digits'; readonly how: 'point' | 'swapped' }
+	| { readonly kind: 'digits'; readonly how: DigitsHow }
 	| { readonly kind: 'breaks'; readonly says: string }
 	| { readonly kind: 'unknown' };
 
@@ -43,6 +43,9 @@ export interface SlipCause {
 	/** Id of a unit slip made besides. */
 	readonly also?: string;
 }
+
+/** The point misplaced, two neighbours exchanged, a digit left out or typed twice. */
+export type DigitsHow = 'point' | 'swapped' | 'dropped' | 'doubled';
 
 /**
  * At the end, on the way, cut off instead of rounded, or to a metric scale. `parts` of a cause are

@@ -1,12 +1,15 @@
 import type { Value } from '../quantity/value.ts';
-import { roundedTo } from '../quantity/kinds/rounding.ts';
-import type { Values } from '../solver/compiled.ts';
+import type { Kind } from '../quantity/kinds/kind.ts';
+import { cutTo, roundedTo } from '../quantity/kinds/rounding.ts';
 import { evaluateAsFar, withSlipAsFar } from '../solver/as-far.ts';
+import { compiledOf, type Values } from '../solver/compiled.ts';
 import { type Changes } from '../solver/evaluate.ts';
 import { kindAt } from '../solver/kind-at.ts';
 import { carriedIn } from '../solver/tolerance.ts';
 import type { Task } from '../tasks/task.ts';
 import { stepOfSlip } from './verdict.ts';
+
+const plain = new WeakMap<Task, World>();
 
 /**
  * The method of a task worked with slips, on top of the student's own earlier values. What a slip
@@ -17,11 +20,22 @@ export class World {
 	readonly #task: Task;
 	readonly #put: Values;
 	readonly #singles = new Map<string, Values>();
+	readonly #leading = new Map<string, ReadonlySet<string>>();
+	readonly #rest = new Map<string, Values>();
 	readonly #places: readonly string[];
 	/** All values without a slip. */
 	readonly base: Values;
 	/** Slips in steps that are worked and not put in. */
 	readonly slipIds: readonly string[];
+
+	/** The world of a task as it stands, worked once for all of its checks. */
+	static of(task: Task): World {
+		const known = plain.get(task);
+		if (known) return known;
+		const world = new World(task);
+		plain.set(task, world);
+		return world;
+	}
 
 	/** @param put the student's own values, by step */
 	constructor(task: Task, put: Values = {}) {
@@ -34,6 +48,21 @@ export class World {
 			.map(([id]) => id);
 	}
 
+	/** The slips that can change the value of a step. */
+	slipsAt(key: string): readonly string[] {
+		const leading = this.#leadingTo(key);
+		return this.slipIds.filter((id) => leading.has(stepOfSlip(this.#task.method, id)));
+	}
+
+	/** Whether a slip changes nothing with these numbers, so that none was made. */
+	isIdle(id: string): boolean {
+		const { method } = this.#task;
+		const step = stepOfSlip(method, id);
+		const [made, right] = [this.single(id)[step], this.base[step]];
+		if (made === undefined || right === undefined) return made === right;
+		return !kindAt(method, step).differs(made, right, 1e-12);
+	}
+
 	/** The values that one slip leads to. */
 	single(id: string): Values {
 		const known = this.#singles.get(id);
@@ -43,31 +72,58 @@ export class World {
 		return values;
 	}
 
-	/** The same with every step rounded as the shop carries it. */
-	carried(id: string): Values {
+	/** What it leads to at `last` where the steps were rounded as the shop carries them, or cut off there. */
+	carried(id: string, last: string): readonly Value[] {
 		const { method } = this.#task;
 		const slips = { [stepOfSlip(method, id)]: id };
-		return this.#worked({ slips, carry: carriedIn(method) });
+		const round = carriedIn(method);
+		const cut = (value: Value, key: string) => {
+			const kind = kindAt(method, key);
+			const isRounded = kind.mistakes.coarse.length > 0 && !kind.mistakes.stocked;
+			return isRounded ? kind.map(value, (one) => cutTo(one, kind.fine)) : value;
+		};
+		// A factor off a chart may be cut off itself.
+		const isRead = kindAt(method, last).dimension.formula === '';
+		return [round, cut].flatMap((way) => {
+			const carry = (value: Value, key: string) => (key === last ? value : way(value, key));
+			const value = this.#worked({ slips, carry })[last];
+			if (value === undefined) return [];
+			return [value, round(value, last), ...(isRead ? [cut(value, last)] : [])];
+		});
 	}
 
-	/** The values that two slips in different steps lead to. */
-	pair(one: string, other: string): Values {
+	/** The values that two slips in different steps lead to; `key` where only that step is wanted. */
+	pair(one: string, other: string, key?: string): Values {
 		const [first, second] = this.#place(one) < this.#place(other) ? [one, other] : [other, one];
 		const values = this.single(first);
 		const before = this.#places.slice(0, this.#place(second));
-		return before.every((key) => values[key] !== undefined) ? this.#with(values, second) : values;
+		if (before.some((step) => values[step] === undefined)) return values;
+		return this.#with(values, second, key === undefined ? this.#put : this.#onlyFor(key));
 	}
 
-	/** Every step before `last` rounded to the first, second or third of the parts its kind may be. */
-	roundedOnTheWay(last: string, at: number): Values {
+	/**
+	 * Every step before `last` rounded to each of the parts its kind may be, or cut off to thousandths
+	 * or hundredths.
+	 */
+	roundedOnTheWay(last: string): Values[] {
+		const ways: ((value: number, kind: Kind) => number)[] = [
+			...[0, 1, 2].map((at) => (value: number, { mistakes }: Kind) => {
+				const parts = mistakes.onTheWay[at];
+				return parts === undefined ? value : roundedTo(value, parts);
+			}),
+			...[1, 10].map(
+				(coarser) => (value: number, kind: Kind) =>
+					kind.mistakes.onTheWay.length === 0 ? value : cutTo(value, kind.fine / coarser)
+			)
+		];
 		const { method } = this.#task;
-		const carry = (value: Value, key: string) => {
-			const kind = kindAt(method, key);
-			const parts = kind.mistakes.onTheWay[at];
-			const stays = key === last || parts === undefined;
-			return stays ? value : kind.map(value, (one) => roundedTo(one, parts));
-		};
-		return this.#worked({ carry });
+		return ways.map((way) => {
+			const carry = (value: Value, key: string) => {
+				const kind = kindAt(method, key);
+				return key === last ? value : kind.map(value, (one) => way(one, kind));
+			};
+			return this.#worked({ carry });
+		});
 	}
 
 	#place(slipId: string): number {
@@ -79,7 +135,39 @@ export class World {
 		return evaluateAsFar(method, drawn.given, { ...changes, values: this.#put });
 	}
 
-	#with(values: Values, slipId: string): Values {
-		return withSlipAsFar(this.#task.method, values, slipId, this.#put);
+	#with(values: Values, slipId: string, put = this.#put): Values {
+		return withSlipAsFar(this.#task.method, values, slipId, put);
+	}
+
+	/** The values put in, and those that `key` does not hang on, so that they are not worked anew. */
+	#onlyFor(key: string): Values {
+		const known = this.#rest.get(key);
+		if (known) return known;
+		const leading = this.#leadingTo(key);
+		const rest = this.#places.flatMap((step) => {
+			const value = this.base[step];
+			return leading.has(step) || value === undefined ? [] : [[step, value] as const];
+		});
+		const put = { ...Object.fromEntries(rest), ...this.#put };
+		this.#rest.set(key, put);
+		return put;
+	}
+
+	/** The steps that `key` is worked from, by a slip too, and itself; nothing leads to what was put in. */
+	#leadingTo(key: string): ReadonlySet<string> {
+		const known = this.#leading.get(key);
+		if (known) return known;
+		const { steps, slips } = compiledOf(this.#task.method);
+		const found = new Set<string>();
+		const open = [key];
+		for (let step = open.pop(); step !== undefined; step = open.pop()) {
+			const work = steps[step];
+			if (!work || found.has(step) || this.#put[step] !== undefined) continue;
+			found.add(step);
+			const made = this.slipIds.filter((id) => stepOfSlip(this.#task.method, id) === step);
+			open.push(...work.needs, ...made.flatMap((id) => slips[id]?.needs ?? []));
+		}
+		this.#leading.set(key, found);
+		return found;
 	}
 }

@@ -1,7 +1,9 @@
-import { digitsIn, roundingIn, unitSlipIn } from '../quantity/kinds/find-mistakes.ts';
+import { digitsIn, mistypedIn, roundingIn, unitSlipIn } from '../quantity/kinds/find-mistakes.ts';
 import type { Entry, Kind } from '../quantity/kinds/kind.ts';
+import { Exact, exactly } from '../quantity/exact.ts';
 import type { Value } from '../quantity/value.ts';
 import { kindAt } from '../solver/kind-at.ts';
+import { copied } from './copied.ts';
 import { factorCause } from './factor.ts';
 import {
 	type Candidate,
@@ -15,23 +17,19 @@ import type { Cause } from './verdict.ts';
 
 /*
  * Causes that are no slips of the method: the right number in another unit, rounded, with its
- * digits misplaced, for another step, or not worked out.
+ * digits misplaced, copied from another place, or not worked out.
  */
 
 /**
- * None of these hides a slip that fits as well, and none but a later step, a moved point and a
- * rounding on the way is much less likely than a seldom slip.
+ * None of these hides a slip that fits as well, and none but a moved point and a rounding on the way
+ * is much less likely than a seldom slip.
  */
 const costs = {
-	exchanged: 0.9,
 	factor: 1,
 	rounding: { near: 1.04, far: 1.1 },
 	unit: 1.08,
-	otherStep: 1.08,
 	swapped: 1.08,
-	point: 1.3,
-	/** A step further on which is not asked. */
-	laterStep: 1.4
+	point: 1.3
 };
 /** Whoever rounds away more of a value sees that it is another one. A stocked size is hardly rounded. */
 const coarsely = 0.15;
@@ -46,7 +44,7 @@ export function writingFaults(question: Question): Candidate[] {
 	});
 	const factor = factorCause(question.task, question.key, question.entry);
 	if (factor) found.push({ cause: factor, cost: costs.factor, rarity: 0, support: 0 });
-	return [...found, ...roundedOnTheWay(question), ...otherSteps(question)];
+	return [...found, ...roundedOnTheWay(question), ...inMillimetres(question), ...copied(question)];
 }
 
 function misread(question: Question, right: Value): Candidate[] {
@@ -66,7 +64,13 @@ function rounded(question: Question, right: Value): Candidate[] {
 	const kind = kindOf(question);
 	const rounding = roundingIn(kind, entry, right);
 	if (!rounding) return [];
-	const isFar = kind.mistakes.stocked || lostBy(kind, entry, right) > coarsely;
+	// A size that stands on a common rule already is hardly read off a coarser one.
+	// Nobody leaves one decimal where thousandths are wanted.
+	const isVeryCoarse = entry.grain * kind.fine >= 50;
+	const isRule = rounding.parts !== undefined;
+	const isSize = isRule && kind.numbers(right).every((one) => 64n % exactly(one).d === 0n);
+	const isFar =
+		kind.mistakes.stocked || isSize || isVeryCoarse || lostBy(kind, entry, right) > coarsely;
 	const cost = isFar ? costs.rounding.far : costs.rounding.near;
 	return [candidate({ kind: 'rounding', ...rounding }, cost)];
 }
@@ -84,8 +88,7 @@ function roundedOnTheWay(question: Question): Candidate[] {
 	const { stocked, coarse } = kindOf(question).mistakes;
 	if (stocked || coarse.length === 0) return [];
 	const hit = question.worlds.some((world) =>
-		[0, 1, 2].some((at) => {
-			const values = world.roundedOnTheWay(key, at);
+		world.roundedOnTheWay(key).some((values) => {
 			const value = values[key];
 			if (value === undefined || !isOff(question, world, values)) return false;
 			const isIt = kindOf(question).isWritten(entry, value, 'exact');
@@ -95,42 +98,31 @@ function roundedOnTheWay(question: Question): Candidate[] {
 	return hit ? [candidate({ kind: 'rounding', how: 'way' }, onTheWay)] : [];
 }
 
-/** The result of another step: the nearest before this one, or else the first after it. */
-function otherSteps(question: Question): Candidate[] {
-	const { task, key, sheet } = question;
+/**
+ * A length that the answer is made of, rounded to whole or half millimetres instead of up to a size
+ * in inches: whoever types millimetres works in them.
+ */
+function inMillimetres(question: Question): Candidate[] {
+	const { task, key, entry, worlds } = question;
 	const kind = kindOf(question);
-	// Words and orders of unlike things are never the same.
-	if (kind.dimension.formula === null) return [];
-	const right = task.right[key];
+	const isMetric = entry.value instanceof Exact && entry.value.d % 127n === 0n;
+	if (!isMetric || !kind.mistakes.stocked) return [];
 	const steps = Object.keys(task.method.steps);
-	const found = steps.filter((step) => step !== key && isResultOf(question, step));
-	const isExchanged = (step: string) => {
-		const there = sheet.find((seen) => seen.key === step && !seen.earlier);
-		return there && right !== undefined && kind.isWritten(there.entry, right, 'exact');
-	};
-	const exchanged = found.find(isExchanged);
-	if (exchanged) return [candidate({ kind: 'other-step', step: exchanged }, costs.exchanged)];
-	const before = found.filter((step) => steps.indexOf(step) < steps.indexOf(key)).at(-1);
-	const nearest = before ?? found[0];
-	if (nearest === undefined) return [];
-	const isMet = nearest === before || task.drawn.asked.includes(nearest);
-	return [
-		candidate({ kind: 'other-step', step: nearest }, isMet ? costs.otherStep : costs.laterStep)
-	];
+	const before = steps.slice(0, steps.indexOf(key) + 1);
+	const isRounded = before.some((step) => {
+		if (kindAt(task.method, step).dimension !== kind.dimension) return false;
+		const value = worlds[0]?.base[step];
+		return value !== undefined && roundingIn(kind, entry, value)?.how === 'metric';
+	});
+	return isRounded ? [candidate({ kind: 'rounding', how: 'metric' }, costs.rounding.far)] : [];
 }
 
-/** Whether the entry is the right value of another step, and of a kind that may be taken for it. */
-function isResultOf(question: Question, step: string): boolean {
-	const { task, entry } = question;
-	const kind = kindOf(question);
-	const value = task.right[step];
-	const { dimension, isList, mistakes } = kindAt(task.method, step);
-	// A bare number may stand in the field of another kind, if that is asked as well.
-	const asked = task.drawn.asked.includes(step) && dimension.formula !== null;
-	// A value off a chart, such as K, is typed for what it is to be multiplied by.
-	const offChart = dimension.formula === '' && mistakes.coarse.length > 0;
-	const alike = isList === kind.isList && (dimension === kind.dimension || asked || offChart);
-	return value !== undefined && alike && kind.isWritten(entry, value, 'exact');
+/** The right digits but for one that is missing or doubled. */
+export function mistyped(question: Question): Candidate[] {
+	const { key, worlds, entry } = question;
+	const right = worlds[0]?.base[key];
+	const how = right === undefined ? null : mistypedIn(kindOf(question), entry, right);
+	return how ? [candidate({ kind: 'digits', how }, costs.point)] : [];
 }
 
 function candidate(cause: Cause, cost: number): Candidate {

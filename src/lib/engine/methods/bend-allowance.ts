@@ -106,13 +106,18 @@ export const bendAllowance = method({
 			slips: {
 				constantsSwapped: slip(
 					'(0.0078 * R + 0.01743 * T) * degrees(angle)',
-					'The constants changed places: 0.01743 goes with R, 0.0078 with T.'
+					'R and T changed places, or their constants: 0.01743 goes with R, 0.0078 with T.'
 				),
 				insideArc: slip(
 					'3.1416 * R * degrees(angle) / 180',
 					'That is the arc of the inside face: the thickness term is missing.'
 				),
 				outsideArc: slip('3.1416 * (R + T) * degrees(angle) / 180', outerArc),
+				oneDegree: slip(
+					'0.01743 * R + 0.0078 * T',
+					'That is the allowance for 1°: multiply it by N.',
+					{ rare: true }
+				),
 				subtracted: slip(
 					'forRadius - forThickness',
 					'The thickness term was taken off: the two terms are added.',

@@ -60,11 +60,13 @@ export const drillSize = method({
 				),
 				down32nds: slip(
 					'downTo(size, 1/32 in)',
-					'Rounded down to a 32nd; the next larger 64th is asked for.'
+					'Rounded down to a 32nd; the next larger 64th is asked for.',
+					{ rare: true }
 				),
 				oneMore: slip(
 					'upTo(size, 1/64 in) + (1/64 in)',
-					'One size too far: a smaller fraction drill is already larger than this one.'
+					'One size too far: a smaller fraction drill is already larger than this one.',
+					{ rare: true }
 				)
 			}
 		}),
@@ -85,15 +87,18 @@ export const drillSize = method({
 				),
 				under16ths: slip(
 					'downTo(size, 1/16 in)',
-					'Only 16ths were looked at; fraction drills step by 1/64 in.'
+					'Only 16ths were looked at; fraction drills step by 1/64 in.',
+					{ rare: true }
 				),
 				up32nds: slip(
 					'upTo(size, 1/32 in)',
-					'Rounded up to a 32nd; the next smaller 64th is asked for.'
+					'Rounded up to a 32nd; the next smaller 64th is asked for.',
+					{ rare: true }
 				),
 				oneLess: slip(
 					'downTo(size, 1/64 in) - (1/64 in)',
-					'One size too far: a larger fraction drill is still under this one.'
+					'One size too far: a larger fraction drill is still under this one.',
+					{ rare: true }
 				)
 			}
 		})

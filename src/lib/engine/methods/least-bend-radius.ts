@@ -78,7 +78,8 @@ export const leastBendRadius = method({
 				),
 				in16ths: slip(
 					'nearest(radius, 1/16 in)',
-					'Taken to the nearest 1/16 in: the two decimals stand for a 32nd.'
+					'Taken to the nearest 1/16 in: the two decimals stand for a 32nd.',
+					{ rare: true }
 				)
 			}
 		}),

@@ -93,7 +93,8 @@ export const piecesPerSheet = method({
 				),
 				turnedNoKerf: slip(
 					'downTo(sheetLength / pieceWidth, 1) * downTo(sheetWidth / pieceLength, 1)',
-					'That is with the blanks turned a quarter, and without the kerf.'
+					'That is with the blanks turned a quarter, and without the kerf.',
+					{ rare: true }
 				),
 				turned: slip(
 					'downTo((sheetLength + kerf) / (pieceWidth + kerf), 1) * downTo((sheetWidth + kerf) / (pieceLength + kerf), 1)',

@@ -49,11 +49,13 @@ export const removalDrill = method({
 				),
 				oneNumberUnder: slip(
 					'chartSizeBelow(drillOfSize(finalDrill(D)))',
-					'One number under the final drill, as No. 31 in a No. 30 hole; this asks for Fig. 4-98, 1/32 in under the shank.'
+					'One number under the final drill, as No. 31 in a No. 30 hole; this asks for Fig. 4-98, 1/32 in under the shank.',
+					{ rare: true }
 				),
 				smallerFinal: slip(
 					'finalDrillAbove(D)',
-					'The final drill of the next smaller rivet is near; this asks for Fig. 4-98, 1/32 in under the shank.'
+					'The final drill of the next smaller rivet is near; this asks for Fig. 4-98, 1/32 in under the shank.',
+					{ rare: true }
 				),
 				nextRivet: slip(
 					'pilotDrillAbove(D)',

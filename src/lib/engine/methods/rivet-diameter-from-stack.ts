@@ -29,16 +29,19 @@ export const rivetDiameterFromStack = method({
 				),
 				last: slip(
 					'member(layers, howMany(layers))',
-					'The layer at the shop head was taken; the thickest one decides.'
+					'The layer at the shop head was taken; the thickest one decides.',
+					{ rare: true }
 				),
 				wholeStack: slip('sum(layers)', 'The whole stack was taken; the thickest layer decides.'),
 				average: slip(
 					'sum(layers) / howMany(layers)',
-					'The layers were averaged, or only added up; three times the thickest one decides.'
+					'The layers were averaged, or only added up; three times the thickest one decides.',
+					{ rare: true }
 				),
 				stackAlone: slip(
 					'sum(layers) / 3',
-					'The stack was taken without a factor; three times the thickest layer decides.'
+					'The stack was taken without a factor; three times the thickest layer decides.',
+					{ rare: true }
 				),
 				middle: slip(
 					'howMany(layers) > 2 ? member(layers, 2) : largest(layers)',

@@ -85,6 +85,16 @@ export const rivetNumber = method({
 					'length / (1/8 in)',
 					'The length was counted in 8ths; it goes by 16ths.'
 				),
+				halfDropped: slip(
+					'downTo(length / (1/16 in), 1)',
+					'The half size was dropped: write .5 after the dash number.',
+					{ rare: true }
+				),
+				halfUp: slip(
+					'upTo(length / (1/16 in), 1)',
+					'The half size was rounded up: write .5 after the dash number.',
+					{ rare: true }
+				),
 				lengthOneOver: slip(
 					'length / (1/16 in) + 1',
 					'One length too long: the number counts the 16ths as they are.',

@@ -50,7 +50,8 @@ export const rivetRow = method({
 			slips: {
 				spacesDown: slip(
 					'downTo(run / greatestPitch, 1)',
-					'One space too few: the spaces are rounded up, or the pitch comes out over the maximum.'
+					'One space too few: the spaces are rounded up, or the pitch comes out over the maximum.',
+					{ rare: true }
 				),
 				oneSpaceMore: slip(
 					'upTo(run / greatestPitch, 1) + 1',
@@ -101,7 +102,8 @@ export const rivetRow = method({
 				),
 				oneMarginDivided: slip(
 					'(length - endMargin) / spaces',
-					'Only one end margin taken off before dividing: the row has one at each end.'
+					'Only one end margin taken off before dividing: the row has one at each end.',
+					{ rare: true }
 				),
 				marginForPitch: slip(
 					'endMargin',
@@ -176,7 +178,7 @@ export const rivetRow = method({
 				left: shown('length - largest(stepped)')
 			},
 			{
-				noStep: when('pitch <= 0 in', 'A pitch of {pitch} does not lead along the row.'),
+				noStep: when('pitch <= 0 in', 'A pitch of {pitch} makes no row.'),
 				right: when(
 					nearRight('pitch', steppedOff),
 					'Stepped off at {pitch}, the last hole stands {left} from the far end.'

@@ -63,7 +63,8 @@ export const rivetsEachSide = method({
 				),
 				split: slip(
 					'upTo(perInch * width / (1 in) / 2, 1)',
-					'The number was shared between the sides: each side needs all of it.'
+					'The number was shared between the sides: each side needs all of it.',
+					{ rare: true }
 				),
 				lapShareAfter: slip(
 					'upTo(0.75 * perInch * width / (1 in), 1)',

@@ -165,11 +165,11 @@ export const shopHeadCheck = method({
 			{
 				fresh: when(
 					'entered == "replace" and right.judgement == "replace"',
-					'Drilled out and driven new, it can be {wide}D across and {tall}D high, if the hole was not hurt.'
+					'Drilled out and replaced, it can be {wide}D across and {tall}D high, if the hole is not damaged.'
 				),
 				drilledForNothing: when(
 					'entered == "replace"',
-					'Drilled out for nothing, and the hole may be hurt: the head is neither too wide nor too flat.'
+					'Drilled out for nothing, and the hole may be damaged: the head is neither too wide nor too flat.'
 				),
 				driven: when(
 					'entered == "drive more" and right.judgement == "drive more"',

@@ -53,13 +53,16 @@ function canBend({ thickness, alloy }: PanelJob, bend: Bend, problems: Problem[]
 		const least = numberAt(evaluate(leastBendRadius, { alloy, T: thickness }), 'radius');
 		if (bend.radius < least - 1e-9) {
 			problems.push({
-				field: 'bends',
+				field: `${bend.field}.radius`,
 				says: `${name}, radius: ${inchesText(bend.radius)} is under the minimum for ${alloy}, ${gaugeText(least)}; make it larger.`
 			});
 		}
 	} catch (error) {
 		if (!(error instanceof TradeError)) throw error;
-		problems.push({ field: 'bends', says: `${name}, least radius: ${error.message}` });
+		problems.push({
+			field: `${bend.field}.radius`,
+			says: `${name}, least radius: ${error.message}`
+		});
 	}
 	return true;
 }
@@ -98,7 +101,7 @@ function developed(
 		if (!(error instanceof TradeError)) throw error;
 		problems.push({
 			field: 'bends',
-			says: `Bends at ${nearEdge} and ${farEdge}: ${error.message}`
+			says: `${both.length > 1 ? `Bends at the ${nearEdge} and ${farEdge} edges` : `Bend at the ${first.edge} edge`}: ${error.message}`
 		});
 		return plain;
 	}

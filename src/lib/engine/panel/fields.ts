@@ -47,7 +47,7 @@ export const panelFields = {
 	thickness: length('thickness', 'Thickness of the sheet.', needed),
 	alloy: { label: 'alloy', reads: 'text', usual: '2024-T3', says: 'Alloy and temper.' },
 	cornerRadius: length('corner radius', 'Radius of the corners.', { ...zero, usual: '0' }),
-	trim: length('trim', 'Added on every side that is not bent, and trimmed off.', {
+	trim: length('trim', 'Added on every side of the flat blank, and trimmed off.', {
 		...zero,
 		usual: '0'
 	})

@@ -77,13 +77,19 @@ export function fill(
 	return { holes, rows };
 }
 
+/** Rows that a sentence names before it counts the rest. */
+const mostNamed = 3;
+
 function leftOut(limit: string, rows: readonly string[]): Problem[] {
 	if (rows.length === 0) return [];
 	const are = rows.length > 1 ? 'are' : 'is';
+	const named = rows.slice(0, mostNamed);
+	const others = rows.length - named.length;
+	const names = others > 0 ? `${named.join(', ')} and ${others} more` : rows.join(', ');
 	return [
 		{
 			field: 'greatestPitch',
-			says: `${limit}; ${rows.join(', ')} would go over that and ${are} left out: make the greatest pitch larger.`
+			says: `${limit}; ${names} would go over that and ${are} left out: make the greatest pitch larger.`
 		}
 	];
 }

@@ -28,11 +28,14 @@ export interface Member {
 	readonly to: number;
 	/** Holes it has already, along its run; null where it is not drilled. */
 	readonly drilled: readonly number[] | null;
+	/** Where it stands in the file: `members.0`. */
+	readonly field: string;
 }
 
 export interface Doubler extends Area {
 	readonly name: string;
 	readonly thickness: number;
+	readonly field: string;
 }
 
 /** An opening: a rectangle, or round about its centre. */
@@ -52,6 +55,7 @@ export interface Bend {
 	readonly angle: number;
 	/** Inside. */
 	readonly radius: number;
+	readonly field: string;
 }
 
 export interface StockSheet {

@@ -1,5 +1,7 @@
 import { loadReader } from '../quantity/reader.ts';
+import { cite } from '../trade/documents.ts';
 import { sameGauge } from '../trade/gauges.ts';
+import { source } from '../trade/source.ts';
 import { sheetThicknesses } from '../trade/stock.ts';
 import { type Flat, layFlat, setbacksOf } from './bent-edges.ts';
 import { areaOf, type Blank, blankOf, type OnStock, onStock, weightOf } from './blank.ts';
@@ -10,6 +12,7 @@ import type { Area, PanelJob, Problem } from './job.ts';
 import { orderOfWork, type WorkStep } from './order.ts';
 import { PanelError, readPanel } from './read-panel.ts';
 import { type Relief, reliefNotes, reliefsOf } from './reliefs.ts';
+import { diameterFor } from './rivets.ts';
 import { rowsOf } from './rows.ts';
 import { flatPart, slack } from './shape.ts';
 import { stationsOf } from './stations.ts';
@@ -24,7 +27,7 @@ import {
 	rivetCounts,
 	sheetHolders
 } from './work.ts';
-import { gaugeText, inchesText, rounded } from './write.ts';
+import { gaugeText, inchesText } from './write.ts';
 
 /** A panel worked out, in inches and pounds. */
 export interface PanelPlan extends Filled {
@@ -89,8 +92,9 @@ export async function planPanel(raw: unknown): Promise<PanelPlan> {
 		cautions: cautionsFor(job),
 		notes: [
 			...memberNotes(job),
-			...diameterNotes(filled),
+			...diameterNotes(filled, job),
 			...barredNotes(met),
+			...openingNotes(job),
 			...bendNotes(job),
 			...reliefNotes(reliefs)
 		],
@@ -111,10 +115,7 @@ function sheetOf(job: PanelJob, laid: Flat, problems: Problem[]) {
 
 /** Thicknesses that no sheet comes in; they are worked with as they stand. */
 function gaugeProblems({ thickness, members, doublers }: PanelJob): Problem[] {
-	const parts = Object.entries({ members, doublers }).flatMap(([key, some]) =>
-		some.map((one, i) => ({ ...one, field: `${key}.${i}.thickness` }))
-	);
-	const all = [{ name: 'Panel', field: 'panel.thickness', thickness }, ...parts];
+	const all = [{ name: 'Panel', field: 'panel', thickness }, ...members, ...doublers];
 	return all.flatMap(({ name, field, thickness: T }) => {
 		if (T === null || sheetThicknesses.some((one) => Math.abs(one - sameGauge(T)) < slack))
 			return [];
@@ -127,7 +128,7 @@ function gaugeProblems({ thickness, members, doublers }: PanelJob): Problem[] {
 			.join(' and ');
 		return [
 			{
-				field,
+				field: `${field}.thickness`,
 				says: `${name}, thickness: ${gaugeText(T)} is in no gauge table; the nearest are ${names}.`
 			}
 		];
@@ -139,7 +140,7 @@ function emptyProblems({ rows }: Filled, { greatestPitch }: PanelJob): Problem[]
 	return rows
 		.filter(({ stretches }) => stretches.every((one) => one.length === 0))
 		.map(({ row }) => ({
-			field: 'members',
+			field: `${row.member.field}.at`,
 			says: `${row.name}: there is no room for a hole between its margins.`
 		}));
 }
@@ -156,16 +157,26 @@ function memberNotes({ members }: PanelJob): string[] {
 	return ['The panel has no members, so no holes are laid out: add its frames and stringers.'];
 }
 
-/** One diameter a row: said where its stacks would have gone by others. */
-function diameterNotes({ rows }: Filled): string[] {
-	const mixed = rows.filter(({ stretches }) => {
-		const stacks = stretches.flat().map(({ layers }) => layers.map(rounded).join(' + '));
-		return new Set(stacks).size > 1;
+/** One diameter a row: said where some of its stacks would have gone by a smaller one. */
+function diameterNotes({ rows }: Filled, { rivet }: PanelJob): string[] {
+	if (rivet.diameter !== null) return [];
+	const mixed = rows.filter(({ row, stretches }) => {
+		const thickest = new Set(stretches.flat().map(({ layers }) => Math.max(...layers)));
+		return [...thickest].some((T) => diameterFor([T]) < row.D - slack);
 	});
 	if (mixed.length === 0) return [];
 	const rowsAre = mixed.map(({ row }) => `${row.name} ${inchesText(row.D)}`).join(', ');
 	return [
-		`A row has one rivet diameter, the largest that one of its stacks wants, and lengths go by the stack. Different stacks: ${rowsAre}.`
+		`A row has one rivet diameter, the largest that one of its stacks wants: ${rowsAre}. Ask where its thin stacks want a smaller one.`
+	];
+}
+
+const openingSource = source('airframe', 'ch. 4, p. 4-86');
+
+function openingNotes({ cutouts }: PanelJob): string[] {
+	if (cutouts.every(({ round }) => round)) return [];
+	return [
+		`Round the corners of an opening to a radius of 1/2 in or more (${cite(openingSource)}).`
 	];
 }
 

@@ -38,7 +38,7 @@ export function readFields<F extends Fields>(fields: F, raw: unknown, place: Pla
 	const got = Object.entries(fields).map(([key, field]) => {
 		const value = Object.hasOwn(given, key) ? given[key] : undefined;
 		const shown = value === undefined || value === '' ? field.usual : value;
-		return [key, readField(field, shown, { ...place, path: joined(place.path, key) })];
+		return [key, readField(field, shown, fieldOf(place, key))];
 	});
 	return Object.fromEntries(got) as Got<F>;
 }
@@ -127,6 +127,11 @@ function readLengths(field: Field, raw: unknown, place: Place): readonly number[
 function unitIn(raw: unknown): string {
 	const [, unit = ''] = /([a-z"']+)\s*$/i.exec(String(raw)) ?? [];
 	return unit === '' ? 'bare numbers' : unit.toLowerCase().replace(/^inch(es)?$|^"$/, 'in');
+}
+
+/** The place of one field of an object. */
+export function fieldOf(place: Place, key: string): Place {
+	return { ...place, path: joined(place.path, key) };
 }
 
 /** Adds a sentence about a field; null, for what could not be read. */

@@ -11,7 +11,7 @@ import {
 	rivetFields
 } from './fields.ts';
 import type { Bend, Cutout, Doubler, Edge, Member, PanelJob, Problem, StockSheet } from './job.ts';
-import { type Got, isObject, joined, type Place, readFields, tell } from './read-field.ts';
+import { type Got, isObject, joined, type Place, fieldOf, readFields, tell } from './read-field.ts';
 
 /** A panel that cannot be worked at all; the message is one sentence that says what to do. */
 export class PanelError extends Error {
@@ -68,10 +68,10 @@ export function readPanel(raw: unknown): PanelReading {
 		name: panel.name ?? 'Panel',
 		thickness: panel.thickness,
 		alloy: panel.alloy ?? '2024-T3',
-		cornerRadius: Math.min(panel.cornerRadius ?? 0, length / 2, width / 2),
+		cornerRadius: cornerOf(panel.cornerRadius ?? 0, size, problems),
 		trim: panel.trim ?? 0,
 		members: all('members', (one, place) => readMember(one, place, size)),
-		doublers: all('doublers', readDoubler),
+		doublers: all('doublers', (one, place) => readDoubler(one, place, size)),
 		cutouts: all('cutouts', (one, place) => readCutout(one, place, size)),
 		bends: oneAnEdge(all('bends', readBend), problems),
 		rivet: {
@@ -85,6 +85,14 @@ export function readPanel(raw: unknown): PanelReading {
 		kerf: kerf ?? 0
 	};
 	return { job, problems };
+}
+
+function cornerOf(radius: number, { length, width }: Size, problems: Problem[]): number {
+	const most = Math.min(length, width) / 2;
+	if (radius <= most) return radius;
+	const says = `Panel, corner radius: ${inchesText(radius)} is more than half the panel; ${inchesText(most)} is used.`;
+	problems.push({ field: 'panel.cornerRadius', says });
+	return most;
 }
 
 function readList<T>(
@@ -121,10 +129,9 @@ function readMember(raw: unknown, place: Place, panel: Size): Member | null {
 	if (at === null || flange === null || thickness === null || got.runs === null || unreadHoles) {
 		return null;
 	}
-	const side = { ...place, path: joined(place.path, 'at') };
 	if (at > reach) {
 		return tell(
-			side,
+			fieldOf(place, 'at'),
 			'place',
 			`${inchesText(at)} is outside the panel, which is ${inchesText(reach)} that way; correct it.`
 		);
@@ -132,28 +139,63 @@ function readMember(raw: unknown, place: Place, panel: Size): Member | null {
 	const [from, to] = [got.from ?? 0, got.to ?? span];
 	if (to > span || from >= to) {
 		return tell(
-			place,
+			fieldOf(place, 'to'),
 			'beginning and end',
 			`they must lie in order between 0 and ${inchesText(span)}.`
 		);
 	}
 	if (got.rows !== 1 && got.rows !== 2) {
-		tell({ ...place, path: joined(place.path, 'rows') }, 'rows', 'it has 1 or 2; one is laid out.');
+		tell(fieldOf(place, 'rows'), 'rows', 'it has 1 or 2; one is laid out.');
 	}
 	const rows = got.rows === 2 ? 2 : 1;
 	if (rows === 2 && got.drilled) {
-		tell(place, 'drilled holes', 'a drilled member has one row; lay its rows out as two members.');
+		tell(
+			fieldOf(place, 'drilled'),
+			'drilled holes',
+			'a drilled member has one row; lay its rows out as two members.'
+		);
 		return null;
 	}
-	return { name: place.name, runs, at, flange, thickness, rows, from, to, drilled: got.drilled };
+	const drilled = holesWithin(got.drilled, [from, to], place);
+	const shared = { name: place.name, field: place.path };
+	return { ...shared, runs, at, flange, thickness, rows, from, to, drilled };
 }
 
-function readDoubler(raw: unknown, place: Place): Doubler | null {
+/** The holes that lie on the member; the others are told. */
+function holesWithin(
+	drilled: readonly number[] | null,
+	[from, to]: readonly [number, number],
+	place: Place
+): readonly number[] | null {
+	const outside = drilled?.find((hole) => hole < from || hole > to);
+	if (drilled === null || outside === undefined) return drilled;
+	tell(
+		fieldOf(place, 'drilled'),
+		'drilled holes',
+		`${inchesText(outside)} is off the member, which lies between ${inchesText(from)} and ${inchesText(to)}; correct it.`
+	);
+	return drilled.filter((hole) => hole >= from && hole <= to);
+}
+
+function readDoubler(raw: unknown, place: Place, panel: Size): Doubler | null {
 	const { x, y, length, width, thickness } = readFields(lists.doublers.fields, raw, place);
 	if (x === null || y === null || length === null || width === null || thickness === null) {
 		return null;
 	}
-	return { name: place.name, x, y, length, width, thickness };
+	tellOver({ x: x + length, y: y + width }, panel, place);
+	return { name: place.name, x, y, length, width, thickness, field: place.path };
+}
+
+/** Tells of a part whose right or upper end lies past the panel; it is worked with all the same. */
+function tellOver(end: { readonly x: number; readonly y: number }, panel: Size, place: Place) {
+	const slack = 1e-9;
+	const past = end.x > panel.length + slack ? 'x' : 'y';
+	if (past === 'y' && end.y <= panel.width + slack) return;
+	tell(
+		fieldOf(place, past),
+		'',
+		'it reaches past the edge of the panel; correct its place or its size.'
+	);
 }
 
 function readCutout(raw: unknown, place: Place, panel: Size): Cutout | null {
@@ -161,19 +203,34 @@ function readCutout(raw: unknown, place: Place, panel: Size): Cutout | null {
 	const { x, y, length, width, diameter } = got;
 	if (x === null || y === null) return null;
 	if (x > panel.length || y > panel.width) {
-		return tell(place, 'place', 'it is outside the panel; correct it.');
+		const past = x > panel.length ? 'x' : 'y';
+		return tell(fieldOf(place, past), 'place', 'it is outside the panel; correct it.');
 	}
-	if (diameter !== null) return { name: place.name, round: true, x, y, diameter };
+	if (diameter !== null) {
+		const reach = diameter / 2;
+		// A round one may reach past the left and the lower edge as well.
+		const far = (at: number) => (at < reach ? Infinity : at + reach);
+		tellOver({ x: far(x), y: far(y) }, panel, place);
+		return { name: place.name, round: true, x, y, diameter };
+	}
 	if (length !== null && width !== null) {
+		tellOver({ x: x + length, y: y + width }, panel, place);
 		return { name: place.name, round: false, x, y, length, width };
 	}
-	return tell(place, '', 'give its length and width, or its diameter.');
+	return tell(fieldOf(place, 'diameter'), '', 'give its length and width, or its diameter.');
 }
 
 function readBend(raw: unknown, place: Place): Bend | null {
 	const { edge, leg, angle, radius }: Got<typeof bendFields> = readFields(bendFields, raw, place);
 	if (edge === null || leg === null || angle === null || radius === null) return null;
-	return { edge: edge as Edge, leg, angle, radius };
+	if (angle <= 0 || angle >= 180) {
+		return tell(
+			fieldOf(place, 'angle'),
+			'bend angle',
+			'it counts from flat and lies between 0° and 180°; correct it.'
+		);
+	}
+	return { edge: edge as Edge, leg, angle, radius, field: place.path };
 }
 
 function oneAnEdge(bends: readonly Bend[], problems: Problem[]): Bend[] {

@@ -36,16 +36,18 @@ export function rowsOf(job: PanelJob, flat: Area, problems: Problem[]): Row[] {
 	if (job.thickness === null) return [];
 	const rows: Row[] = [];
 	const skin = job.thickness;
-	job.members.forEach((member, i) => {
-		const field = `members.${i}`;
+	for (const member of job.members) {
 		try {
 			const D = diameterAlong(job, member, skin, problems);
-			rows.push(...laidOut(job, member, D, flat, problems, field, rows.length));
+			rows.push(...laidOut(job, member, D, flat, problems, rows.length));
 		} catch (error) {
 			if (!(error instanceof TradeError)) throw error;
-			problems.push({ field, says: `${member.name}: ${error.message}.` });
+			problems.push({
+				field: `${member.field}.thickness`,
+				says: `${member.name}: ${error.message}.`
+			});
 		}
-	});
+	}
 	return rows;
 }
 
@@ -87,7 +89,6 @@ function laidOut(
 	D: number,
 	flat: Area,
 	problems: Problem[],
-	field: string,
 	before: number
 ): Row[] {
 	const head = headSort(job);
@@ -96,7 +97,7 @@ function laidOut(
 	const [low, high] =
 		runs === 'across' ? [flat.y, flat.y + flat.width] : [flat.x, flat.x + flat.length];
 	const ends = { from: Math.max(member.from, low), to: Math.min(member.to, high) };
-	const apart = member.rows === 2 ? apartFor(job, member, D, problems, field) : null;
+	const apart = member.rows === 2 ? apartFor(job, member, D, problems) : null;
 	const shared = { member, runs, D, margin, rows: apart === null ? 1 : 2, ...ends } as const;
 	const first = { ...shared, id: letterOf(before), name: member.name, lead: null };
 	if (apart === null) return [{ ...first, at: member.at }];
@@ -117,10 +118,9 @@ function laidOut(
 /** How far two rows stand apart on a flange; null where it is too narrow for both. */
 function apartFor(
 	job: PanelJob,
-	{ name, flange }: Member,
+	{ name, flange, field }: Member,
 	D: number,
-	problems: Problem[],
-	field: string
+	problems: Problem[]
 ): number | null {
 	const given = { D, head: headSort(job), rows: 2, pitch: job.greatestPitch ?? 4 * D };
 	const values = evaluate(lapWidth, given);

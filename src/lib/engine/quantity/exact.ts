@@ -9,6 +9,8 @@ export class Exact {
 	readonly n: bigint;
 	/** Denominator. */
 	readonly d: bigint;
+	/** The nearest float, once it was asked for: marking asks for it again and again. */
+	#float: number | undefined;
 
 	/** @throws RangeError when the denominator is zero */
 	constructor(numerator: bigint, denominator = 1n) {
@@ -56,8 +58,17 @@ export class Exact {
 
 	/** The nearest float. */
 	valueOf(): number {
-		return Number(this.s * this.n) / Number(this.d);
+		this.#float ??= Number(this.s * this.n) / Number(this.d);
+		return this.#float;
 	}
+}
+
+/** Whether a number is within a tolerance, both of its edges inside, of a computed float. */
+export function isWithin(value: Exact, computed: number, tolerance: Exact): boolean {
+	const over = Math.abs(value.valueOf() - computed) - tolerance.valueOf();
+	// Only near an edge is more than floats needed to tell.
+	if (Math.abs(over) > 1e-6 * Math.max(1, Math.abs(computed))) return over < 0;
+	return value.sub(exactly(computed)).abs().compare(tolerance) <= 0;
 }
 
 function exactOf(value: Exact | number): Exact {

@@ -2,6 +2,8 @@
  * The reader: what kinds read with. It is fetched when there is something to read, see reader.ts.
  */
 
+import './kinds/all.ts';
+
 export { readArithmetic } from './arithmetic.ts';
 export { dashNames } from './dash-names.ts';
 export { drillsAlone, drillsInFigures, drillsNamed } from './drill-names.ts';

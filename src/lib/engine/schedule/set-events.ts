@@ -35,6 +35,16 @@ const shelvedSchema = v.object({
 	to: v.picklist(['list', 'archive', 'bin'])
 });
 
+const drawnSchema = v.object({
+	...stamp,
+	type: v.literal('set-drawn'),
+	hash: setHash,
+	/** Whose sheet it is; null where everybody has the same numbers. */
+	code: v.nullable(studentCode),
+	/** What its tasks drew, packed, or a part of them: see `exchange/kept-sheets.ts`. */
+	draws: setFragment
+});
+
 const takenSchema = v.object({
 	...worked,
 	type: v.literal('set-taken'),
@@ -53,6 +63,8 @@ const answerSchema = v.object({
 	picked: v.pipe(v.record(short, count), v.maxEntries(60)),
 	units: v.picklist(['in', 'mm']),
 	opened: shortList,
+	/** Answers of which it was told that they were wrong, by step. */
+	told: v.optional(shortList),
 	charts: shortList,
 	/** Seconds that the task has been in front of the student, all in all. */
 	seconds: count
@@ -72,6 +84,7 @@ const handedInSchema = v.object({
 export const setSchemas = {
 	set: savedSchema,
 	'set-shelf': shelvedSchema,
+	'set-drawn': drawnSchema,
 	'set-taken': takenSchema,
 	'set-answer': answerSchema,
 	'set-handed-in': handedInSchema
@@ -81,6 +94,8 @@ export const setSchemas = {
 export type SetSaved = Readonly<v.InferOutput<typeof savedSchema>>;
 /** A saved set was put away, removed, or taken back. */
 export type SetShelved = Readonly<v.InferOutput<typeof shelvedSchema>>;
+/** The tasks of a set were drawn, for everybody or for one code. */
+export type SetDrawn = Readonly<v.InferOutput<typeof drawnSchema>>;
 /** A student took up a set that was sent, under a code. */
 export type SetTaken = Readonly<v.InferOutput<typeof takenSchema>>;
 /** What a student has entered in one task of a set so far. */
@@ -89,4 +104,4 @@ export type SetAnswer = Readonly<v.InferOutput<typeof answerSchema>>;
 export type SetHandedIn = Readonly<v.InferOutput<typeof handedInSchema>>;
 
 /** An event about sets. */
-export type SetEvent = SetSaved | SetShelved | SetTaken | SetAnswer | SetHandedIn;
+export type SetEvent = SetSaved | SetShelved | SetDrawn | SetTaken | SetAnswer | SetHandedIn;

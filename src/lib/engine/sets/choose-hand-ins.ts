@@ -15,6 +15,8 @@ export interface Aside {
 	readonly inside?: string;
 	/** The set that it belongs to, as the fragment of its link, where that is another. */
 	readonly elsewhere?: string;
+	/** Whether it may be read or marked once something else was done. */
+	readonly again?: boolean;
 	/** What an instructor chooses who would have this one marked. */
 	readonly instead?: Choice;
 }

@@ -6,6 +6,7 @@ import { type AnswerMark, markAnswer } from './mark-answer.ts';
 import type { OpenSet, SetTask } from './open-set.ts';
 import { type Override, overridden } from './override.ts';
 import { totalOf } from './set.ts';
+import { SetError } from './set-error.ts';
 import type { StepState } from './step-marks.ts';
 
 /** One task of a hand-in, marked. */
@@ -21,7 +22,10 @@ export interface TaskMark {
 	readonly answers: readonly AnswerMark[];
 	/** Every step of the task, in order. */
 	readonly steps: readonly StepState[];
+	/** Steps whose working was seen before it was handed in. */
 	readonly opened: readonly string[];
+	/** Answers of which the student had been told that they were wrong, by step. */
+	readonly told: readonly string[];
 	readonly charts: readonly string[];
 	readonly seconds: number | null;
 }
@@ -75,7 +79,7 @@ export async function collect(
 	for (const [i, one] of chosen.entries()) {
 		const fault = faultIn(open, one.handIn);
 		if (fault === null) handIns.push(overridden(await marked(open, one, marking), overrides));
-		else unfit.push(...one.files.map((file) => ({ file, why: fault })));
+		else unfit.push(...one.files.map((file) => ({ file, ...fault })));
 		progress?.(i + 1, chosen.length);
 	}
 	return {
@@ -97,17 +101,29 @@ export function byCode(one: string, other: string): number {
 }
 
 /** Why a hand-in of this set cannot be marked all the same, or null. */
-function faultIn(open: OpenSet, handIn: HandIn): string | null {
-	const tasks = open.for(handIn.code);
+function faultIn(open: OpenSet, handIn: HandIn): Omit<Aside, 'file'> | null {
+	const tasks = tasksOf(open, handIn.code);
+	// Restored from a backup, what is kept of its numbers may be there.
+	if (typeof tasks === 'string') return { why: tasks, again: true };
 	for (const { place, entries } of handIn.answers) {
 		const own = tasks[place - 1];
-		if (!own) return `It answers task ${place}, and the set has ${tasks.length}.`;
+		if (!own) return { why: `It answers task ${place}, and the set has ${tasks.length}.` };
 		const steps = stepsOf(own.task);
 		const stray = Object.keys(entries).find((key) => !steps.includes(key));
 		if (stray !== undefined)
-			return `Task ${place} has no step ${stray}; it was not made by Bucktail.`;
+			return { why: `Task ${place} has no step ${stray}; it was not made by Bucktail.` };
 	}
 	return null;
+}
+
+/** The tasks of a code, or one sentence where they cannot be drawn any more. */
+export function tasksOf(open: OpenSet, code: string): readonly SetTask[] | string {
+	try {
+		return open.for(code);
+	} catch (error) {
+		if (error instanceof SetError) return error.message;
+		throw error;
+	}
 }
 
 async function marked(
@@ -152,7 +168,7 @@ async function taskMark(
 	marking: typeof markAnswer
 ): Promise<TaskMark> {
 	const answers = await marking(own, answer);
-	const { opened, charts, seconds } = answer;
+	const { opened, told = [], charts, seconds } = answer;
 	return {
 		place: own.place,
 		task: own.task.number,
@@ -161,6 +177,7 @@ async function taskMark(
 		answers,
 		steps: inOrder(own.task, answers),
 		opened,
+		told,
 		charts,
 		seconds
 	};

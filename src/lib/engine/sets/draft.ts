@@ -1,7 +1,8 @@
 import { cardByCode, loadFamily } from '../families/catalogue.ts';
 import type { Level } from '../families/level.ts';
 import { cards, type TopicId } from '../families/topics.ts';
-import { stepsOf, type Task } from '../tasks/task.ts';
+import { readTaskNumber, writeTaskNumber } from '../tasks/task-number.ts';
+import { stepsOf, type Task, taskFromNumber } from '../tasks/task.ts';
 import { plainTask, type Terms, type Wish } from './compose.ts';
 import { deal, drawDealt, type Place } from './deal.ts';
 import { mostTasks, readSet, type SetReading, type TaskSet } from './set.ts';
@@ -151,7 +152,27 @@ export function draftOf({ tasks }: Pick<TaskSet, 'tasks'>, drawnTasks: readonly 
 	let draft: Draft = [];
 	for (const [i, task] of drawnTasks.entries()) {
 		const plain = stepsOf(task).map(() => 1);
-		draft = [...draft, { task, marks: tasks[i]?.marks ?? plain, copy: countOf(draft, task.id) }];
+		const own = tasks[i]?.marks;
+		const marks = own?.length === plain.length ? own : plain;
+		draft = [...draft, { task, marks, copy: countOf(draft, task.id) }];
 	}
 	return draft;
+}
+
+/**
+ * The tasks of a set, to be edited, and the places of those that were drawn anew because their
+ * family draws other numbers since.
+ *
+ * @throws TaskNumberError
+ */
+export async function tasksNow({ tasks }: Pick<TaskSet, 'tasks'>) {
+	const drawn: Task[] = [];
+	const anew: number[] = [];
+	for (const [i, { number }] of tasks.entries()) {
+		const id = readTaskNumber(number);
+		const rev = Math.max(id.rev, cardByCode(id.code)?.rev ?? 0);
+		if (rev !== id.rev) anew.push(i + 1);
+		drawn.push(await taskFromNumber(writeTaskNumber({ ...id, rev })));
+	}
+	return { drawn, anew };
 }

@@ -36,6 +36,8 @@ const answer = v.strictObject({
 	units: v.optional(v.picklist(['in', 'mm']), 'in'),
 	/** Steps whose working was opened. */
 	opened: v.optional(list, []),
+	/** Answers of which it was told that they were wrong, by step; left out where there is none. */
+	told: v.optional(list),
 	/** Charts that were looked at. */
 	charts: v.optional(list, []),
 	/** Seconds that the task was in front of the student. */

@@ -14,6 +14,13 @@ const cause = v.nullable(
 	})
 );
 
+export const keptOptions = v.pipe(
+	v.array(cause),
+	v.minLength(2),
+	v.maxLength(8),
+	v.check((options) => options.filter((one) => one === null).length === 1)
+);
+
 /**
  * A question as it is kept: its task by number, the step asked for, and its options in order by
  * what leads to them. Neither the dealing nor the choice of options is needed to read it.
@@ -21,32 +28,32 @@ const cause = v.nullable(
 export const keptQuestion = v.object({
 	task: v.pipe(v.string(), v.maxLength(30)),
 	key: id,
-	options: v.pipe(
-		v.array(cause),
-		v.minLength(2),
-		v.maxLength(8),
-		v.check((options) => options.filter((one) => one === null).length === 1)
-	)
+	options: keptOptions
 });
 
 export type KeptQuestion = v.InferOutput<typeof keptQuestion>;
 
 export function kept({ task, key, options }: Question): KeptQuestion {
-	return {
-		task: task.number,
-		key,
-		options: options.map(({ cause: own }) => own && { kind: own.kind, slips: [...own.slips] })
-	};
+	return { task: task.number, key, options: optionsOf({ options }) };
+}
+
+/** What leads to each option, in order. */
+export function optionsOf({ options }: Pick<Question, 'options'>): KeptQuestion['options'] {
+	return options.map(({ cause: own }) => own && { kind: own.kind, slips: [...own.slips] });
 }
 
 /** The question as it was asked; null where its family is gone or draws and explains otherwise. */
-export async function reopened({
-	task: number,
-	key,
-	options
-}: KeptQuestion): Promise<Question | null> {
-	const task = await taskOrNone(number);
-	if (!task?.drawn.asked.includes(key)) return null;
+export async function reopened(question: KeptQuestion): Promise<Question | null> {
+	const task = await taskOrNone(question.task);
+	return task && reopenedOn(task, question);
+}
+
+/** The same on a task that is drawn already. */
+export function reopenedOn(
+	task: Task,
+	{ key, options }: Pick<KeptQuestion, 'key' | 'options'>
+): Question | null {
+	if (!task.drawn.asked.includes(key)) return null;
 	const again = options.map((own) => optionBy(task, key, own)).filter((option) => option !== null);
 	if (again.length < options.length) return null;
 	return { task, key, options: again, right: options.indexOf(null) };

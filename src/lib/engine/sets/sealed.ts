@@ -4,7 +4,7 @@ import { hashOf } from './hash.ts';
 import { mostTasks } from './set.ts';
 
 /** Form of a hand-in; a higher one is of a newer edition. */
-export const handInForm = 2;
+export const handInForm = 3;
 
 export const newerHandIn = 'Update Bucktail first: a newer version made that hand-in.';
 
@@ -31,8 +31,7 @@ export function seal(handIn: HandIn): SealedHandIn {
 	const { answers, ...rest } = whole;
 	return {
 		bucktail: 'hand-in',
-		// What has no device in it is read by the first edition too.
-		form: whole.device === undefined ? 1 : handInForm,
+		form: formOf(whole),
 		handIn: {
 			...(withoutNothing(rest) as typeof rest),
 			answers: answers.map((one) => withoutNothing(one) as typeof one)
@@ -40,6 +39,12 @@ export function seal(handIn: HandIn): SealedHandIn {
 		check: checkOf(whole),
 		checks: answers.map((one) => answerCheck(whole, one))
 	};
+}
+
+/** The lowest form that has all of it, so that earlier editions read what they can. */
+function formOf({ device, answers }: HandIn): number {
+	if (answers.some(({ told }) => told !== undefined)) return handInForm;
+	return device === undefined ? 1 : 2;
 }
 
 /** Reads what was sealed; never throws. */

@@ -117,6 +117,11 @@ export function marksOf({ tasks }: Pick<TaskSet, 'tasks'>): number {
 	return tasks.reduce((sum, task) => sum + totalOf(task.marks), 0);
 }
 
+/** Whether a student’s sheet has numbers or an order of its own, so that no one sheet is for all. */
+export function hasOwnSheets({ numbers, order }: Pick<TaskSet, 'numbers' | 'order'>): boolean {
+	return numbers === 'own' || order === 'mixed';
+}
+
 export function totalOf(all: readonly number[]): number {
 	return all.reduce((sum, one) => sum + one, 0);
 }

@@ -1,6 +1,13 @@
 import type { KnownEvent } from '../schedule/event.ts';
-import type { SetAnswer, SetEvent, SetHandedIn, SetTaken } from '../schedule/set-events.ts';
+import type {
+	SetAnswer,
+	SetDrawn,
+	SetEvent,
+	SetHandedIn,
+	SetTaken
+} from '../schedule/set-events.ts';
 import type { HandInAnswer } from './hand-in.ts';
+import type { KeptSheet } from './kept-draws.ts';
 import { readSet, type TaskSet } from './set.ts';
 
 /** A set that an instructor made. */
@@ -35,6 +42,8 @@ export interface TakenSet {
 export interface Shelf {
 	readonly saved: readonly SavedSet[];
 	readonly taken: readonly TakenSet[];
+	/** What tasks drew, by the hash of their set. */
+	readonly drawn: ReadonlyMap<string, readonly KeptSheet[]>;
 }
 
 export function isSetEvent({ type }: { readonly type: string }): boolean {
@@ -45,16 +54,25 @@ export function isSetEvent({ type }: { readonly type: string }): boolean {
 export function shelfOf(events: Iterable<KnownEvent>): Shelf {
 	const saved = new Map<string, SavedSet>();
 	const taken = new Map<string, TakenSet>();
+	const drawn = new Map<string, KeptSheet[]>();
 	for (const event of events) {
 		if (event.type === 'set' || event.type === 'set-shelf') keepSaved(saved, event);
+		else if (event.type === 'set-drawn') keepDrawn(drawn, event);
 		else if (event.type === 'set-taken') take(taken, event);
 		else if (event.type === 'set-answer' || event.type === 'set-handed-in') work(taken, event);
 	}
 	const newestFirst = (one: { at: number }, other: { at: number }) => other.at - one.at;
 	return {
 		saved: [...saved.values()].sort(newestFirst),
-		taken: [...taken.values()].sort(newestFirst)
+		taken: [...taken.values()].sort(newestFirst),
+		drawn
 	};
+}
+
+function keepDrawn(drawn: Map<string, KeptSheet[]>, { hash, code, draws }: SetDrawn): void {
+	const own = drawn.get(hash) ?? [];
+	own.push({ code, draws });
+	drawn.set(hash, own);
 }
 
 function keepSaved(
@@ -92,8 +110,8 @@ function work(taken: Map<string, TakenSet>, event: SetAnswer | SetHandedIn): voi
 }
 
 function answerIn(event: SetAnswer): HandInAnswer {
-	const { place, entries, picked, units, opened, charts, seconds } = event;
-	return { place, entries, picked, units, opened, charts, seconds };
+	const { place, entries, picked, units, opened, told, charts, seconds } = event;
+	return { place, entries, picked, units, opened, ...(told && { told }), charts, seconds };
 }
 
 function keyOf({ hash, code }: Pick<TakenSet, 'hash' | 'code'>): string {

@@ -18,7 +18,10 @@ export interface WrongAnswer {
 	readonly wanted: string;
 	/** What was wrong. */
 	readonly says: string;
-	/** The rule that the lost step rests on, and where it stands; empty for plain arithmetic. */
+	/**
+	 * The rule that the lost step rests on, and where it stands; empty for plain arithmetic, and
+	 * where an answer before it has the same.
+	 */
 	readonly why: string;
 	readonly source: string;
 	readonly marks: number;
@@ -64,7 +67,19 @@ export function studentPage(open: OpenSet, handIn: MarkedHandIn): StudentPage {
 	});
 	const { code, name, marks, of } = handIn;
 	const practise = practiceFor(`practise ${open.hash} ${code}`, each);
-	return { code, name, marks, of, tasks: each.map(taskBack), practise };
+	return { code, name, marks, of, tasks: eachRuleOnce(each.map(taskBack)), practise };
+}
+
+function eachRuleOnce(tasks: readonly TaskBack[]): TaskBack[] {
+	const told = new Set<string>();
+	return tasks.map((task) => ({
+		...task,
+		wrong: task.wrong.map((answer) => {
+			if (told.has(answer.why)) return { ...answer, why: '', source: '' };
+			told.add(answer.why);
+			return answer;
+		})
+	}));
 }
 
 interface Lost {

@@ -1,7 +1,7 @@
 import { mean } from '../quantity/mean.ts';
 import { stepsOf } from '../tasks/task.ts';
 import { median } from './median.ts';
-import type { MarkedHandIn } from './collect.ts';
+import type { MarkedHandIn, TaskMark } from './collect.ts';
 import type { OpenSet } from './open-set.ts';
 
 /*
@@ -23,8 +23,13 @@ export interface TaskFigure {
 	readonly discrimination: number | null;
 	/** Median seconds; null where no time is known. */
 	readonly seconds: number | null;
-	/** Students who opened steps. */
+	/** Students who had help: saw working, or were told what was wrong. */
 	readonly opened: number;
+}
+
+/** Whether a student had help in a task before it was handed in. */
+export function wasHelped({ opened, told }: Pick<TaskMark, 'opened' | 'told'>): boolean {
+	return opened.length > 0 || told.length > 0;
 }
 
 const fewest = 6;
@@ -43,7 +48,7 @@ export function taskFigures(open: OpenSet, handIns: readonly MarkedHandIn[]): Ta
 			difficulty: hasMarks && rows.length > 0 ? mean(shares.map(({ share }) => share)) : null,
 			discrimination: hasMarks && rows.length >= fewest ? tellsApart(shares) : null,
 			seconds: times.length > 0 ? median(times.sort((a, b) => a - b)) : null,
-			opened: rows.filter(({ mark }) => mark.opened.length > 0).length
+			opened: rows.filter(({ mark }) => wasHelped(mark)).length
 		};
 	});
 }

@@ -7,7 +7,10 @@ import type { TradeFunction } from './trade-function.ts';
 /** A trade function worked along the lists it is given, unless it takes a whole list. */
 export function call(name: string, args: readonly Term[], functions: Functions): Term {
 	const fn = Object.hasOwn(functions, name) ? functions[name] : undefined;
-	if (!fn) throw new Error(`no trade function is called ${name}`);
+	if (!fn)
+		throw new Error(
+			`no trade function is called ${name}: export it in trade/functions/ or trade/tables/, or correct the name`
+		);
 	const letters: Record<string, Sample> = {};
 	let each: string | null = null;
 	const sources = args.map((arg, n) => {

@@ -130,7 +130,7 @@ function strained(text: string, { formula }: Pick<Slip, 'formula'>, functions: F
 
 function slipSource(
 	key: string,
-	slip: Pick<Slip, 'formula'>,
+	slip: Pick<Slip, 'formula' | 'rare'>,
 	known: Names,
 	step: Named | undefined,
 	functions: Functions,
@@ -143,7 +143,8 @@ function slipSource(
 		throw new Error(
 			`${at}: a slip must give the same kind of value as its step; check its units and what it adds up`
 		);
-	return source(key, term, `{${worked(term, known)}, ${along(term)}}`);
+	const rare = slip.rare ? ', rare: true' : '';
+	return source(key, term, `{${worked(term, known)}, ${along(term)}${rare}}`);
 }
 
 function limitSource(limit: Limit, names: Names, functions: Functions, where: string): string {
@@ -179,6 +180,12 @@ function outcomeSource(outcome: Outcome, names: Names, functions: Functions, at:
 		own[key] = named;
 		return `${JSON.stringify(key)}: ${text}`;
 	});
+	const conditions = Object.values(outcome.cases).map(({ when }) => when);
+	if (conditions.indexOf(null) !== conditions.length - 1) {
+		throw new Error(
+			`${at}: its last case, and no other, stands without a condition: otherwise('…')`
+		);
+	}
 	const cases = Object.entries(outcome.cases).map(([id, { when, says }]) => {
 		const where = `${at}, case ${id}`;
 		const unknown = slotsIn(says).find((name) => !Object.hasOwn(own, name));
@@ -207,7 +214,10 @@ function checkInverses(method: Method, names: Names): void {
 
 function worked(term: Term, names: Names): string {
 	const needs = term.names.map((name) => `${JSON.stringify(name)}: ${names[name]?.list ?? false}`);
-	return `run: (v, r) => ${closed(term)}, needs: {${needs.join(', ')}}`;
+	const run = closed(term);
+	// Only outcomes read the right values too.
+	const values = /\br\./.test(run) ? 'v, r' : 'v';
+	return `run: (${values}) => ${run}, needs: {${needs.join(', ')}}`;
 }
 
 function along(term: Term): string {

@@ -38,7 +38,7 @@ export interface CompiledUnit {
 	/** The values of a method in an object with a slot for every given and step. */
 	readonly copy?: (values: Values) => Record<string, Value>;
 	readonly steps: Readonly<Record<string, CompiledStep>>;
-	readonly slips: Readonly<Record<string, CompiledSlip>>;
+	readonly slips: Readonly<Record<string, CompiledSlip & { readonly rare?: true }>>;
 	readonly limits: readonly CompiledLimit[];
 }
 
@@ -248,17 +248,19 @@ function alongList(
 	first: string,
 	along: ReadonlySet<string>
 ): Work['run'] {
-	const names = Object.keys(formula.needs);
+	const pairs = Object.keys(formula.needs).map((name) => [name, outer(name)] as const);
 	return (values) => {
 		const list = values[first];
 		const length = isList(list) ? list.length : 0;
-		return Array.from({ length }, (_, i) => {
+		const worked: number[] = [];
+		for (let i = 0; i < length; i++) {
 			const inner: Record<string, Value> = {};
-			for (const name of names) {
-				const value = values[outer(name)] ?? '';
+			for (const [name, outer] of pairs) {
+				const value = values[outer] ?? '';
 				inner[name] = along.has(name) && isList(value) ? (value[i] ?? NaN) : value;
 			}
-			return Number(formula.run(inner, inner));
-		});
+			worked.push(Number(formula.run(inner, inner)));
+		}
+		return worked;
 	};
 }

@@ -107,7 +107,12 @@ function symbol(name: string, names: Names): Term {
 		};
 	}
 	const factor = Object.hasOwn(literalUnits, name) ? literalUnits[name] : undefined;
-	if (!factor) throw new Error(`${name} is neither a given, an earlier step nor a unit`);
+	if (!factor) {
+		const known = Object.keys(names).filter((one) => !one.startsWith(ofRight));
+		throw new Error(
+			`${name} is neither a given, an earlier step nor a unit: there are ${known.join(', ')}, and the units ${Object.keys(literalUnits).join(', ')}`
+		);
+	}
 	return {
 		js: () => factor,
 		sample: math.unit(1, name),

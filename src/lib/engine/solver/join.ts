@@ -119,8 +119,11 @@ class Whole {
 		const there = this.#steps[name];
 		if (!there && !Object.hasOwn(this.#given, name)) return false;
 		if (there && isSame(there.from, laid.from)) return true;
-		return this.#refuse(
-			`${method.id} has a step ${name}, and so has a part before it: give it another name, as: { ${name}: … }`
+		throw new Error(
+			faultIn(
+				this.#id,
+				`${method.id} has a step ${name}, and so has a part before it: give it another name, as: { ${name}: … }`
+			)
 		);
 	}
 
@@ -129,7 +132,10 @@ class Whole {
 		const told = [feed, as, labels].flatMap((one) => Object.keys(one));
 		for (const key of until === null ? told : [...told, until]) {
 			const own = Object.hasOwn(method.given, key) || Object.hasOwn(method.steps, key);
-			if (!own) this.#refuse(`${method.id} has neither a given nor a step called ${key}`);
+			if (!own)
+				throw new Error(
+					faultIn(this.#id, `${method.id} has neither a given nor a step called ${key}`)
+				);
 		}
 		const names: Record<string, string> = { ...as };
 		for (const [key, given] of Object.entries(method.given)) {
@@ -145,14 +151,20 @@ class Whole {
 
 	#addGiven(method: Method, key: string, name: string, given: Given): void {
 		if (this.#results.has(name)) {
-			this.#refuse(
-				`${method.id} takes ${key}, and ${name} is a result before it: feed it, { ${key}: '${name}' }, or give it another name, as: { ${key}: … }`
+			throw new Error(
+				faultIn(
+					this.#id,
+					`${method.id} takes ${key}, and ${name} is a result before it: feed it, { ${key}: '${name}' }, or give it another name, as: { ${key}: … }`
+				)
 			);
 		}
 		const there = this.#given[name];
 		if (there && !isLike(there.kind, given.kind)) {
-			this.#refuse(
-				`${method.id} takes ${name} as another kind of value than a part before it: give it another name, as: { ${key}: … }`
+			throw new Error(
+				faultIn(
+					this.#id,
+					`${method.id} takes ${name} as another kind of value than a part before it: give it another name, as: { ${key}: … }`
+				)
 			);
 		}
 		this.#given[name] = there ?? given;
@@ -161,15 +173,23 @@ class Whole {
 	#checkFeed(method: Method, key: string, from: string, given: Given): void {
 		const result = this.#results.get(from) ?? this.#given[from]?.kind;
 		if (!result) {
-			this.#refuse(`${method.id} takes ${key} from ${from}, which no part before it gives`);
-		} else if (!isLike(result, given.kind)) {
-			this.#refuse(`${method.id} takes ${key} as ${what(given.kind)}; ${from} is ${what(result)}`);
+			throw new Error(
+				faultIn(this.#id, `${method.id} takes ${key} from ${from}, which no part before it gives`)
+			);
+		}
+		if (!isLike(result, given.kind)) {
+			throw new Error(
+				faultIn(
+					this.#id,
+					`${method.id} takes ${key} as ${what(given.kind)}; ${from} is ${what(result)}`
+				)
+			);
 		}
 	}
+}
 
-	#refuse(why: string): never {
-		throw new Error(`${this.#id}: ${why}.`);
-	}
+function faultIn(id: string, why: string): string {
+	return `${id}: ${why}.`;
 }
 
 /** Whether a value of one kind can be worked on as one of the other. */

@@ -1,4 +1,4 @@
-import { plainKind } from '../quantity/kinds/all.ts';
+import { plainKind } from '../quantity/kinds/plain.ts';
 import type { Kind } from '../quantity/kinds/kind.ts';
 import { listed } from '../quantity/kinds/list.ts';
 import { compiledOf } from './compiled.ts';

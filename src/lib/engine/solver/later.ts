@@ -1,4 +1,5 @@
 import type { OutcomeText, SlipText } from './write.ts';
+import { unitOf } from './compiled.ts';
 import { toldOf } from './told.ts';
 
 /*
@@ -7,20 +8,21 @@ import { toldOf } from './told.ts';
  */
 
 /**
- * The slips of a step of a method or piece, by id.
+ * The slips of a step of a method or piece, by id: those at these places among the compiled ones.
  *
- * @param rare 1 for each that is seldom made, 0 for the others
  * @param uses the names they are worked from, where not every method has them
  */
 export function laterSlips(
 	unit: string,
-	rare: Readonly<Record<string, 0 | 1>>,
+	from: number,
+	to: number,
 	uses: Readonly<Record<string, readonly string[]>> = {}
 ): Record<string, SlipText> {
-	const slips = Object.entries(rare).map(([id, isRare]): [string, SlipText] => [
+	const compiled = Object.entries(unitOf(unit).slips).slice(from, to);
+	const slips = compiled.map(([id, { rare = false }]): [string, SlipText] => [
 		id,
 		{
-			rare: isRare === 1,
+			rare,
 			uses: uses[id] ?? [],
 			get formula() {
 				return toldOf(unit).slips[id]?.formula ?? '';

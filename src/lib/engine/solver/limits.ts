@@ -1,4 +1,4 @@
-import { plainKind } from '../quantity/kinds/all.ts';
+import { plainKind } from '../quantity/kinds/plain.ts';
 import type { Kind } from '../quantity/kinds/kind.ts';
 import type { Value } from '../quantity/value.ts';
 import { type CompiledSlip, inNames, unitOf, type Values } from './compiled.ts';

@@ -1,6 +1,6 @@
 import { comparison, condition, isComparison, joined } from './branches.ts';
 import { math, type MathNode, type Unit } from './math.ts';
-import { literalUnits, type Sample } from './sample.ts';
+import { alike, literalUnits, nounOf, type Sample } from './sample.ts';
 import { type Term, together } from './term.ts';
 import type { Part } from './trade-function.ts';
 
@@ -33,6 +33,11 @@ export function operator(fn: string, nodes: readonly MathNode[], args: readonly 
 		case 'add':
 		case 'subtract': {
 			const sign = fn === 'add' ? '+' : '-';
+			if (!alike(a.sample, b.sample)) {
+				throw new Error(
+					`${nounOf(a.sample)} ${sign} ${nounOf(b.sample)} makes no sense: a size wants its unit, in brackets, as in (1/8 in)`
+				);
+			}
 			return {
 				js: (i) => `(${a.js(i)} ${sign} ${b.js(i)})`,
 				sample: (fn === 'add' ? math.add : math.subtract)(

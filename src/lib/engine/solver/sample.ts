@@ -42,12 +42,21 @@ export function dimensionOf(sample: Sample, where: string, wanted?: Dimension): 
 	const all = wanted ? [wanted] : dimensions;
 	const found = all.find(({ name }) => alike(sample, sampleOf(name, ...all)));
 	if (found) return found.name;
-	const gives = typeof sample === 'object' ? sample.formatUnits() : typeof sample;
 	throw new Error(
 		wanted
-			? `${where}: ${wanted.noun} is wanted, and the formula gives ${gives}`
-			: `${where}: a step may not end in ${gives}`
+			? `${where}: ${wanted.noun} is wanted, and the formula gives ${nounOf(sample)}`
+			: `${where}: a step may not end in ${nounOf(sample)}: look at what it multiplies and divides`
 	);
+}
+
+/** What a sample is, in words: `a length`, or its units where no kind has them. */
+export function nounOf(sample: Sample): string {
+	if (typeof sample === 'boolean') return 'a condition';
+	const found = dimensions.find(({ name }) => alike(sample, sampleOf(name)));
+	if (found) return found.noun;
+	return typeof sample === 'object'
+		? sample.formatUnits().replace(/(\w) (?=\w)/g, '$1 × ')
+		: 'words';
 }
 
 /** Whether two samples measure the same thing. */

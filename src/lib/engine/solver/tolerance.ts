@@ -35,7 +35,8 @@ function allowedAt(method: Method, key: string): Allowed {
 
 function newAllowed(method: Method, key: string): Allowed {
 	const tolerance = method.steps[key]?.tolerance;
-	if (!tolerance) throw new Error(`no tolerance: ${method.id}.${key}`);
+	if (!tolerance)
+		throw new Error(`${method.id}.${key} has no tolerance: name one of trade/tolerances.ts`);
 	const kind = kindAt(method, key);
 	const exact = amountOf(tolerance.amount);
 	const millimetres = amountOf(tolerance.metric?.millimetres ?? '0').div(inch);

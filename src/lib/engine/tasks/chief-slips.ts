@@ -30,7 +30,7 @@ export function chiefFault(
 		if (!drawn.asked.includes(key)) continue;
 		const passes = ids.find((id) => passesAt(method, key, id, right, rounded));
 		if (passes !== undefined) {
-			return `the chief slip ${passes} leads to the right ${key}: draw other numbers`;
+			return `the chief slip ${passes} leads to the right ${key}: draw other numbers, or correct its formula`;
 		}
 	}
 	return null;

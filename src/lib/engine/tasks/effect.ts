@@ -30,8 +30,10 @@ export function effectOf(
 	const [own, good] = [seen(entered), seen(right[key])];
 	if (!own || !good) return null;
 	const outcome = (one: Seen, other: Seen): Outcome | null => {
-		const drawing = metal(seenBy(one, other, drawn.given), say);
-		return drawing && { drawing, says: inBothUnits(one.says, units) };
+		const draw = () => metal(seenBy(one, other, drawn.given), say);
+		const drawing = draw();
+		if (!drawing) return null;
+		return { drawing, draw: () => draw() ?? drawing, says: inBothUnits(one.says, units) };
 	};
 	const [yours, wanted] = [outcome(own, good), outcome(good, own)];
 	return yours && wanted ? { entered: yours, right: wanted } : null;

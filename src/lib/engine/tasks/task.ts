@@ -104,11 +104,7 @@ function sound(parts: Parts): Task | string {
 	// Rounding every step as a shop does must leave each asked value where it is.
 	const moved = drawn.asked.find((key) => differs(method, key, right, rounded));
 	if (moved !== undefined) return `rounding on the way moves ${moved}: draw rounder numbers`;
-	const slips = new Map<string, Values>();
-	for (const slipId of compiledOf(method).slipIds) {
-		const values = orNone(() => withSlip(method, right, slipId));
-		if (values && showsIn(parts, right, rounded, values)) slips.set(slipId, values);
-	}
+	const slips = slipsThatShow(parts, right, rounded);
 	const unseen = chiefFault(method, drawn, right, rounded);
 	if (unseen) return unseen;
 	for (const key of drawn.asked) {
@@ -118,6 +114,16 @@ function sound(parts: Parts): Task | string {
 		}
 	}
 	return { ...parts, right, slips };
+}
+
+/** The slips that lead to another answer, with every value they lead to. */
+export function slipsThatShow(parts: Parts, right: Values, rounded: Values): Map<string, Values> {
+	const slips = new Map<string, Values>();
+	for (const slipId of compiledOf(parts.method).slipIds) {
+		const values = orNone(() => withSlip(parts.method, right, slipId));
+		if (values && showsIn(parts, right, rounded, values)) slips.set(slipId, values);
+	}
+	return slips;
 }
 
 /** Whether an asked value tells these values from the right ones, rounded as in a shop or not. */

@@ -37,12 +37,17 @@ export interface BendSheet {
 
 const bentAlloys = ['2024-T3', '6061-T6', '5052-H34', '2024-O', '6061-T4'] as const;
 
-/** Every stocked sheet that a bar in the shop can bend, with the two sharpest bars allowed. */
+/** Gauges that brackets, clips and stiffeners are bent from, inches: common practice. */
+const [thinnest, thickest] = [0.02, 0.08];
+
+/** Every stocked sheet of these that a bar in the shop can bend, with the two sharpest bars allowed. */
 export const bendSheets: readonly BendSheet[] = bentAlloys
 	.flatMap((alloy) =>
-		sheetThicknesses.map((T) => {
-			const least = in32nds(minimumRadius.run(alloy, T));
-			return { alloy, T, bars: noseRadii.filter((bar) => bar >= least).slice(0, 2) };
-		})
+		sheetThicknesses
+			.filter((T) => T >= thinnest && T <= thickest)
+			.map((T) => {
+				const least = in32nds(minimumRadius.run(alloy, T));
+				return { alloy, T, bars: noseRadii.filter((bar) => bar >= least).slice(0, 2) };
+			})
 	)
 	.filter(({ bars }) => bars.length > 0);

@@ -22,7 +22,7 @@ export const wholeNumber: Tolerance = {
 };
 
 /** The exact name, letters and numbers. */
-export const exactWords: Tolerance = { amount: '0', why: 'The name must be exact.' };
+export const exactWords: Tolerance = { amount: '0', why: 'It must be exact.' };
 
 export const layoutLine: Tolerance = {
 	amount: '1/64',
@@ -98,7 +98,7 @@ export const halfDegree: Tolerance = {
 
 export const weightToHundredth: Tolerance = {
 	amount: '0.05',
-	why: 'Within 0.05 lb; a shop scale shows no less.'
+	why: 'Within 0.05 lb: a shop scale reads no finer.'
 };
 
 export const drillSizes: Tolerance = {

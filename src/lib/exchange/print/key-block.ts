@@ -59,7 +59,7 @@ function stepRow(task: Task, key: string, marks: number): Block {
 	const high = formulas.reduce((sum, one) => sum + heightOf(one), 1.6);
 	return {
 		markup: `<tr><td>${escaped(label)}</td><td>${formulas.join('')}</td><td>${escaped(slip)}</td><td>${marks}</td></tr>`,
-		height: Math.max(high, linesOf(label, 23, 4.1) + 1.6, linesOf(slip, 27, 4.1) + 1.6)
+		height: Math.max(high, linesOf(label, 23, 4.1) + 1.6, linesOf(slip, 29, 4.1) + 1.6)
 	};
 }
 
@@ -91,9 +91,20 @@ function formulaLines(before: string, formula: string, after: string): string[] 
 
 /** In mm; a formula with cases has a line for each. */
 function heightOf(formula: string): number {
-	const cases = formula.match(/<mtr/g)?.length ?? 0;
-	if (cases > 0) return 4.2 * cases + 1;
-	return formula.includes('<math') ? 4.3 : linesOf(formula, 50, 4.2);
+	const [, ...cases] = formula.split('<mtr>');
+	if (cases.length > 0) return cases.reduce((sum, one) => sum + lineHeight(one, 3.4), 0.5);
+	return formula.includes('<math') ? lineHeight(formula, 4.3) : linesOf(formula, 50, 4.2);
+}
+
+/** In mm: higher by a fraction, and by fractions above and below its line. */
+function lineHeight(markup: string, plainHeight: number): number {
+	let depth = 0;
+	let inner = 0;
+	for (const [tag] of markup.matchAll(/<\/?mfrac/g)) {
+		if (tag === '<mfrac' && depth > 0) inner++;
+		depth += tag === '<mfrac' ? 1 : -1;
+	}
+	return markup.includes('<mfrac') ? 6.8 + 3.6 * Math.min(2, inner) : plainHeight;
 }
 
 /** Members of a list that are worked one by one. */

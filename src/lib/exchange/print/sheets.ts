@@ -2,7 +2,7 @@ import { escaped } from '../../engine/solver/markup.ts';
 import { dueWords } from '../../engine/sets/due-words.ts';
 import type { OpenSet, SetTask } from '../../engine/sets/open-set.ts';
 import { toleranceWords } from '../../engine/sets/own-tolerance.ts';
-import type { TaskSet } from '../../engine/sets/set.ts';
+import { hasOwnSheets, type TaskSet } from '../../engine/sets/set.ts';
 import type { Student } from '../roster.ts';
 import { keyBlocks } from './key-block.ts';
 import { type Block, linesOf, paged } from './pages.ts';
@@ -36,7 +36,7 @@ export function printWorksheets(
 	progress?: Progress
 ): Printed {
 	const each = students.length === 0 ? [null] : students;
-	const terms = termsOf(open.set);
+	const terms = termsOf(open.set, students.length === 0 && hasOwnSheets(open.set));
 	const pages = each.flatMap((student, i) => {
 		const tasks = student ? open.for(student.code) : open.tasks;
 		const blocks = tasks.map((task, at) => taskBlock(task, at + 1));
@@ -63,8 +63,7 @@ export function printKey(
 	students: readonly Student[] = [],
 	progress?: Progress
 ): Printed {
-	const isOwn = open.set.numbers === 'own' || open.set.order === 'mixed';
-	const each = isOwn && students.length > 0 ? students : [null];
+	const each = hasOwnSheets(open.set) && students.length > 0 ? students : [null];
 	const pages = each.flatMap((student, i) => {
 		const tasks: readonly SetTask[] = student ? open.for(student.code) : open.tasks;
 		const sheets = paged(
@@ -110,8 +109,13 @@ function whoOf({ of }: OpenSet, student: Student | null): string {
 	return `<dl class="who">${rows.join('')}</dl>`;
 }
 
-function termsOf({ due, note, ...set }: TaskSet): Block {
-	const parts = [due === null ? '' : `Due ${dueWords(due)}.`, toleranceWords(set), note];
+/** What a sheet says that is handed to nobody. */
+export const sampleOnly =
+	'A sample, not to be handed in: each student’s sheet has numbers or an order of its own. Print one for each student code.';
+
+function termsOf({ due, note, ...set }: TaskSet, isSample: boolean): Block {
+	const sample = isSample ? sampleOnly : '';
+	const parts = [sample, due === null ? '' : `Due ${dueWords(due)}.`, toleranceWords(set), note];
 	const text = parts.filter((part) => part !== '').join(' ');
 	if (text === '') return { markup: '', height: 0 };
 	return { markup: `<p class="terms">${escaped(text)}</p>`, height: linesOf(text, 95, 4.6) + 2 };

@@ -64,6 +64,7 @@ h2 b { flex: none; width: 6mm; height: 6mm; border: 1pt solid #000; border-radiu
 .say { display: flex; flex-direction: column; gap: 1.2mm }
 .say dl { display: grid }
 .say dl div { display: flex; justify-content: space-between; gap: 3mm; border-bottom: .4pt solid #999 }
+.say dt { flex: 1 1 0 }
 .say dd { font-variant-numeric: tabular-nums; text-align: right }
 .nt { font-size: 8.5pt }
 .ans { margin-top: auto; display: grid; gap: 1mm; padding-top: 1.5mm; font-weight: 700; font-size: 9pt; line-height: 1.15 }
@@ -85,12 +86,16 @@ footer dt { font-size: 7.5pt }
 footer dd { font: 8.5pt monospace; white-space: nowrap }
 .kt { border-bottom: .6pt solid #777; padding: 2.4mm 0; break-inside: avoid }
 table { margin: 1mm 0 0 8mm; width: calc(100% - 8mm); border-collapse: collapse; table-layout: fixed; font-size: 8.5pt }
-th { text-align: left; font-size: 8pt; font-weight: 400 }
+th { text-align: left; font-size: 8pt; font-weight: 400; padding: 0 2mm 0 0 }
 td { border-top: .4pt solid #bbb; padding: .7mm 2mm .7mm 0; vertical-align: top }
 col.st { width: 21% } col.mk { width: 11mm } col.sl { width: 25% }
 td:last-child, th:last-child { text-align: right; padding-right: 0 }
 td:nth-child(3) { font-style: italic }
-.sm { font-size: 7pt }
+.sm { font-size: 7.5pt }
+.kt mfrac > * { font-size: 8pt; padding-block: .4mm }
+.kt mo:has(+ mtable) { display: none }
+.kt mtable { border-left: .8pt solid #000; padding-left: 1mm }
+.kt mtd { text-align: left; padding: .35mm 1.5mm .35mm 0 }
 ${rooms}
 ${figureStyle}@media screen {
 	.pg { content-visibility: auto; contain-intrinsic-size: auto ${page.height + 16}mm }

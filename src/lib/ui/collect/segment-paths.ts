@@ -2,8 +2,8 @@ import type { StepState } from '$lib/engine/sets/step-marks.ts';
 
 type State = StepState['state'];
 
-/** Beside the digit, or stacked alone where the page is narrow. */
-type Layout = 'across' | 'stacked';
+/** Beside the digit in one row, in two where tasks are many, or stacked alone on a narrow page. */
+export type Layout = 'across' | 'dense' | 'stacked';
 
 /** Size of a segment in pixels, and how many stand in a row, with a gap of a pixel around them. */
 interface Grid {
@@ -19,6 +19,9 @@ function gridFor(count: number, layout: Layout): Grid {
 	if (layout === 'across') {
 		if (count <= many) return { width: 6, height: 9, columns: Math.max(1, count) };
 		return { width: 6, height: 7, columns: Math.ceil(count / 2) };
+	}
+	if (layout === 'dense') {
+		return { width: 4, height: 7, columns: count <= 2 ? count : Math.ceil(count / 2) };
 	}
 	return count <= many ? { width: 15, height: 6, columns: 1 } : { width: 4, height: 6, columns: 3 };
 }

@@ -1,4 +1,6 @@
 import type { TaskMark } from '$lib/engine/sets/collect.ts';
+import { wasHelped } from '$lib/engine/sets/task-figures.ts';
+import { listed } from '../listed.ts';
 import type { StepState } from '$lib/engine/sets/step-marks.ts';
 
 /** What a step's segment says. */
@@ -15,9 +17,11 @@ export function isBlank({ answers }: Pick<TaskMark, 'answers'>): boolean {
 }
 
 /** A cell of the table in words: `2 of 3, step 1 lost`. */
-export function cellWords({ marks, of, steps, changed, answers }: TaskMark): string {
+export function cellWords(mark: TaskMark): string {
+	const { marks, of, steps, changed, answers } = mark;
 	if (isBlank({ answers }) && !changed) return 'left blank';
 	const lost = steps.flatMap(({ state }, i) => (state === 'lost' ? String(i + 1) : []));
-	const words = lost.length === 0 ? '' : `, step ${lost.join(' and ')} lost`;
-	return `${marks} of ${of}${words}${changed ? ', changed by hand' : ''}`;
+	const words = lost.length === 0 ? '' : `, step ${listed(lost)} lost`;
+	const helped = wasHelped(mark) ? ', after help' : '';
+	return `${marks} of ${of}${words}${helped}${changed ? ', changed by hand' : ''}`;
 }

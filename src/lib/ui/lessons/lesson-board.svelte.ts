@@ -1,6 +1,9 @@
 import type { Value } from '$lib/engine/quantity/value.ts';
 import type { LengthUnit } from '$lib/engine/quantity/value.ts';
+import type { Box } from '$lib/engine/figures/drawing.ts';
 import type { Values } from '$lib/engine/solver/compiled.ts';
+import { fitOf, type Room } from '$lib/engine/figures/fit.ts';
+import { grownBy } from '$lib/engine/figures/size.ts';
 import { toSvg } from '$lib/engine/figures/to-svg.ts';
 import { type Hand, valueUnder } from '$lib/engine/lessons/hand.ts';
 import { move, reachOf, type Way, workedBy } from '$lib/engine/lessons/lesson.ts';
@@ -17,8 +20,10 @@ export class LessonBoard {
 	slip = $state<string | null>(null);
 	readonly #units: () => LengthUnit;
 	readonly #like: Values;
+	/** Where its drawing stands. */
+	room = $state.raw<Room>({ width: 452, height: 330 });
 	/** Grows with what is drawn and never shrinks, so that the drawing does not jump. */
-	#frame: ReturnType<typeof frameOf>;
+	#frame: Box | null = null;
 
 	constructor(way: Way, units: () => LengthUnit) {
 		this.way = way;
@@ -26,15 +31,26 @@ export class LessonBoard {
 		this.given = way.start.given;
 		this.#like = scaleOf(way);
 		this.slip = this.#firstSlip();
-		this.#frame = frameOf(way, way.start.given, this.#like, units());
 	}
 
 	readonly right: Values = $derived.by(() => workedBy(this.way.method, this.given) ?? {});
 
+	/** How large metal is drawn, so that there is room for it however far a hand is moved. */
+	readonly #fit = $derived.by(() => {
+		const units = this.#units();
+		const frame = () => frameOf(this.way, this.way.start.given, this.#like, units);
+		const fit = fitOf(frame, this.room);
+		this.#frame = null;
+		return { ...fit, frame: grownBy(fit.growth, frame) };
+	});
+
 	readonly drawing: string = $derived.by(() => {
-		const drawing = drawingOf(this.way, this.given, this.#like, this.#units());
-		this.#frame = around(this.#frame, boundsOf(drawing.shapes));
-		return toSvg(drawing, this.#frame);
+		const { growth, pixels, frame } = this.#fit;
+		return grownBy(growth, () => {
+			const drawing = drawingOf(this.way, this.given, this.#like, this.#units());
+			this.#frame = around(this.#frame ?? frame, boundsOf(drawing.shapes));
+			return toSvg(drawing, this.#frame, pixels);
+		});
 	});
 
 	readonly shown = $derived.by(() =>

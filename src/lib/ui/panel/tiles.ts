@@ -1,3 +1,5 @@
+import type { LengthUnit } from '$lib/engine/quantity/value.ts';
+
 /*
  * A drawing at full size over several sheets of paper. A sheet is as large as what Letter and A4
  * have in common inside narrow margins; on it is a window of the panel, and scales to measure.
@@ -7,8 +9,14 @@
 export const sheet = { width: 7.5, height: 10.2, bleed: 0.15 } as const;
 export const window = { left: 0.75, top: 0.2, width: 6.5, height: 9.2 } as const;
 
+/** The line to measure, in the unit it is measured with: its length, and a mark every so often. */
+export const scales = {
+	in: { says: '10 in', unit: 1, length: 10, every: 1 },
+	mm: { says: '250 mm', unit: 1 / 25.4, length: 250, every: 10 }
+} as const satisfies Record<LengthUnit, object>;
+
 export interface Tile {
-	/** Letter and number: columns from the left, rows from below. */
+	/** Counted from the lower left, row by row. */
 	readonly name: string;
 	/** Lower left corner of the window on the panel. */
 	readonly x: number;
@@ -22,7 +30,7 @@ export function tilesFor(length: number, width: number, room = 0.25): Tile[] {
 	return Array.from({ length: columns * rows }, (_, i) => {
 		const [column, row] = [i % columns, Math.floor(i / columns)];
 		return {
-			name: `${String.fromCharCode(65 + (column % 26))}${row + 1}`,
+			name: String(i + 1),
 			x: column * window.width - room,
 			y: row * window.height - room
 		};

@@ -1,18 +1,19 @@
 import type { Drawing } from '$lib/engine/figures/drawing.ts';
 import { marked } from '$lib/engine/figures/marked.ts';
-import { toSvg } from '$lib/engine/figures/to-svg.ts';
 import type { LengthUnit } from '$lib/engine/quantity/value.ts';
 import { compiledOf } from '$lib/engine/solver/compiled.ts';
 import type { Task } from '$lib/engine/tasks/task.ts';
 import { drawnWith } from './figure.ts';
 
 /**
- * The drawing of a task as SVG, with the dimension of a step marked, or those that it is worked from
+ * What draws a task with the dimension of a step marked, or those that it is worked from
  * where it has none of its own.
  */
-export function figureAbout(task: Task, units: LengthUnit, step: string): string {
-	const { drawing, said } = drawnWith(task, units);
-	return toSvg(aboutStep(task, drawing, step, said));
+export function figureAbout(task: Task, units: LengthUnit, step: string): () => Drawing {
+	return () => {
+		const { drawing, said } = drawnWith(task, units);
+		return aboutStep(task, drawing, step, said);
+	};
 }
 
 function aboutStep(

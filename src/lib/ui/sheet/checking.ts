@@ -1,5 +1,5 @@
 import { mark, stepOf } from '$lib/engine/marking/mark.ts';
-import type { Entry, Verdict } from '$lib/engine/marking/verdict.ts';
+import type { Cause, Entry, Verdict } from '$lib/engine/marking/verdict.ts';
 import type { Task } from '$lib/engine/tasks/task.ts';
 import type { AnswerLine } from './answer-line.svelte.ts';
 import type { Check, TaskWork } from './task-work.svelte.ts';
@@ -21,16 +21,28 @@ export function checkOf(work: TaskWork, lines: readonly AnswerLine[]): Check {
 	const whole = work.lines.every(
 		(line) => lines.includes(line) || (work.byStep && opened.includes(line.key))
 	);
-	const hold = all.every((verdict) => verdict.kind === 'holds' || isRight(verdict));
+	const holds = all.every((verdict) => verdict.kind === 'holds' || isRight(verdict));
 	return {
 		typed: Object.fromEntries(lines.map((line) => [line.key, line.text])),
 		entries,
 		verdicts,
 		accepted: whole && all.every(isRight),
-		holds: whole && hold,
+		holds,
 		opened,
 		byStep: work.byStep
 	};
+}
+
+/** Takes one of the causes that explain an answer equally well for what was done. */
+export function chosenCheck(work: TaskWork, key: string, cause: Cause): Check | null {
+	const { last } = work;
+	if (!last) return null;
+	if (cause.kind === 'slip') work.told = [...work.told, ...cause.slips];
+	const chosen = { ...last.verdicts, [key]: { kind: 'rework', cause } as const };
+	const check = { ...last, verdicts: chosen };
+	work.checks = [...work.checks.slice(0, -1), check];
+	work.named = stepToLookAt(work.task, check);
+	return check;
 }
 
 /** The step that a check names as the one to look at, where it can be told. */

@@ -1,11 +1,11 @@
-import { toSvg } from '$lib/engine/figures/to-svg.ts';
+import type { Drawing } from '$lib/engine/figures/drawing.ts';
 import type { LengthUnit } from '$lib/engine/quantity/value.ts';
 import { textAt } from '$lib/engine/solver/show.ts';
 import type { Task } from '$lib/engine/tasks/task.ts';
 
 /** The drawing of a task, and which of its givens are lettered on it. */
 export interface Figure {
-	readonly svg: string;
+	readonly draw: () => Drawing;
 	/** Keys of givens of one value. */
 	readonly lettered: ReadonlySet<string>;
 }
@@ -17,7 +17,7 @@ export function figureOf(task: Task, units: LengthUnit): Figure {
 	const lettered = [...said].flatMap(([key, text]) =>
 		!Array.isArray(task.drawn.given[key]) && words.includes(text) ? key : []
 	);
-	return { svg: toSvg(drawing), lettered: new Set(lettered) };
+	return { draw: () => drawnWith(task, units).drawing, lettered: new Set(lettered) };
 }
 
 /** The drawing, and what was lettered for each key: of a list, its last member. */

@@ -10,18 +10,25 @@ const widest = 600;
  */
 export class Keyboard {
 	left = $state.raw<{ readonly top: number; readonly height: number } | null>(null);
+	/** Key of the answer that is typed in. */
+	key = $state('');
 	#typing = false;
 
-	/** Listens as long as the sheet is there. Returns what ends it. */
+	/** Listens as long as the sheet is there, and tells it in its style. Returns what ends it. */
 	watch(sheet: HTMLElement): () => void {
 		const { visualViewport: view } = window;
 		if (!view) return () => {};
 		const look = () => {
 			const isUp = this.#typing && view.height < covered && view.width <= widest;
 			this.left = isUp ? { top: view.offsetTop, height: view.height } : null;
+			sheet.classList.toggle('keyed', isUp);
+			if (!isUp) return;
+			sheet.style.setProperty('--seen-top', `${view.offsetTop}px`);
+			sheet.style.setProperty('--seen', `${view.height}px`);
 		};
-		const enter = ({ target }: Event) => {
+		const enter = ({ target }: Pick<Event, 'target'>) => {
 			this.#typing ||= target instanceof HTMLInputElement && target.type === 'text';
+			if (target instanceof HTMLElement && target.dataset.answer) this.key = target.dataset.answer;
 			look();
 		};
 		const leave = ({ relatedTarget }: FocusEvent) => {
@@ -31,8 +38,7 @@ export class Keyboard {
 			setTimeout(look);
 		};
 		const at = document.activeElement;
-		this.#typing = sheet.contains(at) && at instanceof HTMLInputElement && at.type === 'text';
-		look();
+		if (sheet.contains(at)) enter({ target: at });
 		sheet.addEventListener('focusin', enter);
 		sheet.addEventListener('focusout', leave);
 		view.addEventListener('resize', look);

@@ -50,7 +50,7 @@ function isCarried(verdict: Verdict | undefined): boolean {
  * How the wanted part looks beside what was made by the first answer that is off, without
  * lettering and sizes; null where its look alone would tell the answer, or nothing is drawn.
  */
-export function lookOf(task: Task, check: Check, units: LengthUnit): Drawing | null {
+export function lookOf(task: Task, check: Check, units: LengthUnit): (() => Drawing) | null {
 	const off = Object.keys(check.verdicts).filter((key) => {
 		const verdict = check.verdicts[key];
 		return verdict?.kind === 'rework' || isCarried(verdict);
@@ -60,10 +60,13 @@ export function lookOf(task: Task, check: Check, units: LengthUnit): Drawing | n
 		const kind = kindAt(task.method, key);
 		if (!entry || entry.times !== undefined || tellsByLook(kind)) continue;
 		const entered = kind.toValue(entry, task.right[key]);
-		const drawing = entered === null ? null : effectOf(task, key, entered, units)?.right.drawing;
-		if (!drawing) continue;
-		const shapes = drawing.shapes.filter((one) => one.kind === 'path' && one.line !== 'dim');
-		return { title: 'The part as it is wanted', shapes };
+		const effect = entered === null ? null : effectOf(task, key, entered, units);
+		if (!effect) continue;
+		return () => {
+			const { shapes } = effect.right.draw();
+			const bare = shapes.filter((one) => one.kind === 'path' && one.line !== 'dim');
+			return { title: 'The part as it is wanted', shapes: bare };
+		};
 	}
 	return null;
 }

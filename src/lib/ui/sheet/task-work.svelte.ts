@@ -1,5 +1,5 @@
 import { stepsOf, type Task } from '$lib/engine/tasks/task.ts';
-import type { Cause, Entry, Verdict, Verdicts } from '$lib/engine/marking/verdict.ts';
+import type { Entry, Verdict, Verdicts } from '$lib/engine/marking/verdict.ts';
 import type { LengthUnit } from '$lib/engine/quantity/value.ts';
 import { AnswerLine } from './answer-line.svelte.ts';
 import { checkPart } from './later.ts';
@@ -31,19 +31,6 @@ export interface WorkNotes {
 	readonly scratch?: readonly string[] | undefined;
 }
 
-/** Takes entries along to the lines of the same steps. */
-function carry(
-	from: readonly AnswerLine[],
-	to: readonly AnswerLine[],
-	isKept: (line: AnswerLine) => boolean
-): void {
-	const kept = from.filter(isKept);
-	for (const line of to) {
-		const same = kept.find(({ key }) => key === line.key);
-		if (same) line.type(same.text);
-	}
-}
-
 /** A person's work on one task, from the first look to the worked solution. */
 export class TaskWork {
 	readonly task: Task;
@@ -65,10 +52,10 @@ export class TaskWork {
 	/** The step that the last check names as the one to look at, where it can be told. */
 	named = $state<string | null>(null);
 	readonly stepKeys: readonly string[];
-	readonly #answerLines: readonly AnswerLine[];
-	readonly #stepLines: readonly AnswerLine[];
+	readonly answerLines: readonly AnswerLine[];
+	readonly stepLines: readonly AnswerLine[];
 
-	readonly lines = $derived.by(() => (this.byStep ? this.#stepLines : this.#answerLines));
+	readonly lines = $derived.by(() => (this.byStep ? this.stepLines : this.answerLines));
 	readonly last: Check | undefined = $derived(this.checks.at(-1));
 	readonly done = $derived(this.last?.accepted ?? false);
 	readonly finished = $derived(this.done || this.worked);
@@ -81,7 +68,7 @@ export class TaskWork {
 	readonly misses = $derived(this.checks.filter(({ holds }) => !holds).length);
 	/** Worked step by step, the place of the step that is open: the first that is not settled. */
 	readonly at = $derived.by(() => {
-		const open = this.#stepLines.findIndex(
+		const open = this.stepLines.findIndex(
 			(line, i) => i >= this.opened && this.verdictOn(line)?.kind !== 'accept'
 		);
 		return open < 0 ? this.stepKeys.length - 1 : open;
@@ -101,30 +88,13 @@ export class TaskWork {
 		const { method } = task;
 		this.task = task;
 		this.stepKeys = stepsOf(task);
-		this.#answerLines = task.drawn.asked.map((key) => new AnswerLine(method, key, units));
-		this.#stepLines = this.stepKeys.map((key) => new AnswerLine(method, key, units));
+		this.answerLines = task.drawn.asked.map((key) => new AnswerLine(method, key, units));
+		this.stepLines = this.stepKeys.map((key) => new AnswerLine(method, key, units));
 	}
 
 	/** The verdict on what stands in a line now, if just that was checked. */
 	verdictOn({ key, text }: AnswerLine): Verdict | undefined {
 		return this.last?.typed[key] === text ? this.last.verdicts[key] : undefined;
-	}
-
-	/**
-	 * Goes on step by step. What was right stays right.
-	 *
-	 * @param from the step to begin at: those before it are shown
-	 */
-	stepByStep(from?: string): void {
-		carry(this.#answerLines, this.#stepLines, (line) => this.verdictOn(line)?.kind === 'accept');
-		if (from !== undefined) this.opened = Math.max(this.opened, this.stepKeys.indexOf(from));
-		this.byStep = true;
-	}
-
-	/** Goes back to the whole task, with the steps that were found. */
-	whole(): void {
-		carry(this.#stepLines, this.#answerLines, (line) => this.verdictOn(line)?.kind === 'accept');
-		this.byStep = false;
 	}
 
 	/** Shows the step that is open. */
@@ -155,18 +125,6 @@ export class TaskWork {
 		if (wanted.some((line) => line.refused !== null)) return null;
 		this.checks = [...this.checks, check];
 		this.named = stepToLookAt(this.task, check);
-		return check;
-	}
-
-	/** Takes one of the causes that explain an answer equally well for what was done. */
-	choose(key: string, cause: Cause): Check | null {
-		const { last } = this;
-		if (!last) return null;
-		if (cause.kind === 'slip') this.told = [...this.told, ...cause.slips];
-		const chosen = { ...last.verdicts, [key]: { kind: 'rework', cause } as const };
-		const check = { ...last, verdicts: chosen };
-		this.checks = [...this.checks.slice(0, -1), check];
-		void checkPart().then(({ stepToLookAt }) => (this.named = stepToLookAt(this.task, check)));
 		return check;
 	}
 

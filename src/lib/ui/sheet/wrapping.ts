@@ -7,6 +7,7 @@ const breaks = new Set([
 	'×',
 	'÷',
 	'·',
+	'/',
 	',',
 	';',
 	'&lt;',
@@ -36,27 +37,63 @@ export function wrapping(markup: string): string {
 		if (part.startsWith(casesBegin)) {
 			end();
 			pieces.push(cases(part));
-		} else if (operator !== undefined && breaks.has(operator)) {
+		} else if (operator !== undefined && breaks.has(operator.replaceAll('\u00a0', ''))) {
 			end();
 			piece = `<mo form="infix">${operator}</mo>`;
 		} else if (words !== undefined && words.length > longest) {
 			end();
-			pieces.push(`<span>${words.replaceAll('\u00a0', ' ')}</span>`);
-		} else piece += part;
+			pieces.push(`<span>${loose(words)}</span>`);
+		} else {
+			piece += part;
+			if (/.{4}\u00a0$/.test(words ?? '') || part.startsWith('<mspace width="0.5em"')) end();
+		}
 	}
 	end();
 	return pieces.join('\u200b');
 }
 
+/** Words that may break at their spaces, but not in a short bracket: `(≈ 3/32 in)`. */
+function loose(words: string): string {
+	return words
+		.replaceAll('\u00a0', ' ')
+		.replace(/\([^()]{1,16}\)/g, (bracket) => bracket.replaceAll(' ', '\u00a0'));
+}
+
 /** What is in brackets piece by piece; short ones stay as high as the fraction in them. */
 function opened(part: string): string[] {
+	if (part.startsWith('<mfrac>') && textOf(part).length > longestFraction) return onOneLine(part);
 	const inside = /^<mrow><mo>\(<\/mo>(.*)<mo>\)<\/mo><\/mrow>$/.exec(part)?.[1];
 	if (inside === undefined) return [part];
 	const isHigh = /<m(frac|sqrt|sup)>/.test(inside);
-	if (isHigh && inside.replace(/<[^>]*>/g, '').length <= longest) return [part];
+	if (isHigh && textOf(inside).length <= longest) return [part];
+	return inBrackets(topLevel(inside).flatMap(opened));
+}
+
+/** A fraction too long for its line, with a stroke between its two parts. */
+function onOneLine(fraction: string): string[] {
+	const [above = [], below = []] = topLevel(within(fraction)).map((part) =>
+		part.startsWith('<mrow>') && !part.startsWith(casesBegin) ? topLevel(within(part)) : [part]
+	);
+	const group = (parts: readonly string[]) => {
+		const pieces = parts.flatMap(opened);
+		return pieces.length > 1 ? inBrackets(pieces) : pieces;
+	};
+	return [...group(above), '<mo>/</mo>', ...group(below)];
+}
+
+function inBrackets(pieces: readonly string[]): string[] {
 	const bracket = (form: string, sign: string) =>
 		`<mo form="${form}" stretchy="false">${sign}</mo>`;
-	return [bracket('prefix', '('), ...topLevel(inside).flatMap(opened), bracket('postfix', ')')];
+	return [bracket('prefix', '('), ...pieces, bracket('postfix', ')')];
+}
+
+/** What stands inside of an element. */
+function within(element: string): string {
+	return element.slice(element.indexOf('>') + 1, element.lastIndexOf('<'));
+}
+
+function textOf(markup: string): string {
+	return markup.replace(/<[^>]*>/g, '');
 }
 
 const casesBegin = '<mrow><mo>{</mo><mtable>';
@@ -75,14 +112,16 @@ function cases(markup: string): string {
 /** Words of more letters are set as text. */
 const longest = 12;
 
+/** Letters above and below the line of a fraction that a phone has the width for. */
+const longestFraction = 28;
+
 /** The elements at the top, each with all that is inside of it. */
 function topLevel(markup: string): string[] {
 	const parts: string[] = [];
 	let depth = 0;
 	let start = 0;
 	for (const { 0: tag, index } of markup.matchAll(/<\/?[a-z]+[^>]*>/g)) {
-		if (tag.endsWith('/>')) continue;
-		depth += tag.startsWith('</') ? -1 : 1;
+		if (!tag.endsWith('/>')) depth += tag.startsWith('</') ? -1 : 1;
 		if (depth > 0) continue;
 		parts.push(markup.slice(start, index + tag.length));
 		start = index + tag.length;

@@ -1,7 +1,8 @@
 import { unit as mathjsUnit } from 'mathjs';
 import { describe, expect, test } from 'vitest';
 import { ratio } from '../../../../src/lib/engine/quantity/exact.ts';
-import { dimensions, plainKind } from '../../../../src/lib/engine/quantity/kinds/all.ts';
+import { dimensions } from '../../../../src/lib/engine/quantity/kinds/all.ts';
+import { plainKind } from '../../../../src/lib/engine/quantity/kinds/plain.ts';
 import { angle } from '../../../../src/lib/engine/quantity/kinds/angle.ts';
 import { choice } from '../../../../src/lib/engine/quantity/kinds/choice.ts';
 import { count } from '../../../../src/lib/engine/quantity/kinds/count.ts';

@@ -146,6 +146,6 @@ test('a method may end in it: worked, written, marked and explained', async () =
 
 test('a formula of another dimension is refused', () => {
 	expect(() => compiledHere(wrench('arm + 1 in'))).toThrow(
-		'made-up-torque.torque: a torque is wanted, and the formula gives in'
+		'made-up-torque.torque: a torque is wanted, and the formula gives a length'
 	);
 });

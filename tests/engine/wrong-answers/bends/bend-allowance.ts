@@ -58,7 +58,8 @@ export const rules = [
 		'for one degree: the angle left out',
 		({ R, T }, { allowance }) =>
 			off(c * R + d * T, allowance, (value) => `.${value.toFixed(5).slice(2)}`),
-		'brackets+noT'
+		'brackets+noT',
+		'oneDegree'
 	),
 	common(
 		'allowance',

@@ -125,7 +125,12 @@ export const rules = [
 		({ tangentLine }, { setback, leg }) => off(tangentLine + nearest(setback, 10), leg),
 		'rounding'
 	),
-	rare('leg', 'the radius in place of the flat', ({ R }, { leg }) => off(R, leg, fraction)),
+	rare(
+		'leg',
+		'the radius in place of the flat',
+		({ R }, { leg }) => off(R, leg, fraction),
+		'other-step:R'
+	),
 	common(
 		'setback',
 		'no K, carried on correctly',

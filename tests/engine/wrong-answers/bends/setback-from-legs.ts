@@ -171,8 +171,11 @@ export const rules = [
 		({ R, T }, { angle, setback }) => off((angle / 90) * (R + T), setback),
 		'share'
 	),
-	rare('setback', 'the calculator in radians', ({ R, T }, { angle, setback }) =>
-		off(Math.abs(Math.tan(angle / 2)) * (R + T), setback)
+	rare(
+		'setback',
+		'the calculator in radians',
+		({ R, T }, { angle, setback }) => off(Math.abs(Math.tan(angle / 2)) * (R + T), setback),
+		'inRadians'
 	),
 	common(
 		'setback',
@@ -262,7 +265,12 @@ export const rules = [
 		(_, { angle, K }) => off(kOf(angle + 1), K, kTyped),
 		'rowAfter'
 	),
-	rare('K', 'the calculator in radians', (_, { angle, K }) => off(Math.tan(angle / 2), K, kTyped)),
+	rare(
+		'K',
+		'the calculator in radians',
+		(_, { angle, K }) => off(Math.tan(angle / 2), K, kTyped),
+		'inRadians'
+	),
 	rare(
 		'K',
 		'two digits changed places',

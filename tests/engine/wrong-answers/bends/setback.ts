@@ -122,8 +122,11 @@ export const rules = [
 		'doubled'
 	),
 	rare('setback', 'half of it', (_, { setback }) => off(setback / 2, setback), 'halfOfIt'),
-	rare('setback', 'the sine of half the angle', ({ R, T, angle }, { setback }) =>
-		off(sin(angle / 2) * (R + T), setback)
+	rare(
+		'setback',
+		'the sine of half the angle',
+		({ R, T, angle }, { setback }) => off(sin(angle / 2) * (R + T), setback),
+		'sine'
 	),
 	rare(
 		'setback',
@@ -137,8 +140,11 @@ export const rules = [
 		({ R, T, angle }, { setback }) => off(kOf(angle) + R + T, setback),
 		'addedK'
 	),
-	rare('setback', 'the calculator in radians', ({ R, T, angle }, { setback }) =>
-		off(Math.abs(Math.tan(angle / 2)) * (R + T), setback)
+	rare(
+		'setback',
+		'the calculator in radians',
+		({ R, T, angle }, { setback }) => off(Math.abs(Math.tan(angle / 2)) * (R + T), setback),
+		'inRadians'
 	),
 	common(
 		'setback',
@@ -251,8 +257,18 @@ export const rules = [
 	),
 	common('K', '1, as for a square bend', (_, { K }) => off(1, K, kTyped), 'square'),
 	common('K', 'the share of 90 degrees', ({ angle }, { K }) => off(angle / 90, K, kTyped), 'share'),
-	rare('K', 'the sine of half the angle', ({ angle }, { K }) => off(sin(angle / 2), K, kTyped)),
-	rare('K', 'the calculator in radians', ({ angle }, { K }) => off(Math.tan(angle / 2), K, kTyped)),
+	rare(
+		'K',
+		'the sine of half the angle',
+		({ angle }, { K }) => off(sin(angle / 2), K, kTyped),
+		'sine'
+	),
+	rare(
+		'K',
+		'the calculator in radians',
+		({ angle }, { K }) => off(Math.tan(angle / 2), K, kTyped),
+		'inRadians'
+	),
 	common(
 		'K',
 		'the row above in the chart',

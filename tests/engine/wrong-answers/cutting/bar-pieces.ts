@@ -194,7 +194,13 @@ export const rules = [
 		({ kerf }, { count, used }) => off(count * kerf, used, fraction),
 		'kerfsOnly'
 	),
-	rare('used', 'the whole bar', ({ bar }, { used }) => off(bar, used, number), 'chipsKept+noKerf'),
+	rare(
+		'used',
+		'the whole bar',
+		({ bar }, { used }) => off(bar, used, number),
+		'chipsKept+noKerf',
+		'other-step:bar'
+	),
 	rare(
 		'used',
 		'kerfs taken off the pieces',

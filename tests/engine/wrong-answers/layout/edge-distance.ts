@@ -171,7 +171,8 @@ export const rules = [
 		'greatest',
 		'8D, from the pitch',
 		({ D }, { greatest }) => off(8 * D, greatest, fraction),
-		'greatestIn16ths'
+		'greatestIn16ths',
+		'diameterIn16ths'
 	),
 	rare(
 		'greatest',

@@ -99,6 +99,7 @@ export const rules = [
 		'the thickness itself',
 		({ thickest }, { diameter }) => off(thickest, diameter, thousandths),
 		'oneT',
+		'other-step:thickest',
 		'notStocked+oneT'
 	),
 	common('diameter', 'the rule and not the size', () => '3T', 'factor'),

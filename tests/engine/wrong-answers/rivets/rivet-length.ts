@@ -204,7 +204,12 @@ export const rules = [
 		(_, { length }) => dash(length * 32),
 		'in32nds'
 	),
-	rare('length', 'the diameter of the rivet', ({ D }, { length }) => off(D, length, fraction)),
+	rare(
+		'length',
+		'the diameter of the rivet',
+		({ D }, { length }) => off(D, length, fraction),
+		'other-step:D'
+	),
 	common('length', 'the rule and not the size', () => '1.5D', 'factor'),
 	rare(
 		'length',

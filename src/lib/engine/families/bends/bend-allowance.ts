@@ -2,7 +2,7 @@ import type { Drawing } from '../../figures/drawing.ts';
 import { bendDetail } from '../../figures/parts/bend-detail.ts';
 import { allowanceArc, angleFromFlat, tangentLines } from '../../figures/parts/bent-notes.ts';
 import { bendAllowance } from '../../methods/bend-allowance.ts';
-import { bendSheets } from '../../trade/nose-bars.ts';
+import { sheetFor } from './parts/sheet-for.ts';
 import { bentMetal } from './parts/bent-metal.ts';
 import { betweenLegs, material } from './parts/told-rows.ts';
 import { family, type Say, type SeenBy } from '../family.ts';
@@ -12,9 +12,9 @@ import type { Random } from '../random.ts';
 
 const stories = [
 	'The blank for a pulley bracket is laid out on the flat before it is bent.',
-	'A replacement angle for a door frame goes into the brake today.',
+	'A new angle for a door frame goes into the brake today.',
 	'You make a flat pattern for the lip of an instrument cover.',
-	'A stiffener for an elevator skin is cut to width before it is bent.',
+	'A stiffener for a door skin is cut to width before it is bent.',
 	'The side of an oil cooler duct is bent from one piece of sheet.',
 	'The flat pattern of a hinge bracket is drawn before the sheet is cut.'
 ];
@@ -27,17 +27,18 @@ const chief = {
 
 function angleFor(random: Random, level: Level): number {
 	if (level === 1) return 90;
-	return level === 2 ? random.pick([30, 45, 60, 75, 105, 120, 135]) : random.int(20, 160);
+	return level === 2 ? random.pick([30, 45, 60, 75, 105, 120, 135]) : random.int(20, 140);
 }
 
 export const tasks = family({
 	method: bendAllowance,
 	draw(random, level) {
-		const { alloy, T, bars } = random.pick(bendSheets);
+		const story = random.pick(stories);
+		const { alloy, T, bars } = sheetFor(random, story);
 		const angle = angleFor(random, level);
 		return {
 			given: { R: random.pick(bars), T, angle },
-			story: random.pick(stories),
+			story,
 			question:
 				level === 3
 					? 'What is each term of the bend allowance, and what is their sum?'

@@ -6,11 +6,12 @@ import { developedWidth } from '../../methods/developed-width.ts';
 import { evaluate } from '../../solver/evaluate.ts';
 import { isList } from '../../quantity/value.ts';
 import type { GivenValues } from '../../solver/method.ts';
-import { bendSheets } from '../../trade/nose-bars.ts';
+import { sheetFor } from './parts/sheet-for.ts';
 import { bentMetal } from './parts/bent-metal.ts';
 import { drawBentPart } from './parts/bent-parts.ts';
 import { kRows, material } from './parts/told-rows.ts';
 import { family, type Say, type SeenBy } from '../family.ts';
+import { across, down } from '../../figures/size.ts';
 
 type Given = GivenValues<typeof developedWidth>;
 
@@ -18,7 +19,7 @@ export const tasks = family({
 	method: developedWidth,
 	draw(random, level) {
 		const { story, names, legs, angles } = drawBentPart(random, level);
-		const { alloy, T, bars } = random.pick(bendSheets);
+		const { alloy, T, bars } = sheetFor(random, story);
 		return {
 			given: { R: random.pick(bars), T, legs, angles },
 			story,
@@ -95,7 +96,12 @@ function sheetOf(given: Given): BentSheet {
 function bentPart(given: Given, say: Say, like = given): Drawing {
 	const { R, T, legs, angles } = given;
 	const start = startOf(legs);
-	const scale = scaleToFit(sheetOf(like), 200, 180, startOf(like.legs));
+	const scale = scaleToFit(
+		sheetOf(like),
+		Math.max(across(200), 120),
+		down(180),
+		startOf(like.legs)
+	);
 	const part = section(sheetOf(given), scale, start);
 	const square = angles.every((angle) => angle === 90);
 	const shapes = [

@@ -1,4 +1,4 @@
-import type { Drawing, Shape } from '../../figures/drawing.ts';
+import { type Drawing, type Shape, text, widthOf } from '../../figures/drawing.ts';
 import { alignedDimension } from '../../figures/parts/aligned-dimension.ts';
 import { along, metal, type Section, section } from '../../figures/parts/bent.ts';
 import {
@@ -11,19 +11,20 @@ import {
 import { boundsOf } from '../../figures/to-svg.ts';
 import { sightLine } from '../../methods/sight-line.ts';
 import { inverseOf } from '../../solver/inverse.ts';
-import { bendSheets } from '../../trade/nose-bars.ts';
+import { sheetFor } from './parts/sheet-for.ts';
 import { betweenLegs, kRows, material } from './parts/told-rows.ts';
 import type { Values } from '../../solver/compiled.ts';
 import { family, type Say } from '../family.ts';
 import type { Level } from '../level.ts';
+import { across, both, down } from '../../figures/size.ts';
 
 const stories = [
 	'A strip left over from a rib already has its bend tangent line drawn on.',
 	'The shift before laid out the blank of a clip; the drawing is not at hand.',
 	'A blank for a door stiffener lies in the rack, marked with one tangent line.',
-	'The new flange of a gusset must reach over a row of holes; its flat is all the metal there is.',
+	'The flange of a new gusset must reach over a row of holes, and its flat is marked already.',
 	'An instrument bracket was laid out by eye, and you check it before it is bent.',
-	'A flat was marked for a shelf angle; the fitter asks how long its leg will be.'
+	'A flat was marked for an angle; the fitter asks how long its leg will be.'
 ];
 
 const angles: Readonly<Record<Level, readonly number[]>> = {
@@ -48,7 +49,8 @@ const hundredths = [90, 240] as const;
 export const tasks = family({
 	method: inverseOf(sightLine, 'leg'),
 	draw(random, level) {
-		const { alloy, T, bars } = random.pick(bendSheets);
+		const story = random.pick(stories);
+		const { alloy, T, bars } = sheetFor(random, story);
 		const angle = random.pick(angles[level]);
 		return {
 			given: {
@@ -57,7 +59,7 @@ export const tasks = family({
 				angle,
 				tangentLine: random.int(...hundredths) / 100
 			},
-			story: random.pick(stories),
+			story,
 			question:
 				level === 3
 					? 'What are the setback and the leg, to the mold line, once it is bent?'
@@ -87,8 +89,8 @@ function bendOf({ R, T, angle, tangentLine }: Values): Bend {
 /** The bent part; its flat is dimensioned, its leg only named. */
 function bentFromFlat(bend: Bend, say: Say, like = bend): Drawing {
 	const { R, T, angle, flat } = bend;
-	const scale = Math.min(170 / like.flat, 64 / (like.R + like.T));
-	const part = section({ R, T, flats: [flat, 84 / scale], bends: [angle] }, scale);
+	const scale = Math.min(across(170) / like.flat, both(64) / (like.R + like.T));
+	const part = section({ R, T, flats: [flat, down(84) / scale], bends: [angle] }, scale);
 	const shapes = [
 		metal(part),
 		...moldLines(part),
@@ -113,6 +115,11 @@ function bentFromFlat(bend: Bend, say: Say, like = bend): Drawing {
 function flatDimension({ legs, T }: Section, label: string): Shape[] {
 	return legs.slice(0, 1).flatMap(({ from, to, heading }) => {
 		const below = heading - 90;
-		return alignedDimension(along(from, below, T / 2), along(to, below, T / 2), below, 24, label);
+		const [one, other] = [along(from, below, T / 2), along(to, below, T / 2)];
+		const isLong = widthOf(label) > other[0] - one[0] - 8;
+		return [
+			...alignedDimension(one, other, below, 24, isLong ? '' : label),
+			...(isLong ? [text(one[0] - 20, one[1] + 28, label, { anchor: 'end' })] : [])
+		];
 	});
 }

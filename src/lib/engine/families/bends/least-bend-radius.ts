@@ -8,13 +8,14 @@ import type { Value } from '../../quantity/value.ts';
 import type { GivenValues } from '../../solver/method.ts';
 import { family, type Say, type SeenBy } from '../family.ts';
 import type { Level } from '../level.ts';
+import { across, both, down } from '../../figures/size.ts';
 
 const stories: Readonly<Record<Level, readonly string[]>> = {
 	1: [
 		'A drawing gives the alloy of a bracket but no bend radius.',
 		'A bracket will be bent from a sheet out of the rack.',
 		'The print for a clip has its radius smudged out.',
-		'You write the bend card for a batch of shelf angles.',
+		'You write the bend card for a batch of small angles.',
 		'The order for a stiffener says only what sheet to take.',
 		'A test strip is bent before the first part of a batch.'
 	],
@@ -26,12 +27,12 @@ const stories: Readonly<Record<Level, readonly string[]>> = {
 		'The drawing says “smallest radius allowed”, and no figure.'
 	],
 	3: [
-		'The shop has bars for the nose of its brake and you put one on.',
+		'The brake of the shop takes a nose bar, and you put one on.',
 		'Before you set the brake you choose the nose bar for this sheet.',
 		'Someone left the sharpest bar on the brake; you change it for your sheet.',
 		'The brake is set up for a new batch, nose bar first.',
 		'The drawing asks for the sharpest bend that this sheet stands.',
-		'The bar rack is full, and the sheet on the bench is of an alloy seldom bent here.'
+		'The bar rack is full; you look the sheet up before you take a bar.'
 	]
 };
 
@@ -102,8 +103,8 @@ function bentOver(seen: SeenBy<typeof leastBendRadius>): Drawing {
 	const { T } = seen.given;
 	const least = seen.rightAt('in32nds');
 	const R = Math.min(Math.max(seen.at('entered'), 0.002), 3 * least + T);
-	const scale = Math.min(64 / least, 18 / T);
-	const part = section({ R, T, flats: [70 / scale, 70 / scale], bends: [90] }, scale);
+	const scale = Math.min(both(64) / least, both(18) / T);
+	const part = section({ R, T, flats: [across(70) / scale, down(70) / scale], bends: [90] }, scale);
 	const cracks =
 		seen.case === 'sharp'
 			? part.corners.flatMap(({ centre }) =>

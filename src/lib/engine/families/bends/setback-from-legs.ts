@@ -1,8 +1,9 @@
 import type { Drawing } from '../../figures/drawing.ts';
 import { bendDetail } from '../../figures/parts/bend-detail.ts';
 import { angleBetween, note, setbackDimension } from '../../figures/parts/bent-notes.ts';
+import { boundsOf } from '../../figures/to-svg.ts';
 import { setbackFromLegs } from '../../methods/setback-from-legs.ts';
-import { bendSheets } from '../../trade/nose-bars.ts';
+import { sheetFor } from './parts/sheet-for.ts';
 import { bentMetal, bothLegsMetal } from './parts/bent-metal.ts';
 import { kRows, material } from './parts/told-rows.ts';
 import type { GivenValues } from '../../solver/method.ts';
@@ -12,7 +13,7 @@ const stories = [
 	'The drawing of a door hinge bracket shows the angle between its legs.',
 	'You copy a cracked baffle bracket and take the angle between its legs with a protractor.',
 	'A corner gusset comes with the angle measured inside, from leg to leg.',
-	'An old seat bracket lies on the bench; the bevel reads the angle between its legs.'
+	'An old seat bracket lies on the bench; the bevel protractor shows the angle between its legs.'
 ];
 
 /** A closed bend has less than 90° between its legs, an open one more (airframe handbook, p. 4-59). */
@@ -44,11 +45,12 @@ const chief = {
 export const tasks = family({
 	method: setbackFromLegs,
 	draw(random, level) {
-		const { alloy, T, bars } = random.pick(bendSheets);
 		const between = level === 3 ? random.int(30, 155) : random.int(6, 31) * 5;
+		const story = random.pick(between < 90 ? closedStories : openStories);
+		const { alloy, T, bars } = sheetFor(random, story);
 		return {
 			given: { R: random.pick(bars), T, betweenLegs: between },
-			story: random.pick(between < 90 ? closedStories : openStories),
+			story,
 			question: questions[level],
 			asked: asked[level],
 			chief: chief[level],
@@ -70,16 +72,17 @@ function bendFromLegs({ R, T, betweenLegs }: Given, say: Say, like?: Given): Dra
 		labels: { T: `T ${say('T', T)}` },
 		like: like && { ...like, angle: 180 - like.betweenLegs }
 	});
+	const noted = [
+		...shapes,
+		...part.corners.flatMap((corner) => [
+			...setbackDimension(corner),
+			...angleBetween(part, corner, say('betweenLegs', betweenLegs))
+		])
+	];
+	const { left, right, bottom } = boundsOf(noted);
 	return {
 		title: `Section through a bend with ${say('betweenLegs', betweenLegs)} between its legs; the setback is marked.`,
-		shapes: [
-			...shapes,
-			note(20, 58, `R ${say('R', R)}, inside`),
-			...part.corners.flatMap((corner) => [
-				...setbackDimension(corner),
-				...angleBetween(part, corner, say('betweenLegs', betweenLegs))
-			])
-		]
+		shapes: [...noted, note((left + right) / 2, bottom + 20, `R ${say('R', R)} inside`)]
 	};
 }
 

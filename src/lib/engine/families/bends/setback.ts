@@ -2,7 +2,7 @@ import type { Drawing } from '../../figures/drawing.ts';
 import { bendDetail } from '../../figures/parts/bend-detail.ts';
 import { angleFromFlat, setbackDimension } from '../../figures/parts/bent-notes.ts';
 import { setback } from '../../methods/setback.ts';
-import { bendSheets } from '../../trade/nose-bars.ts';
+import { sheetFor } from './parts/sheet-for.ts';
 import { bothLegsMetal } from './parts/bent-metal.ts';
 import { betweenLegs, kRows, material } from './parts/told-rows.ts';
 import { family, type Say } from '../family.ts';
@@ -10,32 +10,42 @@ import type { Random } from '../random.ts';
 import type { GivenValues } from '../../solver/method.ts';
 import type { Level } from '../level.ts';
 
-const stories: Readonly<Record<Level, readonly string[]>> = {
+/** With the least and the greatest bend that such a part has, from flat. */
+type Part = readonly [story: string, least: number, most: number];
+
+const stories: Readonly<Record<Level, readonly Part[]>> = {
 	1: [
-		'A clip that holds a fuel line is bent square from one strip.',
-		'An angle closes the end of a floor beam.',
-		'A battery tray gets four square sides; you lay out the first.',
-		'A mounting tab for a radio rack is bent square in the brake.',
-		'The foot of a seat stop is turned up square.',
-		'A drip edge over a cabin door gets one square bend.'
+		['A clip that holds a fuel line is bent square from one strip.', 90, 90],
+		['An angle closes the end of a floor beam.', 90, 90],
+		['A battery tray gets four square sides; you lay out the first.', 90, 90],
+		['A mounting tab for a radio rack is bent square in the brake.', 90, 90],
+		['The foot of a seat stop is turned up square.', 90, 90],
+		['A drip edge over a cabin door gets one square bend.', 90, 90]
 	],
 	2: [
-		'A stiffener follows a former that leans, so its flange is not square.',
-		'A gusset joins two members that do not meet at a right angle.',
-		'A cowl bracket is bent to the slope of the firewall.',
-		'The lip of an air scoop is turned to lie along the duct.',
-		'A tab for a wire bundle leans away from its frame.',
-		'The flange of a web follows the sweep of a spar.'
+		['A stiffener follows a former that leans, so its flange is not square.', 75, 105],
+		['A gusset joins two members that do not meet at a right angle.', 30, 135],
+		['A cowl bracket is bent to the slope of the firewall.', 60, 120],
+		['The lip of an air scoop is turned back past square.', 105, 135],
+		['A tab for a wire bundle leans away from its frame.', 30, 75],
+		['The flange of a web follows the sweep of a spar.', 75, 105],
+		['A door stop is bent to the angle on its drawing.', 30, 135]
 	],
 	3: [
-		'A rib flange follows the taper of a trailing edge.',
-		'A hinge bracket for a trim tab is bent to the angle on its drawing.',
-		'A baffle seals against the slope of the engine mount.',
-		'A wheel fairing bracket takes an angle that is on no stop of the brake.',
-		'A seal retainer follows the slope of a windshield post.',
-		'A deflector is bent to the angle found in a full-size layout.'
+		['A rib flange follows the taper of a trailing edge.', 78, 102],
+		['A hinge bracket for a trim tab is bent to the angle on its drawing.', 25, 150],
+		['A baffle seals against the slope of the engine mount.', 50, 130],
+		['A wheel fairing bracket takes an angle that is on no stop of the brake.', 25, 150],
+		['A seal retainer follows the slope of a windshield post.', 40, 140],
+		['A deflector is bent to the angle found in a full-size layout.', 25, 90]
 	]
 };
+
+function storyFor(random: Random, level: Level, angle: number): string {
+	return random.pick(
+		stories[level].filter(([, least, most]) => angle >= least && angle <= most)
+	)[0];
+}
 
 function angleFor(random: Random, level: Level): number {
 	if (level === 1) return 90;
@@ -51,11 +61,12 @@ const chief = {
 export const tasks = family({
 	method: setback,
 	draw(random, level) {
-		const { alloy, T, bars } = random.pick(bendSheets);
 		const angle = angleFor(random, level);
+		const story = storyFor(random, level, angle);
+		const { alloy, T, bars } = sheetFor(random, story);
 		return {
 			given: { R: random.pick(bars), T, angle },
-			story: random.pick(stories[level]),
+			story,
 			question:
 				level === 3
 					? 'What are K and the setback of this bend?'

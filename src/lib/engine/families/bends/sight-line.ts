@@ -1,21 +1,23 @@
-import { type Drawing, type Shape, text } from '../../figures/drawing.ts';
+import type { Drawing, Shape } from '../../figures/drawing.ts';
 import { metal, type Section, section } from '../../figures/parts/bent.ts';
 import { angleFromFlat, legDimension, moldLines, note } from '../../figures/parts/bent-notes.ts';
+import { leader } from '../../figures/parts/dimension.ts';
 import { noseBar } from '../../figures/parts/nose-bar.ts';
 import { boundsOf } from '../../figures/to-svg.ts';
 import { sightLine } from '../../methods/sight-line.ts';
 import { evaluate } from '../../solver/evaluate.ts';
 import type { GivenValues } from '../../solver/method.ts';
-import { bendSheets } from '../../trade/nose-bars.ts';
+import { sheetFor } from './parts/sheet-for.ts';
 import { noseRadii } from '../../trade/stock.ts';
 import { bentMetal } from './parts/bent-metal.ts';
 import { betweenLegs, kRows, material } from './parts/told-rows.ts';
 import { family, type Say, type SeenBy } from '../family.ts';
+import { across, both, down } from '../../figures/size.ts';
 
 const stories = [
 	'The blank for a rib clip lies ready beside the brake.',
-	'You set a shelf angle into the leaf brake for its only bend.',
-	'A flange of a battery box goes under the nose of the brake.',
+	'You set an angle into the leaf brake for its only bend.',
+	'One leg of a mounting tab goes under the nose of the brake.',
 	'The last bend of a duct bracket is left to make.',
 	'A stiffener blank is marked with its flats and goes to the brake.',
 	'An instrument bracket gets its one bend, and the brake is free.'
@@ -30,7 +32,8 @@ const chief = {
 export const tasks = family({
 	method: sightLine,
 	draw(random, level) {
-		const { alloy, T, bars } = random.pick(bendSheets);
+		const story = random.pick(stories);
+		const { alloy, T, bars } = sheetFor(random, story);
 		const angle = level === 1 ? 90 : random.pick([30, 45, 60, 75, 105, 120, 135]);
 		return {
 			given: {
@@ -39,7 +42,7 @@ export const tasks = family({
 				T,
 				angle
 			},
-			story: random.pick(stories),
+			story,
 			question:
 				level === 3
 					? 'Where do the bend tangent line and the sight line go, from the edge under the nose?'
@@ -60,8 +63,8 @@ type Given = GivenValues<typeof sightLine>;
 function inTheBrake(given: Given, say: Say, like = given): Drawing {
 	const { leg, R, T, angle } = given;
 	const flat = Number(evaluate(sightLine, given).tangentLine);
-	const scale = Math.min(210 / like.leg, 64 / (like.R + like.T));
-	const part = section({ R, T, flats: [flat, 84 / scale], bends: [angle] }, scale);
+	const scale = Math.min(across(210) / like.leg, both(64) / (like.R + like.T));
+	const part = section({ R, T, flats: [flat, down(84) / scale], bends: [angle] }, scale);
 	const shapes = [
 		metal(part),
 		...moldLines(part),
@@ -74,16 +77,22 @@ function inTheBrake(given: Given, say: Say, like = given): Drawing {
 		title: `A sheet bent ${say('angle', angle)} round the nose of the brake; one leg lies under the nose.`,
 		shapes: [
 			...shapes,
-			...part.corners.map(({ centre }) =>
-				text(centre[0] - 46, centre[1] + part.R - 12, 'nose', { tone: 'ink', anchor: 'middle' })
-			),
+			...part.corners.flatMap(({ centre: [x, y] }) => {
+				const back = x - noseLength(x);
+				return leader(back + 5, y + part.R - 14, back - 18, y + part.R - 26, 'nose');
+			}),
 			note((left + right) / 2, bottom + 20, `R ${say('R', R)} inside, T ${say('T', T)}`)
 		]
 	};
 }
 
+/** How far back the nose goes from the centre of the bend. */
+function noseLength(x: number): number {
+	return Math.max(8, Math.min(across(100), x - 6));
+}
+
 function withNose({ corners, R }: Section): Shape[] {
-	return corners.map(({ centre }) => noseBar(centre, R, Math.max(8, Math.min(100, centre[0] - 6))));
+	return corners.map(({ centre }) => noseBar(centre, R, noseLength(centre[0])));
 }
 
 /** The leg under the nose as it is made; what it has too much is missing in the cut-off other one. */

@@ -6,6 +6,7 @@ import { barPieces } from '../../methods/bar-pieces.ts';
 import { family, type SeenBy } from '../family.ts';
 import type { Random } from '../random.ts';
 import type { Level } from '../level.ts';
+import { across, down } from '../../figures/size.ts';
 
 const stories: readonly string[] = [
 	'Clips for the floor panels are sawn from a length of extruded angle.',
@@ -60,23 +61,21 @@ type Sawn = SeenBy<typeof barPieces>;
 
 /** Bar with the first piece cut and its far end beyond a break: not to scale. */
 function barFromSide(bar: string, piece: string, kerf: string): Drawing {
-	const [height, cut, saw] = [40, 128, 12];
+	const [height, cut, saw] = [down(40), across(128), 12];
+	const [breaks, goesOn, end] = [across(250), across(250) + 22, across(350)];
 	return {
 		title: 'A bar with its first piece cut off and the saw cut beside it.',
 		shapes: [
 			...plate({ left: 0, top: 0, right: cut, bottom: height }, 'metal-b'),
-			...plate({ left: cut + saw, top: 0, right: 250, bottom: height }, 'metal-a', ['right']),
-			...plate({ left: 272, top: 0, right: 350, bottom: height }, 'metal-a', ['left']),
+			...plate({ left: cut + saw, top: 0, right: breaks, bottom: height }, 'metal-a', ['right']),
+			...plate({ left: goesOn, top: 0, right: end, bottom: height }, 'metal-a', ['left']),
 			...dimensionAcross(0, cut, height + 22, height, piece),
 			...dimensionAcross(cut, cut + saw, height + 22, height, kerf, { labelAt: 'after' }),
-			...dimensionAcross(0, 350, -18, 0, bar),
-			text(350, height + 46, 'not to scale', { tone: 'soft', anchor: 'end' })
+			...dimensionAcross(0, end, -18, 0, bar),
+			text(end, height + 46, 'not to scale', { tone: 'soft', anchor: 'end' })
 		]
 	};
 }
-
-const width = 370;
-const barHeight = 36;
 
 /** `count` pieces marked off on the bar with a kerf after each. */
 function sawn(seen: Sawn): Drawing {
@@ -88,6 +87,7 @@ function sawn(seen: Sawn): Drawing {
 /** The bar with the right pieces sawn off, and as much beyond them as the answer says. */
 function leftOver(seen: Sawn): Drawing {
 	const { bar } = seen.given;
+	const width = across(370);
 	const drawn = Math.max(0, Math.min(seen.at('remnant'), 1.15 * bar)) * (width / bar);
 	const from = (seen.rightAt('used') / bar) * width;
 	const line = seen.case === 'left' ? 'edge' : 'slip';
@@ -95,7 +95,7 @@ function leftOver(seen: Sawn): Drawing {
 		title: seen.says,
 		shapes: [
 			...marked(seen, seen.rightAt('count'), false),
-			rectangle(from, barHeight + 8, drawn, 14, 'none', line)
+			rectangle(from, down(36) + 8, drawn, 14, 'none', line)
 		]
 	};
 }
@@ -103,6 +103,7 @@ function leftOver(seen: Sawn): Drawing {
 /** The bar with so many pieces on it, and one that runs off its end where there are too many. */
 function marked(seen: Sawn, pieces: number, over: boolean): Shape[] {
 	const { bar, piece, kerf } = seen.given;
+	const [width, barHeight] = [across(370), down(36)];
 	const scale = width / bar;
 	const row = { columns: seen.rightAt('count'), rows: 1, across: barHeight / scale };
 	const grid = { along: piece, kerf, ...row };

@@ -10,13 +10,14 @@ interface Job {
 	readonly stories: readonly string[];
 	/** Trims the job is done with, inches. */
 	readonly trims: readonly number[];
-	/** Longest part, in eighths of an inch. */
+	/** Longest part, in eighths of an inch: what is dished by hand is a few inches long. */
 	readonly longest: number;
 	readonly basis: string;
 	/** Whether the part is formed, so that its sizes are taken along the developed metal. */
 	readonly formed: boolean;
 	/** Sheets it is made of, inches; snips cut up to 0.051 in. */
 	readonly sheets: readonly number[];
+	readonly temper: 'O' | 'T3';
 	readonly cutWith: string;
 	readonly cautions: readonly CautionId[];
 }
@@ -24,7 +25,8 @@ interface Job {
 const handbook = 'FAA-H-8083-31B, ch. 4';
 
 const sheared = {
-	longest: 240,
+	longest: 144,
+	temper: 'O',
 	sheets: [0.025, 0.032, 0.04, 0.05],
 	cutWith: 'squaring shear',
 	cautions: ['shear', 'edges']
@@ -51,7 +53,8 @@ const jobs: readonly Job[] = [
 		trims: [1 / 2, 3 / 4, 1],
 		basis: `Sandbag work takes at least 1/2 in of trim (${handbook}, p. 4-80).`,
 		formed: true,
-		...sheared
+		...sheared,
+		longest: 80
 	},
 	{
 		stories: [
@@ -72,6 +75,7 @@ const jobs: readonly Job[] = [
 		basis: 'Snips cut about 1/32 in outside the line (FAA-H-8083-30B, ch. 11, p. 11-8).',
 		formed: false,
 		longest: 112,
+		temper: 'T3',
 		sheets: [0.025, 0.032, 0.04],
 		cutWith: 'aviation snips',
 		cautions: ['snips', 'edges']
@@ -87,7 +91,7 @@ const asked = {
 const questions: Readonly<Record<Level, string>> = {
 	1: 'How long is the blank cut?',
 	2: 'What size is the blank cut to?',
-	3: 'What size is the blank cut to, with unlike trims?'
+	3: 'What size is the blank cut to? Ends and edges have different trims.'
 };
 
 const formedLabels = {
@@ -139,9 +143,9 @@ export const tasks = family({
 });
 
 /** What stands on the drawing beside the sizes. */
-function toldAt(random: Random, level: Level, { sheets, cutWith }: Job) {
+function toldAt(random: Random, level: Level, { sheets, temper, cutWith }: Job) {
 	const told: [string, string][] = [
-		['Sheet', `2024-O, ${random.pick(sheets).toFixed(3)} in`],
+		['Sheet', `2024-${temper}, ${random.pick(sheets).toFixed(3)} in`],
 		['Cut with', cutWith]
 	];
 	if (level === 3) told.push(['Grain', 'along the length']);

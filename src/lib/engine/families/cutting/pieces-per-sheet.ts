@@ -5,6 +5,7 @@ import { stockSheets } from '../../trade/stock.ts';
 import { family, type SeenBy } from '../family.ts';
 import type { Random } from '../random.ts';
 import type { Level } from '../level.ts';
+import { both } from '../../figures/size.ts';
 
 const flatParts: readonly string[] = [
 	'Inspection plates for the wing are sheared from a full sheet.',
@@ -27,12 +28,12 @@ const sawnParts: readonly string[] = [
 
 /** Parts bent square across their length, so that their length lies along the grain. */
 const bentParts: readonly string[] = [
-	'Straps for a battery tray are sawn as flat blanks and bent up at both ends afterwards.',
-	'Z-clips for the floor beams are sawn as blanks; both of their bends run square across.',
+	'Shelves for a parts rack are sawn as flat blanks and turned up at both ends afterwards.',
+	'Kick plates are sawn as blanks; both of their bends run square across.',
 	'Covers for a control run are sawn from a full sheet and get a flange at each short end.',
-	'Step brackets are cut as flat blanks before they go to the brake for two bends across.',
-	'Shelf brackets are sawn as blanks; each is turned up square at both ends.',
-	'Seat track covers are sawn flat and get a lip at each short end.'
+	'Step covers are sawn as flat blanks before they go to the brake for two bends across.',
+	'Battery tray bottoms are sawn as blanks; each is turned up square at both ends.',
+	'Wiring trough covers are sawn flat and get a lip at each short end.'
 ];
 
 const questions: Readonly<Record<Level, string>> = {
@@ -143,14 +144,12 @@ function sawnBlank(random: Random, { length, width }: Sheet) {
 
 type Laid = SeenBy<typeof piecesPerSheet>;
 
-/** Drawing units that a sheet is long. */
-const width = 330;
-
 /** So many blanks laid out on the sheet; those that do not fit run off its end. */
 function cut(seen: Laid): Drawing {
 	const grid = gridOn(seen);
 	const [count, most] = [seen.at('entered'), seen.at('holds')];
 	const whole = Math.max(0, Math.min(Math.floor(count), most));
+	const width = both(330);
 	const scale = width / seen.given.sheetLength;
 	const height = seen.given.sheetWidth * scale;
 	return {

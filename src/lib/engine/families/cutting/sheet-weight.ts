@@ -3,10 +3,12 @@ import { type Drawing, path, polyline, text } from '../../figures/drawing.ts';
 import { dimensionAcross, dimensionDown, leader } from '../../figures/parts/dimension.ts';
 import { sheetWeight } from '../../methods/sheet-weight.ts';
 import { sheetThicknesses, stockSheets } from '../../trade/stock.ts';
+import { isUsualGauge } from '../../trade/parts-that-exist/made-of.ts';
 import { densities, density } from '../../trade/tables/densities.ts';
 import type { GivenValues } from '../../solver/method.ts';
 import { family, type Say } from '../family.ts';
 import type { Level } from '../level.ts';
+import { both } from '../../figures/size.ts';
 
 type Sheet = (typeof stockSheets)[number];
 
@@ -45,7 +47,7 @@ const jobs: Readonly<Record<Level, Readonly<Record<'structure' | 'light', readon
 		light: [
 			'Two alloys are compared for a large fairing, and you work out this one.',
 			'A cowl panel is estimated before the metal is ordered.',
-			'A tank cover is weighed on paper for the weight record.'
+			'A cabin lining is weighed on paper for the weight record.'
 		]
 	}
 };
@@ -70,18 +72,21 @@ export const tasks = family({
 	method: sheetWeight,
 	draw(random, level) {
 		const sheet = random.pick(stockSheets.filter(({ length }) => length >= 96));
-		const cut = level === 1 ? sheet : { length: random.int(40, 92), width: random.int(24, 47) };
+		// A piece comes out of its stock sheet.
+		const cut =
+			level === 1 ? sheet : { length: random.int(40, 92), width: random.int(24, sheet.width - 1) };
 		const use = random.pick(['structure', 'light'] as const);
+		const story = random.pick(jobs[level][use]);
 		const alloys: readonly string[] = use === 'structure' ? structural : light;
 		const alloy = random.pick(level === 3 ? alloys.filter(isListed) : alloys);
 		return {
 			given: {
 				length: cut.length,
 				width: cut.width,
-				T: random.pick(sheetThicknesses.filter((T) => T >= 0.025)),
+				T: random.pick(sheetThicknesses.filter((T) => T >= 0.025 && isUsualGauge(story, T))),
 				alloy
 			},
-			story: random.pick(jobs[level][use]),
+			story,
 			question:
 				level === 3
 					? 'What is the density, and what does the sheet weigh?'
@@ -112,7 +117,7 @@ type Given = GivenValues<typeof sheetWeight>;
 
 function sheetInView(given: Given, say: Say, like = given): Drawing {
 	const { length, width, T, alloy } = given;
-	const scale = 280 / Math.max(like.length, 72);
+	const scale = both(280) / Math.max(like.length, 72);
 	const [long, deep] = [length * scale, width * scale];
 	const thick = 6;
 	return {

@@ -1,8 +1,8 @@
 import { topic } from '../card.ts';
 
 export const cutting = topic('cutting', 'Cutting', 3, [
-	['CB', 3, 'blank-size', 'Size of a blank'],
-	['CS', 3, 'pieces-per-sheet', 'Blanks from a sheet'],
+	['CB', 4, 'blank-size', 'Size of a blank'],
+	['CS', 4, 'pieces-per-sheet', 'Blanks from a sheet'],
 	['CP', 3, 'bar-pieces', 'Pieces from a bar'],
-	['CW', 2, 'sheet-weight', 'Weight of a sheet']
+	['CW', 3, 'sheet-weight', 'Weight of a sheet']
 ]);

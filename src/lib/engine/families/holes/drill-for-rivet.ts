@@ -6,17 +6,26 @@ import { drillForRivet } from '../../methods/drill-for-rivet.ts';
 import type { Method } from '../../solver/method.ts';
 import { type Draw, family } from '../family.ts';
 import type { Level } from '../level.ts';
-import { diameterIn, fromNumber, someNumber } from '../parts/numbered.ts';
+import { calledOut, diameterIn, fromNumber } from '../parts/numbered.ts';
 import { rivetInHole } from './parts/rivet-in-hole.ts';
+import { across, both, down } from '../../figures/size.ts';
 
-const stories: readonly string[] = [
-	'The hole pattern for a flap skin is marked, and the drill motor is still empty.',
-	'You lay out drills on the bench before the new rib is drilled to its spar.',
-	'A patch is clamped over the skin, ready for the first hole.',
-	'Stiffeners are pinned to a panel, and every hole still has to be drilled.',
-	'The door skin is off its frame, and new rivet holes go along the edge.',
-	'A practice coupon gets one row of rivets from edge to edge.'
-];
+const stories = {
+	light: [
+		'The hole pattern for a flap skin is marked, and the drill motor is still empty.',
+		'A patch is clamped over the skin, ready for the first hole.',
+		'Stiffeners are clamped to a panel, and every hole still has to be drilled.',
+		'A new door skin is clamped to its frame, and rivet holes go along the edge.',
+		'A practice coupon gets one row of rivets from edge to edge.'
+	],
+	heavy: [
+		'You lay out drills on the bench before the landing gear rib is drilled to its spar.',
+		'A spar splice is clamped, ready for the first hole.',
+		'Wing attach angles are clamped to a spar web, and every hole still has to be drilled.',
+		'A gusset at a wing attach frame is marked for its rivets.',
+		'A practice coupon gets two rows of rivets.'
+	]
+};
 
 const questions: Readonly<Record<Level, string>> = {
 	1: 'Which drill makes the final hole?',
@@ -30,14 +39,17 @@ const numbered = fromNumber(drillForRivet);
 export const tasks = family({
 	method,
 	draw(random, level) {
-		const number = someNumber(random, { older: level === 3 });
+		const { story, number } = calledOut(random, stories, {
+			older: level === 3,
+			heads: ['universal', 'countersunk']
+		});
 		const start: Pick<Draw, 'method' | 'given'> =
 			level === 1
 				? { given: { D: diameterIn({ number }) } }
 				: { method: numbered, given: { number } };
 		return {
 			...start,
-			story: random.pick(stories),
+			story,
 			question: questions[level],
 			asked: { 1: ['final'], 2: ['pilot', 'final'], 3: ['pilot', 'final', 'clearance'] }[level],
 			chief: {
@@ -57,24 +69,27 @@ export const tasks = family({
 
 /** Pilot, final hole and rivet side by side; not to scale. */
 function threeSteps(D: string): Drawing {
-	const [pilot, final, rivet] = [52, 172, 292];
-	const sheet = { width: 344, y: 0, thickness: 22 };
-	const under = (x: number, words: string) => text(x, 64, words, { anchor: 'middle', tone: 'ink' });
+	const [pilot, final, rivet] = [across(52), across(172), across(292)];
+	const sheet = { width: across(344), y: 0, thickness: down(22) };
+	const [small, large, r] = [both(26), both(30), both(14)];
+	const [tip, long, shank] = [sheet.thickness + 16, down(96), down(46)];
+	const under = (x: number, words: string) =>
+		text(x, shank + 18, words, { anchor: 'middle', tone: 'ink' });
 	const shapes: Shape[] = [
 		rectangle(0, 0, sheet.width, sheet.thickness, 'metal-a'),
 		...[
-			[final, 26],
-			[rivet, 30]
+			[final, small],
+			[rivet, large]
 		].map(([x = 0, wide = 0]) => rectangle(x - wide / 2, 0, wide, sheet.thickness, 'paper')),
-		...[pilot, final].map((x) => segment(x, -10, x, 38, 'centre')),
-		...drillBit(pilot, -6, 26, 96),
-		...drillBit(final, -6, 30, 96),
-		...looseRivet(rivet, 14, 46, 'universal'),
+		...[pilot, final].map((x) => segment(x, -10, x, tip, 'centre')),
+		...drillBit(pilot, -6, small, long),
+		...drillBit(final, -6, large, long),
+		...looseRivet(rivet, r, shank, 'universal'),
 		under(pilot, '1 pilot'),
 		under(final, '2 final')
 	];
 	return {
 		title: 'Three steps side by side: the pilot drill, the final drill, and the rivet in the hole.',
-		shapes: [...shapes, ...dimensionAcross(rivet - 14, rivet + 14, 60, 46, D)]
+		shapes: [...shapes, ...dimensionAcross(rivet - r, rivet + r, shank + 22, shank, D)]
 	};
 }

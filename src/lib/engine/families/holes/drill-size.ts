@@ -6,6 +6,7 @@ import { drillSize } from '../../methods/drill-size.ts';
 import { drillChart } from '../../trade/tables/drill-chart.ts';
 import { family, type Say, type SeenBy } from '../family.ts';
 import type { Level } from '../level.ts';
+import { across, down } from '../../figures/size.ts';
 
 const stories: Readonly<Record<Level, readonly string[]>> = {
 	1: [
@@ -13,12 +14,12 @@ const stories: Readonly<Record<Level, readonly string[]>> = {
 		'A drawing of an instrument panel calls the hole out by its drill.',
 		'You check a drilled hole with a pin gauge marked in decimals.',
 		'The stand for number drills is mixed up; each drill goes back to its hole.',
-		'A work card names the drill, and the drill press table lists decimals only.',
+		'A work card names the drill, and the speed chart of the drill press lists decimals only.',
 		'A new drill came without a label, and you look for its size.'
 	],
 	2: [
-		'The hole is drilled under size first and then reamed to the drill called out.',
-		'A bushing takes a reamed hole; you choose the pilot from the fraction drills.',
+		'The hole is drilled under size first and then reamed to the size of the drill called out.',
+		'A thick fitting is drilled in two steps; you choose the first drill from the fractions.',
 		'A worn hinge hole is cleaned up: a fraction drill first, then the drill called out.',
 		'The drill called out wanders in thick plate, so a smaller one goes first.',
 		'A jig has fraction bushings only; the hole is finished without it.',
@@ -72,19 +73,25 @@ export const tasks = family({
 	metal: holeBy
 });
 
-const [width, x] = [250, 125];
-
 /** The hole that a drill of this size makes, to the scale of the right one. */
 function holeBy(seen: SeenBy<typeof drillSize>, say: Say): Drawing {
 	const [size, wanted] = [seen.at('entered'), seen.rightAt(seen.key)];
-	const drawn = (Math.min(Math.max(size, 0), 2.2 * wanted) / wanted) * 105;
+	const [width, thickness] = [across(250), down(30)];
+	const x = width / 2;
+	const drawn = (Math.min(Math.max(size, 0), 2.2 * wanted) / wanted) * across(105);
 	return {
 		title: seen.says,
 		shapes: [
-			...drilledSheet(x, drawn, { width, y: 0, thickness: 30 }),
+			...drilledSheet(x, drawn, { width, y: 0, thickness }),
 			...(drawn < 4
 				? []
-				: dimensionAcross(x - drawn / 2, x + drawn / 2, 62, 30, say(seen.key, size)))
+				: dimensionAcross(
+						x - drawn / 2,
+						x + drawn / 2,
+						thickness + 32,
+						thickness,
+						say(seen.key, size)
+					))
 		]
 	};
 }

@@ -2,6 +2,7 @@ import { type Drawing, rectangle, type Shape } from '../../figures/drawing.ts';
 import { dimensionDown, leader } from '../../figures/parts/dimension.ts';
 import { drillBit } from '../../figures/parts/drill-bit.ts';
 import { drivenRivet, stackHeight, stackSection } from '../../figures/parts/joint.ts';
+import { widthBeside } from '../../figures/parts/rivet.ts';
 import { removalDrill } from '../../methods/removal-drill.ts';
 import { wantedHead } from '../../trade/shop-head.ts';
 import { sheetThicknesses } from '../../trade/stock.ts';
@@ -9,11 +10,12 @@ import { family, type Say, type SeenBy } from '../family.ts';
 import { type Joint, layersFor, rivetsFor } from '../parts/joints.ts';
 import type { GivenValues } from '../../solver/method.ts';
 import type { Level } from '../level.ts';
+import { down } from '../../figures/size.ts';
 
 const jobs: readonly Joint[] = [
 	{
 		layers: ['Skin', 'Rib flange'],
-		story: 'A rivet on a rib was driven at a slant and has to come out.'
+		story: 'A rivet along a rib was driven crooked and has to come out.'
 	},
 	{
 		layers: ['Access plate', 'Frame'],
@@ -25,11 +27,19 @@ const jobs: readonly Joint[] = [
 	},
 	{
 		layers: ['Skin', 'Doubler', 'Frame'],
-		story: 'A dented skin comes off a frame, rivet by rivet.'
+		story: 'A dented skin comes off a frame and its doubler, rivet by rivet.'
 	},
 	{
 		layers: ['Patch', 'Skin', 'Stringer'],
 		story: 'An old patch is taken off so that a larger one can go on.'
+	},
+	{
+		layers: ['Splice plate', 'Spar web'],
+		story: 'A splice plate on a spar web is replaced.'
+	},
+	{
+		layers: ['Bracket', 'Spar web', 'Backing plate'],
+		story: 'A hinge bracket is taken off the rear spar and its backing plate.'
 	},
 	{
 		layers: ['Gusset', 'Spar web'],
@@ -80,11 +90,8 @@ export const tasks = family({
 	metal: cored
 });
 
-const width = 250;
-const x = width / 2;
-
 function scaleFor(layers: readonly number[], D: number): number {
-	return Math.min(90 / stackHeight(layers, 1), 46 / D);
+	return Math.min(down(90) / stackHeight(layers, 1), down(46) / D);
 }
 
 function joint(
@@ -94,8 +101,9 @@ function joint(
 	scale: number,
 	names: readonly string[] = []
 ): Shape[] {
+	const x = widthBeside(D, scale) / 2;
 	return [
-		...stackSection({ layers, names, width, scale }),
+		...stackSection({ layers, names, width: 2 * x, scale }),
 		...drivenRivet(x, D, stackHeight(layers, 1), head, scale)
 	];
 }
@@ -105,6 +113,8 @@ type Given = GivenValues<typeof removalDrill>;
 function rivetToDrill(given: Given, say: Say, like = given): Drawing {
 	const { layers, D } = given;
 	const scale = scaleFor(like.layers, like.D);
+	const width = widthBeside(D, scale);
+	const x = width / 2;
 	const [r, bottom] = [(D * scale) / 2, stackHeight(layers, scale)];
 	return {
 		title: `Section through ${layers.length} layers and a driven rivet, a drill standing over its head.`,
@@ -116,10 +126,10 @@ function rivetToDrill(given: Given, say: Say, like = given): Drawing {
 				scale,
 				layers.map((one) => say('layers', one))
 			),
-			...drillBit(x, -0.85 * r - 8, 1.5 * r, 90),
+			...drillBit(x, -0.85 * r - 8, 1.5 * r, down(90)),
 			...leader(x + 0.75 * r, -60, x + 46, -76, 'drill'),
 			...dimensionDown(0, bottom, width + 22, width, 'grip'),
-			...leader(x + r, 0.6 * bottom, x + 84, bottom + 34, `D ${say('D', D)}`)
+			...leader(x + r, 0.6 * bottom, x + r + 26, bottom + 34, `D ${say('D', D)}`)
 		]
 	};
 }
@@ -135,6 +145,7 @@ function cored(seen: SeenBy<typeof removalDrill>): Drawing {
 		seen.at('head'),
 		{ across: seen.at('shopAcross'), high: seen.at('shopHigh') }
 	];
+	const x = widthBeside(D, scale) / 2;
 	const deepest = head + seen.at('stack') + shopHead.high;
 	const wide = Math.min(Math.max(seen.at('drill'), 0), 4 * D) * scale;
 	const deep = Math.min(Math.max(seen.at('depth'), 0), deepest) * scale;

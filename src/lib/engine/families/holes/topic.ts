@@ -1,7 +1,7 @@
 import { topic } from '../card.ts';
 
 export const holes = topic('holes', 'Holes and drills', 5, [
-	['HP', 3, 'drill-for-rivet', 'Pilot and final drill'],
-	['HD', 2, 'drill-size', 'Number and letter drills'],
-	['HR', 3, 'removal-drill', 'Drilling a rivet out']
+	['HP', 4, 'drill-for-rivet', 'Pilot and final drill'],
+	['HD', 3, 'drill-size', 'Number and letter drills'],
+	['HR', 4, 'removal-drill', 'Drilling a rivet out']
 ]);

@@ -4,28 +4,39 @@ import { setRivet, stackSection } from '../../figures/parts/joint.ts';
 import { plate, roundFeature } from '../../figures/parts/plate.ts';
 import { edgeDistance } from '../../methods/edge-distance.ts';
 import type { Values } from '../../solver/compiled.ts';
-import { headNumber, rivetNumber } from '../../trade/rivet-code.ts';
-import { rivetDashes } from '../../trade/stock.ts';
 import { type Draw, family, type OtherDraw, type Say } from '../family.ts';
 import type { Level } from '../level.ts';
-import { fromNumber } from '../parts/numbered.ts';
-import { holeByEdge, unit, width } from './parts/hole-by-edge.ts';
+import { calledOut, diameterIn, fromNumber } from '../parts/numbered.ts';
+import { holeByEdge } from './parts/hole-by-edge.ts';
+import { across, both, down } from '../../figures/size.ts';
 
 type Head = 'protruding' | 'countersunk';
 
-const stories: Readonly<Record<Head, readonly string[]>> = {
-	protruding: [
-		'A stiffener goes along the edge of a firewall panel. You draw its rivet line first.',
-		'The new floor panel of a training aircraft gets one row of rivets along its front edge.',
-		'A gusset inside the tail cone is drilled from a paper pattern, and the pattern needs its rivet line.',
-		'A cover plate on a wheel well is riveted along all four edges.'
-	],
-	countersunk: [
-		'The leading edge skin of a training wing is riveted flush, close to its cut edge.',
-		'A flush patch goes into a fuselage side, and its outer row follows the edge.',
-		'The door skin of a light aircraft has flush rivets all round its edge.',
-		'A wing tip fairing is riveted flush to the last rib.'
-	]
+const stories: Readonly<Record<Head, Record<'light' | 'heavy', readonly string[]>>> = {
+	protruding: {
+		light: [
+			'A stiffener goes along the edge of a firewall panel. You draw its rivet line first.',
+			'The new floor panel of a training aircraft gets one row of rivets along its front edge.',
+			'A cover plate in a wheel well is riveted along all four edges.'
+		],
+		heavy: [
+			'A gusset at the main spar is drilled from a paper pattern, and the pattern needs its rivet line.',
+			'A splice plate goes onto a spar web, with one row of rivets along its edge.',
+			'A landing gear rib gets an angle along its edge. You draw the rivet line first.'
+		]
+	},
+	countersunk: {
+		light: [
+			'The leading edge skin of a training wing is riveted flush, close to its cut edge.',
+			'A flush patch goes onto a fuselage side, and its outer row follows the edge.',
+			'The door skin of a light aircraft has flush rivets all round its edge.',
+			'A wing tip fairing is riveted flush to the last rib.'
+		],
+		heavy: [
+			'The strap along a spar cap is riveted flush, and its rivet line is drawn first.',
+			'The splice plate of a wing spar is riveted flush along its edge.'
+		]
+	}
 };
 
 const asked = {
@@ -58,23 +69,19 @@ export const tasks = family({
 	method: edgeDistance,
 	draw(random, level) {
 		const head = random.pick(['protruding', 'countersunk'] as const);
-		const dash = random.pick(rivetDashes);
-		const number = rivetNumber(
-			headNumber(head === 'countersunk' ? 'countersunk' : 'universal'),
-			'AD',
-			dash,
-			dash + random.int(1, 8)
-		);
+		const { story, number } = calledOut(random, stories[head], {
+			heads: [head === 'countersunk' ? 'countersunk' : 'universal']
+		});
 		const task = {
-			story: random.pick(stories[head]),
+			story,
 			question: questions[level],
 			asked: asked[level],
 			basis: basis[level],
 			cautions: ['drill']
 		} as const;
 		return level === 1
-			? byDiameter(task, { D: dash / 32, head }, number)
-			: calledOut(task, { number, head });
+			? byDiameter(task, { D: diameterIn({ number }), head }, number)
+			: byItsNumber(task, { number, head });
 	},
 	figure: (given, say) => besideEdge(given, say),
 	metal: holeByEdge
@@ -87,7 +94,7 @@ function byDiameter(task: Told, given: { D: number; head: Head }, number: string
 	return { ...task, chief: chiefOf(given.head), given, told: [['Rivet', number] as const] };
 }
 
-function calledOut(task: Told, given: { number: string; head: Head }): OtherDraw {
+function byItsNumber(task: Told, given: { number: string; head: Head }): OtherDraw {
 	const chief = chiefOf(given.head);
 	return {
 		...task,
@@ -109,7 +116,9 @@ function chiefOf(head: Head) {
 /** Section and plan of the edge, the rivets 3 D from it whatever is asked: not to scale. */
 function besideEdge({ head, ...given }: Values, say: Say): Drawing {
 	const flush = head === 'countersunk';
-	const [x, planTop, planBottom] = [width - 3 * unit, 96, 206];
+	const [width, unit] = [across(290), both(28)];
+	const [x, planTop] = [width - 3 * unit, 2.5 * unit + 26];
+	const planBottom = planTop + down(110);
 	const headRadius = (flush ? 0.9 : 1) * unit;
 	const y = (planTop + planBottom) / 2;
 	return {
@@ -122,7 +131,7 @@ function besideEdge({ head, ...given }: Values, say: Say): Drawing {
 			segment(x, planTop - 6, x, planBottom + 6, 'centre'),
 			...dimensionAcross(x, width, planBottom + 26, planBottom, ''),
 			text(x - 8, planBottom + 30, 'edge distance', { anchor: 'end' }),
-			text(x - unit, 54, rivetText(given, say), { anchor: 'end' }),
+			text(x - unit, 1.9 * unit, rivetText(given, say), { anchor: 'end' }),
 			text(0, planTop - 8, 'not to scale', { tone: 'soft' })
 		]
 	};

@@ -6,13 +6,15 @@ import { family, type Say, type SeenBy } from '../family.ts';
 import type { Random } from '../random.ts';
 import type { Level } from '../level.ts';
 
-const stories: readonly string[] = [
-	'Two skins of a training fuselage lap along a stringer.',
-	'A rectangular patch covers a hole in a floor panel, riveted the same way on every side.',
-	'The rear half of a tail cone skin laps over the front half.',
-	'The web of a floor beam comes in two lengths that lap.',
-	'A wing walk panel is spliced with a lap across its middle.',
-	'Two lengths of floor panel lap over a beam.'
+/** With the largest rivet that such a lap takes, in 32nds. */
+const stories: readonly (readonly [story: string, dash: number])[] = [
+	['Two skins of a training fuselage lap between two stringers.', 5],
+	['A patch covers a hole in a floor panel, riveted the same way on every side.', 5],
+	['The rear half of a tail cone skin laps over the front half.', 5],
+	['The web of a floor beam comes in two lengths that lap.', 6],
+	['A wing walk panel is made of two pieces that lap across its middle.', 5],
+	['Two lengths of floor panel lap between two beams.', 5],
+	['The web of a wing spar comes in two lengths that lap.', 8]
 ];
 
 const asked = {
@@ -36,12 +38,14 @@ const chief = {
 export const tasks = family({
 	method: lapWidth,
 	draw(random, level) {
-		const D = random.pick(rivetDashes) / 32;
-		const head = random.pick(['protruding', 'countersunk']);
+		const [story, largest] = random.pick(stories);
+		const D = random.pick(rivetDashes.filter((dash) => dash <= largest)) / 32;
+		// Nobody countersinks inside: the rivets of a web protrude.
+		const head = largest > 5 ? 'protruding' : random.pick(['protruding', 'countersunk']);
 		const rows = level === 3 ? 3 : 2;
 		return {
 			given: { D, head, rows, pitch: pitchFor(random, head, rows, D) },
-			story: random.pick(stories),
+			story,
 			question: questions[level],
 			asked: asked[level],
 			chief,

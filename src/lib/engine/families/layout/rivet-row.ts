@@ -5,23 +5,28 @@ import type { Random } from '../random.ts';
 import type { Level } from '../level.ts';
 import { rowLaidOut } from './parts/row-laid-out.ts';
 
-const long: readonly string[] = [
-	'The lower seam of a baggage floor gets one row of rivets from end to end.',
-	'A new nose rib is riveted to the leading edge skin along its whole flange.',
-	'A stiffener goes across a panel between two stringers.',
-	'The hinge half of a cowl door is riveted along its whole length.',
-	'A hat section closes the gap between two frames, riveted along both flanges alike.',
-	'A retainer strip holds the seal of a baggage door.'
+/** What is riveted, with its rivets in 32nds. */
+type Piece = readonly [story: string, dashes: readonly number[]];
+
+const long: readonly Piece[] = [
+	['A seam in a baggage floor gets one row of rivets from end to end.', [3, 4, 5]],
+	['A new nose rib is riveted to the leading edge skin along its whole flange.', [3, 4]],
+	['A stiffener is riveted across a panel from edge to edge.', [3, 4, 5]],
+	['The hinge half of a cowl door is riveted along its whole length.', [3, 4]],
+	['A hat section reaches from frame to frame, riveted along both flanges alike.', [3, 4, 5]],
+	['A retainer strip holds the seal of a baggage door.', [3, 4]],
+	['A spar web gets an angle along its lower edge.', [5, 6]],
+	['A floor beam gets a doubler along its upper flange.', [5, 6]]
 ];
 
 /** Pieces a few inches long. */
-const short: readonly string[] = [
-	'An angle clip is riveted to a floor panel along one leg.',
-	'A gusset gets one row of rivets along its longer edge.',
-	'A short stiffener goes between two lightening holes.',
-	'The hinge half of an inspection door is riveted along its whole length.',
-	'A filler strip closes the end of a seam.',
-	'The flange of a pulley bracket is riveted to a web.'
+const short: readonly Piece[] = [
+	['An angle clip is riveted to a floor panel along one leg.', [3, 4, 5]],
+	['A gusset gets one row of rivets along its longer edge.', [4, 5, 6]],
+	['A short stiffener goes between two lightening holes.', [3, 4, 5]],
+	['The hinge half of an inspection door is riveted along its whole length.', [3, 4]],
+	['A filler strip closes the end of a seam.', [3, 4, 5]],
+	['The flange of a pulley bracket is riveted to a web.', [4, 5, 6]]
 ];
 
 const asked = {
@@ -48,13 +53,14 @@ const pitches = [4, 5, 6, 7, 8] as const;
 export const tasks = family({
 	method: rivetRow,
 	draw(random, level) {
-		const dash = random.pick([3, 4, 5, 6]);
+		const [story, dashes] = random.pick(level === 3 ? short : long);
+		const dash = random.pick(dashes);
 		const D = dash / 32;
 		const greatestPitch = random.pick(level === 3 ? pitches.slice(2) : pitches) * D;
 		const endMargin = random.pick([2, 2.5, 3]) * D;
 		return {
 			given: { length: lengthFor(random, level, greatestPitch), endMargin, greatestPitch },
-			story: random.pick(level === 3 ? short : long),
+			story,
 			question: questions[level],
 			asked: asked[level],
 			chief,

@@ -3,11 +3,11 @@ import { rivetLength } from '../../methods/rivet-length.ts';
 import { evaluate } from '../../solver/evaluate.ts';
 import type { Method } from '../../solver/method.ts';
 import { type Draw, family, type OtherDraw } from '../family.ts';
-import { laterMetal } from '../later-metal.ts';
 import type { Random } from '../random.ts';
 import { panelRivets, panelRows, panelTwoStacks } from './parts/joined.ts';
 import { doubledPanels, type PanelStory, plainPanels } from './parts/panels.ts';
 import { panelFigure } from './parts/panel-figure.ts';
+import { panelMetal } from './parts/panel-metal.ts';
 
 const method: Method = panelRivets;
 
@@ -49,7 +49,7 @@ export const tasks = family({
 		return level === 2 ? wholeRows(random) : twoStacks(random);
 	},
 	figure: panelFigure,
-	metal: laterMetal(() => import('./parts/panel-metal.ts'))
+	metal: panelMetal
 });
 
 /** The rivet, its drill and how many of it: the rows are laid out already. */
@@ -120,13 +120,16 @@ function twoStacks(random: Random): OtherDraw {
 
 /**
  * Gauges for the layers: what is behind a skin is not much thinner, and a doubler as thick as the skin
- * it lies on, or up to twice as thick.
+ * it lies on, or up to two gauges thicker.
  */
-function stackFor(random: Random, { layers: names }: PanelStory): readonly number[] {
-	const skin = random.pick(sheets);
+function stackFor(
+	random: Random,
+	{ layers: names, least = 0, most = Infinity }: PanelStory
+): readonly number[] {
+	const skin = random.pick(sheets.filter((T) => T >= least && T <= most));
 	const stack = [skin, random.pick(sheets.filter((T) => T >= 0.6 * skin))];
 	if (names.length === 2) return stack;
-	return [random.pick(sheets.filter((T) => T >= skin && T <= 2 * skin)), ...stack];
+	return [random.pick(sheets.filter((T) => T >= skin && T <= 1.6 * skin)), ...stack];
 }
 
 function diameterFor(layers: readonly number[]): number {

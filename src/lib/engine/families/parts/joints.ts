@@ -1,4 +1,4 @@
-import { goTogether } from '../../trade/parts-that-exist/joints.ts';
+import { goTogether } from '../../trade/parts-that-exist/layers.ts';
 import { isThickEnough } from '../../trade/parts-that-exist/rivets.ts';
 import { rivetDashes } from '../../trade/stock.ts';
 import type { Random } from '../random.ts';
@@ -20,6 +20,8 @@ export const twoLayerJoints: readonly Joint[] = [
 	joint('A stiffener is riveted across a panel that used to drum.', 'Skin', 'Stiffener'),
 	joint('A new access plate is riveted to its frame.', 'Access plate', 'Frame'),
 	joint('A pulley bracket goes onto the web of a bulkhead.', 'Bracket', 'Bulkhead web'),
+	joint('A cracked spar web gets a splice plate.', 'Splice plate', 'Spar web'),
+	joint('An angle ties a floor beam to a frame.', 'Angle', 'Frame'),
 	joint('Two fuselage skins lap aft of the cabin door.', 'Upper skin', 'Lower skin'),
 	{
 		// Its rivets are 1/8 in and smaller, so that 3T must be, too.
@@ -44,14 +46,20 @@ export const threeLayerJoints: readonly Joint[] = [
 	),
 	joint('A patch covers a hole where the skin crosses a rib.', 'Patch', 'Skin', 'Rib flange'),
 	joint('The skin stood off the spar cap, so a shim goes between.', 'Skin', 'Shim', 'Spar cap'),
-	joint('A cracked spar web gets a splice plate.', 'Web', 'Splice plate', 'Angle'),
+	joint('A cracked spar web gets a splice plate along its angle.', 'Web', 'Splice plate', 'Angle'),
 	joint(
 		'An antenna on the cabin roof needs a doubler.',
 		'Skin',
 		'Antenna doubler',
 		'Backing strip'
 	),
-	joint('A gusset and a shim go onto a bulkhead web.', 'Gusset', 'Shim', 'Bulkhead web')
+	joint('A gusset and a shim go onto a bulkhead web.', 'Gusset', 'Shim', 'Bulkhead web'),
+	joint(
+		'A hinge bracket goes onto the rear spar, with a plate behind the web.',
+		'Bracket',
+		'Spar web',
+		'Backing plate'
+	)
 ];
 
 const known = new Map<string, readonly (readonly number[])[]>();
@@ -85,14 +93,18 @@ function stacks(names: readonly string[], sheets: readonly number[]): number[][]
 }
 
 /**
- * Rivets that go with a stack, inches: the next stocked size above 3T, and one size above that
- * where no part is too thin for it.
+ * Rivets that go with a stack, inches: the stocked size nearest above 3T, and one size above that where
+ * no part is too thin for it. 3/16 in stands for 3T of 0.063 in, since 7/32 in is not stocked.
  */
 export function rivetsFor(names: readonly string[], stack: readonly number[]): readonly number[] {
-	const fitting = rivetDashes.filter((dash) => dash >= 96 * Math.max(...stack) - 1e-9);
+	const thickest = Math.max(...stack);
+	const fitting = rivetDashes.filter((dash) => dash >= 96 * thickest - 0.05);
 	const sizes = fitting.slice(0, 2).map((dash) => dash / 32);
 	return sizes.filter(
-		(D) => isThickEnough(named(names, stack), D) && (D <= 1 / 8 || !names.includes('Hinge leaf'))
+		(D) =>
+			isThickEnough(named(names, stack), D) &&
+			(D < 1 / 4 || thickest > 0.065) &&
+			(D <= 1 / 8 || !names.includes('Hinge leaf'))
 	);
 }
 

@@ -14,7 +14,7 @@ import {
 	rivetNumberParts
 } from '../../trade/rivet-code.ts';
 import type { Random } from '../random.ts';
-import { lengthDashes } from './solid-rivets.ts';
+import { jointLengths } from './solid-rivets.ts';
 
 /** The steps that read a diameter out of a rivet number. */
 const size = method({
@@ -42,26 +42,47 @@ export function lettersIn({ number }: Values): string | undefined {
 	return typeof number === 'string' ? lettersOf(rivetNumberParts(number).alloy) : undefined;
 }
 
-/** Alloys with the diameters their rivets are bought in, in 32nds. */
-const bins = {
-	'2117': [3, 4, 5, 6, 8],
-	'2024': [5, 6, 8],
-	'2017': [5, 6, 8]
-} as const;
+/** What a rivet holds: skins, doors and the like, or heavier structure. */
+type Use = 'light' | 'heavy';
 
-type Alloy = keyof typeof bins;
+/** Alloys with the diameters their rivets are used in, in 32nds. */
+const bins: Readonly<Record<Use, Readonly<Record<string, readonly number[]>>>> = {
+	light: { '2117': [3, 4, 5] },
+	heavy: { '2117': [5, 6], '2024': [5, 6, 8], '2017': [5, 6, 8] }
+};
 
 /** Alloys whose shop heads go by 1.5D and 0.5D. */
-export const headAlikes: readonly Alloy[] = ['2117', '2024'];
+const headAlikes: readonly string[] = ['2117', '2024'];
 
-/** The number of a universal rivet; at times the older number. */
-export function someNumber(
+interface Wanted {
+	/** Whether the number may be the older one. */
+	readonly older?: boolean;
+	readonly alloys?: readonly string[];
+	readonly heads?: readonly string[];
+}
+
+/** A story with the number of a rivet that goes with it. */
+export function calledOut(
 	random: Random,
-	{ older = false, alloys = headAlikes }: { older?: boolean; alloys?: readonly Alloy[] } = {}
-): string {
-	const alloy = random.pick(alloys);
-	const dash = random.pick<number>(bins[alloy]);
-	const [shortest, longest] = lengthDashes(dash);
+	stories: Readonly<Record<Use, readonly string[]>>,
+	{ older = false, alloys = headAlikes, heads = ['universal'] }: Wanted = {}
+): { story: string; number: string } {
+	const use = random.pick(
+		(['light', 'heavy'] as const).filter((one) => dashes(one, alloys).length)
+	);
+	const [alloy, dash] = random.pick(dashes(use, alloys));
 	const write = older && random.int(0, 1) === 1 ? olderRivetNumber : rivetNumber;
-	return write(headNumber('universal'), lettersOf(alloy), dash, random.int(shortest, longest));
+	return {
+		story: random.pick(stories[use]),
+		number: write(
+			headNumber(random.pick(heads)),
+			lettersOf(alloy),
+			dash,
+			random.int(...jointLengths(dash))
+		)
+	};
+}
+
+function dashes(use: Use, alloys: readonly string[]): (readonly [alloy: string, dash: number])[] {
+	return alloys.flatMap((alloy) => (bins[use][alloy] ?? []).map((dash) => [alloy, dash] as const));
 }

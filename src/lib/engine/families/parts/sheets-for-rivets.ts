@@ -40,16 +40,16 @@ export const sheetsWithRange: readonly LabelledSheet[] = [
 ];
 
 const alloys = [
+	'2014-T6',
+	'clad 2014-T6',
 	'2024-T3',
-	'2024-T4',
 	'clad 2024-T3',
-	'5052-H32',
 	'6061-T6',
 	'7075-T6',
 	'clad 7075-T6'
 ] as const;
 
-/** Told beside a joint and of no use for its rivet: the alloy of the sheet. */
+/** Told beside a joint and of no use for its rivet: the alloy of the sheet, one that structure is made of. */
 export function sheetAlloy(random: Random): readonly [string, string] {
 	return ['Sheet', random.pick(alloys)];
 }

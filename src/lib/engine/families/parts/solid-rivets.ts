@@ -23,6 +23,11 @@ export function lengthDashes(diameterDash: number): readonly [shortest: number, 
 	return bin[diameterDash] ?? [4, 8];
 }
 
+/** Shortest and longest rivet in a joint of sheets, as length dashes: 2D and 4D, common practice. */
+export function jointLengths(diameterDash: number): readonly [shortest: number, longest: number] {
+	return [diameterDash, 2 * diameterDash];
+}
+
 /**
  * Alloys with the diameters they are bought in: 1100 and 5056 stay small, 2017 and 2024 are
  * usually 3/16 in and larger (NAVEDTRA 14315, ch. 3). Stories that name structure take no 1100.

@@ -4,13 +4,16 @@ import { rivetsPerInch } from '../../trade/tables/rivets-per-inch.ts';
 import { family } from '../family.ts';
 import type { Level } from '../level.ts';
 
-const stories: readonly string[] = [
-	'A strip of skin is torn across its whole width, and a splice plate is made for it.',
-	'A web on the practice wing is cracked from edge to edge and gets a splice plate.',
-	'A cover panel is cracked right across; you lay out its splice plate.',
-	'A baffle is cut through by mistake and has to be joined again with a plate.',
-	'A torn strip lies on the bench, and the splice plate is still without a hole.',
-	'The web of a floor beam is torn through and is joined with a plate.'
+/** With the thickest sheet that such a part is made of, inches. */
+const stories: readonly (readonly [story: string, most: number])[] = [
+	['A strip of skin is torn across its whole width, and a splice plate is made for it.', 0.05],
+	['A web on the practice wing is cracked from edge to edge and gets a splice plate.', 0.09],
+	['A cover panel is cracked right across; you lay out its splice plate.', 0.05],
+	['A baffle is cut through by mistake and has to be spliced with a plate.', 0.05],
+	['A torn strip lies on the bench, and its splice plate has no holes yet.', 0.09],
+	['The web of a floor beam is torn through and is spliced with a plate.', 0.063],
+	['The web of a landing gear rib is cracked through and is spliced with a plate.', 0.09],
+	['The web of a practice spar is cut through, and its two halves are spliced with a plate.', 0.09]
 ];
 
 const asked = {
@@ -33,20 +36,21 @@ const joints = [
 	{ dash: 4, sheets: [0.032, 0.036, 0.04, 0.05] },
 	{ dash: 5, sheets: [0.04, 0.05] },
 	{ dash: 6, sheets: [0.05, 0.063] },
-	{ dash: 8, sheets: [0.063, 0.08, 0.09] }
+	{ dash: 8, sheets: [0.08, 0.09] }
 ] as const;
 
 export const tasks = family({
 	method: rivetsEachSide,
 	draw(random, level) {
 		const { dash, sheets } = random.pick(joints);
+		const T = random.pick<number>(sheets);
 		return {
 			given: {
-				T: random.pick<number>(sheets),
+				T,
 				D: dash / 32,
 				width: level === 1 ? random.int(2, 16) : random.int(9, 40) / 4
 			},
-			story: random.pick(stories),
+			story: random.pick(stories.filter(([, most]) => T <= most))[0],
 			question: questions[level],
 			asked: asked[level],
 			chief: {

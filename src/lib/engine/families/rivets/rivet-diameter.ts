@@ -12,15 +12,23 @@ import {
 	sheetsWithRange
 } from '../parts/sheets-for-rivets.ts';
 
-const stories: readonly string[] = [
-	'A crack in the skin gets a lap patch of the same sheet.',
-	'Two offcuts of one sheet are joined for a practice lap seam.',
-	'A torn gusset is made again from the same sheet and riveted to its twin.',
-	'The two halves of a cowl panel, of one sheet, are spliced along the middle.',
-	'A cover is made from the same stock as the panel it goes onto.',
-	'Two floor panels of one gauge lap over a beam.',
-	'A doubler of the same sheet goes behind an inspection hole.'
+/** With the thinnest and the thickest sheet that such a part is made of, inches. */
+const stories: readonly (readonly [story: string, least: number, most: number])[] = [
+	['A crack in the skin gets a lap patch of the same sheet.', 0.016, 0.06],
+	['Two offcuts of one sheet are joined for a practice lap seam.', 0.016, 0.09],
+	['A torn gusset is made again from the same sheet and riveted to its twin.', 0.025, 0.09],
+	['The two halves of a cowl lap along the middle; both are of one sheet.', 0.025, 0.05],
+	['A cover is made from the same stock as the panel it goes onto.', 0.02, 0.06],
+	['Two floor panels of one gauge lap between two beams.', 0.025, 0.06],
+	['A doubler of the same sheet goes behind an inspection hole.', 0.02, 0.06],
+	['Two angles of one gauge are riveted back to back.', 0.032, 0.09],
+	['A cracked spar web gets a splice plate of its own gauge.', 0.032, 0.09]
 ];
+
+function storyFor(random: Random, T: number): string {
+	const fitting = stories.filter(([, least, most]) => T >= least - 1e-9 && T <= most);
+	return random.pick(fitting)[0];
+}
 
 const labels = { thickest: 'Each of the two sheets' };
 
@@ -36,7 +44,7 @@ export const tasks = family({
 		const { T, label } = random.pick(level === 1 ? inchSheets : [...inchSheets, ...metricSheets]);
 		return {
 			given: { thickest: T },
-			story: random.pick(stories),
+			story: storyFor(random, T),
 			question:
 				level === 3
 					? 'What is 3T, and which is the smallest rivet by it?'
@@ -71,7 +79,7 @@ function rangeAndAbove(random: Random): OtherDraw {
 	return {
 		method: rivetDiameterInRange,
 		given: { thickest: T },
-		story: random.pick(stories),
+		story: storyFor(random, T),
 		question: 'Which stocked rivet lies within 2.5T to 3T, and which is the next above 3T?',
 		asked: ['inRange', 'above'],
 		chief: {

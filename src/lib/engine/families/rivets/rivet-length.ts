@@ -1,13 +1,14 @@
 import type { Drawing } from '../../figures/drawing.ts';
 import { dimensionAcross, dimensionDown } from '../../figures/parts/dimension.ts';
 import { setRivet, stackHeight, stackSection } from '../../figures/parts/joint.ts';
+import { widthBeside } from '../../figures/parts/rivet.ts';
 import { rivetLength } from '../../methods/rivet-length.ts';
 import { evaluate } from '../../solver/evaluate.ts';
 import type { GivenValues } from '../../solver/method.ts';
 import { sheetThicknesses } from '../../trade/stock.ts';
 import { family, type Say } from '../family.ts';
 import { layersFor, rivetsFor, threeLayerJoints, twoLayerJoints } from '../parts/joints.ts';
-import { rivetByLength, scaleFor, width, x } from './parts/rivet-by-length.ts';
+import { rivetByLength, scaleFor } from './parts/rivet-by-length.ts';
 import { sheetAlloy } from '../parts/sheets-for-rivets.ts';
 
 const thin = sheetThicknesses.filter((size) => size >= 0.02 && size <= 0.063);
@@ -53,6 +54,8 @@ type Given = GivenValues<typeof rivetLength>;
 function joint(given: Given, say: Say, like = given): Drawing {
 	const { layers, D } = given;
 	const scale = scaleFor(like.layers, like.D);
+	const width = widthBeside(D, scale);
+	const x = width / 2;
 	const bottom = stackHeight(layers, scale);
 	const tip = Number(evaluate(rivetLength, given).needed) * scale;
 	const r = (D * scale) / 2;
@@ -62,7 +65,7 @@ function joint(given: Given, say: Say, like = given): Drawing {
 			...stackSection({ layers, names: layers.map((one) => say('layers', one)), width, scale }),
 			...setRivet(x, D, tip / scale, scale),
 			...dimensionDown(0, bottom, width + 22, width, 'grip'),
-			...dimensionDown(bottom, tip, x + r + 24, [x + r, x + r], 'for the shop head'),
+			...dimensionDown(bottom, tip, x - r - 24, x - r, 'for the shop head'),
 			...dimensionAcross(x - r, x + r, tip + 24, tip, `D ${say('D', D)}`)
 		]
 	};

@@ -5,13 +5,14 @@ import { headNumber, lettersOf, olderRivetNumber, rivetNumber } from '../../trad
 import { family } from '../family.ts';
 import { looseRivetDrawing } from './parts/loose-rivet.ts';
 import { solidRivet } from '../parts/solid-rivets.ts';
+import { across, both, down } from '../../figures/size.ts';
 
 const stories: readonly string[] = [
-	'The drawing of a flap track fairing calls this rivet out beside a seam.',
-	'A box of rivets comes back from stores, and you check it against its label.',
-	'The parts list of a door repair names the rivet by its number only.',
+	'A drawing calls this rivet out beside a seam.',
+	'A box of rivets comes from stores, and you check it against its label.',
+	'The parts list of a repair names the rivet by its number only.',
 	'Somebody tipped two drawers together; the label of one is still readable.',
-	'The repair sheet for a fairing gives the rivet as a number.',
+	'A work card calls for a rivet by its number.',
 	'An old parts list lies beside the bench, with one rivet number on it.',
 	'A bag of rivets has only its number on it.'
 ];
@@ -71,14 +72,15 @@ const anyRivet = { D: 5 / 32, length: 1 / 2 };
 
 /** A lap seam from above, the rivet called out by its number. */
 function seam(number: string): Drawing {
-	const rivets = Array.from({ length: 7 }, (_, i) => 24 + i * 36);
+	const rivets = Array.from({ length: 7 }, (_, i) => across(24 + i * 36));
+	const [right, top, low, middle, bottom] = [across(264), down(46), down(78), down(62), down(112)];
 	const shapes: Shape[] = [
-		rectangle(0, 46, 264, 66, 'metal-b'),
-		rectangle(0, 0, 264, 78, 'metal-a'),
-		segment(0, 46, 264, 46, 'hidden'),
-		segment(-8, 62, 272, 62, 'centre'),
-		...rivets.map((x) => circle(x, 62, 8, 'rivet')),
-		...leader(rivets[5] ?? 0, 53, 236, -18, number)
+		rectangle(0, top, right, bottom - top, 'metal-b'),
+		rectangle(0, 0, right, low, 'metal-a'),
+		segment(0, top, right, top, 'hidden'),
+		segment(-8, middle, right + 8, middle, 'centre'),
+		...rivets.map((x) => circle(x, middle, both(8), 'rivet')),
+		...leader(rivets[5] ?? 0, middle - both(9), across(236), -18, number)
 	];
 	return {
 		title: `A lap seam from above; a line from one of its rivets leads to the number ${number}.`,

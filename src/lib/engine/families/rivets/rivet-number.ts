@@ -2,17 +2,18 @@ import { rivetNumber } from '../../methods/rivet-number.ts';
 import { lettersOf } from '../../trade/rivet-code.ts';
 import { family } from '../family.ts';
 import type { Level } from '../level.ts';
+import type { Random } from '../random.ts';
 import { looseRivetDrawing } from './parts/loose-rivet.ts';
-import { solidRivet } from '../parts/solid-rivets.ts';
+import { type SolidRivet, solidRivet } from '../parts/solid-rivets.ts';
 
 const stories: readonly string[] = [
 	'You fill in the parts list of a repair before the stores close.',
 	'A drawer of the rivet cabinet has lost its label, and you write a new one.',
 	'The work card names head, alloy and size; stores wants the rivet number.',
-	'You measured a rivet from the kit and order a box more of the same.',
+	'You measured a rivet from the kit and order another box of them.',
 	'A sketch needs the rivet number beside the seam.',
 	'Rivets swept off the bench are sorted back by their sizes.',
-	'A kit list is typed again, rivet by rivet.'
+	'The parts list of a kit is typed again, rivet by rivet.'
 ];
 
 const asked = {
@@ -27,14 +28,25 @@ const questions: Readonly<Record<Level, string>> = {
 	3: 'What are the head number and the alloy letters, and what is the whole rivet number?'
 };
 
+/** Longest half size, in sixteenths, and the thickest rivet it is made of, in 32nds: common practice. */
+const longestHalf = 7.5;
+const thickestHalf = 6;
+
+/** Half sizes are made of short rivets, and marked so in the number. */
+function lengthOf(random: Random, level: Level, rivet: SolidRivet): number {
+	const { diameterDash, lengthDash } = rivet;
+	return level === 3 && diameterDash <= thickestHalf && random.int(0, 2) === 0
+		? random.int(diameterDash, Math.floor(longestHalf)) + 0.5
+		: lengthDash;
+}
+
 export const tasks = family({
 	method: rivetNumber,
 	draw(random, level) {
-		const { head, alloy, diameterDash, lengthDash } = solidRivet(random, level);
-		// Half sizes are made, and marked so in the number.
-		const half = level === 3 && random.int(0, 2) === 0 ? 0.5 : 0;
+		const rivet = solidRivet(random, level);
+		const { head, alloy, diameterDash } = rivet;
 		return {
-			given: { head, alloy, D: diameterDash / 32, length: (lengthDash + half) / 16 },
+			given: { head, alloy, D: diameterDash / 32, length: lengthOf(random, level, rivet) / 16 },
 			story: random.pick(stories),
 			question: questions[level],
 			asked: asked[level],

@@ -3,22 +3,22 @@ import { shopHeadCheck } from '../../methods/shop-head-check.ts';
 import { family } from '../family.ts';
 import type { Random } from '../random.ts';
 import type { Level } from '../level.ts';
-import { lengthDashes } from '../parts/solid-rivets.ts';
+import { jointLengths } from '../parts/solid-rivets.ts';
 
 /** Rivets that were just driven: a head that is not far enough may be driven more. */
 const fresh: readonly string[] = [
 	'You go down a fresh row of rivets on a rib with the caliper.',
 	'Your partner has just driven this rivet, and you measure it before calling it done.',
-	'One head in a new stringer splice looks unlike the others, so you measure it.',
-	'The first rivet from a new bucking bar is measured before the row goes on.',
+	'One head in a new stringer splice looks different from the others, so you measure it.',
+	'The first rivet driven on a new bucking bar is measured before the rest of the row.',
 	'A squeezer was set up this morning; you measure its first head.',
 	'A practice seam is checked rivet by rivet while it is still in the clamps.'
 ];
 
 /** Rivets of a returned part: a bad one is replaced, and never driven again. */
 const returned: readonly string[] = [
-	'A returned wing tip shows a shop head that somebody circled with a felt pen.',
-	'A repaired door comes back with a note about one rivet.'
+	'A returned frame has a shop head that somebody circled with a felt pen.',
+	'A repaired floor beam comes back with a note about one rivet.'
 ];
 
 /** A kind of head: lowest and highest width and height, in hundredths of D. */
@@ -84,7 +84,7 @@ export const tasks = family({
 				mostHeight: ['wantedForHigh', 'leastForHigh'],
 				judgement: kind.chief
 			},
-			told: [['Rivet', `MS20470AD${32 * D}-${random.int(...lengthDashes(32 * D))}`]],
+			told: [['Rivet', `MS20470AD${32 * D}-${random.int(...jointLengths(32 * D))}`]],
 			basis:
 				level === 1
 					? 'Fig. 4-76 of the airframe handbook: 1.25D to 1.66D across and 0.33D to 0.66D high. Only a rivet just driven may be driven more (p. 4-40).'

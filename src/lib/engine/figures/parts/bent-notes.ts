@@ -59,9 +59,11 @@ export function setbackDimension(corner: Corner): Shape[] {
 }
 
 /** The angle between the legs, inside the bend, from face to face. */
-export function angleBetween({ T }: Section, corner: Corner, label: string): Shape[] {
+export function angleBetween({ R, T }: Section, corner: Corner, label: string): Shape[] {
 	const { before, turn, moldPoint, setback } = corner;
-	const radius = setback + 26;
+	// Beyond the tangent lines, and beyond the inside of the bend where the metal is thick.
+	const inside = (R + T) / Math.cos(((turn / 2) * Math.PI) / 180) - R;
+	const radius = Math.max(setback + 26, inside + 12);
 	// The arc starts and ends on the inside faces, a thickness in from the mold lines.
 	const inset = (Math.asin(Math.min(1, T / radius)) * 180) / Math.PI;
 	const side = Math.sign(turn);

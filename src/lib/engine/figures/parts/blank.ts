@@ -1,5 +1,14 @@
-import { type Drawing, type Fill, type Line, rectangle, type Shape, text } from '../drawing.ts';
+import {
+	type Drawing,
+	type Fill,
+	type Line,
+	rectangle,
+	type Shape,
+	text,
+	widthOf
+} from '../drawing.ts';
 import { dimensionAcross, dimensionDown } from './dimension.ts';
+import { across, down } from '../size.ts';
 
 /** Width of a strip of trim in a drawing: never to scale. */
 const strip = 26;
@@ -19,7 +28,7 @@ interface BlankLabels {
 
 /** The finished part with its trim on the sides that have one: not to scale. */
 export function partWithTrim({ ends, edges }: TrimmedSides, labels: BlankLabels): Drawing {
-	const [width, height] = [250, 96];
+	const [width, height] = [across(250), Math.max(down(96), widthOf(labels.endTrim))];
 	const [left, right] = [ends === 2 ? -strip : 0, width + (ends > 0 ? strip : 0)];
 	const [top, bottom] = [edges > 0 ? -strip : 0, height + (edges === 2 ? strip : 0)];
 	const atEnd = (x: number) =>
@@ -56,7 +65,7 @@ export interface Cut {
 /** The finished part on a blank that was cut to a size: the trim is not to scale. */
 export function partOnBlank({ way, sides, part, rough }: Cut, label: string): Drawing {
 	const along = way === 'along';
-	const [size, other] = along ? [220, 80] : [90, 220];
+	const [size, other] = along ? [across(220), down(80)] : [down(90), across(220)];
 	const extra = Math.max(-size * 0.7, Math.min(part, 4) * strip * sides);
 	const [from, to] = sides === 2 ? [-extra / 2, size + extra / 2] : [0, size + extra];
 	const bar = (start: number, end: number, fill: Fill, line: Line = 'edge'): Shape =>

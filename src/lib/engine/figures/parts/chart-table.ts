@@ -1,8 +1,7 @@
-import { segment, type Shape, text } from '../drawing.ts';
+import { segment, type Shape, text, widthOf } from '../drawing.ts';
+import { across, down } from '../size.ts';
 
-const row = 20;
 const heading = 15;
-const charWidth = 7.3;
 
 /**
  * A printed chart: headings of one or more lines over columns of lettering, with rules between,
@@ -13,9 +12,14 @@ export function chartTable(
 	rows: readonly (readonly string[])[],
 	notes: readonly string[] = []
 ): Shape[] {
+	// With room to spare the chart stands airier.
+	const [row, beside] = [
+		Math.max(18, Math.min(down(20), 28)),
+		Math.max(8, Math.min(across(10), 40))
+	];
 	const widths = headings.map((lines, i) => {
 		const cells = [...lines, ...rows.map((cells) => cells[i] ?? '')];
-		return Math.max(...cells.map((cell) => cell.length)) * charWidth + 10;
+		return Math.max(...cells.map(widthOf)) + beside;
 	});
 	const lefts = widths.map((_, i) => widths.slice(0, i).reduce((sum, one) => sum + one, 0));
 	const right = widths.reduce((sum, one) => sum + one, 0);
@@ -29,7 +33,9 @@ export function chartTable(
 			)
 		),
 		...rows.flatMap((cells, n) =>
-			cells.map((words, i) => cell(centre(i), top + n * row + 14, words, i === 0 ? 'dim' : 'ink'))
+			cells.map((words, i) =>
+				cell(centre(i), top + n * row + row / 2 + 4, words, i === 0 ? 'dim' : 'ink')
+			)
 		),
 		...[top, bottom].map((y) => segment(0, y, right, y)),
 		...rows

@@ -1,4 +1,4 @@
-import { path, polyline, segment, type Shape, text, type TextShape } from '../drawing.ts';
+import { path, polyline, segment, type Shape, text, type TextShape, widthOf } from '../drawing.ts';
 
 const arrow = 7;
 
@@ -69,7 +69,7 @@ function acrossLabel(
 	wide: boolean,
 	labelAt: 'between' | 'after' | 'before'
 ): TextShape {
-	const fits = label.length * 7.3 < right - left - 4;
+	const fits = widthOf(label) < right - left - 4;
 	if (labelAt === 'before') return text(left - (wide ? 4 : 22), y + 4, label, { anchor: 'end' });
 	if (labelAt === 'after' || !fits) return text(right + (wide ? 4 : 22), y + 4, label);
 	return text((left + right) / 2, y - 4, label, { anchor: 'middle' });

@@ -1,26 +1,30 @@
-import { type Drawing, segment, type Shape, text } from '../drawing.ts';
+import { type Drawing, segment, type Shape, text, widthOf } from '../drawing.ts';
 import { dimensionAcross, dimensionDown } from './dimension.ts';
 import { plate, roundFeature } from './plate.ts';
+import { across, both, down } from '../size.ts';
 
 /** Two lapped sheets from above, their rivets staggered: not to scale. */
 export function lapFromAbove(rows: number, labels: { D: string; pitch: string }): Drawing {
-	const [bottom, step, apart, edge] = [168, 56, 46, 36];
-	const [left, right] = [90, 90 + 2 * edge + (rows - 1) * apart];
-	const across = Array.from({ length: rows }, (_, row) => left + edge + row * apart);
-	const heads = across.flatMap((x, row) => staggered(x, row, { bottom, step, radius: 11 }));
+	const [bottom, step, apart, edge] = [down(168), down(56), across(46), across(36)];
+	const [left, beyond] = [across(90), across(80)];
+	const right = left + 2 * edge + (rows - 1) * apart;
+	const [rivets, scale] = [`rivets D ${labels.D}`, 'not to scale'];
+	const isLong = widthOf(rivets) + widthOf(scale) + 12 > right + beyond;
+	const columns = Array.from({ length: rows }, (_, row) => left + edge + row * apart);
+	const heads = columns.flatMap((x, row) => staggered(x, row, { bottom, step, radius: both(11) }));
 	return {
 		title: `Two sheets lapped, seen from above, with ${rows} rows of rivets.`,
 		shapes: [
 			...plate({ left: 0, top: 0, right, bottom }, 'metal-b', ['left']),
-			...plate({ left, top: 0, right: right + 80, bottom }, 'metal-a', ['right']),
+			...plate({ left, top: 0, right: right + beyond, bottom }, 'metal-a', ['right']),
 			segment(right, 0, right, bottom, 'hidden'),
 			...heads,
-			...dimensionDown(step / 2, 1.5 * step, -14, across[0] ?? left, ''),
+			...dimensionDown(step / 2, 1.5 * step, -14, columns[0] ?? left, ''),
 			text(-20, step + 4, labels.pitch, { anchor: 'end' }),
 			...dimensionAcross(left, right, bottom + 24, bottom, ''),
 			text((left + right) / 2, bottom + 44, 'width of the lap', { anchor: 'middle' }),
-			text(right + 80, -8, `rivets D ${labels.D}`, { anchor: 'end' }),
-			text(0, -8, 'not to scale', { tone: 'soft' })
+			text(right + beyond, -8, rivets, { anchor: 'end' }),
+			text(0, isLong ? -24 : -8, scale, { tone: 'soft' })
 		]
 	};
 }
@@ -54,16 +58,14 @@ export interface Lap {
 	readonly wanted: number;
 }
 
-const widest = 360;
-
 /**
  * A lap cut to its width, the first row an edge distance from its left edge, to scale; what has
  * no room on the sheet is broken off, and rows there are left out.
  */
 export function lapToScale(lap: Lap, labels: { width: string; apart: string }): Shape[] {
 	const { D, rows, pitch, width, edge, apart, off, wanted } = lap;
-	const scale = 170 / wanted;
-	const bottom = Math.min(Math.max(pitch * scale, 40) * 1.6, 150);
+	const [scale, widest] = [across(170) / wanted, across(360)];
+	const bottom = Math.min(Math.max(pitch * scale, down(40)) * 1.6, down(150));
 	const drawn = Math.max(4, Math.min(width * scale, widest));
 	const placed = Array.from({ length: rows }, (_, row) => {
 		return Math.max(0, Math.min((edge + row * apart) * scale, widest));

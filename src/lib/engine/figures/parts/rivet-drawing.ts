@@ -1,6 +1,7 @@
 import { circle, type Shape, text } from '../drawing.ts';
 import { dimensionAcross, dimensionDown } from './dimension.ts';
 import { type HeadShape, headMark, looseRivet } from './rivet.ts';
+import { across, down } from '../size.ts';
 
 interface RivetShown {
 	/** Inches. */
@@ -21,7 +22,7 @@ interface RivetNotes {
 export function rivetScale(rivets: readonly { D: number; length: number }[]): number {
 	const longest = Math.max(...rivets.map(({ length }) => length));
 	const thickest = Math.max(...rivets.map(({ D }) => D));
-	return Math.min(190 / longest, 44 / thickest);
+	return Math.min(down(190) / longest, across(44) / thickest);
 }
 
 /**

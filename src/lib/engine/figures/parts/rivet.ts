@@ -1,4 +1,5 @@
 import { circle, path, polyline, rectangle, segment, type Shape } from '../drawing.ts';
+import { across } from '../size.ts';
 import { pathData } from './path-data.ts';
 
 export type HeadShape = 'universal' | 'countersunk';
@@ -26,6 +27,11 @@ export function manufacturedHead(x: number, y: number, r: number, head: HeadShap
 	const rise = pathData`M${x - 2 * r} ${y}Q${x - 1.7 * r} ${top} ${left} ${top}`;
 	const fall = pathData`L${right} ${top}Q${x + 1.7 * r} ${top} ${x + 2 * r} ${y}Z`;
 	return [path(rise + fall, 'edge', 'rivet')];
+}
+
+/** How much of the sheets is shown beside a rivet: more where there is room for it. */
+export function widthBeside(D: number, scale: number): number {
+	return Math.max(across(250), 2 * D * scale + 40);
 }
 
 /** How deep the countersunk head of a shank of radius `r` goes, as it is drawn here. */

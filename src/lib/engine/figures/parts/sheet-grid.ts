@@ -1,5 +1,14 @@
-import { type Drawing, type Fill, type Line, rectangle, type Shape, text } from '../drawing.ts';
+import {
+	type Drawing,
+	type Fill,
+	type Line,
+	rectangle,
+	type Shape,
+	text,
+	widthOf
+} from '../drawing.ts';
 import { dimensionAcross, dimensionDown } from './dimension.ts';
+import { both } from '../size.ts';
 
 /** Pieces laid in straight rows from the upper left corner, in inches. */
 export interface Grid {
@@ -63,7 +72,7 @@ export function sheetAndBlank(
 	kerf: string,
 	like = sheet.length
 ): Drawing {
-	const scale = 330 / like;
+	const scale = both(330) / like;
 	const right = sheet.length * scale;
 	const bottom = sheet.width * scale;
 	const [top, long, wide] = [bottom + 46, blank.length * scale, blank.width * scale];
@@ -72,7 +81,7 @@ export function sheetAndBlank(
 		shapes: [
 			rectangle(0, 0, right, bottom, 'metal-a'),
 			text(10, 20, 'stock sheet', { tone: 'ink' }),
-			text(right - 10, 20, kerf, { tone: 'ink', anchor: 'end' }),
+			text(right - 10, widthOf(kerf) + 120 > right ? 36 : 20, kerf, { tone: 'ink', anchor: 'end' }),
 			...dimensionAcross(0, right, -16, 0, sheet.labels[0]),
 			...dimensionDown(0, bottom, right + 16, right, sheet.labels[1]),
 			rectangle(0, top, long, wide, 'metal-b'),

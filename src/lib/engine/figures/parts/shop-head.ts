@@ -1,6 +1,8 @@
 import { type Shape } from '../drawing.ts';
 import { dimensionAcross, dimensionDown, leader } from './dimension.ts';
 import { drivenRivet, stackHeight, stackSection } from './joint.ts';
+import { widthBeside } from './rivet.ts';
+import { down } from '../size.ts';
 
 /** A shop head in inches. */
 export interface ShopHead {
@@ -14,27 +16,25 @@ interface HeadNotes {
 	readonly high?: string;
 }
 
-const width = 250;
-const x = width / 2;
-/** Every rivet is drawn this thick, so that heads can be compared by their shape. */
-const drawnD = 58;
-
 /**
  * A driven rivet in two sheets, its shop head to scale with the shank.
  *
  * @param like the diameter that is drawn as thick as every other
  */
 export function drivenSection(D: number, head: ShopHead, notes: HeadNotes = {}, like = D): Shape[] {
-	const scale = drawnD / like;
+	// Every rivet is drawn as thick, so that heads can be compared by their shape.
+	const scale = down(58) / like;
+	const width = widthBeside(1.5 * D, scale);
+	const x = width / 2;
 	const layers = [0.35 * D, 0.35 * D];
 	const grip = stackHeight(layers, 1);
-	const across = between(head.across, 0.2 * D, 4 * D);
+	const wide = between(head.across, 0.2 * D, 4 * D);
 	const high = between(head.high, 0.03 * D, 3 * D);
 	const [top, bottom] = [grip * scale, (grip + high) * scale];
-	const [left, right] = [x - (across * scale) / 2, x + (across * scale) / 2];
+	const [left, right] = [x - (wide * scale) / 2, x + (wide * scale) / 2];
 	const shapes = [
 		...stackSection({ layers, width, scale }),
-		...drivenRivet(x, D, grip, { across, high }, scale)
+		...drivenRivet(x, D, grip, { across: wide, high }, scale)
 	];
 	if (notes.D) shapes.push(...leader(x - (D * scale) / 2, top / 4, -12, top / 4, notes.D));
 	if (notes.across) shapes.push(...dimensionAcross(left, right, bottom + 32, bottom, notes.across));

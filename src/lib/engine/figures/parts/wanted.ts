@@ -1,9 +1,6 @@
 import type { Shape } from '../drawing.ts';
 import { type BentSheet, outlineOf, type Section, scaleToFit, section } from './bent.ts';
-
-/** Room for the wanted part on paper. */
-const width = 210;
-const height = 150;
+import { across, down } from '../size.ts';
 
 /** How many times its own size a flat may grow in a drawing. */
 const longest = 1.8;
@@ -17,7 +14,7 @@ export function againstWanted(
 	wanted: BentSheet,
 	start: number
 ): { part: Section; outline: Shape } {
-	const scale = scaleToFit(wanted, width, height, start);
+	const scale = scaleToFit(wanted, across(210), down(150), start);
 	const most = Math.max(...wanted.flats) * longest;
 	const flats = got.flats.map((flat) => Math.min(Math.max(flat, 0), most));
 	const part = section({ ...got, flats }, scale, start);

@@ -27,5 +27,12 @@ export const check = checked(edgeDistance, {
 			'greatest',
 			'Ask before you trim the edge or add a row; on the next part measure both ends of the row from the edge.'
 		)
+	],
+	possible: [
+		atMost(
+			'measured',
+			'40 * D',
+			'That is over 40D from the edge: look for a decimal point or a unit that is missing, or measure from the nearest edge.'
+		)
 	]
 });

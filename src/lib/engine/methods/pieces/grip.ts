@@ -16,7 +16,8 @@ export const grip = piece(
 			oneLayer: slip('largest(layers)', 'One layer only: the rivet passes through all of them.'),
 			firstLayer: slip(
 				'member(layers, 1)',
-				'The layer under the manufactured head only: the rivet passes through all of them.'
+				'The layer under the manufactured head only: the rivet passes through all of them.',
+				{ rare: true }
 			),
 			middleLeftOut: slip(
 				'howMany(layers) > 2 ? sum(layers) - member(layers, 2) : sum(layers)',
@@ -28,7 +29,8 @@ export const grip = piece(
 			),
 			thickLeftOut: slip(
 				'sum(layers) - largest(layers)',
-				'The thickest layer is left out of the grip.'
+				'The thickest layer is left out of the grip.',
+				{ rare: true }
 			),
 			lastLeftOut: slip(
 				'sum(layers) - member(layers, howMany(layers))',
@@ -42,7 +44,8 @@ export const grip = piece(
 			),
 			headToo: slip(
 				'sum(layers) + 0.425 * D',
-				'The manufactured head was added: the grip is the layers alone.'
+				'The manufactured head was added: the grip is the layers alone.',
+				{ rare: true }
 			)
 		}
 	}),

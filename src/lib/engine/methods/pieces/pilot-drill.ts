@@ -25,7 +25,8 @@ export const pilot = piece(
 			),
 			smallerFinal: slip(
 				'finalDrillAbove(D)',
-				'That is the final drill of the next smaller rivet: the pilot is the nominal rivet size.'
+				'That is the final drill of the next smaller rivet: the pilot is the nominal rivet size.',
+				{ rare: true }
 			),
 			...misread(pilotDrill, 'D', { lastForPilot: 'above', nextForPilot: 'below' }),
 			pilot64thUnder: slip('D - (1/64 in)', '1/64 in under: the pilot is the nominal rivet size.', {

@@ -35,11 +35,22 @@ export const setbackFactor = piece(
 			square: slip('1', 'K taken as 1: it is 1 only for a bend of 90°.'),
 			whole: slip(
 				'setbackK(360 deg - max(2 * angle, 360 deg - 2 * angle))',
-				'Tangent of the whole bend angle: K is the tangent of half of it.'
+				'Tangent of the whole bend angle: K is the tangent of half of it.',
+				{ rare: true }
 			),
 			halved: slip(
 				'setbackK(angle / 2)',
 				'The angle was halved twice: the K chart is entered with the whole bend angle.',
+				{ rare: true }
+			),
+			sine: slip(
+				'halfSine(angle)',
+				'The sine of half the bend angle was taken: K is its tangent.',
+				{ rare: true }
+			),
+			inRadians: slip(
+				'halfTangentInRadians(angle)',
+				'The calculator took degrees for radians: set it to degrees. K for a bend of 90° is 1.',
 				{ rare: true }
 			),
 			share: slip(

@@ -33,9 +33,10 @@ export const setbackOfBend = piece(
 			minusT: slip('K * (R - T)', 'T taken off R in the setback: it is K times R + T.'),
 			doubled: slip(
 				'2 * K * (R + T)',
-				'Two setbacks where one is meant: one setback is K times R + T.'
+				'Two setbacks where one is meant: one setback is K times R + T.',
+				{ rare: true }
 			),
-			radiusAlone: slip('R', 'R taken for the setback: it is K times R + T.'),
+			radiusAlone: slip('R', 'R taken for the setback: it is K times R + T.', { rare: true }),
 			noR: slip('K * T', 'R left out of the setback: it is K times R + T.', { rare: true }),
 			halfR: slip(
 				'K * (R / 2 + T)',

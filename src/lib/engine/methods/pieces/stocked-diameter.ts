@@ -40,13 +40,14 @@ export const stockedDiameter = piece(
 			),
 			sixteenths: slip(
 				'max(upTo(threeT, 1/16 in), 3/32 in)',
-				'Rounded up to 1/16 in: diameters step by 1/32 in, lengths by 1/16 in.'
+				'Rounded up to 1/16 in: diameters step by 1/32 in, lengths by 1/16 in.',
+				{ rare: true }
 			),
 			tooSmall: slip(
 				'upTo(threeT, 1/32 in)',
 				'Under 3/32 in, the minimum for a part that carries stress.'
 			),
-			in16ths: slip(`2 * (${nextStocked})`, twiceTheDiameter),
+			in16ths: slip(`2 * (${nextStocked})`, twiceTheDiameter, { rare: true }),
 			dashOf16ths: slip(
 				`(${nextStocked}) / 2`,
 				'Half the diameter: the dash number of a diameter counts 32nds, not 16ths.',

@@ -13,10 +13,14 @@ export const threeT = piece(
 		rule: 'diameter.three-t',
 		tolerance: thousandths,
 		slips: {
-			oneT: slip('thickest', 'That is T itself: multiply by 3.'),
+			oneT: slip('thickest', 'That is T itself: multiply by 3.', { rare: true }),
 			twoT: slip('2 * thickest', '2T: the rule is 3T.'),
-			twoAndHalfT: slip('2.5 * thickest', '2.5T is the low end of the handbook; this asks for 3T.'),
-			fourT: slip('4 * thickest', '4T: the rule is 3T.'),
+			twoAndHalfT: slip(
+				'2.5 * thickest',
+				'2.5T is the low end of the handbook; this asks for 3T.',
+				{ rare: true }
+			),
+			fourT: slip('4 * thickest', '4T: the rule is 3T.', { rare: true }),
 			bothSheets: slip(
 				'6 * thickest',
 				'6T: the sheet was counted twice; the thickest one alone decides, times 3.'

@@ -3,7 +3,7 @@ import type { ReadValue } from '../reading.ts';
 import type { Value } from '../value.ts';
 import type { Entry, Kind } from './kind.ts';
 import type { UnitSlip } from './mistakes.ts';
-import { roundedTo } from './rounding.ts';
+import { cutTo, roundedTo } from './rounding.ts';
 
 /*
  * What may be wrong with the writing of an answer, whatever the method: its unit, its rounding,
@@ -49,6 +49,14 @@ function isTimes<V extends Value, R extends ReadValue>(
 	);
 }
 
+/** The same, with the right value rounded to the places typed, three digits at least: 186 for 18.62. */
+function isRoundedTimes(kind: Kind, entry: Entry<ReadValue>, right: Value, factor: Exact): boolean {
+	const parts = 1 / (2 * entry.grain);
+	const written = kind.map(right, (one) => roundedTo(one / factor.valueOf(), parts));
+	const isLong = kind.numbers(written).every((one) => Math.abs(one) * parts >= 100);
+	return isLong && kind.isWritten(entry, written, 'very');
+}
+
 /** How an answer may be the right value, rounded too coarsely. */
 export function roundingIn<V extends Value, R extends ReadValue>(
 	kind: Kind<V, R>,
@@ -67,7 +75,7 @@ export function roundingIn<V extends Value, R extends ReadValue>(
 			)
 	);
 	if (near !== undefined) return { how: 'end', ...(onRule(near) && { parts: near }) };
-	const isCut = (parts: number) => isWrittenTo(entry, parts) && made((one) => cutTo(one, parts));
+	const isCut = (parts: number) => isWrittenTo(entry, parts) && made((one) => cutToTwo(one, parts));
 	if (coarse.length > 0 && places(kind).some(isCut)) return { how: 'cut' };
 	return kind.dimension.formula === 'in' && isMetric(kind, entry, right) ? { how: 'metric' } : null;
 }
@@ -99,9 +107,9 @@ function places({ fine }: Kind): number[] {
 }
 
 /** Cut off behind so many parts; no number where fewer than two digits would be left to match. */
-function cutTo(value: number, parts: number): number {
-	const left = Math.floor(value * parts + 1e-9);
-	return left < 10 ? NaN : left / parts;
+function cutToTwo(value: number, parts: number): number {
+	const left = cutTo(value, parts);
+	return left * parts < 9.5 ? NaN : left;
 }
 
 /** Whether every value is the right one to whole or half millimetres, up to one, or to tenths. */
@@ -140,14 +148,26 @@ export function digitsIn(
 	if (typeof right === 'string' && typeof entry.value === 'string') {
 		return swaps(right).includes(entry.value) ? 'swapped' : null;
 	}
-	// A fraction or a whole number has no digits to misplace.
+	if (kind.mistakes.digits && kind.mistakes.coarse.length === 0) {
+		return isWithoutPoint(kind, entry, right) ? 'point' : null;
+	}
+	// A fraction has no digits to misplace.
 	if (!kind.mistakes.digits || entry.grain === 0) return null;
-	const moved = powersOfTen.some((factor) => isTimes(kind, entry, right, factor));
+	const moved = powersOfTen.some(
+		(factor) => isTimes(kind, entry, right, factor) || isRoundedTimes(kind, entry, right, factor)
+	);
 	if (moved && kind.numbers(right).some((one) => one !== 0)) return 'point';
 	const typed = kind.toValue(entry, right);
 	return typeof right === 'number' && typeof typed === 'number' && isSwapped(typed, right)
 		? 'swapped'
 		: null;
+}
+
+/** Whether a whole number is one with a decimal that was still to be rounded, and its point lost: 1027. */
+function isWithoutPoint(kind: Kind, entry: Entry<ReadValue>, right: Value): boolean {
+	const typed = kind.toValue(entry, right);
+	if (typeof right !== 'number' || typeof typed !== 'number') return false;
+	return right >= 10 && typed % 10 !== 0 && Math.abs(typed / 10 - right) < 1;
 }
 
 /** Whether one is the other to one to four places with two neighbouring digits swapped. */
@@ -157,6 +177,36 @@ function isSwapped(typed: number, right: number): boolean {
 		return swaps(text).some((swapped) => Math.abs(Number(swapped) - typed) < 1e-9);
 	});
 }
+
+/**
+ * Whether an answer is the right one as written but for one digit, left out or typed twice. The last
+ * digit left out is one cut off. Of whole numbers so few are met that only a digit too many tells.
+ */
+export function mistypedIn(
+	kind: Kind,
+	entry: Entry<ReadValue>,
+	right: Value
+): 'dropped' | 'doubled' | null {
+	const typed = kind.toValue(entry, right);
+	if (typeof right !== 'number' || typeof typed !== 'number' || !kind.mistakes.digits) return null;
+	const places = entry.grain > 0 ? Math.round(-Math.log10(2 * entry.grain)) : 0;
+	if (places === 0 && !(Number.isInteger(right) && Number.isInteger(typed))) return null;
+	const text = typed.toFixed(Math.max(0, places));
+	const written = places === 0 ? [right.toFixed(0)] : [2, 3, 4, 5].map((to) => right.toFixed(to));
+	const long = written.filter((one) => one.replace(/^0?[.]0*|[.]/g, '').length > 1);
+	if (places > 0 && long.some((one) => lessOne(one).includes(text))) return 'dropped';
+	return long.some((one) => lessOne(text, isTwice).includes(one)) ? 'doubled' : null;
+}
+
+/** A text without one of its digits, in every way; the last one stays, and a nought before the point. */
+function lessOne(text: string, isOut = (_: string, at: number): boolean => at < text.length - 1) {
+	return [...text].flatMap((sign, at) => {
+		const stays = sign === '.' || (at === 0 && text.startsWith('0.')) || !isOut(text, at);
+		return stays ? [] : [text.slice(0, at) + text.slice(at + 1)];
+	});
+}
+
+const isTwice = (text: string, at: number): boolean => at > 0 && text[at] === text[at - 1];
 
 /** A text with two neighbouring digits swapped, in every way; a point between them stays. */
 function swaps(text: string): string[] {

@@ -2,6 +2,7 @@ import { ratio } from '../exact.ts';
 import { dimension } from '../units.ts';
 import { measured, type SizeNames } from './measured.ts';
 import type { Mistakes } from './mistakes.ts';
+import { plain } from './plain.ts';
 
 /*
  * 1 in = 25.4 mm exactly: National Bureau of Standards, Federal Register notice 59-5442,
@@ -79,7 +80,7 @@ export const anyLength = {
 } as const;
 
 /** Decimal inches, at least three places: 0.050 in, 0.1875 in. */
-export const length = measured({ id: 'length', ...anyLength });
+export const length = plain(measured({ id: 'length', ...anyLength }));
 
 /** The same in figures: the name of a drill would beg the question. */
 export const lengthInFigures = measured({

@@ -1,4 +1,4 @@
-import { decimalText, type Exact, exactly, mixedText } from '../exact.ts';
+import { decimalText, type Exact, exactly, isWithin, mixedText } from '../exact.ts';
 import type { LengthUnit } from '../value.ts';
 import { type Reader, readWith, workWith } from '../reader.ts';
 import type { Field, Measure, NameReading } from '../reading.ts';
@@ -88,7 +88,7 @@ export function measured(parts: Parts): NumberKind {
 			readWith(text, (reader) => reader.readNumbers(text, fieldIn(reader, unit))),
 		workAll: (text, unit) => workWith((reader) => reader.readNumbers(text, fieldIn(reader, unit))),
 		judge: ({ value }, right, tolerance) =>
-			value.sub(exactly(right)).abs().compare(tolerance) <= 0 ? { is: 'right' } : { is: 'off' },
+			isWithin(value, right, tolerance) ? { is: 'right' } : { is: 'off' },
 		isWritten: (entry, value, nearness = 'rounded') =>
 			Math.abs(entry.value.valueOf() - value) <= roomFor(entry, nearness, kind.fine),
 		differs: (one, other, room) => Math.abs(one - other) > room,
@@ -143,8 +143,8 @@ function numberMathml(kind: NumberKind, value: number, units: LengthUnit): strin
 }
 
 /** Parts of the last place carried that a typed number may be off, besides its own last place. */
-const lost: Readonly<Record<Exclude<Nearness, 'very'>, number>> = { rounded: 0.5, exact: 0.1 };
-const mostOfValue: typeof lost = { rounded: Infinity, exact: 0.01 };
+const lost: Readonly<Record<Exclude<Nearness, 'very'>, number>> = { rounded: 0.5, exact: 0.05 };
+const mostOfValue: typeof lost = { rounded: 1e9, exact: 0.01 };
 
 /** Half of the last of four digits is so small a part of a number, or less. */
 const fourDigits = 2000;
@@ -155,9 +155,10 @@ const fourDigits = 2000;
  */
 function roomFor({ value, grain }: Entry<Exact>, nearness: Nearness, fine: number): number {
 	if (nearness === 'very') return 1e-6;
+	const size = Math.abs(value.valueOf());
 	const onRule = grain === 0 && value.d > 8n && 64n % value.d === 0n;
 	// Of a small number even a tenth of the last place carried is much.
-	const inPlaces = Math.min(lost[nearness] / fine, value.abs().valueOf() * mostOfValue[nearness]);
+	const inPlaces = Math.min(lost[nearness] / fine, size * mostOfValue[nearness]);
 	const room = onRule && nearness === 'rounded' ? 1 / 128 : Math.max(grain, inPlaces);
-	return Math.min(room, Math.max(5.5 / fine, value.abs().valueOf() / fourDigits)) + 1e-9;
+	return Math.min(room, Math.max(5.5 / fine, size / fourDigits)) + 1e-9;
 }

@@ -1,5 +1,6 @@
 import { dimension, type UnitRow } from '../units.ts';
 import { measured, type NumberKind } from './measured.ts';
+import { plain } from './plain.ts';
 
 const things = 'pc pcs piece pieces ea each rivet rivets hole holes space spaces part parts';
 
@@ -14,14 +15,16 @@ export const plainNumbers = dimension({
 });
 
 /** A number without unit, up to five places: a factor, a chart value. */
-export const number = measured({
-	id: 'number',
-	dimension: plainNumbers,
-	noun: 'a plain number',
-	hint: 'A number, with all its places.',
-	example: '0.75 or 3/4',
-	places: [0, 5]
-});
+export const number = plain(
+	measured({
+		id: 'number',
+		dimension: plainNumbers,
+		noun: 'a plain number',
+		hint: 'A number, with all its places.',
+		example: '0.75 or 3/4',
+		places: [0, 5]
+	})
+);
 
 /** A number to two places at most, for what is only told: 1.35. */
 export const hundredths = measured({

@@ -8,6 +8,11 @@ export function roundedTo(value: number, parts: number): number {
 	return Math.floor(value * parts + 0.5 + 1e-9) / parts;
 }
 
+/** Cut off behind so many parts of the base unit. */
+export function cutTo(value: number, parts: number): number {
+	return Math.floor(value * parts + 1e-9) / parts;
+}
+
 /**
  * A result as a shop carries it to the next step: lengths to the thousandth, but a size that is
  * written as a fraction as that fraction.

@@ -1,10 +1,13 @@
 import { worded } from './worded.ts';
+import { plain } from './plain.ts';
 
 /** Words as they stand. */
-export const word = worded({
-	id: 'word',
-	noun: 'words',
-	hint: 'Letters and numbers as they stand.',
-	example: '2024-T3',
-	meant: (words) => ({ words })
-});
+export const word = plain(
+	worded({
+		id: 'word',
+		noun: 'words',
+		hint: 'Letters and numbers as they stand.',
+		example: '2024-T3',
+		meant: (words) => ({ words })
+	})
+);

@@ -17,6 +17,26 @@ export const setbackK: TradeFunction = {
 	show: ([angle = []]) => ['<mi>tan</mi><mfrac><mrow>', ...angle, '</mrow><mn>2</mn></mfrac>']
 };
 
+/** The sine of half an angle, taken for its tangent. */
+export const halfSine: TradeFunction = {
+	takes: ['angle'],
+	gives: 'number',
+	run: (angle: number) => Math.sin((angle * Math.PI) / 360),
+	show: ([angle = []]) => ['<mi>sin</mi><mfrac><mrow>', ...angle, '</mrow><mn>2</mn></mfrac>']
+};
+
+/** The tangent of half an angle by a calculator set to radians, its sign left out. */
+export const halfTangentInRadians: TradeFunction = {
+	takes: ['angle'],
+	gives: 'number',
+	run: (angle: number) => Math.abs(Math.tan(angle / 2)),
+	show: ([angle = []]) => [
+		'<mi>tan</mi><mrow><mo>(</mo><mfrac><mrow>',
+		...angle,
+		'</mrow><mn>2</mn></mfrac><mi>rad</mi><mo>)</mo></mrow>'
+	]
+};
+
 export const bendAllowance: TradeFunction = {
 	takes: ['length', 'length', 'angle'],
 	gives: 'length',

@@ -7,11 +7,12 @@ const most = 1000;
 export const stepOff: TradeFunction = {
 	takes: ['length', 'length', 'number'],
 	gives: 'length[]',
-	run: (start: number, pitch: number, count: number) =>
-		Array.from(
-			{ length: Math.min(Math.max(0, Math.round(count)), most) },
-			(_, i) => start + i * pitch
-		),
+	run: (start: number, pitch: number, count: number) => {
+		const last = Math.min(Math.round(count), most);
+		const holes: number[] = [];
+		for (let i = 0; i < last; i++) holes.push(start + i * pitch);
+		return holes;
+	},
 	show: ([start = [], pitch = []]) => [...start, text(', then every '), ...pitch]
 };
 

@@ -13,6 +13,8 @@ export interface Job {
 	readonly layers?: readonly Layer[];
 	/** Rivet diameter, inches. */
 	readonly D?: number;
+	/** Length of a rivet called out by its number for a joint, inches. */
+	readonly length?: number;
 	/** Alloy letters of the rivet. */
 	readonly letters?: string;
 	/** Alloy of the sheet: `2024-T3`. */

@@ -34,6 +34,9 @@ function thickestIn({ layers, T }: Job): number | undefined {
 	return layers && layers.length > 0 ? Math.max(...layers.map((one) => one.T)) : T;
 }
 
+const light =
+	/skin|door|flap|fairing|patch|cowl|wing tip|tail cone|hinge|floor panel|cover|seal|baffle|nose rib/i;
+
 const structure = /skin|spar|stringer|rib\b|ribs\b|frame|bulkhead|web|longeron|stiffener/i;
 
 export const rivetFacts: readonly Fact[] = [
@@ -59,6 +62,36 @@ export const rivetFacts: readonly Fact[] = [
 			const parts = layers ?? (T === undefined ? [] : [{ name: '', T }]);
 			return D === undefined || parts.length === 0 ? null : isThickEnough(parts, D);
 		}
+	},
+	{
+		id: 'rivet.quarter',
+		says: 'A 1/4 in rivet goes where the thickest sheet is over 0.063 in.',
+		source: source('none', 'rivets of light aircraft', 'practice'),
+		holds: (job) => {
+			const T = thickestIn(job);
+			return T === undefined || job.D === undefined || job.D < 1 / 4 - slack ? null : T > 0.065;
+		}
+	},
+	{
+		id: 'rivet.heavy',
+		says: 'A rivet of 3/16 in and over, or of 2017 or 2024, is not called out for a skin, a door, a cover, a hinge or the like.',
+		source: source('none', 'rivets of light aircraft', 'practice'),
+		holds: ({ D, letters, layers, T, story }) =>
+			D === undefined ||
+			layers ||
+			T !== undefined ||
+			(D < 3 / 16 - slack && !/^DD?$/.test(letters ?? ''))
+				? null
+				: !light.test(story)
+	},
+	{
+		id: 'rivet.length',
+		says: 'A rivet called out for a joint of sheets is 2D to 4D long: 1.5D makes its head.',
+		source: source('none', 'rivets of sheet metal', 'practice'),
+		holds: ({ D, length }) =>
+			D === undefined || length === undefined
+				? null
+				: length >= 2 * D - slack && length <= 4 * D + slack
 	},
 	{
 		id: 'rivet.1100',

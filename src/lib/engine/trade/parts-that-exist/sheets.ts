@@ -1,8 +1,6 @@
 import { source } from '../source.ts';
 import { type Fact, slack } from './fact.ts';
-
-const stressed =
-	/stressed skin|(wing|fuselage|flap|tail) skin|spar|stringer|bulkhead|\brib\b|longeron/i;
+import { isStrongEnough } from './made-of.ts';
 
 /** Pounds that one person lifts: sheet is awkward to hold. */
 const oneLifts = 35;
@@ -10,10 +8,9 @@ const oneLifts = 35;
 export const sheetFacts: readonly Fact[] = [
 	{
 		id: 'sheet.soft',
-		says: 'Stressed skin and structure are not made of 1100 or 3003.',
+		says: 'Stressed skin, spars, ribs, stringers and bulkheads are not made of 1100, 3003 or 5052.',
 		source: source('none', 'alloys for structure', 'practice'),
-		holds: ({ alloy, story }) =>
-			alloy !== undefined && /^(1100|3003)\b/.test(alloy) ? !stressed.test(story) : null
+		holds: ({ alloy, story }) => (alloy === undefined ? null : isStrongEnough(story, alloy))
 	},
 	{
 		id: 'lift.two',

@@ -1,14 +1,16 @@
 import { type Drawing, rectangle } from '../../../figures/drawing.ts';
 import { drilledSheet } from '../../../figures/parts/hole.ts';
-import { manufacturedHead } from '../../../figures/parts/rivet.ts';
+import { manufacturedHead, widthBeside } from '../../../figures/parts/rivet.ts';
 import type { SeenBy } from '../../family.ts';
+import { down } from '../../../figures/size.ts';
 
 /** The shank over or in the hole, to scale; the gap is a few thousandths. */
 export function rivetInHole(seen: SeenBy, D: number): Drawing {
-	const scale = 110 / D;
-	const [width, x, thickness] = [250, 125, 46];
+	const [scale, thickness] = [down(110) / D, down(46)];
+	const width = widthBeside(D, scale);
+	const x = width / 2;
 	const hole = Math.min(Math.max(seen.at('entered'), 0), 2.2 * D) * scale;
-	const shank = thickness + 30;
+	const shank = thickness + down(30);
 	// It stands on a hole that is too small, and sticks half way in one of its own size.
 	const lift = { small: -shank, binds: thickness / 2 - shank }[seen.case] ?? 0;
 	const r = (D * scale) / 2;

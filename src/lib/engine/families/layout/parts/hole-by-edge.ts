@@ -2,17 +2,16 @@ import { type Drawing, segment, text } from '../../../figures/drawing.ts';
 import { dimensionAcross } from '../../../figures/parts/dimension.ts';
 import { plate, roundFeature } from '../../../figures/parts/plate.ts';
 import type { Say, SeenBy } from '../../family.ts';
-
-export const width = 290;
-/** Drawing units in a rivet diameter; every rivet is drawn the same size. */
-export const unit = 28;
+import { across, down } from '../../../figures/size.ts';
 
 /** Outcomes where the hole stands as it was asked. */
 const asWanted = ['least', 'preferred', 'greatest'];
 
 /** The hole where the answer puts it, with the least and the greatest beside it, to scale. */
 export function holeByEdge(seen: SeenBy, say: Say): Drawing {
-	const [top, bottom] = [0, 80];
+	// Every rivet is drawn the same size.
+	const [width, unit] = [across(290), across(28)];
+	const [top, bottom] = [0, Math.max(unit + 16, down(80))];
 	const middle = (top + bottom) / 2;
 	const x = width - Math.max(-1.5, Math.min(seen.at('times'), 7.2)) * unit;
 	const limits = [

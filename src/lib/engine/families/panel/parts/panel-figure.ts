@@ -3,18 +3,26 @@ import { dimensionDown } from '../../../figures/parts/dimension.ts';
 import { namesBeside, stackHeight, stackSection } from '../../../figures/parts/joint.ts';
 import { plate, roundFeature } from '../../../figures/parts/plate.ts';
 import type { Value } from '../../../quantity/value.ts';
+import { across, down } from '../../../figures/size.ts';
 import type { Values } from '../../../solver/compiled.ts';
 import type { Say } from '../../family.ts';
 
 /* The panel from above, and under it a section through its rivets: not to scale. */
 
-const panel = { left: -8, top: -176, right: 130, bottom: -62 };
 /** Half of a flange. */
 const half = 9;
-/** From an edge to the end hole, and on to the next. */
-const [toEdge, toNext] = [20, 26];
-/** A doubler across the panel. */
-const band = { top: -122, bottom: -94 };
+
+/** The panel; from an edge of it to the end hole, and on to the next; a doubler across it. */
+function plan() {
+	const bottom = -62;
+	const top = bottom - down(114);
+	return {
+		panel: { left: -8, top, right: across(138) - 8, bottom },
+		toEdge: down(20),
+		toNext: down(26),
+		band: { top: top + down(54), bottom: top + down(82) }
+	};
+}
 
 export function panelFigure(given: Values, say: Say): Drawing {
 	const rows = Number(given.rows);
@@ -31,17 +39,20 @@ function numbersIn(value: Value | undefined): readonly number[] {
 }
 
 function fromAbove(given: Values, rows: number, doubled: boolean, say: Say): Shape[] {
+	const { panel, band } = plan();
 	const { left, right, bottom } = panel;
 	const apart = (right - left - 2 * half - 8) / (rows - 1);
 	const places = Array.from({ length: rows }, (_, i) => left + half + 4 + i * apart);
 	const [first = left] = places;
+	// Beside the panel: between two flanges there is no room for a letter.
+	const name = { anchor: 'end', tone: 'ink' } as const;
 	return [
 		...plate(panel),
 		...(doubled
 			? [
 					rectangle(left, band.top, right - left, band.bottom - band.top, 'metal-c'),
-					text(left - 8, (band.top + band.bottom) / 2 + 4, 'A', { anchor: 'end', tone: 'ink' }),
-					text(left - 8, bottom - 6, 'B', { anchor: 'end', tone: 'ink' })
+					text(left - 6, (band.top + band.bottom) / 2 + 4, 'A', name),
+					text(left - 6, (band.bottom + bottom) / 2 + 4, 'B', name)
 				]
 			: []),
 		...places.flatMap((x) => member(x)),
@@ -52,6 +63,7 @@ function fromAbove(given: Values, rows: number, doubled: boolean, say: Say): Sha
 
 /** A flange behind the panel, and the ends of its row of holes. */
 function member(x: number): Shape[] {
+	const { panel, toEdge, toNext } = plan();
 	const { top, bottom } = panel;
 	return [
 		...[x - half, x + half].map((side) => segment(side, top, side, bottom, 'hidden')),
@@ -61,6 +73,7 @@ function member(x: number): Shape[] {
 }
 
 function dimensions(given: Values, first: number, say: Say): Shape[] {
+	const { panel, toEdge, toNext } = plan();
 	const { left, top, right, bottom } = panel;
 	const [end, next] = [top + toEdge, top + toEdge + toNext];
 	return [
@@ -76,11 +89,10 @@ function dimensions(given: Values, first: number, say: Say): Shape[] {
 	];
 }
 
-const width = 190;
-
 /** The layers of a row, the skin at the top; a doubler on it ends half way. */
 function section(layers: readonly number[], doubled: boolean, say: Say): Shape[] {
-	const scale = 46 / Math.max(stackHeight(layers, 1), 0.05);
+	const width = across(190);
+	const scale = down(46) / Math.max(stackHeight(layers, 1), 0.05);
 	const along = doubled ? layers.slice(1) : layers;
 	const doubler = doubled ? (layers[0] ?? 0) * scale : 0;
 	const middles = layers.map(

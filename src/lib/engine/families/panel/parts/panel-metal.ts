@@ -9,7 +9,7 @@ import { rivetInStack } from '../../rivets/parts/rivet-in-stack.ts';
 const size = (one: unknown) => Number(one);
 
 /** What an answer does to the panel, drawn as in the task of that step; null where it is no size. */
-export function metal(seen: SeenBy, say: Say): Drawing | null {
+export function panelMetal(seen: SeenBy, say: Say): Drawing | null {
 	const layersOf = (key: string) =>
 		Array.isArray(seen.given[key]) ? seen.given[key].map(size) : [];
 	const { key } = seen;

@@ -7,6 +7,9 @@ export interface PanelStory {
 	readonly rows: readonly [number, number];
 	/** What the rows follow, one of it and many. */
 	readonly behind: readonly [one: string, many: string];
+	/** The thinnest or thickest skin that it is made of, inches, where not every sheet goes. */
+	readonly least?: number;
+	readonly most?: number;
 }
 
 function panel(
@@ -33,13 +36,16 @@ export const plainPanels: readonly PanelStory[] = [
 		'Skin',
 		'Frame flange'
 	),
-	panel(
-		'A cabin floor panel is riveted to its floor beams, one row along each beam from edge to edge.',
-		beam,
-		[2, 4],
-		'Floor panel',
-		'Floor beam flange'
-	),
+	{
+		...panel(
+			'A cabin floor panel is riveted to its floor beams, one row along each beam from edge to edge.',
+			beam,
+			[2, 4],
+			'Floor panel',
+			'Floor beam flange'
+		),
+		least: 0.025
+	},
 	panel(
 		'A new belly skin lies over its stringers. One row follows each stringer from edge to edge.',
 		stringer,
@@ -47,13 +53,16 @@ export const plainPanels: readonly PanelStory[] = [
 		'Belly skin',
 		'Stringer'
 	),
-	panel(
-		'A practice flap gets its lower skin, one row along each rib from the nose to the trailing edge.',
-		rib,
-		[3, 5],
-		'Lower skin',
-		'Rib flange'
-	),
+	{
+		...panel(
+			'A practice flap gets its lower skin, one row along each rib from the nose to the trailing edge.',
+			rib,
+			[3, 5],
+			'Lower skin',
+			'Rib flange'
+		),
+		most: 0.032
+	},
 	panel(
 		'The wall panel of a baggage bay is stiffened. One row holds each stiffener from edge to edge.',
 		stiffener,

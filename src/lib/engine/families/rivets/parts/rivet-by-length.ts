@@ -6,24 +6,24 @@ import {
 	stackHeight,
 	stackSection
 } from '../../../figures/parts/joint.ts';
+import { widthBeside } from '../../../figures/parts/rivet.ts';
 import type { SeenBy } from '../../family.ts';
-
-export const width = 250;
-export const x = width / 2;
+import { down } from '../../../figures/size.ts';
 
 export function scaleFor(layers: readonly number[], D: number): number {
-	return Math.min(170 / (stackHeight(layers, 1) + 2 * D), 50 / D);
+	return Math.min(down(170) / (stackHeight(layers, 1) + 2 * D), down(50) / D);
 }
 
 /** The joint with a rivet of the length answered, before driving if there is no metal for a head. */
 export function rivetByLength(layers: readonly number[], D: number, seen: SeenBy): Drawing {
 	const grip = stackHeight(layers, 1);
 	const scale = scaleFor(layers, D);
+	const width = widthBeside(D, scale);
 	const stack = stackSection({ layers, width, scale });
-	return { title: seen.says, shapes: [...stack, ...rivetIn(seen, D, grip, scale)] };
+	return { title: seen.says, shapes: [...stack, ...rivetIn(seen, D, grip, scale, width / 2)] };
 }
 
-function rivetIn(seen: SeenBy, D: number, grip: number, scale: number): Shape[] {
+function rivetIn(seen: SeenBy, D: number, grip: number, scale: number, x: number): Shape[] {
 	switch (seen.case) {
 		case 'inside':
 		case 'stub':
