@@ -6,6 +6,8 @@ const files = import.meta.glob(['../methods/*.ts', '../methods/pieces/*.ts'], { 
 
 /** The reasons for tolerances. */
 const reasons = import.meta.glob('../trade/tolerances.ts', { query: '?told' });
+// An import comes back in a later task only, also of what is there.
+let hasReasons = false;
 
 /**
  * Fetches what the methods and families that are loaded tell of answers: before marking, before a working is
@@ -17,5 +19,7 @@ export async function tell(): Promise<void> {
 		if (!load) throw new Error(`methods/${file}.ts is not in the build`);
 		return load;
 	});
-	await Promise.all([fetchMetal(), ...[...Object.values(reasons), ...loads].map((load) => load())]);
+	const reasonsToFetch = hasReasons ? [] : Object.values(reasons);
+	await Promise.all([fetchMetal(), ...[...reasonsToFetch, ...loads].map((load) => load())]);
+	hasReasons = true;
 }
