@@ -1,4 +1,6 @@
-import { readFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, utimesSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { zipSync } from 'fflate';
 import type { Page } from 'playwright-core';
 import { describe, expect } from 'vitest';
@@ -213,6 +215,51 @@ describe('an instructor', () => {
 			buffer: Buffer.from(bomb)
 		});
 		await page.getByText(/is too large for ha/).waitFor();
+	});
+
+	test('tries a file again that could not be opened, beside those that could', async ({
+		openPage
+	}) => {
+		const page = await openPage();
+		await page.goto('/sets/collect/');
+		await page.locator('html:not([data-asleep])').waitFor();
+		const [first, second] = await filesOf(open, ['B01', 'B02']);
+		const folder = mkdtempSync(join(tmpdir(), 'hand-ins-'));
+		const file = join(folder, 'B02.json');
+		// A browser reads a file again only as it was when it was chosen.
+		const write = () => {
+			writeFileSync(file, second?.text ?? '');
+			utimesSync(file, 1_700_000_000, 1_700_000_000);
+		};
+		write();
+		// On a stick that is pulled out: the page has the file, and its content is gone.
+		await page.evaluate(() => {
+			const input = Object.assign(document.createElement('input'), { type: 'file', id: 'stick' });
+			document.body.append(input);
+		});
+		await page.locator('#stick').setInputFiles(file);
+		rmSync(file);
+		await page.evaluate(
+			({ name, text }) => {
+				const data = new DataTransfer();
+				data.items.add(new File([text], name));
+				const [kept] = document.querySelector<HTMLInputElement>('#stick')?.files ?? [];
+				if (kept) data.items.add(kept);
+				window.dispatchEvent(new DragEvent('drop', { dataTransfer: data, cancelable: true }));
+			},
+			first ?? { name: '', text: '' }
+		);
+		await page.getByRole('heading', { name: '1 hand-in' }).waitFor();
+		await page.getByText('The file cannot be opened;').waitFor();
+		const again = page.getByRole('button', { name: 'Try again: B02.json' });
+		await again.press('Enter');
+		await page.getByText('The file cannot be opened;').waitFor();
+
+		write();
+		await again.press('Enter');
+		await page.getByRole('heading', { name: '2 hand-ins' }).waitFor();
+		expect(await page.getByText('The file cannot be opened;').count()).toBe(0);
+		rmSync(folder, { recursive: true });
 	});
 
 	test('takes pasted texts, and prints one sheet a code', async ({ openPage }) => {
