@@ -4,7 +4,8 @@ import { sheetWeight } from '../methods/sheet-weight.ts';
 import { evaluate } from '../solver/evaluate.ts';
 import { TradeError } from '../solver/trade-function.ts';
 import type { Flat } from './bent-edges.ts';
-import type { Cutout, PanelJob, Problem, StockSheet } from './job.ts';
+import type { PanelJob, Problem, StockSheet } from './job.ts';
+import { openArea } from './open-area.ts';
 import { numberAt, worked } from './rivets.ts';
 import { inchesText } from './write.ts';
 
@@ -47,15 +48,7 @@ export function areaOf(job: PanelJob, { along, across }: Flat): number {
 	const corners = (along.strips[0] + along.strips[1]) * (across.strips[0] + across.strips[1]);
 	const bent = job.bends.length > 0;
 	const round = bent ? 0 : (4 - Math.PI) * job.cornerRadius ** 2;
-	const open = job.cutouts.reduce((sum, one) => sum + openArea(job, one), 0);
-	return along.size * across.size - corners - round - open;
-}
-
-function openArea(panel: PanelJob, cutout: Cutout): number {
-	if (cutout.round) return (Math.PI / 4) * cutout.diameter ** 2;
-	const { x, y, length, width } = cutout;
-	const right = Math.min(x + length, panel.length);
-	return (right - x) * (Math.min(y + width, panel.width) - y);
+	return along.size * across.size - corners - round - openArea(job);
 }
 
 /** Pounds of so many square inches; null where the density of the alloy is not known. */
