@@ -44,6 +44,14 @@ test('a newcomer on a phone has answered after two presses, and the answer count
 	await page.getByText('REWORK').waitFor();
 	await page.getByRole('img', { name: 'less than the 1.5D wanted' }).waitFor();
 	await page.getByText('It is 0.0025 in short').waitFor();
+	// All of the verdict is in view, and the metal above it.
+	const seen = () =>
+		page.evaluate(() => {
+			const { bottom } = document.querySelector('[role="status"] .why')!.getBoundingClientRect();
+			const { top } = document.querySelector('[role="img"]')!.getBoundingClientRect();
+			return { words: bottom <= innerHeight, metal: top >= 0 };
+		});
+	await expect.poll(seen).toEqual({ words: true, metal: true });
 	expect(await page.evaluate('seen.presses')).toBe(2);
 	await page.getByText('Saved on this device.').waitFor();
 

@@ -66,7 +66,7 @@ function whyNot(task: Task, verdict: Verdict, entered: Value | null, units: Leng
 	const short = Number(task.right.needed) - Number(entered);
 	return short > 0 && short < 1 / 16
 		? `It is ${textAt(task.method, 'needed', short, units)} short: a length always goes up to the next 1/16 in.`
-		: 'Add the layers, add 1.5 D for the shop head, and take the next 1/16 in up.';
+		: 'Add the layers, add 1.5D for the shop head, and take the next 1/16 in up.';
 }
 
 /** The sum as it is worked. */

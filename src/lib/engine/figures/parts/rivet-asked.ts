@@ -74,7 +74,7 @@ export function askedRivet(asked: AskedRivet, where: PlaceName): Shape[] {
 			tip,
 			beside,
 			[x + r, x + r],
-			wide ? '1.5 D for the shop head' : '1.5 D'
+			wide ? '1.5D for the shop head' : '1.5D'
 		),
 		...dimensionDown(0, tip, x - r - (wide ? 40 : 22), [x - r, x - r], 'length ?'),
 		...dimensionAcross(x - r, x + r, tip + (wide ? 30 : 22), tip, `D ${size}`)
@@ -111,7 +111,7 @@ export function drivenAsked(asked: AskedRivet, driven: Driven, where: PlaceName)
 				wanted,
 				x - edge - 26,
 				[x - r, x - r],
-				wide ? '1.5 D wanted' : '1.5 D'
+				wide ? '1.5D wanted' : '1.5D'
 			),
 			...(stood > bottom
 				? toned(right ? 'accept' : 'rework', [
@@ -120,7 +120,7 @@ export function drivenAsked(asked: AskedRivet, driven: Driven, where: PlaceName)
 							stood,
 							x + edge + 22,
 							[x + r, x + r],
-							wide ? `${out} D stood out` : `${out} D`
+							wide ? `${out}D stood out` : `${out}D`
 						)
 					])
 				: [])
