@@ -72,7 +72,7 @@ const names: SizeNames = { reading: ({ drillsNamed }) => drillsNamed };
 export const anyLength = {
 	dimension: inches,
 	noun: 'a length',
-	hint: 'A fraction, a decimal, mm, or the sum to work out.',
+	hint: 'A fraction, decimal, mm, or the sum.',
 	example: { in: '1/8 in or 0.125', mm: '3.2 mm or 1/8 in' },
 	places: [3, 4],
 	names,
