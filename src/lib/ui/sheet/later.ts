@@ -1,4 +1,5 @@
 import { late } from '../late.ts';
+import { whenIdle } from '../when-idle.ts';
 import { loadReader } from '$lib/engine/quantity/reader.ts';
 
 /*
@@ -30,12 +31,6 @@ export const talkPart = () => withTold(talk);
 async function withTold<T>(load: () => Promise<T>): Promise<T> {
 	const [part] = await Promise.all([load(), told()]);
 	return part;
-}
-
-/** Calls back when the browser has nothing better to do. */
-export function whenIdle(call: () => void): void {
-	if ('requestIdleCallback' in globalThis) requestIdleCallback(call);
-	else setTimeout(call, 200);
 }
 
 /**
