@@ -2,12 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { openArea } from '../../../src/lib/engine/panel/open-area.ts';
 import { planPanel } from '../../../src/lib/engine/panel/plan.ts';
 
-const round = (at: [number, number], diameter: number) => ({
-	shape: 'round',
-	x: at[0],
-	y: at[1],
-	diameter
-});
+const round = ([x, y]: [number, number], diameter: number) => ({ x, y, diameter });
 const box = (x: number, y: number, length: number, width: number) => ({ x, y, length, width });
 
 async function openOf(...cutouts: object[]): Promise<number> {
