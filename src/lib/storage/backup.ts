@@ -8,7 +8,7 @@ import {
 	writeBackup
 } from './backup-file.ts';
 import { write, type Writing } from './database.ts';
-import { writeEvents } from './log.ts';
+import { addEvents, copyEvents } from './log.ts';
 import { freeNickname } from './nickname.ts';
 import { type EventTable, pagesOf, portionsOf } from './pages.ts';
 import type { Store } from './store.ts';
@@ -90,32 +90,38 @@ export async function restore(
 	{ signal, onProgress }: Watch = {}
 ): Promise<Restored> {
 	const all = learners.reduce((sum, { events }) => sum + events.length, 0);
+	const counted = (events: number) => ({
+		eventsNew: fresh.length,
+		eventsKnown: events - fresh.length
+	});
 	let done = 0;
 	let learnersNew = 0;
-	let eventsNew = 0;
+	const fresh: LogEvent[] = [];
 	try {
 		for (const learner of learners) {
 			const sorted = [...learner.events].sort(compareEvents);
 			for (const [index, portion] of portionsOf(sorted).entries()) {
 				const left = all - done;
-				if (signal?.aborted) return { learnersNew, eventsNew, eventsKnown: done - eventsNew, left };
-				const { isNew, added } = await writeEvents(store, async (tx, add) => {
+				if (signal?.aborted) return { learnersNew, ...counted(done), left };
+				const { isNew, added } = await write(store.db, async (tx) => {
 					// Later, a learner who is missing was removed in another tab.
 					const isNew = index === 0 && (await addMissing(tx, learner, Date.parse(made)));
-					const added = (await add(portion)).length;
-					await noteSaved(tx, learner.id, added);
+					const added = await addEvents(tx, store, portion);
+					await noteSaved(tx, learner.id, added.length);
 					return { isNew, added };
 				});
 				if (isNew) learnersNew++;
-				eventsNew += added;
+				fresh.push(...added);
 				done += portion.length;
 				onProgress?.(done, all);
 			}
 		}
 	} finally {
 		store.changed(learners.map(({ id }) => id));
+		// Until the copy has them too they are in the file; waiting for it would take twice as long.
+		void copyEvents(store, fresh);
 	}
-	return { learnersNew, eventsNew, eventsKnown: all - eventsNew };
+	return { learnersNew, ...counted(all) };
 }
 
 /** @returns whether the learner was missing */

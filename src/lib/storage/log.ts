@@ -1,4 +1,4 @@
-import { unwrap, wrap } from 'idb';
+import { unwrap } from 'idb';
 import {
 	compareEvents,
 	type KnownEvent,
@@ -82,7 +82,8 @@ export async function writeEvents<T>(
 	return result;
 }
 
-async function copyEvents({ db, copy }: Store, added: readonly LogEvent[]): Promise<void> {
+/** Puts events that are in the log into its copy; what fails there is made good the next time. */
+export async function copyEvents({ db, copy }: Store, added: readonly LogEvent[]): Promise<void> {
 	const opened = await copy;
 	if (!opened) return;
 	try {
@@ -114,22 +115,38 @@ export async function addMissingEvents(
 	tx: Writing,
 	events: readonly LogEvent[]
 ): Promise<LogEvent[]> {
-	const added = (await newOf(tx, events)).sort(compareEvents);
-	// No promise for each: one that fails ends the transaction, which is waited for.
+	const sorted = [...new Map(events.map((event) => [event.id, event])).values()].sort(
+		compareEvents
+	);
 	const table = unwrap(tx.objectStore('events'));
-	for (const event of added) table.add(event);
-	return added;
+	const known = new Set<LogEvent>();
+	// The database refuses what it has, by key or by id. To ask before would double the requests,
+	// and a promise for each would cost as much again.
+	const requests = sorted.map((event) => {
+		const request = table.add(event);
+		request.onerror = (refusal) => {
+			if (request.error?.name !== 'ConstraintError') return;
+			refusal.preventDefault();
+			refusal.stopPropagation();
+			known.add(event);
+		};
+		return request;
+	});
+	// They are answered in the order they were made in.
+	const last = requests.at(-1);
+	if (last) await answered(last);
+	return sorted.filter((event) => !known.has(event));
 }
 
-async function newOf(tx: Writing, events: readonly LogEvent[]): Promise<LogEvent[]> {
-	const ids = unwrap(tx.objectStore('events').index('byId'));
-	const byId = new Map(events.map((event) => [event.id, event]));
-	const asked = [...byId.keys()].map((id) => ids.getKey(id));
-	// They are answered in the order they were asked in.
-	const last = asked.at(-1);
-	if (last) await wrap(last);
-	for (const { result } of asked) if (Array.isArray(result)) byId.delete(String(result[2]));
-	return [...byId.values()];
+/** Resolves once a request has its answer, also where that is a refusal that ends nothing. */
+function answered(request: IDBRequest): Promise<void> {
+	return new Promise((resolve, reject) => {
+		request.addEventListener('success', () => resolve());
+		request.addEventListener('error', ({ defaultPrevented }) => {
+			if (defaultPrevented) resolve();
+			else reject(request.error);
+		});
+	});
 }
 
 export function byLearner(events: readonly LogEvent[]): Map<string, LogEvent[]> {
