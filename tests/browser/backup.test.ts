@@ -1,3 +1,4 @@
+import { randomUUID } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { describe, expect } from 'vitest';
@@ -37,6 +38,18 @@ async function choose(page: Page, text: string) {
 		buffer: Buffer.from(text)
 	});
 	await expect.poll(() => field.inputValue()).toBe('');
+}
+
+/** How many events the log of the device has. */
+function events(page: Page): Promise<number> {
+	return page.evaluate(async () => {
+		const wait = <T>(request: IDBRequest<T>) =>
+			new Promise<T>((resolve) => (request.onsuccess = () => resolve(request.result)));
+		const db = await wait(indexedDB.open('bucktail'));
+		const count = await wait(db.transaction('events').objectStore('events').count());
+		db.close();
+		return count;
+	});
 }
 
 /** What the plan says of today. */
@@ -91,6 +104,71 @@ test('one file holds all learners of a device', async ({ openPage }) => {
 	await there.getByText('3 records were new. 3 learners were added.').waitFor();
 	// Another learner has that name here.
 	await there.getByRole('button', { name: 'Work as Kit 2' }).waitFor();
+});
+
+test('a long log is added with its progress shown, is stopped, fails half way, and goes on', async ({
+	openPage
+}) => {
+	const page = await openPage();
+	await answer(page, 'RL1-007T-4P', true);
+	const file = JSON.parse(await saved(page, 'Save a backup')) as {
+		learners: { events: { type: string; id: string; at: number }[] }[];
+	};
+	const [log] = file.learners;
+	const one = log?.events.find(({ type }) => type === 'attempt');
+	if (!log || !one) throw new Error('no attempt in the backup');
+	const all = 4200;
+	for (let i = log.events.length; i < all; i++) {
+		log.events.push({ ...one, id: randomUUID(), at: one.at + i });
+	}
+	const text = JSON.stringify(file);
+
+	const there = await openPage();
+	await there.goto('/learners/');
+	await choose(there, text);
+	const add = there.getByRole('button', { name: 'Add to this device' });
+	// As soon as the first portion is in: on a quick machine the rest does not take long.
+	await there.evaluate(() => {
+		const watch = new MutationObserver(() => {
+			const bar = document.querySelector('progress');
+			if (!bar || bar.value === 0) return;
+			watch.disconnect();
+			const field = document.querySelector<HTMLInputElement>('#file');
+			Object.assign(window, { seen: [bar.value, bar.max, field?.disabled] });
+			[...document.querySelectorAll('button')]
+				.find(({ textContent }) => textContent.trim() === 'Stop adding')
+				?.click();
+		});
+		watch.observe(document.body, { childList: true, subtree: true, attributes: true });
+	});
+	await add.click();
+	await there.getByText('Stopped: what was added stays').waitFor();
+	expect(await there.evaluate('seen')).toEqual([1000, all, true]);
+	const stopped = await events(there);
+	expect(stopped).toBeGreaterThanOrEqual(1000);
+	expect(stopped).toBeLessThan(all);
+
+	// The disk is full after some more.
+	await there.evaluate((room) => {
+		const plain = IDBObjectStore.prototype.add;
+		let left = room;
+		IDBObjectStore.prototype.add = function (...what) {
+			if (this.name !== 'events' || left-- > 0) return Reflect.apply(plain, this, what);
+			throw new DOMException('full', 'QuotaExceededError');
+		};
+		Object.assign(window, { mend: () => (IDBObjectStore.prototype.add = plain) });
+	}, stopped + 1500);
+	await choose(there, text);
+	await add.click();
+	await there.getByText('Not all of it was added: add it again').waitFor();
+	const half = await events(there);
+	expect(half).toBeGreaterThan(stopped);
+	expect(half).toBeLessThan(all);
+
+	await there.evaluate('mend()');
+	await add.click();
+	await there.getByText(/records were new/).waitFor();
+	expect(await events(there)).toBe(all);
 });
 
 describe('a file that cannot be used', () => {

@@ -70,6 +70,26 @@ describe('a store that the browser has lost', () => {
 		again.close();
 	});
 
+	test('tells how far it is, where there is much to put back', async () => {
+		const store = await lived();
+		const [learner] = await listLearners(store);
+		const many = Array.from({ length: 2500 }, () => attempt({ learner: learner?.id ?? '' }));
+		await merge(store, many);
+		store.close();
+		await deleteDB(store.db.name);
+		const heard: (readonly [number, number])[] = [];
+		const again = await openAgain({
+			name: store.db.name,
+			onRecovered: (done, all) => heard.push([done, all])
+		});
+		expect(heard).toEqual([
+			[1000, 2506],
+			[2000, 2506],
+			[2506, 2506]
+		]);
+		again.close();
+	});
+
 	test('stays without a learner who was removed', async () => {
 		const store = await lived();
 		for (const { id, nickname } of await listLearners(store))

@@ -30,6 +30,7 @@ export interface OpenOptions {
 	readonly folds?: readonly Fold<unknown>[];
 	readonly learners?: readonly string[];
 	readonly troubles?: Trouble[];
+	readonly onRecovered?: (done: number, all: number) => void;
 }
 
 let stores = 0;
@@ -49,8 +50,10 @@ export async function freshStore(options: OpenOptions = {}): Promise<Store> {
 }
 
 /** A second connection to a store, as another tab has it. */
-export function openAgain({ name, folds, troubles = [] }: OpenOptions = {}): Promise<Store> {
+export function openAgain(options: OpenOptions = {}): Promise<Store> {
+	const { name, folds, troubles = [], onRecovered } = options;
 	return openStore({
+		...(onRecovered && { onRecovered }),
 		name: name ?? freshName(),
 		folds: folds ?? [trail, tally],
 		onTrouble: (trouble) => troubles.push(trouble)

@@ -1,7 +1,7 @@
 import { type LogCopy, openCopy } from './copy.ts';
 import { type Database, openDatabase } from './database.ts';
 import type { Fold } from './fold.ts';
-import { recoverLog } from './recover.ts';
+import { type OnRecovered, recoverLog } from './recover.ts';
 import { answered, type Trouble } from './trouble.ts';
 
 /** The store of this device, open. */
@@ -22,18 +22,20 @@ export interface Store {
 export interface StoreOptions {
 	readonly folds: readonly Fold<unknown>[];
 	readonly onTrouble: (trouble: Trouble) => void;
+	/** Hears how far a lost log is put back from its copy. */
+	readonly onRecovered?: OnRecovered;
 	readonly name?: string;
 }
 
 /** @throws what `troubleOf` puts a name to, when this browser cannot open it */
 export async function openStore(options: StoreOptions): Promise<Store> {
-	const { folds, onTrouble, name = 'bucktail' } = options;
+	const { folds, onTrouble, onRecovered, name = 'bucktail' } = options;
 	const db = await answered(openDatabase(name, onTrouble), onTrouble);
 	const copy = openCopy(db);
 	// With learners in it the store is whole, and nothing waits for the copy.
 	if ((await db.count('learners')) === 0) {
 		const found = await copy;
-		if (found) await recoverLog(db, found);
+		if (found) await recoverLog(db, found, onRecovered);
 	}
 	// Without it tabs do not hear of each other, and each still stores.
 	const tabs = 'BroadcastChannel' in globalThis ? new BroadcastChannel(name) : null;

@@ -44,10 +44,13 @@ export const folds = [learningFold, courseFold];
 
 export async function openDesk(options: {
 	onTrouble: (sentence: string) => void;
+	/** Hears how far a lost log is put back from its copy. */
+	onRecovered: (done: number, all: number) => void;
 	onChange: (learners: readonly string[]) => void;
 }): Promise<Desk> {
 	const onTrouble = (trouble: Trouble) => options.onTrouble(troubleSentences[trouble]);
-	const store = await openStore({ folds, onTrouble });
+	const { onRecovered } = options;
+	const store = await openStore({ folds, onTrouble, onRecovered });
 	/** Writes what somebody just did: that takes no time unless the store stands still. */
 	const written = (work: Promise<unknown>) => answered(work, onTrouble).then(() => {});
 	store.onChange(options.onChange);

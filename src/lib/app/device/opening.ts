@@ -16,6 +16,9 @@ export async function openFor(here: Device): Promise<Desk | null> {
 				// Pages go on without it while it stands still.
 				here.ready = true;
 			},
+			onRecovered: (done, all) => {
+				here.recovering = done < all ? recoveringWords(done, all) : null;
+			},
 			onChange: (ids) => void changedElsewhere(here, ids)
 		});
 		await readDesk(here, desk, readKept(learnerKey));
@@ -25,6 +28,11 @@ export async function openFor(here: Device): Promise<Desk | null> {
 		here.trouble = sentenceFor(error);
 		return null;
 	}
+}
+
+function recoveringWords(done: number, all: number): string {
+	const share = Math.floor((10 * done) / all) * 10;
+	return `This browser lost its records; they are put back from their copy: ${share} percent.`;
 }
 
 async function changedElsewhere(here: Device, ids: readonly string[]): Promise<void> {

@@ -8,15 +8,12 @@ import {
 } from '$lib/storage/persist.ts';
 import type { Store } from '$lib/storage/store.ts';
 import { sentenceFor } from '$lib/storage/trouble.ts';
+import { type Adding, recordsIn } from '$lib/ui/learners/file-content.ts';
 import type { Chosen } from './backup.ts';
 import { device } from '../device/device.svelte.ts';
 import { refresh, switchTo } from '../device/reading.ts';
 import { askToKeep } from './keep.ts';
 import { practice } from '../practice/practice.svelte.ts';
-
-function grouped(count: number): string {
-	return count.toLocaleString('en-GB');
-}
 
 /** What can be done with the learners of this device and with their backups. */
 class Learners {
@@ -32,8 +29,8 @@ class Learners {
 	refusal = $state('');
 	/** The backup that was chosen and is not added yet. */
 	chosen = $state.raw<Chosen | null>(null);
-	/** How far adding the chosen file is, in words; null when it is not being added. */
-	adding = $state<string | null>(null);
+	/** How far adding the chosen file is; null when it is not being added. */
+	adding = $state.raw<Adding | null>(null);
 	#off = new AbortController();
 	#kept = $state<Persistence | null>(null);
 
@@ -132,12 +129,12 @@ class Learners {
 		const { chosen } = this;
 		if (!chosen || this.adding !== null) return;
 		this.#off = new AbortController();
-		this.adding = 'Adding …';
+		this.adding = { done: 0, of: recordsIn(chosen.content) };
 		this.saidOfBackup = '';
 		const whole = await this.#change(async (store) => {
 			this.saidOfBackup = await chosen.merge(store, {
 				signal: this.#off.signal,
-				onProgress: (done, all) => (this.adding = `${grouped(done)} of ${grouped(all)} records`)
+				onProgress: (done, of) => (this.adding = { done, of })
 			});
 			this.chosen = null;
 			await refresh();

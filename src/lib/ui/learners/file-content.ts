@@ -9,3 +9,13 @@ export interface FileContent {
 		readonly records: number;
 	}[];
 }
+
+/** How far adding a file is, in records. */
+export interface Adding {
+	readonly done: number;
+	readonly of: number;
+}
+
+export function recordsIn({ learners }: FileContent): number {
+	return learners.reduce((sum, { records }) => sum + records, 0);
+}
