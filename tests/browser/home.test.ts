@@ -47,8 +47,9 @@ test('a newcomer on a phone has answered after two presses, and the answer count
 	// All of the verdict is in view, and the metal above it.
 	const seen = () =>
 		page.evaluate(() => {
-			const { bottom } = document.querySelector('[role="status"] .why')!.getBoundingClientRect();
-			const { top } = document.querySelector('[role="img"]')!.getBoundingClientRect();
+			const boxOf = (one: string) => document.querySelector(one)?.getBoundingClientRect();
+			const { bottom = Infinity } = boxOf('[role="status"] .why') ?? {};
+			const { top = -1 } = boxOf('[role="img"]') ?? {};
 			return { words: bottom <= innerHeight, metal: top >= 0 };
 		});
 	await expect.poll(seen).toEqual({ words: true, metal: true });
