@@ -40,7 +40,8 @@ export async function gather(
 	return { found, aside };
 }
 
-const cannotOpen = 'The file cannot be opened; close it where it is open and try again, or choose it once more.';
+const cannotOpen =
+	'The file cannot be opened; close it where it is open and try again, or choose it once more.';
 
 /** A file or a part of one, how it was read, and the text in it. */
 type Row = readonly [file: string, reading: HandInReading, inside?: string];

@@ -355,4 +355,4 @@ test('numbers of the newest tasks are kept out of a new rehearsal', async () => 
 	// Otherwise there would be nothing to keep out.
 	expect(blind).toBeGreaterThan(8);
 	expect(fresh).toBeLessThan(blind / 2);
-}, 20_000);
+});

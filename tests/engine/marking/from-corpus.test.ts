@@ -124,6 +124,24 @@ const rows: readonly Row[] = [
 		typed: { flats: '.5596, 1.6221' },
 		told: { flats: 'twice' }
 	},
+	// K for 1 degree more, from the chart, and a setback to four places: off by little more than is allowed.
+	{
+		code: 'BS',
+		id: 'setback',
+		given: { R: 0.09375, T: 0.025, angle: 60 },
+		asked: ['setback'],
+		typed: { setback: '.0699' },
+		told: { setback: 'rowAfter' }
+	},
+	// K for the angle between the legs as the chart prints it, to four figures: 1.303.
+	{
+		code: 'BE',
+		id: 'sight-line-leg',
+		given: { R: 0.15625, T: 0.04, angle: 75, tangentLine: 1.89 },
+		asked: ['leg'],
+		typed: { leg: '2.1457' },
+		told: { leg: 'legs' }
+	},
 	// Count right, then the greatest pitch.
 	{
 		code: 'LR',

@@ -52,9 +52,12 @@ export function kindOf({ task, key }: Question): Kind {
 }
 
 /** Whether these values come to another answer than the right one, and than without them. */
-export function isOff({ task, key }: Question, world: World, values: Values): boolean {
+export function isOff({ task, key, entry }: Question, world: World, values: Values): boolean {
 	const { method, right } = task;
-	return differs(method, key, right, values) && differs(method, key, world.base, values);
+	const { grain } = entry;
+	return (
+		differs(method, key, right, values, grain) && differs(method, key, world.base, values, grain)
+	);
 }
 
 /**

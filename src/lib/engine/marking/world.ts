@@ -1,6 +1,6 @@
 import type { Value } from '../quantity/value.ts';
 import type { Kind } from '../quantity/kinds/kind.ts';
-import { cutTo, roundedTo } from '../quantity/kinds/rounding.ts';
+import { cutTo, cutToFigures, roundedTo } from '../quantity/kinds/rounding.ts';
 import { evaluateAsFar, withSlipAsFar } from '../solver/as-far.ts';
 import { compiledOf, type Values } from '../solver/compiled.ts';
 import { type Changes } from '../solver/evaluate.ts';
@@ -8,6 +8,9 @@ import { kindAt } from '../solver/kind-at.ts';
 import { carriedIn } from '../solver/tolerance.ts';
 import type { Task } from '../tasks/task.ts';
 import { stepOfSlip } from './verdict.ts';
+
+/** Charts of factors, as that of K, print so many. */
+const printedFigures = 4;
 
 const plain = new WeakMap<Task, World>();
 
@@ -84,7 +87,16 @@ export class World {
 		};
 		// A factor off a chart may be cut off itself.
 		const isRead = kindAt(method, last).dimension.formula === '';
-		return [round, cut].flatMap((way) => {
+		const isFactor = (key: string) => {
+			const { dimension, mistakes } = kindAt(method, key);
+			return dimension.formula === '' && mistakes.coarse.length > 0;
+		};
+		const printed = (value: Value, key: string) =>
+			isFactor(key)
+				? kindAt(method, key).map(value, (one) => cutToFigures(one, printedFigures))
+				: value;
+		const ways = this.#places.some(isFactor) ? [round, cut, printed] : [round, cut];
+		return ways.flatMap((way) => {
 			const carry = (value: Value, key: string) => (key === last ? value : way(value, key));
 			const value = this.#worked({ slips, carry })[last];
 			if (value === undefined) return [];

@@ -39,10 +39,32 @@ function together(readings: readonly Reading<string>[]): Reading<readonly string
 	return { state: 'read', value, said: value.join(', '), grain: 0 };
 }
 
-/** The only one of these words that begins as typed, or is it; null when there is none or more. */
+/**
+ * The only one of these words that begins as typed, or is it, or is said in a few more: `replace it`,
+ * `drive it more`, `accepted`; null when there is none or more.
+ */
 export function begunBy(typed: string, words: readonly string[]): string | null {
 	const start = plainText(typed);
 	const whole = words.find((word) => word.toLowerCase() === start);
-	const [only = null, ...others] = words.filter((word) => word.toLowerCase().startsWith(start));
-	return whole ?? (others.length > 0 ? null : only);
+	if (whole !== undefined) return whole;
+	const begun = words.filter((word) => word.toLowerCase().startsWith(start));
+	if (begun.length > 0) return only(begun);
+	// Who says what not to do does not say what to do.
+	if (/\b(?:no|not|never|or)\b|n['’]t\b/.test(start)) return null;
+	return only(words.filter((word) => saidIn(start, word.toLowerCase())));
+}
+
+function only(words: readonly string[]): string | null {
+	return words.length === 1 ? (words[0] ?? null) : null;
+}
+
+/** Whether all parts of a word begin words of what was typed, in their order. */
+function saidIn(typed: string, word: string): boolean {
+	let from = 0;
+	const parts = typed.split(/[^a-z0-9/.]+/);
+	return word.split(' ').every((part) => {
+		const at = parts.findIndex((one, i) => i >= from && one.startsWith(part));
+		from = at + 1;
+		return at >= 0;
+	});
 }

@@ -79,11 +79,23 @@ export function toleranceAt(method: Method, key: string): Exact {
 	return allowedAt(method, key).exact;
 }
 
-/** Whether two results differ at `key` by more than the tolerance and a little. */
-export function differs(method: Method, key: string, right: Values, other: Values): boolean {
-	const { kind, room } = allowedAt(method, key);
+/**
+ * Whether two results differ at `key` by more than the tolerance and a little.
+ *
+ * @param grain the last place of an entry that is written finer than a shop carries: less is little then
+ */
+export function differs(
+	method: Method,
+	key: string,
+	right: Values,
+	other: Values,
+	grain = 0
+): boolean {
+	const { kind, exact, room } = allowedAt(method, key);
 	const [one, two] = [right[key], other[key]];
-	return one === undefined || two === undefined ? one !== two : kind.differs(one, two, room);
+	if (one === undefined || two === undefined) return one !== two;
+	const isFine = grain > 0 && grain * kind.fine < 0.5;
+	return kind.differs(one, two, isFine ? exact.valueOf() + clearance * grain : room);
 }
 
 /** Rounds each result as a shop writes it down between steps: lengths half up to the thousandth. */

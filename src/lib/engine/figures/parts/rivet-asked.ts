@@ -69,13 +69,7 @@ export function askedRivet(asked: AskedRivet, where: PlaceName): Shape[] {
 		...manufacturedHead(x, 0, r, 'universal'),
 		segment(x, -0.85 * r - 12, x, tip + 14, 'centre'),
 		...grip(bottom, place),
-		...dimensionDown(
-			bottom,
-			tip,
-			beside,
-			[x + r, x + r],
-			wide ? '1.5D for the shop head' : '1.5D'
-		),
+		...dimensionDown(bottom, tip, beside, [x + r, x + r], wide ? '1.5D for the shop head' : '1.5D'),
 		...dimensionDown(0, tip, x - r - (wide ? 40 : 22), [x - r, x - r], 'length ?'),
 		...dimensionAcross(x - r, x + r, tip + (wide ? 30 : 22), tip, `D ${size}`)
 	]);

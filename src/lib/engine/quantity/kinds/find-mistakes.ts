@@ -227,7 +227,7 @@ export function roundingSays(
 	if (mistakes.stocked) return 'Rounded off: give the stocked size itself.';
 	return parts === undefined
 		? roundingWords[how]
-		: `Right to the nearest 1/${parts} in, which is too coarse here: keep thousandths.`;
+		: `Right to the nearest 1/${parts} in, which is too coarse here: give it finer.`;
 }
 
 const roundingWords: Readonly<Record<Rounding['how'] | 'way', string>> = {
