@@ -15,3 +15,9 @@ export async function late<T>(load: () => Promise<T>): Promise<T> {
 		throw new NotLoaded('part of the page could not be loaded', { cause });
 	}
 }
+
+/** Calls back when the browser has nothing better to do. */
+export function whenIdle(call: () => void): void {
+	if ('requestIdleCallback' in globalThis) requestIdleCallback(call);
+	else setTimeout(call, 200);
+}

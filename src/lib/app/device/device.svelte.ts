@@ -36,8 +36,6 @@ export class Device {
 	trouble = $state<string | null>(null);
 	/** One sentence when another tab removed the learner at work here, until the next page. */
 	removed = $state<string | null>(null);
-	/** One sentence while a log that the browser lost is put back, else null. */
-	recovering = $state<string | null>(null);
 	/** Whether the store has been opened, or has failed to. */
 	ready = $state(false);
 	#desk: Promise<Desk | null> | null = null;

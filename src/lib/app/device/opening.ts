@@ -17,7 +17,7 @@ export async function openFor(here: Device): Promise<Desk | null> {
 				here.ready = true;
 			},
 			onRecovered: (done, all) => {
-				here.recovering = done < all ? recoveringWords(done, all) : null;
+				here.trouble = done < all ? recoveringWords(done, all) : null;
 			},
 			onChange: (ids) => void changedElsewhere(here, ids)
 		});

@@ -1,6 +1,6 @@
 import type { Value } from '../quantity/value.ts';
 import type { Kind } from '../quantity/kinds/kind.ts';
-import { cutTo, cutToFigures, roundedTo } from '../quantity/kinds/rounding.ts';
+import { cutTo, roundedTo } from '../quantity/kinds/rounding.ts';
 import { evaluateAsFar, withSlipAsFar } from '../solver/as-far.ts';
 import { compiledOf, type Values } from '../solver/compiled.ts';
 import { type Changes } from '../solver/evaluate.ts';
@@ -182,4 +182,11 @@ export class World {
 		this.#leading.set(key, found);
 		return found;
 	}
+}
+
+/** To so many figures, the rest cut off, as charts of factors print them. */
+function cutToFigures(value: number, figures: number): number {
+	if (value === 0) return 0;
+	const whole = Math.floor(Math.log10(Math.abs(value))) + 1;
+	return cutTo(value, 10 ** (figures - whole));
 }

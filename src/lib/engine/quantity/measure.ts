@@ -19,11 +19,17 @@ const parts = new RegExp(
 	'gy'
 );
 
+/** What a plain number is told of in a shop: `5.1 per inch`, `26 rivets each side`. */
+const toldOf =
+	/\s*(?:\/|\b(?:rivets?|holes?|pieces?)?\s*(?:per|each|a|\/))\s*(?:inch|in|side|row|sheet)\b[.]?$/;
+
 /** Every way to read a number with or without a unit. The entry is plain text. */
 export function measures(entry: string, field: Field): Found {
 	const [, sign = '', rest = ''] = /^([-+±=≈~]*) ?(.*)$/.exec(entry) ?? [];
 	const joined = rest.replace(/ and (?=\d+\/)/, ' ');
-	const found = unsigned(field.kind.dimension.spelt(joined), field);
+	const { name, spelt } = field.kind.dimension;
+	const counted = name === 'number' ? joined.replace(toldOf, ' each') : joined;
+	const found = unsigned(spelt(counted), field);
 	const below = sign.includes('-') && typeof found !== 'string' && found.length > 0;
 	return below ? refuse('A size is not below zero.', field) : found;
 }

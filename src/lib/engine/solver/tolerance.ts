@@ -94,8 +94,8 @@ export function differs(
 	const { kind, exact, room } = allowedAt(method, key);
 	const [one, two] = [right[key], other[key]];
 	if (one === undefined || two === undefined) return one !== two;
-	const isFine = grain > 0 && grain * kind.fine < 0.5;
-	return kind.differs(one, two, isFine ? exact.valueOf() + clearance * grain : room);
+	const little = clearance * Math.min(grain, 1 / kind.fine);
+	return kind.differs(one, two, grain > 0 ? exact.valueOf() + little : room);
 }
 
 /** Rounds each result as a shop writes it down between steps: lengths half up to the thousandth. */

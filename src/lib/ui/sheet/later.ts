@@ -1,5 +1,4 @@
-import { late } from '../late.ts';
-import { whenIdle } from '../when-idle.ts';
+import { late, whenIdle } from '../late.ts';
 import { loadReader } from '$lib/engine/quantity/reader.ts';
 
 /*

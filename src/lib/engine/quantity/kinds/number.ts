@@ -4,10 +4,6 @@ import { plain } from './plain.ts';
 
 const things = 'pc pcs piece pieces ea each rivet rivets hole holes space spaces part parts';
 
-/** What a number is told of in a shop: `5.1 per inch`, `26 rivets each side`. */
-const toldOf =
-	/\s*(?:\/|\b(?:rivets?|holes?|pieces?)?\s*(?:per|each|a|\/))\s*(?:inch|in|side|row|sheet)\b[.]?$/;
-
 /** Numbers without a unit; a counted thing may be named behind one. */
 export const plainNumbers = dimension({
 	name: 'number',
@@ -15,7 +11,6 @@ export const plainNumbers = dimension({
 	unit: '',
 	formula: '',
 	units: [['', 1n, 1n, things]],
-	spelt: (text) => text.replace(toldOf, ' each'),
 	largest: 1e9
 });
 

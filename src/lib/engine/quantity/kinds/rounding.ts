@@ -13,13 +13,6 @@ export function cutTo(value: number, parts: number): number {
 	return Math.floor(value * parts + 1e-9) / parts;
 }
 
-/** To so many figures, the rest cut off, as charts of factors print them. */
-export function cutToFigures(value: number, figures: number): number {
-	if (value === 0) return 0;
-	const whole = Math.floor(Math.log10(Math.abs(value))) + 1;
-	return cutTo(value, 10 ** (figures - whole));
-}
-
 /**
  * A result as a shop carries it to the next step: lengths to the thousandth, but a size that is
  * written as a fraction as that fraction.
