@@ -36,6 +36,7 @@ const texts = ['ink', 'ink-soft', 'dye', 'accept', 'rework', 'caution', 'primer'
 const words: readonly (readonly [string, string])[] = [
 	...texts.flatMap((text) => [[text, 'sheet'] as const, [text, 'bench'] as const]),
 	['on-primer', 'primer'],
+	['on-rivet', 'rivet'],
 	['sheet', 'ink'],
 	...['primer', 'dye', 'rework', 'caution'].flatMap((name) => [
 		[name, `${name}-wash`] as const,
