@@ -7,6 +7,8 @@ test('no page or state breaks a rule that a program can check', async ({ openPag
 	for (const path of ['/', '/rules/']) {
 		await page.goto(path);
 		await page.locator('h1').waitFor();
+		// Until its script has come a page cannot be worked, and is not what is looked at here.
+		await page.locator('html:not([data-asleep])').waitFor();
 		await isSound(page, path);
 	}
 	await page.goto('/practice/?task=BW3-0005-3P');
