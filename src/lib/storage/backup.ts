@@ -90,19 +90,16 @@ export async function restore(
 	{ signal, onProgress }: Watch = {}
 ): Promise<Restored> {
 	const all = learners.reduce((sum, { events }) => sum + events.length, 0);
-	const counted = (events: number) => ({
-		eventsNew: fresh.length,
-		eventsKnown: events - fresh.length
-	});
+	const fresh: LogEvent[] = [];
 	let done = 0;
 	let learnersNew = 0;
-	const fresh: LogEvent[] = [];
+	const soFar = () => ({ learnersNew, eventsNew: fresh.length, eventsKnown: done - fresh.length });
 	try {
 		for (const learner of learners) {
 			const sorted = [...learner.events].sort(compareEvents);
 			for (const [index, portion] of portionsOf(sorted).entries()) {
 				const left = all - done;
-				if (signal?.aborted) return { learnersNew, ...counted(done), left };
+				if (signal?.aborted) return { ...soFar(), left };
 				const { isNew, added } = await write(store.db, async (tx) => {
 					// Later, a learner who is missing was removed in another tab.
 					const isNew = index === 0 && (await addMissing(tx, learner, Date.parse(made)));
@@ -121,7 +118,7 @@ export async function restore(
 		// Until the copy has them too they are in the file; waiting for it would take twice as long.
 		void copyEvents(store, fresh);
 	}
-	return { learnersNew, ...counted(all) };
+	return soFar();
 }
 
 /** @returns whether the learner was missing */

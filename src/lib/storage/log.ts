@@ -134,12 +134,12 @@ export async function addMissingEvents(
 	});
 	// They are answered in the order they were made in.
 	const last = requests.at(-1);
-	if (last) await answered(last);
+	if (last) await settled(last);
 	return sorted.filter((event) => !known.has(event));
 }
 
 /** Resolves once a request has its answer, also where that is a refusal that ends nothing. */
-function answered(request: IDBRequest): Promise<void> {
+function settled(request: IDBRequest): Promise<void> {
 	return new Promise((resolve, reject) => {
 		request.addEventListener('success', () => resolve());
 		request.addEventListener('error', ({ defaultPrevented }) => {

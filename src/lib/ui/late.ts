@@ -21,3 +21,8 @@ export function whenIdle(call: () => void): void {
 	if ('requestIdleCallback' in globalThis) requestIdleCallback(call);
 	else setTimeout(call, 200);
 }
+
+/** Resolves when the browser has painted and has nothing more pressing to do. */
+export function idle(): Promise<void> {
+	return new Promise((resolve) => requestAnimationFrame(() => whenIdle(resolve)));
+}

@@ -19,7 +19,10 @@ const parts = new RegExp(
 	'gy'
 );
 
-/** What a plain number is told of in a shop: `5.1 per inch`, `26 rivets each side`. */
+/**
+ * What a plain number is told of in a shop: `5.1 per inch`, `26 rivets each side`. Not with the
+ * dimension, which is loaded before the first task.
+ */
 const toldOf =
 	/\s*(?:\/|\b(?:rivets?|holes?|pieces?)?\s*(?:per|each|a|\/))\s*(?:inch|in|side|row|sheet)\b[.]?$/;
 
