@@ -37,8 +37,10 @@ export function wrongAnswers({ method, drawn, right }: Task): Record<string, str
 
 /** Answers are wanted to the whole task, also where it is talked through after one shown worked. */
 export async function askWhole(page: Page): Promise<void> {
-	const back = page.getByRole('button', { name: 'Back to the whole task' });
-	if ((await back.count()) > 0) await back.click();
+	// What talks it through comes a moment after the words above the question that say so.
+	const talked = page.locator('.topic', { hasText: 'step by step' });
+	if ((await talked.count()) === 0) return;
+	await page.getByRole('button', { name: 'Back to the whole task' }).click();
 }
 
 /** Tabs on until the focus is where it is wanted. */
