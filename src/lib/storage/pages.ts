@@ -1,12 +1,15 @@
-import type { IDBPObjectStore } from 'idb';
 import type { LogEvent } from '$lib/engine/schedule/event.ts';
-import type { Tables } from './database.ts';
 
-/** The events of all learners, in a transaction. */
-export type EventTable = Pick<
-	IDBPObjectStore<Tables, ['events'], 'events', IDBTransactionMode>,
-	'getAll' | 'openCursor'
->;
+/** The events of all learners, in a transaction, whatever else that one is on. */
+export interface EventTable {
+	getAll(range: IDBKeyRange, count: number): Promise<LogEvent[]>;
+	openCursor(range: IDBKeyRange, direction: 'prev'): Promise<EventCursor | null>;
+}
+
+interface EventCursor {
+	readonly value: LogEvent;
+	continue(): Promise<EventCursor | null>;
+}
 
 /** Events read or written at a time. */
 export const pageLength = 500;
