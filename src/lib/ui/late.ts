@@ -16,9 +16,12 @@ export async function late<T>(load: () => Promise<T>): Promise<T> {
 	}
 }
 
-/** Calls back when the browser has nothing better to do. */
+/** Milliseconds after which it is done all the same: a busy device has something better for long. */
+const patience = 1000;
+
+/** Calls back when the browser has nothing better to do, or has had it for too long. */
 export function whenIdle(call: () => void): void {
-	if ('requestIdleCallback' in globalThis) requestIdleCallback(call);
+	if ('requestIdleCallback' in globalThis) requestIdleCallback(call, { timeout: patience });
 	else setTimeout(call, 200);
 }
 
