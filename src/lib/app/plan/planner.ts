@@ -8,6 +8,7 @@ import { type Forecast, forecast } from '$lib/engine/schedule/forecast.ts';
 import { givensOf, numbersIn } from '$lib/engine/tasks/givens.ts';
 import { type Learning, pace } from '$lib/engine/schedule/learning.ts';
 import { itemsOf, type PlanInput, planRun } from '$lib/engine/schedule/plan.ts';
+import { emptyMemory, isMet } from '$lib/engine/schedule/memory.ts';
 import { mapPractice, type PracticeMap } from '$lib/engine/schedule/practice.ts';
 import { afterMiss, type Run as EngineRun, type RunItem } from '$lib/engine/schedule/run.ts';
 import type { SkillId, Syllabus, TaskKind } from '$lib/engine/schedule/skill.ts';
@@ -142,13 +143,14 @@ function workedFirst(
 
 /** Only what is new is planned among tasks by free choice: of the rest there is nothing to tell. */
 function withWorked(
-	tasks: readonly RunTask[],
+	chosen: readonly RunTask[],
 	known: Known,
 	below: Below,
 	map: PracticeMap,
 	syllabus: Syllabus,
 	families: readonly Family[]
 ): RunTask[] {
+	const tasks = easyFirst(chosen, known, syllabus);
 	const kinds = tasks.map(({ number }) => kindOf(number, syllabus));
 	const items = itemsOf(kinds, inputOf(known, syllabus), map);
 	const stale = staleBefore(known, tasks, families);
@@ -156,6 +158,27 @@ function withWorked(
 		const item = items[i];
 		return item?.worked ? workedFirst(task, item, stale, below, families) : [task];
 	});
+}
+
+/** The kinds of a topic that are new come from easy to hard, in the places that they have. */
+function easyFirst(tasks: readonly RunTask[], { learning }: Known, syllabus: Syllabus): RunTask[] {
+	const kinds = tasks.map(({ number }) => kindOf(number, syllabus));
+	const isNew = (kind: TaskKind, i: number) =>
+		kinds.indexOf(kind) === i &&
+		kind.skills.some((skill) => !isMet(learning.memories[skill] ?? emptyMemory));
+	const fresh = kinds.flatMap((kind, i) => (isNew(kind, i) ? [{ kind, i }] : []));
+	const ordered = [...tasks];
+	const topicOf = ({ family }: TaskKind) => cardByCode(family)?.topic;
+	for (const topic of new Set(kinds.map(topicOf))) {
+		const places = fresh.filter(({ kind }) => topicOf(kind) === topic);
+		const rank = (one: (typeof fresh)[number]) => syllabus.kinds.indexOf(one.kind);
+		const sorted = places.toSorted((one, other) => rank(one) - rank(other));
+		places.forEach(({ i }, n) => {
+			const task = tasks[sorted[n]?.i ?? i];
+			if (task) ordered[i] = task;
+		});
+	}
+	return ordered;
 }
 
 function kindOf(number: string, { kinds }: Syllabus): TaskKind {
