@@ -1,3 +1,4 @@
+import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { looks } from './axe.ts';
 import { answerByKeyboard, openTask, rightAnswers, tabTo, wrongAnswers } from './keyboard.ts';
@@ -15,6 +16,7 @@ test('a whole run by keyboard alone, every task wrong and then right, on a desk 
 	const topics = new Set<string>();
 	for (let n = 1; n <= 10; n++) {
 		await page.setViewportSize(n % 2 === 0 ? looks[0].viewport : looks[1].viewport);
+		await readWorked(page);
 		const task = await openTask(page);
 		expect(task.id.level).toBe(2);
 		topics.add(task.family.topic);
@@ -33,6 +35,44 @@ test('a whole run by keyboard alone, every task wrong and then right, on a desk 
 		.locator('.bar ol button')
 		.evaluateAll((all) => all.map((one) => one.className));
 	expect(standings.filter((name) => name.includes('helped')).length).toBe(10);
+});
+
+/** Reads what is shown worked before a kind of task that is new, and goes on to the task itself. */
+async function readWorked(page: Page): Promise<void> {
+	const { number } = await openTask(page);
+	await page.locator('.bar [aria-current]').waitFor();
+	if ((await page.locator('.bar').getByText('Worked, then').count()) === 0) return;
+	await page.getByText('New here: read this').waitFor();
+	await tabTo(page, '[data-next]');
+	await page.keyboard.press('Enter');
+	await page.waitForURL((url) => url.searchParams.get('task') !== number);
+	const above = page.locator('.topic');
+	await expect.poll(() => above.textContent()).not.toContain('worked for you');
+	if ((await above.textContent())?.includes('step by step')) {
+		await page.getByRole('button', { name: 'Back to the whole task' }).click();
+	}
+}
+
+test('a topic that somebody chose begins with its lesson and a worked task, and help fades', async ({
+	openPage
+}) => {
+	const page = await openPage({ viewport: looks[1].viewport });
+	await page.goto('/choose/');
+	await page.locator('input[value="bends"]').check();
+	await page.getByRole('button', { name: 'Start ten tasks' }).click();
+	const worked = await openTask(page);
+	await page.getByText('New here: read this').waitFor();
+	await page.locator('.topic', { hasText: 'worked for you' }).waitFor();
+	await page.getByText('Worked, then 1 of 10').waitFor();
+	await page.getByRole('button', { name: 'Why now' }).click();
+	await page.getByText('is new. First one is worked for you.').first().waitFor();
+	await page.keyboard.press('Escape');
+	await page.locator('[data-next]').click();
+	await page.waitForURL((url) => url.searchParams.get('task') !== worked.number);
+	const own = await openTask(page);
+	expect(own.family.id).toBe(worked.family.id);
+	await page.getByRole('button', { name: 'Check', exact: true }).waitFor();
+	expect(await page.getByText('New here: read this').count()).toBe(0);
 });
 
 test('what was typed and checked is there again after a reload', async ({ openPage }) => {

@@ -7,7 +7,7 @@ import type { SkillId } from '$lib/engine/schedule/skill.ts';
 import { todayNumber } from '../device/clock.ts';
 import { device } from '../device/device.svelte.ts';
 import type { Known, Miss, Planner } from './planner.ts';
-import type { Below, Planned, Run } from '../practice/run.ts';
+import type { Below, Planned, Run, RunTask } from '../practice/run.ts';
 
 /** The plan of the learner at work, made anew whenever what it rests on changes. */
 class Plan {
@@ -53,6 +53,13 @@ class Plan {
 		if (!known) return null;
 		const planned = planner.today(known);
 		return planned.items.length > 0 ? planner.run(planned, known, id, below, before) : null;
+	}
+
+	/** Tasks by free choice, a worked one before each that is new; as they are where no log can be read. */
+	async withWorked(tasks: readonly RunTask[], below: Below): Promise<readonly RunTask[]> {
+		const planner = await this.load();
+		const known = this.#known();
+		return known ? planner.withWorked(tasks, known, below) : tasks;
 	}
 
 	/** The run with the return of a missed task in it. */

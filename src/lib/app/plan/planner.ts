@@ -7,10 +7,11 @@ import { courseOf, type CourseSettings } from '$lib/engine/schedule/course-setti
 import { type Forecast, forecast } from '$lib/engine/schedule/forecast.ts';
 import { givensOf, numbersIn } from '$lib/engine/tasks/givens.ts';
 import { type Learning, pace } from '$lib/engine/schedule/learning.ts';
-import { type PlanInput, planRun } from '$lib/engine/schedule/plan.ts';
+import { itemsOf, type PlanInput, planRun } from '$lib/engine/schedule/plan.ts';
+import { emptyMemory, isMet } from '$lib/engine/schedule/memory.ts';
 import { mapPractice, type PracticeMap } from '$lib/engine/schedule/practice.ts';
 import { afterMiss, type Run as EngineRun, type RunItem } from '$lib/engine/schedule/run.ts';
-import type { SkillId, Syllabus } from '$lib/engine/schedule/skill.ts';
+import type { SkillId, Syllabus, TaskKind } from '$lib/engine/schedule/skill.ts';
 import { goneSlipSays } from '$lib/engine/schedule/old-skills.ts';
 import { skillWords } from '$lib/engine/schedule/skill-words.ts';
 import { syllabusOf } from '$lib/engine/schedule/syllabus.ts';
@@ -45,6 +46,8 @@ export interface Planner {
 	today(known: Known): EngineRun;
 	/** A run of tasks from planned items, with numbers that are neither in the log nor in `before`. */
 	run(planned: EngineRun, known: Known, id: string, below: Below, before?: Run | null): Run;
+	/** Tasks by free choice, and a worked one before each in which a step is met for the first time. */
+	withWorked(tasks: readonly RunTask[], known: Known, below: Below): RunTask[];
 	forecast(known: Known): Forecast;
 	/** The run with the return of a missed task in it: in place, or else at the end. */
 	missed(run: Run, known: Known, miss: Miss, below: Below): Run;
@@ -72,7 +75,8 @@ export async function loadPlanner(): Promise<Planner> {
 		today: (known) => planRun(inputOf(known, syllabus), map),
 		forecast: (known) => forecast(inputOf(known, syllabus)),
 		run: (planned, known, id, below, before = null) =>
-			runOf(planned, staleBefore(known, before, families), id, below, families),
+			runOf(planned, staleBefore(known, before?.tasks ?? [], families), id, below, families),
+		withWorked: (tasks, known, below) => withWorked(tasks, known, below, map, syllabus, families),
 		missed: (run, known, miss, below) => afterMissed(run, known, miss, below, map, families),
 		taskFor: (skill, { learning }, below) => {
 			const kind = map.practices.find((practice) => practice.skill === skill)?.kind;
@@ -112,22 +116,76 @@ function runOf(
 	return { id, topic: 'plan', level: 1, at: 0, day, budget, tasks };
 }
 
-/** The task of an item, and before it a worked one where a step in it is met for the first time. */
 function tasksFor(
 	item: RunItem,
 	stale: Set<string>,
 	below: Below,
 	families: readonly Family[]
 ): RunTask[] {
+	const number = freshNumber(item.kind.id, stale, below, families);
+	return workedFirst({ number, standing: 'open' }, item, stale, below, families);
+}
+
+/** The task of an item, and before it a worked one where a step in it is met for the first time. */
+function workedFirst(
+	task: RunTask,
+	item: RunItem,
+	stale: Set<string>,
+	below: Below,
+	families: readonly Family[]
+): RunTask[] {
 	const planned: Planned = { ...item, kind: item.kind.id };
-	const task: RunTask = {
-		number: freshNumber(planned.kind, stale, below, families),
-		standing: 'open',
-		planned
-	};
-	if (!planned.worked) return [task];
+	const own: RunTask = { ...task, planned };
+	if (!planned.worked) return [own];
 	const shown = freshNumber(planned.kind, stale, below, families);
-	return [{ number: shown, standing: 'shown', planned }, task];
+	return [{ number: shown, standing: 'shown', planned }, own];
+}
+
+/** Only what is new is planned among tasks by free choice: of the rest there is nothing to tell. */
+function withWorked(
+	chosen: readonly RunTask[],
+	known: Known,
+	below: Below,
+	map: PracticeMap,
+	syllabus: Syllabus,
+	families: readonly Family[]
+): RunTask[] {
+	const tasks = easyFirst(chosen, known, syllabus);
+	const kinds = tasks.map(({ number }) => kindOf(number, syllabus));
+	const items = itemsOf(kinds, inputOf(known, syllabus), map);
+	const stale = staleBefore(known, tasks, families);
+	return tasks.flatMap((task, i) => {
+		const item = items[i];
+		return item?.worked ? workedFirst(task, item, stale, below, families) : [task];
+	});
+}
+
+/** The kinds of a topic that are new come from easy to hard, in the places that they have. */
+function easyFirst(tasks: readonly RunTask[], { learning }: Known, syllabus: Syllabus): RunTask[] {
+	const kinds = tasks.map(({ number }) => kindOf(number, syllabus));
+	const isNew = (kind: TaskKind, i: number) =>
+		kinds.indexOf(kind) === i &&
+		kind.skills.some((skill) => !isMet(learning.memories[skill] ?? emptyMemory));
+	const fresh = kinds.flatMap((kind, i) => (isNew(kind, i) ? [{ kind, i }] : []));
+	const ordered = [...tasks];
+	const topicOf = ({ family }: TaskKind) => cardByCode(family)?.topic;
+	for (const topic of new Set(kinds.map(topicOf))) {
+		const places = fresh.filter(({ kind }) => topicOf(kind) === topic);
+		const rank = (one: (typeof fresh)[number]) => syllabus.kinds.indexOf(one.kind);
+		const sorted = places.toSorted((one, other) => rank(one) - rank(other));
+		places.forEach(({ i }, n) => {
+			const task = tasks[sorted[n]?.i ?? i];
+			if (task) ordered[i] = task;
+		});
+	}
+	return ordered;
+}
+
+function kindOf(number: string, { kinds }: Syllabus): TaskKind {
+	const { code, level } = readTaskNumber(number);
+	const found = kinds.find(({ id }) => id === `${code}${level}`);
+	if (!found) throw new Error(`unknown kind of task: ${number}`);
+	return found;
 }
 
 const tries = 60;
@@ -177,7 +235,7 @@ function afterMissed(
 ): Run {
 	const missed = run.tasks[index];
 	if (!missed?.planned || missed.planned.returned) return run;
-	const stale = staleBefore(known, run, families);
+	const stale = staleBefore(known, run.tasks, families);
 	const aim = skill ?? missed.planned.skill;
 	const back: RunTask = {
 		number: freshNumber(missed.planned.kind, stale, below, families),
@@ -219,9 +277,12 @@ function withReturn(run: Run, missed: RunTask, back: RunTask, map: PracticeMap):
 }
 
 /** Numbers not to draw again: the newest in the log, and those of a run, worked examples too. */
-function staleBefore(known: Known, run: Run | null, families: readonly Family[]): Set<string> {
-	const inRun = (run?.tasks ?? []).map((one) => givensIn(one, families));
-	return new Set([...known.learning.givens, ...inRun]);
+function staleBefore(
+	known: Known,
+	tasks: readonly RunTask[],
+	families: readonly Family[]
+): Set<string> {
+	return new Set([...known.learning.givens, ...tasks.map((one) => givensIn(one, families))]);
 }
 
 /** The numbers of a task that is already in the run. */

@@ -155,6 +155,8 @@ function freeReturn(run: Run, index: number): Run {
 	if (index + 1 >= run.tasks.length) return run;
 	const { code, level } = readTaskNumber(run.tasks[index]?.number ?? '');
 	const card = cardByCode(code);
-	const at = Math.min(Math.max(index + 4, run.at + 1), run.tasks.length);
+	const place = Math.min(Math.max(index + 4, run.at + 1), run.tasks.length);
+	// Between a worked task and its own nothing comes.
+	const at = run.tasks[place - 1]?.standing === 'shown' ? place + 1 : place;
 	return card ? { ...run, tasks: run.tasks.toSpliced(at, 0, newTask(card, level, below)) } : run;
 }

@@ -11,11 +11,13 @@ import { type Check, TaskWork } from '$lib/ui/sheet/task-work.svelte.ts';
 import { below } from '../device/chance.ts';
 import { keepOwn, readOwn } from '../device/own-kept.ts';
 import { unexpected } from '../unexpected.svelte.ts';
-import { newRun, newTask, type Run, type RunTask, withOpen } from './run.ts';
+import { newTask, type Run, type RunTask, withOpen } from './run.ts';
 import { settings } from '../device/settings.svelte.ts';
 
 /** What an answer comes to in the run and in the log: wanted once something is answered. */
 export const notingPart = once(() => late(() => import('./noting.ts')));
+
+const freePart = () => late(() => import('./free-run.ts'));
 
 /** The run on this device and the task that is open in it. */
 export class Practice {
@@ -39,10 +41,9 @@ export class Practice {
 		this.run = kept === null ? null : (await late(() => import('./run-reader.ts'))).readRun(kept);
 	}
 
-	/** Starts a run by free choice. */
-	start(topic: TopicId | 'mixed', level: Level): Promise<void> {
-		this.keep(newRun(topic, level, newId(), below));
-		return this.#open();
+	/** Starts a run by free choice, of tasks as they come. */
+	async start(topic: TopicId | 'mixed', level: Level): Promise<void> {
+		return (await freePart()).startFree(this, topic, level);
 	}
 
 	/** Starts the plan's run for today; resolves to whether there is anything to do. */
@@ -73,13 +74,13 @@ export class Practice {
 
 	/** Goes to task `index` of the run; past the end of a free run, it gets one more. */
 	async go(index: number): Promise<void> {
+		const topic = this.run?.topic ?? 'plan';
+		if (topic !== 'plan' && index >= (this.run?.tasks.length ?? 0)) {
+			await (await freePart()).addOne(this, topic);
+		}
 		const { run } = this;
 		if (!run) return;
-		const tasks = [...run.tasks];
-		if (index >= tasks.length && run.topic !== 'plan') {
-			tasks.push(...newRun(run.topic, run.level, run.id, below).tasks.slice(0, 1));
-		}
-		this.keep({ ...run, tasks, at: Math.min(Math.max(0, index), tasks.length - 1) });
+		this.keep({ ...run, at: Math.min(Math.max(0, index), run.tasks.length - 1) });
 		await this.#open();
 	}
 

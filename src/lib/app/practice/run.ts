@@ -1,14 +1,6 @@
-import {
-	type Card,
-	cards,
-	cardsOf,
-	type TopicId,
-	topicIds,
-	topics
-} from '$lib/engine/families/topics.ts';
+import { type Card, type TopicId, topicIds, topics } from '$lib/engine/families/topics.ts';
 import type { Level } from '$lib/engine/families/level.ts';
 import { seedCount, writeTaskNumber } from '$lib/engine/tasks/task-number.ts';
-import { shuffled } from '$lib/engine/sets/shuffled.ts';
 import type { Reason } from '$lib/engine/schedule/run.ts';
 
 /** What a run draws from: one topic, all of them in turn, or the plan for the day. */
@@ -21,8 +13,6 @@ export function topicName(topic: RunTopic): string {
 	if (topic === 'plan') return 'Today’s tasks';
 	return topic === 'mixed' ? 'Mixed' : topics[topic];
 }
-
-export const runLength = 10;
 
 /** What is kept of the work on a task when the page is left. */
 export interface KeptNotes {
@@ -82,28 +72,6 @@ export function newTask(card: Card, level: Level, below: Below): RunTask {
 
 export function numberOf(card: Card, level: Level, seed: number): string {
 	return writeTaskNumber({ code: card.code, level, seed, rev: card.rev });
-}
-
-/** A run by free choice: ten tasks of a topic, or of all topics taking turns. */
-export function newRun(topic: TopicId | 'mixed', level: Level, id: string, below: Below): Run {
-	const order = topic === 'mixed' ? mixed(below) : shuffled(cardsOf(topic), below);
-	const tasks = Array.from({ length: runLength }, (_, i) =>
-		newTask(order[i % order.length] as Card, level, below)
-	);
-	return { id, topic, level, at: 0, day: 0, budget: 0, tasks };
-}
-
-/** Kinds of task of all topics, so that neighbours come from different topics. */
-function mixed(below: Below): Card[] {
-	const piles = topicIds.map((topic) => shuffled(cardsOf(topic), below));
-	const order: Card[] = [];
-	for (let row = 0; order.length < cards.length; row++) {
-		for (const pile of piles) {
-			const card = pile[row];
-			if (card) order.push(card);
-		}
-	}
-	return order;
 }
 
 /** The tasks of the plan's run for `day` that are still to be answered. */

@@ -3,7 +3,7 @@ import { Draft, type PlanInput } from './draft.ts';
 import { isMet, recall } from './memory.ts';
 import { SHIPPED, isDue, isOwed, urgency, urgencyOfNew } from './policy.ts';
 import { type Practice, type PracticeMap, mapPractice } from './practice.ts';
-import type { Reason, Run } from './run.ts';
+import type { Reason, Run, RunItem } from './run.ts';
 import type { SkillId, TaskKind } from './skill.ts';
 
 /** Fewest other tasks between two that exercise the same skill, while there is a choice. */
@@ -36,6 +36,18 @@ export function planRun(input: PlanInput, map: PracticeMap = mapPractice(input.s
 		take(next, draft);
 	}
 	return { day: input.day, items: draft.items, budget: portion.seconds };
+}
+
+/** Kinds that somebody chose one by one, as the items of a run: one with a step that is new is worked first. */
+export function itemsOf(
+	kinds: readonly TaskKind[],
+	input: PlanInput,
+	map: PracticeMap = mapPractice(input.syllabus)
+): readonly RunItem[] {
+	const chosen = new Set(kinds.flatMap(({ skills }) => skills));
+	const draft = new Draft({ ...input, chosen }, map, portionFor(input), input.policy ?? SHIPPED);
+	for (const kind of kinds) take({ kind, skill: kind.aim }, draft);
+	return draft.items;
 }
 
 // Free choice works on a day off too, and for the usual minutes whatever the plan has for the day.
@@ -142,7 +154,7 @@ function penalty({ kind, skill }: Practice, draft: Draft, limit: number): number
 	return ground === 'shaky' ? cost + 5 : cost; // still better than the same skill twice on one day
 }
 
-function take({ kind, skill }: Practice, draft: Draft): void {
+function take({ kind, skill }: Omit<Practice, 'rung'>, draft: Draft): void {
 	const reason = reasonFor(kind, skill, draft);
 	const worked = draft.firstUnmet(kind) !== undefined;
 	draft.add({ kind, skill, reason, worked, ...draft.timeFor(kind), returned: false });

@@ -14,7 +14,11 @@ export const setbackK: TradeFunction = {
 	takes: ['angle'],
 	gives: 'number',
 	run: geometry.setbackK,
-	show: ([angle = []]) => ['<mi>tan</mi><mfrac><mrow>', ...angle, '</mrow><mn>2</mn></mfrac>']
+	show: ([angle = []]) => [
+		'<mi>tan</mi><mspace width="0.17em"/><mfrac><mrow>',
+		...angle,
+		'</mrow><mn>2</mn></mfrac>'
+	]
 };
 
 /** The sine of half an angle, taken for its tangent. */
@@ -22,7 +26,11 @@ export const halfSine: TradeFunction = {
 	takes: ['angle'],
 	gives: 'number',
 	run: (angle: number) => Math.sin((angle * Math.PI) / 360),
-	show: ([angle = []]) => ['<mi>sin</mi><mfrac><mrow>', ...angle, '</mrow><mn>2</mn></mfrac>']
+	show: ([angle = []]) => [
+		'<mi>sin</mi><mspace width="0.17em"/><mfrac><mrow>',
+		...angle,
+		'</mrow><mn>2</mn></mfrac>'
+	]
 };
 
 /** The tangent of half an angle by a calculator set to radians, its sign left out. */

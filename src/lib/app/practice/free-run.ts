@@ -1,0 +1,68 @@
+import type { Level } from '$lib/engine/families/level.ts';
+import { type Card, cards, cardsOf, type TopicId, topicIds } from '$lib/engine/families/topics.ts';
+import { shuffled } from '$lib/engine/sets/shuffled.ts';
+import { newId } from '$lib/storage/new-id.ts';
+import { below } from '../device/chance.ts';
+import { plan } from '../plan/plan.svelte.ts';
+import type { Practice } from './practice.svelte.ts';
+import { type Below, newTask, type Run } from './run.ts';
+
+/*
+ * Runs by free choice. Loaded late: a task that is opened by its number needs none.
+ */
+
+const runLength = 10;
+
+/** Starts ten tasks of a topic, or of all, as they come: nothing is asked of the log. */
+export async function startFree(
+	practice: Practice,
+	topic: TopicId | 'mixed',
+	level: Level
+): Promise<void> {
+	practice.keep(newRun(topic, level, newId(), below));
+	await practice.go(0);
+}
+
+/** The same, with a worked task before each in which a step is met for the first time. */
+export async function startChosen(
+	practice: Practice,
+	topic: TopicId | 'mixed',
+	level: Level
+): Promise<void> {
+	const run = newRun(topic, level, newId(), below);
+	practice.keep({ ...run, tasks: [...(await plan.withWorked(run.tasks, below))] });
+	await practice.go(0);
+}
+
+/** Puts one more task at the end of a run, and before it a worked one where it is new. */
+export async function addOne(practice: Practice, topic: TopicId | 'mixed'): Promise<void> {
+	const before = practice.run;
+	if (!before) return;
+	const drawn = newRun(topic, before.level, before.id, below).tasks.slice(0, 1);
+	const added = await plan.withWorked(drawn, below);
+	// What was noted meanwhile stays.
+	const { run } = practice;
+	if (run?.id === before.id) practice.keep({ ...run, tasks: [...run.tasks, ...added] });
+}
+
+/** A run by free choice: ten tasks of a topic, or of all topics taking turns. */
+function newRun(topic: TopicId | 'mixed', level: Level, id: string, below: Below): Run {
+	const order = topic === 'mixed' ? mixed(below) : shuffled(cardsOf(topic), below);
+	const tasks = Array.from({ length: runLength }, (_, i) =>
+		newTask(order[i % order.length] as Card, level, below)
+	);
+	return { id, topic, level, at: 0, day: 0, budget: 0, tasks };
+}
+
+/** Kinds of task of all topics, so that neighbours come from different topics. */
+function mixed(below: Below): Card[] {
+	const piles = topicIds.map((topic) => shuffled(cardsOf(topic), below));
+	const order: Card[] = [];
+	for (let row = 0; order.length < cards.length; row++) {
+		for (const pile of piles) {
+			const card = pile[row];
+			if (card) order.push(card);
+		}
+	}
+	return order;
+}
