@@ -4,7 +4,7 @@ import { isoOf } from '$lib/engine/schedule/day.ts';
 import type { Forecast } from '$lib/engine/schedule/forecast.ts';
 import type { Run as EngineRun } from '$lib/engine/schedule/run.ts';
 import type { SkillId } from '$lib/engine/schedule/skill.ts';
-import { todayNumber } from '../device/clock.ts';
+import { clock } from '../device/clock.svelte.ts';
 import { device } from '../device/device.svelte.ts';
 import type { Known, Miss, Planner } from './planner.ts';
 import type { Below, Planned, Run } from '../practice/run.ts';
@@ -13,9 +13,12 @@ import type { Below, Planned, Run } from '../practice/run.ts';
 class Plan {
 	/** Loaded on demand, with every family. */
 	planner = $state.raw<Planner | null>(null);
-	/** Today, as the scheduler counts days; looked up at every load. */
-	day = $state(todayNumber());
 	#loading: Promise<Planner> | null = null;
+
+	/** Today, as the scheduler counts days. */
+	get day(): number {
+		return clock.day;
+	}
 
 	readonly settings = $derived(device.course ?? firstSettings(isoOf(this.day)));
 
@@ -37,7 +40,7 @@ class Plan {
 
 	/** Loads what planning needs; the log of the learner must have been read before. */
 	async load(): Promise<Planner> {
-		this.day = todayNumber();
+		clock.look();
 		this.#loading ??= late(() => import('./planner.ts')).then(({ loadPlanner }) => loadPlanner());
 		// What could not be loaded is asked for again next time.
 		this.#loading.catch(() => (this.#loading = null));
@@ -78,7 +81,7 @@ class Plan {
 
 	/** Why the plan chose a task, once planning has been loaded. */
 	why(planned: Planned): string {
-		return this.planner?.why(planned, device.learning, todayNumber()) ?? '';
+		return this.planner?.why(planned, device.learning, this.day) ?? '';
 	}
 
 	#known(): Known | null {
