@@ -65,9 +65,9 @@ const pages: readonly (readonly [path: string, ...says: (readonly string[])[]])[
 	],
 	[
 		'/practice/',
-		['You missed “Minimum edge distance in rivet diameters” yesterday.', '2 of 8'],
-		['You missed “Minimum edge distance in rivet diameters” on Wednesday.', '2 of 8'],
-		['You missed “Minimum edge distance in rivet diameters” on 25 Nov.', '2 of 8']
+		['in rivet diameters” yesterday.', '2 of 8', 'Today’s tasks'],
+		['in rivet diameters” on Wednesday.', '2 of 8', 'Tasks of 26 Nov'],
+		['in rivet diameters” on 25 Nov.', '2 of 8', 'Tasks of 26 Nov']
 	],
 	[
 		'/practice/done/',
@@ -79,34 +79,62 @@ const pages: readonly (readonly [path: string, ...says: (readonly string[])[]])[
 
 async function openEvening(page: Page, path: string): Promise<void> {
 	await openWithLog(page, [...attempts, course], '/');
-	await page.evaluate(
-		([key, run]) => localStorage.setItem(key, run),
-		[`bucktail.run.${learner}`, halfDone()] as const
-	);
+	await page.evaluate(([key, run]) => localStorage.setItem(key, run), [
+		`bucktail.run.${learner}`,
+		halfDone()
+	] as const);
 	await page.goto(path);
 }
 
+/** Waits until a page says all of these, be it in the name of a drawing. */
 async function says(page: Page, texts: readonly string[]): Promise<void> {
-	const text = async () =>
-		(await page.locator('main').ariaSnapshot()) + (await page.locator('main').textContent());
+	const text = () =>
+		page.locator('main').evaluate((main) => {
+			const named = [...main.querySelectorAll('[aria-label]')];
+			const names = named.map((one) => one.getAttribute('aria-label'));
+			return [main.textContent, ...names].join(' ').replaceAll(/\s+/g, ' ');
+		});
 	for (const one of texts) await expect.poll(text, { timeout: 5000 }).toContain(one);
 }
 
-test('past midnight in full view, every page is of the new day, and a week later too', async ({
+/** The clock of the page's device, as it is after a sleep; then somebody looks at the page. */
+async function wake(page: Page, time: string): Promise<void> {
+	await page.clock.setSystemTime(new Date(time));
+	await page.evaluate(() => document.dispatchEvent(new Event('visibilitychange')));
+}
+
+test('past midnight in full view every page is of the new day, and a week later too', async ({
 	openPage
 }) => {
 	const page = await openPage({ time: evening });
 	await openEvening(page, '/');
-	for (const [path, ...days] of pages) {
+	for (const [path, evenings = [], mornings = [], weeks = []] of pages) {
 		await page.clock.setSystemTime(new Date(evening));
 		await page.goto(path);
-		const [evenings = [], mornings = [], weeks = []] = days;
 		await says(page, evenings);
 		// Nobody looks away and back: the computer slept with the tab in front.
 		await page.clock.fastForward('08:00:00');
 		await says(page, mornings);
-		await page.clock.setSystemTime(new Date('2026-12-03T08:00:00'));
-		await page.evaluate(() => document.dispatchEvent(new Event('visibilitychange')));
+		await wake(page, '2026-12-03T08:00:00');
 		await says(page, weeks);
 	}
+	await page.goto('/');
+});
+
+test('with the clock set back, or in another time zone, it is the day that it is there', async ({
+	openPage
+}) => {
+	const page = await openPage({ time: evening });
+	await openEvening(page, '/');
+	const [[, evenings = [], mornings = []] = []] = pages;
+	await says(page, evenings);
+	await wake(page, '2026-11-24T22:00:00');
+	await says(page, ['16 days to the exam on Thu 10 Dec', '24 Nov']);
+	await wake(page, evening);
+	const device = await page.context().newCDPSession(page);
+	await device.send('Emulation.setTimezoneOverride', { timezoneId: 'Pacific/Auckland' });
+	await page.clock.fastForward('00:01');
+	await page.clock.fastForward('00:30');
+	await says(page, mornings);
+	await device.detach();
 });

@@ -6,6 +6,7 @@ import { type Streak, streaksIn } from '$lib/engine/schedule/streaks.ts';
 import { shortDate } from '$lib/ui/dates.ts';
 import { device } from '../device/device.svelte.ts';
 import { plan } from '../plan/plan.svelte.ts';
+import { startPlan } from '../plan/start-plan.ts';
 import { practice } from '../practice/practice.svelte.ts';
 import { attemptsSince, daysBack, lastBefore } from './recent.ts';
 import { type TodayView, todayView } from './today-view.ts';
@@ -46,6 +47,11 @@ export class Today {
 	/** Reads again what was read on another day. */
 	async renew(): Promise<void> {
 		if (this.day !== this.#readOn) await this.load();
+	}
+
+	/** Starts the plan's run for today; resolves to whether there is anything to do. */
+	start(): Promise<boolean> {
+		return startPlan(practice);
 	}
 
 	get day(): number {

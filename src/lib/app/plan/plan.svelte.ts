@@ -4,10 +4,11 @@ import { isoOf } from '$lib/engine/schedule/day.ts';
 import type { Forecast } from '$lib/engine/schedule/forecast.ts';
 import type { Run as EngineRun } from '$lib/engine/schedule/run.ts';
 import type { SkillId } from '$lib/engine/schedule/skill.ts';
+import { shortDate } from '$lib/ui/dates.ts';
 import { clock } from '../device/clock.svelte.ts';
 import { device } from '../device/device.svelte.ts';
 import type { Known, Miss, Planner } from './planner.ts';
-import type { Below, Planned, Run } from '../practice/run.ts';
+import { type Below, type Planned, type Run, topicName } from '../practice/run.ts';
 
 /** The plan of the learner at work, made anew whenever what it rests on changes. */
 class Plan {
@@ -82,6 +83,11 @@ class Plan {
 	/** Why the plan chose a task, once planning has been loaded. */
 	why(planned: Planned): string {
 		return this.planner?.why(planned, device.learning, this.day) ?? '';
+	}
+
+	/** What a run is called: that of an earlier day is not today's. */
+	runName({ topic, day }: Run): string {
+		return topic !== 'plan' || day === this.day ? topicName(topic) : `Tasks of ${shortDate(day)}`;
 	}
 
 	#known(): Known | null {

@@ -149,14 +149,19 @@ function factsOf(facts: RunEndFacts, right: number, done: readonly RunTask[]): R
 	return [first, ...newOf(facts, done), ...streaksOf(facts), ...slipsOf(facts)].slice(0, mostFacts);
 }
 
-function newOf({ planner, forecast, day, worked }: RunEndFacts, done: readonly RunTask[]): RunFact[] {
+function newOf(
+	{ planner, forecast, day, worked }: RunEndFacts,
+	done: readonly RunTask[]
+): RunFact[] {
 	const skills = [
 		...new Set(
 			done.flatMap(({ planned }) => (planned?.reason.kind === 'new' ? planned.reason.skill : []))
 		)
 	];
 	if (skills.length === 0) return [];
-	const next = skills.flatMap((skill) => forecast.comesUp.get(skill) ?? []).filter((d) => d > worked);
+	const next = skills
+		.flatMap((skill) => forecast.comesUp.get(skill) ?? [])
+		.filter((d) => d > worked);
 	const labels = skills.map((skill) => planner.label(skill));
 	const few = labels.length > 3 ? `${labels.slice(0, 3).join(', ')} and more` : labels.join(', ');
 	return [
