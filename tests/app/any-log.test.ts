@@ -1,15 +1,21 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { lastBefore } from '../../src/lib/app/home/recent.ts';
+import { todayView } from '../../src/lib/app/home/today-view.ts';
 import { planEntries } from '../../src/lib/app/plan/plan-calendar.ts';
 import { givenUpBy, standRows, weakSteps } from '../../src/lib/app/plan/plan-view.ts';
 import { loadPlanner } from '../../src/lib/app/plan/planner.ts';
+import { daysWorked, runEnd } from '../../src/lib/app/practice/run-end.ts';
 import { doneByDay, readLog } from '../../src/lib/app/progress/progress.ts';
+import { isOff } from '../../src/lib/engine/schedule/calendar.ts';
 import { courseFold, courseKey } from '../../src/lib/engine/schedule/course-fold.ts';
-import { firstSettings } from '../../src/lib/engine/schedule/course-settings.ts';
+import { courseOf, firstSettings } from '../../src/lib/engine/schedule/course-settings.ts';
 import { dayOf, isoOf } from '../../src/lib/engine/schedule/day.ts';
 import type { KnownEvent } from '../../src/lib/engine/schedule/event.ts';
 import { learningFold } from '../../src/lib/engine/schedule/learning.ts';
 import { sittingsOf } from '../../src/lib/engine/schedule/sitting.ts';
+import { streaksIn } from '../../src/lib/engine/schedule/streaks.ts';
+import { leadText, leadTitle } from '../../src/lib/ui/plan/lead.ts';
 import { attempt, sam } from '../storage/event-arbitrary.ts';
 import { belowFrom } from './seeded-chance.ts';
 
@@ -29,6 +35,7 @@ const shown = fc.record({ skill: fc.constantFrom(...skills), result, slip: fc.co
 const answer = fc
 	.record({
 		at,
+		runId: fc.constantFrom('run', 'another'),
 		day: iso,
 		seconds: fc.constantFrom(0, 40, 86_400),
 		skills: fc.array(shown, { maxLength: 4 })
@@ -73,8 +80,25 @@ async function pagesOf(log: readonly KnownEvent[], day: number) {
 	const sittings = [];
 	for await (const sitting of sittingsOf(given([...log].reverse()))) sittings.push(sitting);
 	const exam = known.settings.exam === null ? null : dayOf(known.settings.exam);
+	const run = planner.run(today, known, 'run', belowFrom(1));
+	const planned = today.items.map((item) => ({ ...item, kind: item.kind.id }));
+	const offToday = isOff(courseOf(known.settings).off, day);
+	const home = { planner, learning, forecast, day, exam, offToday, planned };
+	const attempts = log.filter((event) => event.type === 'attempt');
+	const { first, last: worked } = daysWorked(run, attempts, day);
+	const last = await lastBefore(attempts, first);
+	const ahead = exam !== null && exam > day ? exam : null;
 	return {
-		run: planner.run(today, known, 'run', belowFrom(1)),
+		run,
+		home: [todayView({ ...home, run: null }), todayView({ ...home, run })],
+		streaks: streaksIn(attempts),
+		end: runEnd({ run, planner, learning, forecast, day, worked, exam: ahead, attempts, last }),
+		lead: [leadTitle, leadText].map((says) =>
+			says({
+				...{ today: day, exam, minutes: known.settings.minutes, forecast },
+				answered: learning.tasks
+			})
+		),
 		whys: today.items.map((item) => planner.why(item, learning, day)),
 		forecast,
 		stand: standRows(planner, forecast, learning),

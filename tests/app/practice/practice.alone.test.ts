@@ -1,6 +1,7 @@
 import { beforeEach, describe, expect, test, vi } from 'vitest';
 import type { AttemptFacts } from '../../../src/lib/app/device/device.svelte.ts';
 import { startChosen } from '../../../src/lib/app/practice/free-run.ts';
+import { startPlan } from '../../../src/lib/app/plan/start-plan.ts';
 import { Practice } from '../../../src/lib/app/practice/practice.svelte.ts';
 import { cardByCode, loadFamily } from '../../../src/lib/engine/families/catalogue.ts';
 import { mark } from '../../../src/lib/engine/marking/mark.ts';
@@ -112,7 +113,7 @@ async function freeRun(): Promise<Practice> {
 
 async function plannedRun(): Promise<Practice> {
 	const practice = new Practice();
-	expect(await practice.startPlan()).toBe(true);
+	expect(await startPlan(practice)).toBe(true);
 	return practice;
 }
 
@@ -526,6 +527,21 @@ describe('what was done', () => {
 		await answerRight(practice);
 		expect(practice.task?.standing).toBe('right');
 	});
+});
+
+test.each([
+	['one after the other', (practice: Practice) => practice.next()],
+	['of the same kind', (practice: Practice) => practice.alike()]
+])('hundreds of tasks %s stay small, and are there again', async (_, go) => {
+	const practice = await freeRun();
+	for (let n = 0; n < 310; n++) await go(practice);
+	expect(practice.run?.tasks.length).toBeLessThanOrEqual(120);
+	await answerRight(practice);
+	const again = new Practice();
+	await again.load();
+	expect(again.run).toEqual(practice.run);
+	expect(again.number).toBe(practice.number);
+	expect(recorded[0]?.runId).toBe(again.run?.id);
 });
 
 test('a free run never ends, the plan’s does', async () => {

@@ -3,8 +3,10 @@ import { dayOf } from '$lib/engine/schedule/day.ts';
 import { isOff } from '$lib/engine/schedule/calendar.ts';
 import type { Sitting } from '$lib/engine/schedule/sitting.ts';
 import { type Streak, streaksIn } from '$lib/engine/schedule/streaks.ts';
+import { shortDate } from '$lib/ui/dates.ts';
 import { device } from '../device/device.svelte.ts';
 import { plan } from '../plan/plan.svelte.ts';
+import { startPlan } from '../plan/start-plan.ts';
 import { practice } from '../practice/practice.svelte.ts';
 import { attemptsSince, daysBack, lastBefore } from './recent.ts';
 import { type TodayView, todayView } from './today-view.ts';
@@ -14,6 +16,8 @@ export class Today {
 	/** The sitting before today's, and what has been mended of late. */
 	last = $state.raw<Sitting | null>(null);
 	streaks = $state.raw<readonly Streak[]>([]);
+	/** The day they were read on. */
+	#readOn = 0;
 
 	readonly view: TodayView | null = $derived.by(() => {
 		const { planner, today, forecast, settings, day } = plan;
@@ -32,13 +36,31 @@ export class Today {
 	async load(): Promise<void> {
 		if (!practice.run) await practice.load();
 		await plan.load();
-		const attempts = await attemptsSince(plan.day - daysBack);
+		const day = (this.#readOn = plan.day);
+		const attempts = await attemptsSince(day - daysBack);
+		const last = await lastBefore(attempts, day);
+		if (day !== this.#readOn) return;
 		this.streaks = streaksIn(attempts);
-		this.last = await lastBefore(attempts, plan.day);
+		this.last = last;
+	}
+
+	/** Reads again what was read on another day. */
+	async renew(): Promise<void> {
+		if (this.day !== this.#readOn) await this.load();
+	}
+
+	/** Starts the plan's run for today; resolves to whether there is anything to do. */
+	start(): Promise<boolean> {
+		return startPlan(practice);
 	}
 
 	get day(): number {
 		return plan.day;
+	}
+
+	/** `27 Nov` */
+	get date(): string {
+		return shortDate(plan.day);
 	}
 
 	label(skill: string): string {

@@ -16,6 +16,7 @@ import { device } from '../device/device.svelte.ts';
 import { logbook } from '../device/logbook.ts';
 import { enoughMinutes } from './enough-minutes.ts';
 import { plan } from './plan.svelte.ts';
+import { startPlan } from './start-plan.ts';
 import { planEntries } from './plan-calendar.ts';
 import { givenUpBy, standRows, weakSteps } from './plan-view.ts';
 import { practice } from '../practice/practice.svelte.ts';
@@ -84,7 +85,7 @@ export class PlanPage {
 
 	/** Opens the run of today, or makes it; resolves to whether there is one. */
 	async start(): Promise<boolean> {
-		return (this.view?.left ?? 0) > 0 || practice.startPlan();
+		return (this.view?.left ?? 0) > 0 || startPlan(practice);
 	}
 
 	/** Number of a fresh task of a step. */

@@ -4,18 +4,22 @@ import { isoOf } from '$lib/engine/schedule/day.ts';
 import type { Forecast } from '$lib/engine/schedule/forecast.ts';
 import type { Run as EngineRun } from '$lib/engine/schedule/run.ts';
 import type { SkillId } from '$lib/engine/schedule/skill.ts';
-import { todayNumber } from '../device/clock.ts';
+import { shortDate } from '$lib/ui/dates.ts';
+import { clock } from '../device/clock.svelte.ts';
 import { device } from '../device/device.svelte.ts';
 import type { Known, Miss, Planner } from './planner.ts';
-import type { Below, Planned, Run, RunTask } from '../practice/run.ts';
+import { type Below, type Planned, type Run, type RunTask, topicName } from '../practice/run.ts';
 
 /** The plan of the learner at work, made anew whenever what it rests on changes. */
 class Plan {
 	/** Loaded on demand, with every family. */
 	planner = $state.raw<Planner | null>(null);
-	/** Today, as the scheduler counts days; looked up at every load. */
-	day = $state(todayNumber());
 	#loading: Promise<Planner> | null = null;
+
+	/** Today, as the scheduler counts days. */
+	get day(): number {
+		return clock.day;
+	}
 
 	readonly settings = $derived(device.course ?? firstSettings(isoOf(this.day)));
 
@@ -37,7 +41,7 @@ class Plan {
 
 	/** Loads what planning needs; the log of the learner must have been read before. */
 	async load(): Promise<Planner> {
-		this.day = todayNumber();
+		clock.look();
 		this.#loading ??= late(() => import('./planner.ts')).then(({ loadPlanner }) => loadPlanner());
 		// What could not be loaded is asked for again next time.
 		this.#loading.catch(() => (this.#loading = null));
@@ -85,7 +89,12 @@ class Plan {
 
 	/** Why the plan chose a task, once planning has been loaded. */
 	why(planned: Planned): string {
-		return this.planner?.why(planned, device.learning, todayNumber()) ?? '';
+		return this.planner?.why(planned, device.learning, this.day) ?? '';
+	}
+
+	/** What a run is called: that of an earlier day is not today's. */
+	runName({ topic, day }: Run): string {
+		return topic !== 'plan' || day === this.day ? topicName(topic) : `Tasks of ${shortDate(day)}`;
 	}
 
 	#known(): Known | null {

@@ -19,6 +19,9 @@ export const notingPart = once(() => late(() => import('./noting.ts')));
 
 const freePart = () => late(() => import('./free-run.ts'));
 
+/** Tasks of a run, at most, before another begins: all of it is written at every step. */
+const mostTasks = 100;
+
 /** The run on this device and the task that is open in it. */
 export class Practice {
 	run = $state.raw<Run | null>(null);
@@ -46,16 +49,6 @@ export class Practice {
 		return (await freePart()).startFree(this, topic, level);
 	}
 
-	/** Starts the plan's run for today; resolves to whether there is anything to do. */
-	async startPlan(): Promise<boolean> {
-		const { plan } = await late(() => import('../plan/plan.svelte.ts'));
-		const run = await plan.newRun(newId(), below, this.run);
-		if (!run) return false;
-		this.keep(run);
-		await this.#open();
-		return true;
-	}
-
 	get task(): RunTask | undefined {
 		return this.run?.tasks[this.run.at];
 	}
@@ -67,9 +60,7 @@ export class Practice {
 
 	/** Whether the open task is the last of a run that the plan made. */
 	get atEnd(): boolean {
-		return (
-			this.run !== null && this.run.topic === 'plan' && this.run.at >= this.run.tasks.length - 1
-		);
+		return this.run?.topic === 'plan' && this.run.at >= this.run.tasks.length - 1;
 	}
 
 	/** Goes to task `index` of the run; past the end of a free run, it gets one more. */
@@ -161,10 +152,11 @@ export class Practice {
 		this.since = Date.now();
 	}
 
-	/** The run as it is from now on, here and on this device. */
+	/** The run as it is from now on, here and on this device; one too long goes over into another. */
 	keep(run: Run): void {
-		this.run = run;
-		keepOwn('run', JSON.stringify(run));
+		this.run =
+			run.at < mostTasks ? run : { ...run, id: newId(), at: 0, tasks: run.tasks.slice(run.at) };
+		keepOwn('run', JSON.stringify(this.run));
 	}
 }
 

@@ -6,7 +6,7 @@ import { device } from '../device/device.svelte.ts';
 import { attemptsSince, daysBack, lastBefore } from '../home/recent.ts';
 import { plan } from '../plan/plan.svelte.ts';
 import { practice } from './practice.svelte.ts';
-import { type RunEnd, runEnd } from './run-end.ts';
+import { daysWorked, type RunEnd, runEnd } from './run-end.ts';
 
 /** The end of the run on this device. */
 export class RunEndPage {
@@ -25,6 +25,7 @@ export class RunEndPage {
 			learning,
 			forecast,
 			day,
+			worked: daysWorked(run, attempts, day).last,
 			exam: this.exam,
 			attempts,
 			last: this.#last
@@ -45,7 +46,8 @@ export class RunEndPage {
 		if (!practice.run) await practice.load();
 		await plan.load();
 		const attempts = await attemptsSince(plan.day - daysBack);
-		this.#last = await lastBefore(attempts, plan.day);
+		const { run } = practice;
+		if (run) this.#last = await lastBefore(attempts, daysWorked(run, attempts, plan.day).first);
 		this.#attempts = attempts;
 	}
 

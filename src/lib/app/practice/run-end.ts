@@ -1,4 +1,5 @@
 import type { Attempt } from '$lib/engine/schedule/event.ts';
+import { dayOf } from '$lib/engine/schedule/day.ts';
 import type { Forecast } from '$lib/engine/schedule/forecast.ts';
 import type { Learning } from '$lib/engine/schedule/learning.ts';
 import type { SkillId } from '$lib/engine/schedule/skill.ts';
@@ -19,12 +20,15 @@ export interface RunEndFacts {
 	readonly planner: Planner;
 	readonly learning: Learning;
 	readonly forecast: Forecast;
+	/** Today. */
 	readonly day: number;
+	/** Day of the run's last answer. */
+	readonly worked: number;
 	/** The exam when it is ahead. */
 	readonly exam: number | null;
 	/** The attempts of the last days, oldest first. */
 	readonly attempts: readonly Attempt[];
-	/** The sitting before today's. */
+	/** The sitting before the run. */
 	readonly last: Sitting | null;
 }
 
@@ -52,7 +56,9 @@ export interface RunEnd {
 	readonly again: { readonly skill: SkillId; readonly label: string } | null;
 	/** Tasks not answered. */
 	readonly open: number;
-	/** The next day with tasks. */
+	/** Whether the run was worked on an earlier day. */
+	readonly isPast: boolean;
+	/** The next day with tasks, be it today after a run of an earlier day. */
 	readonly next: { readonly day: number; readonly tasks: number } | null;
 	readonly marks: readonly {
 		readonly day: number;
@@ -64,8 +70,14 @@ export interface RunEnd {
 /** Facts told at most. */
 const mostFacts = 5;
 
+/** Days of the first and the last answer in a run; `today` for both where `attempts` has none. */
+export function daysWorked({ id }: Run, attempts: readonly Attempt[], today: number) {
+	const days = attempts.filter(({ runId }) => runId === id).map(({ day }) => dayOf(day));
+	return { first: days.at(0) ?? today, last: days.at(-1) ?? today };
+}
+
 export function runEnd(facts: RunEndFacts): RunEnd {
-	const { run, forecast, day } = facts;
+	const { run, forecast, worked } = facts;
 	const asked = run.tasks.filter(({ standing }) => standing !== 'shown');
 	const done = asked.filter(({ standing }) => standing !== 'open');
 	const rows = done.map((task) => rowOf(task, facts));
@@ -81,7 +93,8 @@ export function runEnd(facts: RunEndFacts): RunEnd {
 		facts: factsOf(facts, count('right'), done),
 		again: again === null ? null : { skill: again, label: facts.planner.label(again) },
 		open: asked.length - done.length,
-		next: forecast.days.find((one) => one.day > day && one.tasks > 0) ?? null,
+		isPast: worked < facts.day,
+		next: forecast.days.find((one) => one.day > worked && one.tasks > 0) ?? null,
 		marks: marksOf(rows, facts)
 	};
 }
@@ -103,7 +116,7 @@ function standWords(right: number, helped: number, wrong: number): string {
 	return `${parts.filter(Boolean).join(', ')}.`;
 }
 
-function rowOf(task: RunTask, { planner, forecast, day }: RunEndFacts): RunRow {
+function rowOf(task: RunTask, { planner, forecast, worked }: RunEndFacts): RunRow {
 	const code = task.number.slice(0, 2);
 	const family = planner.families.find((one) => one.code === code);
 	const kind = planner.syllabus.kinds.find(({ id }) => id === task.number.slice(0, 3));
@@ -113,7 +126,7 @@ function rowOf(task: RunTask, { planner, forecast, day }: RunEndFacts): RunRow {
 		name: family?.name ?? task.number,
 		standing: task.standing,
 		note: noteOf(task, charged === undefined ? '' : planner.label(charged)),
-		returns: forecast.comesUp.get(skill)?.find((one) => one > day) ?? null
+		returns: forecast.comesUp.get(skill)?.find((one) => one > worked) ?? null
 	};
 }
 
@@ -136,14 +149,19 @@ function factsOf(facts: RunEndFacts, right: number, done: readonly RunTask[]): R
 	return [first, ...newOf(facts, done), ...streaksOf(facts), ...slipsOf(facts)].slice(0, mostFacts);
 }
 
-function newOf({ planner, forecast, day }: RunEndFacts, done: readonly RunTask[]): RunFact[] {
+function newOf(
+	{ planner, forecast, day, worked }: RunEndFacts,
+	done: readonly RunTask[]
+): RunFact[] {
 	const skills = [
 		...new Set(
 			done.flatMap(({ planned }) => (planned?.reason.kind === 'new' ? planned.reason.skill : []))
 		)
 	];
 	if (skills.length === 0) return [];
-	const next = skills.flatMap((skill) => forecast.comesUp.get(skill) ?? []).filter((d) => d > day);
+	const next = skills
+		.flatMap((skill) => forecast.comesUp.get(skill) ?? [])
+		.filter((d) => d > worked);
 	const labels = skills.map((skill) => planner.label(skill));
 	const few = labels.length > 3 ? `${labels.slice(0, 3).join(', ')} and more` : labels.join(', ');
 	return [
@@ -171,13 +189,13 @@ function streaksOf({ attempts, run, planner, day }: RunEndFacts): RunFact[] {
 		}));
 }
 
-/** Slips that were made today, and before. */
-function slipsOf({ learning, planner, forecast, day }: RunEndFacts): RunFact[] {
+/** Slips that were made on the day of the run, and before. */
+function slipsOf({ learning, planner, forecast, day, worked }: RunEndFacts): RunFact[] {
 	return Object.entries(learning.slips)
-		.filter(([, note]) => note.day === day && note.times > 1)
+		.filter(([, note]) => note.day === worked && note.times > 1)
 		.flatMap(([skill, { slip, times }]) => {
 			const says = planner.slipSays(skill, slip);
-			const next = forecast.comesUp.get(skill)?.find((one) => one > day);
+			const next = forecast.comesUp.get(skill)?.find((one) => one > worked);
 			const more =
 				next === undefined ? '' : `${planner.label(skill)} is up again ${dayWords(next, day)}.`;
 			return says === '' ? [] : [{ big: `${times} ×`, says, more }];
@@ -185,14 +203,14 @@ function slipsOf({ learning, planner, forecast, day }: RunEndFacts): RunFact[] {
 		.slice(0, 2);
 }
 
-function marksOf(rows: readonly RunRow[], { day, exam, forecast }: RunEndFacts) {
+function marksOf(rows: readonly RunRow[], { day, worked, exam, forecast }: RunEndFacts) {
 	const byDay = new Map<number, Set<string>>();
 	for (const { name, returns } of rows) {
 		if (returns !== null) byDay.set(returns, (byDay.get(returns) ?? new Set()).add(name));
 	}
 	const rehearsal = rehearsalDay(forecast.days, day, exam);
 	return [
-		{ day, label: 'done', done: true },
+		{ day: worked, label: 'done', done: true },
 		...(rehearsal === null ? [] : [{ day: rehearsal, label: 'rehearsal' }]),
 		...[...byDay].map(([at, names]) => ({ day: at, label: fewNames([...names]) }))
 	];

@@ -3,7 +3,6 @@ import { type Sitting, sittingsOf } from '$lib/engine/schedule/sitting.ts';
 import { count, events } from '$lib/storage/log.ts';
 import { troubleOf, troubleSentences } from '$lib/storage/trouble.ts';
 import { below } from '../device/chance.ts';
-import { todayNumber } from '../device/clock.ts';
 import { device } from '../device/device.svelte.ts';
 import { plan } from '../plan/plan.svelte.ts';
 import { unexpected } from '../unexpected.svelte.ts';
@@ -31,8 +30,8 @@ export class Progress {
 	readonly hasOlder = $derived.by(() => this.#sittings.length > this.#shown);
 	readonly days = $derived(device.learning && doneByDay(device.learning));
 
-	/** Reads the log of a learner, until `signal` says to stop. */
-	async load(learner: string, signal: AbortSignal): Promise<void> {
+	/** Reads the log of a learner as of a day, until `signal` says to stop. */
+	async load(learner: string, today: number, signal: AbortSignal): Promise<void> {
 		[this.reading, this.trouble, this.#sittings] = [null, null, []];
 		[this.read, this.total, this.#shown] = [0, 0, pageLength];
 		try {
@@ -43,7 +42,7 @@ export class Progress {
 			this.total = await count(desk.store, learner);
 			const planner = await plan.load();
 			const onRead = (read: number) => (this.read = read);
-			const reader = { planner, today: todayNumber(), signal, onRead };
+			const reader = { planner, today, signal, onRead };
 			const reading = await readLog(events(desk.store, learner), reader);
 			if (!signal.aborted) this.reading = reading;
 		} catch (error) {

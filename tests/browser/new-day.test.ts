@@ -1,0 +1,140 @@
+import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
+import { dayOf, isoOf } from '../../src/lib/engine/schedule/day.ts';
+import type { SettingChange } from '../../src/lib/engine/schedule/event.ts';
+import { courseKey } from '../../src/lib/engine/schedule/course-fold.ts';
+import { firstSettings } from '../../src/lib/engine/schedule/course-settings.ts';
+import { learner, openWithLog, someLog } from './seeded-log.ts';
+import { test } from './site-test.ts';
+
+/*
+ * A tab that stays open: past midnight in full view, asleep for a week, with a clock set back, or
+ * carried into another time zone. What it shows is of the day that it is.
+ */
+
+// a Thursday, two weeks before the exam
+const first = '2026-11-26';
+const exam = '2026-12-10';
+const evening = `${first}T22:00:00`;
+
+const attempts = await someLog({ start: dayOf(first) - 9, end: dayOf(first) + 1, tasks: 8 });
+const course: SettingChange = {
+	...{ id: 'c0000000-0000-4000-8000-000000000001', v: 1, type: 'setting', learner, at: 1 },
+	...{ day: isoOf(dayOf(first) - 9), key: courseKey },
+	value: { ...firstSettings(isoOf(dayOf(first) - 9)), exam }
+};
+
+/** The run of the first day, done but for its last task, as the page keeps it. */
+function halfDone(): string {
+	const today = attempts.filter(({ day }) => day === first);
+	const tasks = [...new Set(today.map(({ task }) => task))];
+	return JSON.stringify({
+		...{ id: today[0]?.runId, topic: 'plan', level: 1, at: 1, day: dayOf(first), budget: 1500 },
+		tasks: tasks.map((number, i) => ({
+			number,
+			standing: i > 0 ? 'right' : 'wrong',
+			...(i === 1 && { standing: 'open' }),
+			planned: {
+				...{ kind: number.slice(0, 3), skill: today[0]?.skills[0]?.skill, seconds: 100 },
+				reason: { kind: 'missed', skill: today[0]?.skills[0]?.skill, day: dayOf(first) - 1 },
+				...{ worked: false, reading: 0, returned: false }
+			}
+		}))
+	});
+}
+
+/** What each page says on that evening, the morning after, and a week later. */
+const pages: readonly (readonly [path: string, ...says: (readonly string[])[]])[] = [
+	[
+		'/',
+		['Left today: 1 task', 'yesterday 8 tasks', '26 Nov', '14 days to the exam on Thu 10 Dec'],
+		['Today: ', 'yesterday 8 tasks', '27 Nov', '13 days to the exam on Thu 10 Dec'],
+		['Today: ', '26 Nov 8 tasks', '3 Dec', '7 days to the exam on Thu 10 Dec']
+	],
+	[
+		'/plan/',
+		['14 days to the exam, 25', 'Today: 1 task left.', 'last yesterday'],
+		['13 days to the exam, 25', 'Start today’s tasks', 'last on Wednesday'],
+		['7 days to the exam, 25', 'Start today’s tasks', 'last on 25 Nov']
+	],
+	[
+		'/progress/',
+		['to row. Last made yesterday.', 'Holes and drillstoday'],
+		['to row. Last made on Wednesday.', 'Holes and drillstoday'],
+		['to row. Last made on 25 Nov.', 'Holes and drillstoday']
+	],
+	[
+		'/practice/',
+		['in rivet diameters” yesterday.', '2 of 8', 'Today’s tasks'],
+		['in rivet diameters” on Wednesday.', '2 of 8', 'Tasks of 26 Nov'],
+		['in rivet diameters” on 25 Nov.', '2 of 8', 'Tasks of 26 Nov']
+	],
+	[
+		'/practice/done/',
+		['Run done: 7 tasks, 21 minutes', 'Yesterday it was 4 of 8', 'tomorrow · '],
+		['Run done: 7 tasks, 21 minutes', 'Wednesday it was 4 of 8', 'today · '],
+		['Run done: 7 tasks, 21 minutes', '25 Nov it was 4 of 8', 'today · ']
+	]
+];
+
+async function openEvening(page: Page, path: string): Promise<void> {
+	await openWithLog(page, [...attempts, course], '/');
+	await page.evaluate(([key, run]) => localStorage.setItem(key, run), [
+		`bucktail.run.${learner}`,
+		halfDone()
+	] as const);
+	await page.goto(path);
+}
+
+/** Waits until a page says all of these, be it in the name of a drawing. */
+async function says(page: Page, texts: readonly string[]): Promise<void> {
+	const text = () =>
+		page.locator('main').evaluate((main) => {
+			const named = [...main.querySelectorAll('[aria-label]')];
+			const names = named.map((one) => one.getAttribute('aria-label'));
+			return [main.textContent, ...names].join(' ').replaceAll(/\s+/g, ' ');
+		});
+	for (const one of texts) await expect.poll(text, { timeout: 5000 }).toContain(one);
+}
+
+/** The clock of the page's device, as it is after a sleep; then somebody looks at the page. */
+async function wake(page: Page, time: string): Promise<void> {
+	await page.clock.setSystemTime(new Date(time));
+	await page.evaluate(() => document.dispatchEvent(new Event('visibilitychange')));
+}
+
+test('past midnight in full view every page is of the new day, and a week later too', async ({
+	openPage
+}) => {
+	const page = await openPage({ time: evening });
+	await openEvening(page, '/');
+	for (const [path, evenings = [], mornings = [], weeks = []] of pages) {
+		await page.clock.setSystemTime(new Date(evening));
+		await page.goto(path);
+		await says(page, evenings);
+		// Nobody looks away and back: the computer slept with the tab in front.
+		await page.clock.fastForward('08:00:00');
+		await says(page, mornings);
+		await wake(page, '2026-12-03T08:00:00');
+		await says(page, weeks);
+	}
+	await page.goto('/');
+});
+
+test('with the clock set back, or in another time zone, it is the day that it is there', async ({
+	openPage
+}) => {
+	const page = await openPage({ time: evening });
+	await openEvening(page, '/');
+	const [[, evenings = [], mornings = []] = []] = pages;
+	await says(page, evenings);
+	await wake(page, '2026-11-24T22:00:00');
+	await says(page, ['16 days to the exam on Thu 10 Dec', '24 Nov']);
+	await wake(page, evening);
+	const device = await page.context().newCDPSession(page);
+	await device.send('Emulation.setTimezoneOverride', { timezoneId: 'Pacific/Auckland' });
+	await page.clock.fastForward('00:01');
+	await page.clock.fastForward('00:30');
+	await says(page, mornings);
+	await device.detach();
+});
