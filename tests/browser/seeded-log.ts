@@ -87,6 +87,8 @@ export async function openWithLog(
 	await page.goto('/progress/');
 	// The store is open once it is known to be empty.
 	await page.getByText('Do a few tasks').waitFor();
+	// As the page is handed them: what a setting may hold is too deep a type to be told across.
+	const rows: readonly object[] = log;
 	const sam = { id: learner, nickname: 'Sam', named: { at: 0, id: '' }, created: 0, used: 1 };
 	await page.evaluate(
 		async ([row, events]) => {
@@ -102,7 +104,7 @@ export async function openWithLog(
 			db.close();
 			localStorage.setItem('bucktail.learner', row.id);
 		},
-		[sam, log] as const
+		[sam, rows] as const
 	);
 	await page.goto(path);
 }
