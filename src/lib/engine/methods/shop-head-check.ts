@@ -49,7 +49,10 @@ export const shopHeadCheck = method({
 
 			...limits,
 			slips: {
-				wantedForMost: slip('1.5 * D', '1.5D is the width wanted; the maximum is 1.66D.'),
+				wantedForMost: slip(
+					'1.5 * D',
+					'1.5D is the width wanted, and the maximum of D, E and M rivets; the maximum here is 1.66D.'
+				),
 				quarterMore: slip('1.75 * D', '1.75D is a quarter over 1.5D; the maximum is 1.66D.'),
 				sixDropped: slip('1.6 * D', '1.6D: the maximum is 1.66D.', { rare: true }),
 				otherMostWidth: slip(
@@ -74,7 +77,10 @@ export const shopHeadCheck = method({
 
 			...limits,
 			slips: {
-				wantedForLow: slip('0.5 * D', '0.5D is the height wanted; the minimum is 0.33D.'),
+				wantedForLow: slip(
+					'0.5 * D',
+					'0.5D is the height wanted, and the minimum of D, E and M rivets; the minimum here is 0.33D.'
+				),
 				quarterForLow: slip('0.25 * D', 'A quarter of D: the minimum is 0.33D.', { rare: true }),
 				minimum03: slip('0.3 * D', '0.3D: the minimum is 0.33D.', { rare: true }),
 				halfMeasured: slip(
