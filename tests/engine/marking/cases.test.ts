@@ -130,7 +130,7 @@ describe('told at the bench', () => {
 			{ R: 0.09375, T: 0.025, angle: 90 },
 			'allowance',
 			'.1471',
-			'insideArc'
+			'other-step:forRadius'
 		],
 		[
 			'BA',

@@ -403,7 +403,7 @@ const rows: readonly Row[] = [
 		asked: ['diameter', 'length', 'lengthB', 'final', 'total'],
 		typed: { diameter: '-4', length: '5/16', lengthB: '5/16', final: '#30', total: '30' },
 		told: {
-			diameter: 'outerLeftOut or diameter.down',
+			diameter: 'outerLeftOut or twoT or diameter.down',
 			length: 'right',
 			lengthB: 'right',
 			final: 'right',

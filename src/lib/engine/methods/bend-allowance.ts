@@ -117,7 +117,7 @@ export const bendAllowance = method({
 					'R and T changed places, or their constants: 0.01743 goes with R, 0.0078 with T.'
 				),
 				insideArc: slip(
-					'forRadius',
+					'3.1416 * R * degrees(angle) / 180',
 					'That is the arc of the inside face: the thickness term is missing.',
 					{ rare: true }
 				),

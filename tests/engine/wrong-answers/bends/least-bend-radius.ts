@@ -240,19 +240,22 @@ export const rules = [
 		'radius',
 		'one row up, and the bar for that',
 		(given, right) => worked(cell(given, -1, 0), right),
-		'rowUp'
+		'rowUp',
+		'noBar'
 	),
 	common(
 		'radius',
 		'one column to the right, and the bar for that',
 		(given, right) => worked(cell(given, 0, 1), right),
-		'columnRight'
+		'columnRight',
+		'noBar'
 	),
 	common(
 		'radius',
 		'one row down, and the bar for that',
 		(given, right) => worked(cell(given, 1, 0), right),
-		'rowDown'
+		'rowDown',
+		'noBar'
 	),
 	common(
 		'bar',

@@ -25,7 +25,7 @@ const diameterOfTwo = part(
 	rivetDiameterFromStack,
 	{},
 	{},
-	{ rare: { outerLeftOut: false, thinnest: true, twoT: true } }
+	{ rare: { outerLeftOut: false, thinnest: true } }
 );
 const drills = part(drillForRivet, { D: 'diameter' }, {}, { until: 'final' });
 
