@@ -65,6 +65,8 @@ describe('every fact can be broken', () => {
 		'rivet.1100': { story: 'A spar splice.', letters: 'A' },
 		'rivet.small-2024': { story: '', letters: 'DD', D: 1 / 8 },
 		'sheet.soft': { story: 'A wing skin.', alloy: '3003-H14' },
+		'bend.brake': { story: '', bend: 150 },
+		'bar.remnant': { story: '', remnant: 0 },
 		'lift.two': { story: 'Two people lift it.', weight: 20 },
 		'snips.gauge': { story: 'Cut with aviation snips.', T: 0.063 },
 		'snips.caution': { story: 'Cut with snips.', cautions: ['shear'] }
