@@ -104,6 +104,24 @@ describe('told at the bench', () => {
 		['ED', 'edge-distance', { D: 0.1875, head: 'protruding' }, 'least', '3/4', 'greatestForLeast'],
 		['ED', 'edge-distance', { D: 0.1875, head: 'countersunk' }, 'least', '3/4', 'greatestForLeast'],
 		['ED', 'edge-distance', { D: 0.1875, head: 'protruding' }, 'least', '7/16', 'sixteenthAdded'],
+		// K of the angle between the legs as the chart prints it, cut off.
+		['BS', 'setback', { R: 0.125, T: 0.02, angle: 93 }, 'K', '.9489', 'legs'],
+		[
+			'SC',
+			'shop-head-check',
+			{ D: 0.09375, width: 0.137, height: 0.023 },
+			'mostWidth',
+			'.311',
+			'dashForMost'
+		],
+		[
+			'SC',
+			'shop-head-check',
+			{ D: 0.09375, width: 0.137, height: 0.023 },
+			'mostHeight',
+			'.124',
+			'dashForHigh'
+		],
 		// The 32nd below 3T, which no bin holds.
 		[
 			'RD',

@@ -388,6 +388,15 @@ const rows: readonly Row[] = [
 		typed: { bar: '1/32' },
 		told: { bar: 'noBar' }
 	},
+	// No table has a drill for so large a rivet, and what does not hang on the drill is right.
+	{
+		code: 'PN',
+		id: 'panel-rivets',
+		given: { layers: [0.05, 0.05], rows: 3, count: 14 },
+		asked: ['diameter', 'length', 'final', 'total'],
+		typed: { diameter: '5/16', length: '5/8', final: 'F', total: '42' },
+		told: { diameter: 'wholeStack', length: 'right', final: 'cannot tell', total: 'right' }
+	},
 	// The doubler left out of the stack of a panel, and worked on with that.
 	{
 		code: 'PN',
