@@ -81,6 +81,14 @@ describe('every fact can be broken', () => {
 		expect(broken(job).map(({ id }) => id)).toEqual(['sheet.soft']);
 	});
 
+	test('a baffle gets no rivet over the size by 3T, and that one where it is large', () => {
+		const story = 'A baffle is cut through.';
+		const ids = (T: number, D: number) => broken({ story, T, D }).map(({ id }) => id);
+		expect(ids(0.05, 3 / 16)).toEqual(['rivet.heavy']);
+		expect(ids(0.05, 5 / 32)).toEqual([]);
+		expect(ids(0.06, 3 / 16)).toEqual([]);
+	});
+
 	test.each(['D', 'DD'])('a %s rivet is not called out for a door', (letters) => {
 		const job = { story: 'A door skin is drilled.', D: 5 / 32, letters };
 		expect(broken(job).map(({ id }) => id)).toEqual(['rivet.heavy']);

@@ -4,5 +4,5 @@ export const cutting = topic('cutting', 'Cutting', 3, [
 	['CB', 4, 'blank-size', 'Size of a blank'],
 	['CS', 5, 'pieces-per-sheet', 'Blanks from a sheet'],
 	['CP', 4, 'bar-pieces', 'Pieces from a bar'],
-	['CW', 3, 'sheet-weight', 'Weight of a sheet']
+	['CW', 4, 'sheet-weight', 'Weight of a sheet']
 ]);
