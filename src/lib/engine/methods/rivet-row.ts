@@ -132,7 +132,7 @@ export const rivetRow = method({
 				),
 				marginOnce: slip(
 					'max(endMargin, stepOff(0 in, pitch, count))',
-					'The end margin stands before the first hole only: it is in every position after it, too.',
+					'The end margin was counted for the first hole only: every hole stands that much farther from the edge.',
 					{ rare: true }
 				),
 				marginTwice: slip(

@@ -3,9 +3,6 @@ import { dimensionAcross } from '../../figures/parts/dimension.ts';
 import { plate } from '../../figures/parts/plate.ts';
 import { gridPieces, overrun } from '../../figures/parts/sheet-grid.ts';
 import { barPieces } from '../../methods/bar-pieces.ts';
-import type { GivenValues } from '../../solver/method.ts';
-import { evaluate } from '../../solver/evaluate.ts';
-import { leastRemnant } from '../../trade/parts-that-exist/worked.ts';
 import { family, type SeenBy } from '../family.ts';
 import type { Random } from '../random.ts';
 import type { Level } from '../level.ts';
@@ -31,12 +28,21 @@ const questions: Readonly<Record<Level, string>> = {
 export const tasks = family({
 	method: barPieces,
 	draw(random, level) {
+		const bar = random.pick([36, 48, 60, 72, 84, 96, 108, 120, 132, 144]);
 		return {
-			given: barFor(random, level),
+			given: {
+				bar,
+				piece: pieceFor(random, level, bar),
+				kerf: random.pick([1 / 32, 3 / 64, 1 / 16, 5 / 64, 3 / 32, 1 / 8])
+			},
 			story: random.pick(stories),
 			question: questions[level],
 			asked: asked[level],
-			chief: { count: ['noKerf', 'up'], used: ['chipsKept', 'oneKerf'], remnant: ['chipsKept'] },
+			chief: {
+				count: ['noKerf', 'up'],
+				used: ['chipsKept', 'oneKerf'],
+				remnant: ['chipsKept', 'nothingLeft']
+			},
 			told: [['Cut with', 'saw, square ends on the bar']],
 			basis: 'A cut after every piece, unless the piece ends at the end of the bar.',
 			cautions: ['saw']
@@ -46,15 +52,6 @@ export const tasks = family({
 		barFromSide(say('bar', bar), say('piece', piece), `kerf ${say('kerf', kerf)}`),
 	metal: (seen) => (seen.key === 'count' ? sawn(seen) : leftOver(seen))
 });
-
-/** A bar, and pieces that leave something of it where that is asked for. */
-function barFor(random: Random, level: Level): GivenValues<typeof barPieces> {
-	const bar = random.pick([36, 48, 60, 72, 84, 96, 108, 120, 132, 144]);
-	const kerf = random.pick([1 / 32, 3 / 64, 1 / 16, 5 / 64, 3 / 32, 1 / 8]);
-	const given = { bar, piece: pieceFor(random, level, bar), kerf };
-	const isLeft = level === 1 || Number(evaluate(barPieces, given).remnant) >= leastRemnant;
-	return isLeft ? given : barFor(random, level);
-}
 
 /** Pieces of a few inches; at level 3 the bar is a whole number of them, but for the kerf. */
 function pieceFor(random: Random, level: Level, bar: number): number {

@@ -2,12 +2,6 @@ import { source } from '../source.ts';
 import { rivetDashes } from '../stock.ts';
 import { type Fact, type Job, type Layer, slack } from './fact.ts';
 
-/** The smallest stocked rivet by 3T, inches; the largest of all where none is large enough. */
-function by3T(thickest: number): number {
-	const sizes = rivetDashes.map((dash) => dash / 32);
-	return sizes.find((size) => size >= 3 * thickest - slack) ?? sizes.at(-1) ?? 0;
-}
-
 /** Smallest and largest stocked rivet that goes with a joint, inches. */
 export function rivetsFor(thickest: number): { readonly least: number; readonly most: number } {
 	const sizes = rivetDashes.map((dash) => dash / 32);
@@ -80,13 +74,15 @@ export const rivetFacts: readonly Fact[] = [
 	},
 	{
 		id: 'rivet.heavy',
-		says: 'A rivet of 3/16 in and over, or of 2017 or 2024, is not called out for a skin, a door, a cover, a hinge or the like, unless 3T of its sheet asks for it.',
+		says: 'A rivet of 3/16 in and over, or of 2017 or 2024, is not called out for a skin, a door, a cover, a hinge or the like, but by 3T.',
 		source: source('none', 'rivets of light aircraft', 'practice'),
-		holds: ({ D, letters, layers, T, story }) => {
-			const isHeavy = D !== undefined && (D >= 3 / 16 - slack || /^DD?$/.test(letters ?? ''));
-			if (!isHeavy || layers) return null;
-			return !light.test(story) || (T !== undefined && D <= by3T(T) + slack);
-		}
+		holds: ({ D, letters, layers, T, story }) =>
+			D === undefined ||
+			layers ||
+			(T !== undefined && D < 3 * T + 1 / 32) ||
+			(D < 3 / 16 - slack && !/^DD?$/.test(letters ?? ''))
+				? null
+				: !light.test(story)
 	},
 	{
 		id: 'rivet.length',

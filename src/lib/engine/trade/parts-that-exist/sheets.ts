@@ -28,8 +28,8 @@ export const sheetFacts: readonly Fact[] = [
 	},
 	{
 		id: 'bar.remnant',
-		says: `A remnant that is asked for is ${leastRemnant} in or longer: less is scrap.`,
-		source: source('none', 'what is kept of a bar', 'practice'),
+		says: 'A remnant that is asked for can be measured with a rule: 1/64 in or more.',
+		source: source('none', 'what is measured of a bar', 'practice'),
 		holds: ({ remnant }) => (remnant === undefined ? null : remnant >= leastRemnant - slack)
 	},
 	{

@@ -6,5 +6,5 @@
 /** Degrees from flat: at more the leaf of a brake meets its nose, and a closer bend needs other tools. */
 export const mostBend = 135;
 
-/** Inches of bar; what is shorter is scrap, and nobody measures it. */
-export const leastRemnant = 0.25;
+/** Inches of bar; what is shorter cannot be measured with a rule. */
+export const leastRemnant = 1 / 64;
