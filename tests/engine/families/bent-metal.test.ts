@@ -85,7 +85,11 @@ test.each([
 });
 
 test('a sheet bent too far leans back over its first leg', async () => {
-	const task = drawTask(await familyOf('setback-from-legs'), 1, 11);
+	const family = await familyOf('setback-from-legs');
+	const task = Array.from({ length: 100 }, (_, seed) => drawTask(family, 1, seed)).find(
+		({ right }) => Number(right.angle) > 120
+	);
+	if (!task) throw new Error('none of these sheets is bent over 120°');
 	const wanted = Number(task.right.angle);
 	const heightAt = (angle: number) => {
 		const { top = NaN, bottom = NaN } = boundsOf(
@@ -93,7 +97,6 @@ test('a sheet bent too far leans back over its first leg', async () => {
 		);
 		return bottom - top;
 	};
-	expect(wanted).not.toBe(90);
 	expect(heightAt(90)).toBeGreaterThan(heightAt(wanted));
 	// Flat or closed, it is drawn no farther than sheet can be bent.
 	expect(heightAt(0)).toBe(heightAt(-50));

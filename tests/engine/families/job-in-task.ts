@@ -24,10 +24,18 @@ export function jobIn({ family, drawn, right }: Task): Job {
 		letters: toldAs(/letters/i) ?? numbered?.letters ?? lettersIn(given.alloy),
 		alloy: alloy === undefined ? undefined : /\d{4}(-\w+)?/.exec(String(alloy))?.[0],
 		T: number('T', 'thickest'),
+		bend: family.topic === 'bends' ? bendOf(given.angles ?? number('angle')) : undefined,
+		remnant: drawn.asked.includes('remnant') ? number('remnant') : undefined,
 		weight: number('weight')
 	};
 	const known = Object.entries(job).filter(([, value]) => value !== undefined);
 	return { story, cautions, ...Object.fromEntries(known) };
+}
+
+/** The closest bend of a part, degrees from flat. */
+function bendOf(angles: Value | undefined): number | undefined {
+	if (Array.isArray(angles)) return Math.max(...angles.map(Number));
+	return typeof angles === 'number' ? angles : undefined;
 }
 
 function layersIn(

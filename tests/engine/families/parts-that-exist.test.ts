@@ -65,6 +65,8 @@ describe('every fact can be broken', () => {
 		'rivet.1100': { story: 'A spar splice.', letters: 'A' },
 		'rivet.small-2024': { story: '', letters: 'DD', D: 1 / 8 },
 		'sheet.soft': { story: 'A wing skin.', alloy: '3003-H14' },
+		'bend.brake': { story: '', bend: 150 },
+		'bar.remnant': { story: '', remnant: 0 },
 		'lift.two': { story: 'Two people lift it.', weight: 20 },
 		'snips.gauge': { story: 'Cut with aviation snips.', T: 0.063 },
 		'snips.caution': { story: 'Cut with snips.', cautions: ['shear'] }
@@ -77,6 +79,14 @@ describe('every fact can be broken', () => {
 	test('5052 is not taken for a spar clip', () => {
 		const job = { story: 'An angle clip ties a rib to the spar web.', alloy: '5052-H34', T: 0.04 };
 		expect(broken(job).map(({ id }) => id)).toEqual(['sheet.soft']);
+	});
+
+	test('a baffle gets no rivet over the size by 3T, and that one where it is large', () => {
+		const story = 'A baffle is cut through.';
+		const ids = (T: number, D: number) => broken({ story, T, D }).map(({ id }) => id);
+		expect(ids(0.05, 3 / 16)).toEqual(['rivet.heavy']);
+		expect(ids(0.05, 5 / 32)).toEqual([]);
+		expect(ids(0.06, 3 / 16)).toEqual([]);
 	});
 
 	test.each(['D', 'DD'])('a %s rivet is not called out for a door', (letters) => {

@@ -27,19 +27,29 @@ test('only the saw takes a kerf, and bends fix the blanks by the grain', () => {
 	}
 });
 
-test('a kerf left out both ways costs a row too many, and is named', () => {
-	let named = 0;
+test('a kerf left out both ways costs a row or a blank of each row, and is named', () => {
+	const named = new Map<string, number>();
 	for (const task of manyTasks(piecesPerSheetTasks, 2)) {
-		const rows = givenAt(task, 'sheetWidth') / givenAt(task, 'pieceWidth');
-		const inRow = Math.floor(givenAt(task, 'sheetLength') / givenAt(task, 'pieceLength'));
-		expect(Number(task.right.lengthwise)).toBe((rows - 1) * inRow);
-		// Rounded up along the sheet, the count comes out the same: that is more than can be told apart.
-		if (rows === inRow + 1) continue;
+		const across = givenAt(task, 'sheetWidth') / givenAt(task, 'pieceWidth');
+		const along = givenAt(task, 'sheetLength') / givenAt(task, 'pieceLength');
+		const [rows, inRow] = [Math.floor(across), Math.floor(along)];
+		const id = rows === across ? 'noKerfAcross' : 'noKerfAlong';
+		const lost = rows === across ? inRow : rows;
+		expect(Number(task.right.lengthwise)).toBe(rows * inRow - lost);
 		if (leadingTo(task, 'lengthwise', rows * inRow) > 3) continue;
-		expect(slipsNamed(task, 'lengthwise', rows * inRow)).toContain('noKerfAcross');
-		named++;
+		expect(slipsNamed(task, 'lengthwise', rows * inRow), task.number).toContain(id);
+		named.set(id, (named.get(id) ?? 0) + 1);
 	}
-	expect(named).toBeGreaterThan(howMany / 2);
+	expect([...named.keys()].sort()).toEqual(['noKerfAcross', 'noKerfAlong']);
+	expect([...named.values()].reduce((all, one) => all + one)).toBeGreaterThan(howMany / 2);
+});
+
+test('the kerf costs blanks that are turned, too, along the sheet and across', () => {
+	const shown = new Set(
+		manyTasks(piecesPerSheetTasks, 3, 300).flatMap(({ slips }) => [...slips.keys()])
+	);
+	for (const id of ['noKerfAlong', 'noKerfAcross', 'noKerfTurnedAlong', 'noKerfTurnedAcross'])
+		expect(shown).toContain(id);
 });
 
 test('trying one way only is named, whichever way is better', () => {
@@ -49,7 +59,7 @@ test('trying one way only is named, whichever way is better', () => {
 		expect(along, task.number).not.toBe(turned);
 		if (leadingTo(task, 'count', Math.min(along, turned)) > 3) continue;
 		const named = slipsNamed(task, 'count', Math.min(along, turned));
-		expect(named).toContain(along < turned ? 'alongOnly' : 'acrossOnly');
+		expect(named).toContain(along < turned ? 'alongOnly' : 'turned');
 		better.add(along < turned ? 'turned' : 'along');
 	}
 	expect(better.size).toBe(2);

@@ -89,8 +89,127 @@ describe('told at the bench', () => {
 			{ D: 0.09375, head: 'protruding', rows: 3, pitch: 0.5 },
 			'edge',
 			'3/8',
-			'dashIn16ths'
+			'greatestForLeast'
 		],
+		// The factor stands among the givens too, as a count.
+		[
+			'LF',
+			'lap-width',
+			{ D: 0.15625, head: 'protruding', rows: 2, pitch: 0.75 },
+			'edge',
+			'2',
+			'factor'
+		],
+		// The maximum for the minimum; what is preferred is the next larger rivet's as well.
+		['ED', 'edge-distance', { D: 0.1875, head: 'protruding' }, 'least', '3/4', 'greatestForLeast'],
+		['ED', 'edge-distance', { D: 0.1875, head: 'countersunk' }, 'least', '3/4', 'greatestForLeast'],
+		['ED', 'edge-distance', { D: 0.1875, head: 'protruding' }, 'least', '7/16', 'sixteenthAdded'],
+		// K of the angle between the legs as the chart prints it, cut off.
+		['BS', 'setback', { R: 0.125, T: 0.02, angle: 93 }, 'K', '.9489', 'legs'],
+		[
+			'SC',
+			'shop-head-check',
+			{ D: 0.09375, width: 0.137, height: 0.023 },
+			'mostWidth',
+			'.311',
+			'dashForMost'
+		],
+		[
+			'SC',
+			'shop-head-check',
+			{ D: 0.09375, width: 0.137, height: 0.023 },
+			'mostHeight',
+			'.124',
+			'dashForHigh'
+		],
+		// The 32nd below 3T, which no bin holds.
+		[
+			'RD',
+			'rivet-diameter-from-stack',
+			{ layers: [0.04, 0.08] },
+			'diameter',
+			'7/32',
+			'unstockedBelow'
+		],
+		// The sheet that the piece was cut from.
+		[
+			'CW',
+			'sheet-weight',
+			{ length: 54, width: 42, T: 0.032, alloy: '3003-H14' },
+			'weight',
+			'14.6',
+			'sheet48by96'
+		],
+		// One act: the thickness term left out, or the arc of the inside face.
+		['BA', 'bend-allowance', { R: 0.09375, T: 0.025, angle: 90 }, 'allowance', '.147', 'noT'],
+		[
+			'BA',
+			'bend-allowance',
+			{ R: 0.09375, T: 0.025, angle: 90 },
+			'allowance',
+			'.1471',
+			'other-step:forRadius'
+		],
+		[
+			'BA',
+			'bend-allowance',
+			{ R: 0.125, T: 0.02, angle: 60 },
+			'forRadius',
+			'.196',
+			'squareForRadius'
+		],
+		[
+			'BA',
+			'bend-allowance',
+			{ R: 0.125, T: 0.02, angle: 60 },
+			'forThickness',
+			'.014',
+			'squareForThickness'
+		],
+		// A bend more than there is, and not the sine that comes near it.
+		[
+			'BW',
+			'developed-width',
+			{ R: 0.0625, T: 0.05, legs: [0.8125, 2.375, 0.8125], angles: [90, 90] },
+			'width',
+			'3.949',
+			'allowancePerLeg'
+		],
+		['BR', 'least-bend-radius', { alloy: '2024-O', T: 0.071 }, 'radius', '.25', 'harder'],
+		[
+			'LR',
+			'rivet-row',
+			{ length: 4.625, endMargin: 0.375, greatestPitch: 0.875 },
+			'positions',
+			'.375, .775, 1.55, 2.325, 3.1, 3.875',
+			'marginOnce'
+		],
+		[
+			'LR',
+			'rivet-row',
+			{ length: 4.625, endMargin: 0.375, greatestPitch: 0.875 },
+			'positions',
+			'.375, .75, 1.525, 2.3, 3.075, 3.85',
+			'marginTwice'
+		],
+		// The size itself where a number is asked for, and the number where the size is.
+		[
+			'RN',
+			'rivet-number',
+			{ head: 'countersunk', alloy: '2117', D: 0.1875, length: 0.75 },
+			'lengthDash',
+			'3/4',
+			'lengthInInches'
+		],
+		[
+			'RR',
+			'rivet-number-reading',
+			{ number: 'MS20426AD3-7' },
+			'diameter',
+			'3',
+			'unit:thirty-seconds'
+		],
+		['RR', 'rivet-number-reading', { number: 'MS20426AD3-7' }, 'length', '7', 'unit:sixteenths'],
 		// What stands on the paper as a size is no factor.
 		[
 			'LF',

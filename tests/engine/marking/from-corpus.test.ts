@@ -386,7 +386,38 @@ const rows: readonly Row[] = [
 		given: { alloy: '5052-H32', T: 0.016 },
 		asked: ['radius', 'bar'],
 		typed: { bar: '1/32' },
-		told: { bar: 'halfBar or other-step:in32nds' }
+		told: { bar: 'noBar' }
+	},
+	// No table has a drill for so large a rivet, and what does not hang on the drill is right.
+	{
+		code: 'PN',
+		id: 'panel-rivets',
+		given: { layers: [0.05, 0.05], rows: 3, count: 14 },
+		asked: ['diameter', 'length', 'final', 'total'],
+		typed: { diameter: '5/16', length: '5/8', final: 'F', total: '42' },
+		told: { diameter: 'wholeStack', length: 'right', final: 'cannot tell', total: 'right' }
+	},
+	// The doubler left out of the stack of a panel, and worked on with that.
+	{
+		code: 'PN',
+		id: 'panel-two-stacks',
+		given: {
+			layers: [0.05, 0.032, 0.032],
+			layersB: [0.032, 0.032],
+			head: 'protruding',
+			rowLength: 22.25,
+			greatestPitch: 0.75,
+			rows: 2
+		},
+		asked: ['diameter', 'length', 'lengthB', 'final', 'total'],
+		typed: { diameter: '-4', length: '5/16', lengthB: '5/16', final: '#30', total: '30' },
+		told: {
+			diameter: 'outerLeftOut or twoT or diameter.down',
+			length: 'right',
+			lengthB: 'right',
+			final: 'right',
+			total: 'oneRow'
+		}
 	}
 ];
 

@@ -1,5 +1,5 @@
 import { decimalText, exactly } from '../quantity/exact.ts';
-import type { Entry } from '../quantity/kinds/kind.ts';
+import type { Entry, Kind } from '../quantity/kinds/kind.ts';
 import { evaluateAsFar } from '../solver/as-far.ts';
 import { kindAt } from '../solver/kind-at.ts';
 import { symbolOf } from '../solver/show-step.ts';
@@ -37,7 +37,7 @@ export function factorCause(task: Task, key: string, entry: Entry): Cause | null
 	const right = task.right[key];
 	if (kind.dimension.formula !== 'in' || typeof typed !== 'number') return null;
 	if (typeof right !== 'number' || right === 0 || typed === 1 || typed > largest) return null;
-	if (!isWrittenPlain(typed, entry) || isGiven(task, typed)) return null;
+	if (!isWrittenPlain(typed, entry) || isGiven(task, kind, typed)) return null;
 	const of = Object.keys(task.right).find((size) => {
 		const value = task.right[size];
 		const isSize =
@@ -57,9 +57,12 @@ function isWrittenPlain(typed: number, { grain }: Entry): boolean {
 	return Math.abs(places - Math.round(places)) < 1e-9 && (grain > 0 || Number.isInteger(typed));
 }
 
-/** Whether a number stands on the paper as a size. */
-function isGiven({ drawn }: Task, typed: number): boolean {
-	return Object.values(drawn.given).some((value) => Math.abs(Number(value) - typed) < 1e-9);
+/** Whether a number stands on the paper as a size of the kind. */
+function isGiven({ method, drawn }: Task, { dimension }: Kind, typed: number): boolean {
+	return Object.entries(drawn.given).some(
+		([key, value]) =>
+			kindAt(method, key).dimension === dimension && Math.abs(Number(value) - typed) < 1e-9
+	);
 }
 
 /** Whether the method gives so many times this size, whatever it is. */

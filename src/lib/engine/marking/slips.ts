@@ -23,6 +23,8 @@ const costs = {
 	carried: 0.2,
 	/** So many of the last places carried may be lost by it. */
 	places: 2,
+	/** Charts of factors are cut off sooner. */
+	chart: 0.001,
 	coarseExact: 0.04,
 	coarse: 0.8,
 	second: 0.2,
@@ -195,7 +197,8 @@ function matchCost(
 	}
 	if (kind.isWritten(entry, value, 'exact')) return 0;
 	const typed = kind.toValue(entry, value);
-	const isNear = typed !== null && !kind.differs(typed, value, costs.places / kind.fine);
+	const lost = kind.dimension.formula === '' ? costs.chart : costs.places / kind.fine;
+	const isNear = typed !== null && !kind.differs(typed, value, lost);
 	if (isNear && carried().some((one) => kind.isWritten(entry, one, 'exact'))) return costs.carried;
 	// Fractions may have been read off a rule.
 	return entry.grain === 0 && kind.isWritten(entry, value) ? costs.coarse : null;

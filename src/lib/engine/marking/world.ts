@@ -100,7 +100,11 @@ export class World {
 			const carry = (value: Value, key: string) => (key === last ? value : way(value, key));
 			const value = this.#worked({ slips, carry })[last];
 			if (value === undefined) return [];
-			return [value, round(value, last), ...(isRead ? [cut(value, last)] : [])];
+			return [
+				value,
+				round(value, last),
+				...(isRead ? [cut, printed].map((as) => as(value, last)) : [])
+			];
 		});
 	}
 

@@ -95,6 +95,10 @@ export const barPieces = method({
 					'(bar / (piece + kerf) - downTo(bar / (piece + kerf), 1)) * (1 in)',
 					'The part after the decimal point is a part of a piece, not inches: multiply it by the piece and its kerf.'
 				),
+				nothingLeft: slip(
+					'0 in',
+					'Nothing left: the bar is not used up, the rest of it is too short for a piece.'
+				),
 				kerfsForRemnant: slip(
 					'count * kerf',
 					'Those are the chips: the remnant is what is left of the bar after the last cut.',

@@ -30,6 +30,10 @@ export const bendAllowance = method({
 					'0.01743 * R * degrees(180 deg - angle)',
 					'Radius term for the angle between the legs: N is the bend angle from flat.'
 				),
+				squareForRadius: slip(
+					'0.01743 * R * 90',
+					'Radius term for 90°: this bend has another angle.'
+				),
 				radiusTenfold: slip(
 					'0.1743 * R * degrees(angle)',
 					'Ten times too much for the radius: its constant is 0.01743.'
@@ -74,6 +78,10 @@ export const bendAllowance = method({
 					'0.0078 * T * degrees(180 deg - angle)',
 					'Thickness term for the angle between the legs: N is the bend angle from flat.'
 				),
+				squareForThickness: slip(
+					'0.0078 * T * 90',
+					'Thickness term for 90°: this bend has another angle.'
+				),
 				thicknessTenfold: slip(
 					'0.078 * T * degrees(angle)',
 					'Ten times too much for the thickness: check the point in 0.0078 and in T.'
@@ -110,7 +118,8 @@ export const bendAllowance = method({
 				),
 				insideArc: slip(
 					'3.1416 * R * degrees(angle) / 180',
-					'That is the arc of the inside face: the thickness term is missing.'
+					'That is the arc of the inside face: the thickness term is missing.',
+					{ rare: true }
 				),
 				outsideArc: slip('3.1416 * (R + T) * degrees(angle) / 180', outerArc),
 				oneDegree: slip(

@@ -83,6 +83,11 @@ export const developedWidth = method({
 					'sum(flats) + largest(allowances)',
 					'Only one bend allowance added: each bend has its own.'
 				),
+				allowancePerLeg: slip(
+					'sum(flats) + howMany(legs) * largest(allowances)',
+					'A bend allowance for every leg: there is one bend less than legs.',
+					{ rare: true }
+				),
 				noAllowance: slip(
 					'sum(flats)',
 					'Flats alone: the bends take metal too, so their allowances are added.'

@@ -51,7 +51,7 @@ export const edgeDistance = method({
 				),
 				threeD: slip(
 					'3 * D',
-					'3D is the minimum pitch: preferred is 1/16 in over the minimum edge distance.'
+					'3D is the minimum pitch, and midway between 2D and 4D: preferred is 1/16 in over the minimum edge distance.'
 				),
 				flushForPreferred: slip(
 					'2.5 * D',

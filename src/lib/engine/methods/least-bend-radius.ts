@@ -30,6 +30,11 @@ export const leastBendRadius = method({
 					'minimumRadius(annealed(alloy), T)',
 					'That is the radius for the annealed sheet (O): this temper is harder and needs more.'
 				),
+				harder: slip(
+					'minimumRadius(harder(alloy), T)',
+					'That is the radius for the same alloy in a harder temper: this one bends sharper.',
+					{ rare: true }
+				),
 				twiceT: slip(
 					'2 * T',
 					'2T is a rule of thumb: this alloy and temper has its own radius in the chart.',
@@ -93,6 +98,10 @@ export const leastBendRadius = method({
 				decimals: slip(
 					'nextBar(radius)',
 					'The two decimals stand for a 32nd, so the bar of that very size is allowed.'
+				),
+				noBar: slip(
+					'in32nds',
+					'That is the minimum radius itself: the rack has no bar of it, so take the next larger one.'
 				),
 				under: slip(
 					'barUnder(in32nds)',

@@ -102,7 +102,8 @@ export const piecesPerSheet = method({
 				),
 				addedUp: slip(
 					'alongLength + acrossWidth',
-					'The two counts were added: rows times blanks in a row gives the number.'
+					'The two counts were added: rows times blanks in a row gives the number.',
+					{ rare: true }
 				)
 			}
 		}),
@@ -159,7 +160,8 @@ export const piecesPerSheet = method({
 				),
 				acrossOnly: slip(
 					'crosswise',
-					'Only the turned way was tried: laid along the sheet, more come out.'
+					'Only the turned way was tried: laid along the sheet, more come out.',
+					{ rare: true }
 				),
 				bothWays: slip(
 					'lengthwise + crosswise',

@@ -27,6 +27,11 @@ export const rivetDiameterFromStack = method({
 					'member(layers, 1)',
 					'The layer under the manufactured head was taken; the thickest one decides.'
 				),
+				outerLeftOut: slip(
+					'howMany(layers) > 2 ? max(member(layers, 2), member(layers, howMany(layers))) : largest(layers)',
+					'The layer under the manufactured head is left out, as if it were not there: a doubler counts too.',
+					{ rare: true }
+				),
 				last: slip(
 					'member(layers, howMany(layers))',
 					'The layer at the shop head was taken; the thickest one decides.',

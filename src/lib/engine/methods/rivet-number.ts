@@ -100,6 +100,7 @@ export const rivetNumber = method({
 					'One length too long: the number counts the 16ths as they are.',
 					{ rare: true }
 				),
+				lengthInInches: slip('length / (1 in)', 'That is the length in inches: count its 16ths.'),
 				diameterForLength: slip(
 					'D / (1/32 in)',
 					'That is the dash number of the diameter; the length stands after the dash.'

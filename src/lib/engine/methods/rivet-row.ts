@@ -130,6 +130,16 @@ export const rivetRow = method({
 					'stepOff(0 in, pitch, count)',
 					'Measured from the first hole: positions count from the edge, the first is the end margin.'
 				),
+				marginOnce: slip(
+					'max(endMargin, stepOff(0 in, pitch, count))',
+					'The end margin was counted for the first hole only: every hole stands that much farther from the edge.',
+					{ rare: true }
+				),
+				marginTwice: slip(
+					'max(endMargin, stepOff(2 * endMargin - pitch, pitch, count))',
+					'The end margin was stepped off twice: from the first hole on, every step is a pitch.',
+					{ rare: true }
+				),
 				firstAtPitch: slip(
 					'stepOff(pitch, pitch, count)',
 					'The first hole stands a pitch from the edge: it stands one end margin from it.'

@@ -1,7 +1,20 @@
 import { fraction, length, word } from '../quantity/kinds.ts';
 import { given } from '../solver/given.ts';
 import { method, slip, step } from '../solver/write.ts';
+import { stockSheets } from '../trade/stock.ts';
 import { fromTable, weightToHundredth } from '../trade/tolerances.ts';
+
+/** The sheet that a piece was cut from, weighed whole. */
+const wholeSheets = Object.fromEntries(
+	stockSheets.map(({ width, length }) => [
+		`sheet${width}by${length}`,
+		slip(
+			`${width} in * ${length} in * T * density`,
+			`That is the weight of a whole ${width} × ${length} in sheet: this one has its own size.`,
+			{ rare: true }
+		)
+	])
+);
 
 export const sheetWeight = method({
 	id: 'sheet-weight',
@@ -56,6 +69,7 @@ export const sheetWeight = method({
 			rule: 'cut.weight',
 			tolerance: weightToHundredth,
 			slips: {
+				...wholeSheets,
 				noThickness: slip(
 					'length * width * density * 1 in',
 					'The thickness is left out: that is the weight of a plate 1 in thick.'

@@ -49,8 +49,16 @@ export const shopHeadCheck = method({
 
 			...limits,
 			slips: {
-				wantedForMost: slip('1.5 * D', '1.5D is the width wanted; the maximum is 1.66D.'),
+				wantedForMost: slip(
+					'1.5 * D',
+					'1.5D is the width wanted, and the maximum of D, E and M rivets; the maximum here is 1.66D.'
+				),
 				quarterMore: slip('1.75 * D', '1.75D is a quarter over 1.5D; the maximum is 1.66D.'),
+				dashForMost: slip(
+					'2 * 1.66 * D',
+					'Twice 1.66D: the dash number of D counts 32nds, not 16ths.',
+					{ rare: true }
+				),
 				sixDropped: slip('1.6 * D', '1.6D: the maximum is 1.66D.', { rare: true }),
 				otherMostWidth: slip(
 					'1.4 * D',
@@ -74,7 +82,10 @@ export const shopHeadCheck = method({
 
 			...limits,
 			slips: {
-				wantedForLow: slip('0.5 * D', '0.5D is the height wanted; the minimum is 0.33D.'),
+				wantedForLow: slip(
+					'0.5 * D',
+					'0.5D is the height wanted, and the minimum of D, E and M rivets; the minimum here is 0.33D.'
+				),
 				quarterForLow: slip('0.25 * D', 'A quarter of D: the minimum is 0.33D.', { rare: true }),
 				minimum03: slip('0.3 * D', '0.3D: the minimum is 0.33D.', { rare: true }),
 				halfMeasured: slip(
@@ -82,7 +93,10 @@ export const shopHeadCheck = method({
 					'Half of the width as measured; the minimum height is 0.33D.',
 					{ rare: true }
 				),
-				mostForLow: slip('0.66 * D', '0.66D is the maximum height; the minimum is 0.33D.'),
+				mostForLow: slip(
+					'0.66 * D',
+					'0.66D is the maximum height, and twice 0.33D: the minimum is 0.33D, and a dash number counts 32nds.'
+				),
 				halfLow: slip('0.33 * D / 2', 'Half of 0.33D: the radius was taken for the diameter.', {
 					rare: true
 				})
@@ -94,6 +108,11 @@ export const shopHeadCheck = method({
 			...limits,
 			slips: {
 				wantedForHigh: slip('0.5 * D', '0.5D is the height wanted; the maximum is 0.66D.'),
+				dashForHigh: slip(
+					'2 * 0.66 * D',
+					'Twice 0.66D: the dash number of D counts 32nds, not 16ths.',
+					{ rare: true }
+				),
 				otherForHigh: slip(
 					'0.6 * D',
 					'0.6D is wanted of D, E and M rivets; the maximum is 0.66D.',

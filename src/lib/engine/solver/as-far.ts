@@ -1,5 +1,7 @@
+import type { Value } from '../quantity/value.ts';
 import { compiledOf, type Values } from './compiled.ts';
 import { type Changes, none, workFrom, workInto } from './evaluate.ts';
+import { kindAt } from './kind-at.ts';
 import type { Method } from './method.ts';
 import { TradeError } from './trade-function.ts';
 
@@ -21,14 +23,17 @@ export function evaluateAsFar(method: Method, given: Values, changes: Changes): 
 	return values;
 }
 
-/** `withSlip` as far as the numbers let it be worked, as in `evaluateAsFar`. */
+/**
+ * `withSlip` as far as the numbers let it be worked: a step without an answer has no value, and neither
+ * have those that are worked from it.
+ */
 export function withSlipAsFar(
 	method: Method,
 	worked: Values,
 	slipId: string,
 	put: Values = none
 ): Values {
-	const { copy, order, slipAt } = compiledOf(method);
+	const { copy, order, steps, slipAt } = compiledOf(method);
 	const values = copy(worked);
 	const done = new Set<string>();
 	try {
@@ -36,8 +41,24 @@ export function withSlipAsFar(
 		return values;
 	} catch (error) {
 		if (!(error instanceof TradeError)) throw error;
-		const after = order.slice(slipAt[slipId]).map(({ key }) => key);
-		const lost = new Set(after.filter((key) => put[key] === undefined && !done.has(key)));
-		return Object.fromEntries(Object.entries(values).filter(([key]) => !lost.has(key)));
+	}
+	const left = order.slice(slipAt[slipId]).filter(({ key }) => put[key] === undefined);
+	const lost = new Set<string>();
+	for (const { key, run } of left.filter(({ key }) => !done.has(key))) {
+		// The first of them is the one that threw.
+		const hangs = lost.size === 0 || steps[key]?.needs.some((name) => lost.has(name));
+		const value = hangs ? undefined : orNothing(() => run(values));
+		if (value !== undefined && kindAt(method, key).isSound(value)) values[key] = value;
+		else lost.add(key);
+	}
+	return Object.fromEntries(Object.entries(values).filter(([key]) => !lost.has(key)));
+}
+
+function orNothing(work: () => Value): Value | undefined {
+	try {
+		return work();
+	} catch (error) {
+		if (error instanceof TradeError) return undefined;
+		throw error;
 	}
 }

@@ -15,12 +15,15 @@ export interface JoinedPart {
 	readonly as: Readonly<Record<string, string>>;
 	/** Label of a step in the joined method, where the part's own says too little there. */
 	readonly labels: Readonly<Record<string, string>>;
+	/** Slips that are met more or less often in the joined method than in the part alone. */
+	readonly rare: Readonly<Record<string, boolean>>;
 	/** The last step that is taken over; null for all of them. */
 	readonly until: string | null;
 }
 
 interface PartNotes {
 	labels?: JoinedPart['labels'];
+	rare?: JoinedPart['rare'];
 	until?: string;
 }
 
@@ -29,9 +32,9 @@ export function part(
 	method: Method,
 	feed: JoinedPart['feed'] = {},
 	as: JoinedPart['as'] = {},
-	{ labels = {}, until }: PartNotes = {}
+	{ labels = {}, rare = {}, until }: PartNotes = {}
 ): JoinedPart {
-	return { method, feed, as, labels, until: until ?? null };
+	return { method, feed, as, labels, rare, until: until ?? null };
 }
 
 /** The steps that a part brings, by their keys in its method. */
@@ -83,7 +86,7 @@ class Whole {
 			this.#results.set(name, kindAt(method, key));
 		}
 		for (const slip of Object.values(method.slips)) {
-			if (taken.includes(slip.step)) this.#addSlip(slip, names);
+			if (taken.includes(slip.step)) this.#addSlip(slip, one.rare[slip.id] ?? slip.rare, names);
 		}
 		for (const limit of method.limits) this.#limits.push(joinedLimit(limit, names));
 		for (const outcome of method.outcomes) {
@@ -107,10 +110,10 @@ class Whole {
 	}
 
 	/** Adds a slip, unless a part before it has the same step and so the slip already. */
-	#addSlip(slip: Slip, names: Readonly<Record<string, string>>): void {
+	#addSlip(slip: Slip, rare: boolean, names: Readonly<Record<string, string>>): void {
 		const step = names[slip.step] ?? slip.step;
 		if (this.#slips.some((one) => one.step === step && one.id === slip.id)) return;
-		const { rare, id, from } = slip;
+		const { id, from } = slip;
 		this.#slips.push(laidSlip(slip, names, { step, rare, id, from: within(from, names) }));
 	}
 

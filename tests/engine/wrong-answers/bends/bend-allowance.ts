@@ -40,6 +40,13 @@ const worked = (first: number, second: number): Typed => ({
 
 export const rules = [
 	common(
+		'forRadius',
+		'90° out of habit, in both terms',
+		({ R, T, angle }) => (angle === 90 ? null : worked(c * R * 90, d * T * 90)),
+		'squareForRadius',
+		'squareForThickness'
+	),
+	common(
 		'allowance',
 		'the term of the radius only',
 		({ R, angle }, { allowance }) => off(c * R * angle, allowance),

@@ -101,6 +101,15 @@ export const rules = [
 				: off(widthBy(given, setbacksOf(given), allowancesOf(given).slice(0, 1)), width),
 		'oneAllowance'
 	),
+	rare(
+		'width',
+		'an allowance for every leg',
+		(given, { width }) => {
+			const [one = 0, ...others] = allowancesOf(given);
+			return off(widthBy(given, setbacksOf(given), [one, one, ...others]), width);
+		},
+		'allowancePerLeg'
+	),
 	common(
 		'width',
 		'one setback for each leg, also for those in the middle',

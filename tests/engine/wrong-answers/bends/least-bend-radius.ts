@@ -106,8 +106,19 @@ export const rules = [
 			known(given.alloy, 'O') ? off(temper(given, 'O'), radius, hundredths) : null,
 		'annealed'
 	),
-	common('radius', 'T6 of the alloy', (given, { radius }) =>
-		known(given.alloy, 'T6') ? off(temper(given, 'T6'), radius, hundredths) : null
+	common(
+		'radius',
+		'T6 of the alloy',
+		(given, { radius }) =>
+			known(given.alloy, 'T6') ? off(temper(given, 'T6'), radius, hundredths) : null,
+		({ alloy }) => (alloy === '2024-O' ? '' : 'harder')
+	),
+	rare(
+		'radius',
+		'the usual hard temper for the annealed one',
+		(given, { radius }) =>
+			given.alloy === '2024-O' ? off(temper(given, 'T3'), radius, hundredths) : null,
+		'harder'
 	),
 	rare('radius', 'two rows down', (given, { radius }) =>
 		off(cell(given, 2, 0), radius, hundredths)
@@ -229,19 +240,22 @@ export const rules = [
 		'radius',
 		'one row up, and the bar for that',
 		(given, right) => worked(cell(given, -1, 0), right),
-		'rowUp'
+		'rowUp',
+		'noBar'
 	),
 	common(
 		'radius',
 		'one column to the right, and the bar for that',
 		(given, right) => worked(cell(given, 0, 1), right),
-		'columnRight'
+		'columnRight',
+		'noBar'
 	),
 	common(
 		'radius',
 		'one row down, and the bar for that',
 		(given, right) => worked(cell(given, 1, 0), right),
-		'rowDown'
+		'rowDown',
+		'noBar'
 	),
 	common(
 		'bar',

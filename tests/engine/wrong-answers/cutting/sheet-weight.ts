@@ -58,6 +58,15 @@ const slipOf = new Map([
 ]);
 
 export const rules = [
+	rare(
+		'weight',
+		'the whole stock sheet that the piece is cut from',
+		(given, { weight }) =>
+			given.length < 96 && given.width < 48
+				? other(volume({ ...given, length: 96, width: 48 }) * rowBeside(given, 0), weight)
+				: null,
+		'sheet48by96'
+	),
 	common(
 		'weight',
 		'the volume, no density',

@@ -84,6 +84,7 @@ export const rules = [
 		'4D, the greatest',
 		({ D }, { least }) => off(4 * D, least, fraction),
 		'other-step:greatest',
+		'greatestForLeast',
 		({ head }) => (head === 'protruding' ? 'dashIn16ths' : '')
 	),
 	rare('least', '1.7 D of a specification for one rivet', ({ D }, { least }) =>

@@ -247,7 +247,8 @@ export const rules = [
 		'the dash number of D read as sixteenths',
 		(given, { width }) =>
 			off(lap(2 * edge(given), Math.max(0.75 * given.pitch, 5 * given.D), given.rows - 1), width),
-		'dashIn16ths'
+		'dashIn16ths',
+		({ head }) => (head === 'protruding' ? 'greatestForLeast' : '')
 	),
 	rare(
 		'width',
@@ -306,7 +307,8 @@ export const rules = [
 		'edge',
 		'both edges together',
 		(given, right) => off(2 * edge(given), right.edge, fraction),
-		'dashIn16ths'
+		'dashIn16ths',
+		({ head }) => (head === 'protruding' ? 'greatestForLeast' : '')
 	),
 	common(
 		'edge',
@@ -327,7 +329,8 @@ export const rules = [
 		'edge',
 		'the dash number of D read as sixteenths',
 		(given, right) => off(2 * edge(given), right.edge, fraction),
-		'dashIn16ths'
+		'dashIn16ths',
+		({ head }) => (head === 'protruding' ? 'greatestForLeast' : '')
 	),
 	common(
 		'edge',

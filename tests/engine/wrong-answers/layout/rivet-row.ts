@@ -248,8 +248,19 @@ export const rules = [
 		(_, { pitch, count }) => list(marks(0, pitch, count), decimal),
 		'firstOnEdge'
 	),
-	common('positions', 'the second mark one margin after the first', ({ endMargin }, right) =>
-		list([endMargin, ...marks(2 * endMargin, right.pitch, right.count - 1)], decimal)
+	common(
+		'positions',
+		'the second mark one margin after the first',
+		({ endMargin }, right) =>
+			list([endMargin, ...marks(2 * endMargin, right.pitch, right.count - 1)], decimal),
+		'marginTwice'
+	),
+	rare(
+		'positions',
+		'the margin for the first mark only, the others by the pitch alone',
+		({ endMargin }, right) =>
+			list([endMargin, ...marks(right.pitch, right.pitch, right.count - 1)], decimal),
+		'marginOnce'
 	),
 	common(
 		'positions',

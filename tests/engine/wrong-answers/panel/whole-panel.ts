@@ -139,6 +139,13 @@ function rowOf(
 const runOf = ({ rowLength = 0 }: Given, margins: number): number => rowLength - margins;
 
 export const rules = [
+	write.common(
+		'diameter',
+		'the doubler left out of the stack, and all worked on with that',
+		(given, right) =>
+			given.layersB ? carried(given, rivet(3 * most(given.layersB)), right) : null,
+		'outerLeftOut'
+	),
 	common(
 		'diameter',
 		'three times the whole stack',

@@ -67,6 +67,13 @@ export const rules = [
 		'middle',
 		asThinnest(middle)
 	),
+	rare(
+		'diameter',
+		'the 32nd below, which is no stocked size',
+		(_, { threeT, diameter }) =>
+			threeT > 7 / 32 && threeT < 1 / 4 ? off(7 / 32, diameter, fraction) : null,
+		'unstockedBelow'
+	),
 	common(
 		'diameter',
 		'three times the whole stack',

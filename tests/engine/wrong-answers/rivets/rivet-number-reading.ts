@@ -44,6 +44,12 @@ const four = (right: Right, wrong: Partial<Right>): Typed => {
 export const rules = [
 	common(
 		'diameter',
+		'the number itself, as it stands',
+		({ number: text }) => `${dashes(text).first}`,
+		'unit'
+	),
+	common(
+		'diameter',
 		'the first dash number over 16',
 		({ number: text }, { diameter }) => off(dashes(text).first / 16, diameter, fraction),
 		'diameterIn16ths'

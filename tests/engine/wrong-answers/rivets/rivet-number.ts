@@ -49,6 +49,12 @@ const lettered = (from: string, to: string) => (given: Given) =>
 	given.alloy === from ? numbered(given, { letters: to }) : null;
 
 export const rules = [
+	rare(
+		'lengthDash',
+		'the length as it is, in inches',
+		({ length }) => fraction(length),
+		'lengthInInches'
+	),
 	common('number', 'the MS left out, as it is said in the shop', (given) =>
 		numbered(given, { prefix: '' })
 	),

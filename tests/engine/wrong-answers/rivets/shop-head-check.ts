@@ -345,8 +345,14 @@ export const rules = [
 		'drivenMore',
 		'replaced'
 	),
-	rare('leastWidth', 'all four from a dash number read as sixteenths', (given) =>
-		limits({ ...given, D: 2 * given.D }, [1.25, 1.66, 0.33, 0.66])
+	rare(
+		'leastWidth',
+		'all four from a dash number read as sixteenths',
+		(given) => limits({ ...given, D: 2 * given.D }, [1.25, 1.66, 0.33, 0.66]),
+		'dashForLeast',
+		'dashForMost',
+		'mostForLow',
+		'dashForHigh'
 	),
 	rare(
 		'leastHeight',

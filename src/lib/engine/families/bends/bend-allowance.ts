@@ -5,6 +5,7 @@ import { bendAllowance } from '../../methods/bend-allowance.ts';
 import { sheetFor } from './parts/sheet-for.ts';
 import { bentMetal } from './parts/bent-metal.ts';
 import { betweenLegs, material } from './parts/told-rows.ts';
+import { mostBend } from '../../trade/parts-that-exist/worked.ts';
 import { family, type Say, type SeenBy } from '../family.ts';
 import type { Level } from '../level.ts';
 import type { GivenValues } from '../../solver/method.ts';
@@ -27,7 +28,7 @@ const chief = {
 
 function angleFor(random: Random, level: Level): number {
 	if (level === 1) return 90;
-	return level === 2 ? random.pick([30, 45, 60, 75, 105, 120, 135]) : random.int(20, 140);
+	return level === 2 ? random.pick([30, 45, 60, 75, 105, 120, 135]) : random.int(20, mostBend);
 }
 
 export const tasks = family({

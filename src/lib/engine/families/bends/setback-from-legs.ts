@@ -7,6 +7,7 @@ import { sheetFor } from './parts/sheet-for.ts';
 import { bentMetal, bothLegsMetal } from './parts/bent-metal.ts';
 import { kRows, material } from './parts/told-rows.ts';
 import type { GivenValues } from '../../solver/method.ts';
+import { mostBend } from '../../trade/parts-that-exist/worked.ts';
 import { family, type Say, type SeenBy } from '../family.ts';
 
 const stories = [
@@ -28,6 +29,9 @@ const openStories = [
 	'A fairing bracket opens wider than square; the angle is taken from leg to leg.'
 ];
 
+/** Degrees between the legs of the closest bend. */
+const leastBetween = 180 - mostBend;
+
 const questions = {
 	1: 'How far is this sheet bent from flat?',
 	2: 'What is the setback of this bend?',
@@ -45,7 +49,8 @@ const chief = {
 export const tasks = family({
 	method: setbackFromLegs,
 	draw(random, level) {
-		const between = level === 3 ? random.int(30, 155) : random.int(6, 31) * 5;
+		const between =
+			level === 3 ? random.int(leastBetween, 155) : random.int(leastBetween / 5, 31) * 5;
 		const story = random.pick(between < 90 ? closedStories : openStories);
 		const { alloy, T, bars } = sheetFor(random, story);
 		return {

@@ -5,6 +5,7 @@ import { setback } from '../../methods/setback.ts';
 import { sheetFor } from './parts/sheet-for.ts';
 import { bothLegsMetal } from './parts/bent-metal.ts';
 import { betweenLegs, kRows, material } from './parts/told-rows.ts';
+import { mostBend } from '../../trade/parts-that-exist/worked.ts';
 import { family, type Say } from '../family.ts';
 import type { Random } from '../random.ts';
 import type { GivenValues } from '../../solver/method.ts';
@@ -33,10 +34,10 @@ const stories: Readonly<Record<Level, readonly Part[]>> = {
 	],
 	3: [
 		['A rib flange follows the taper of a trailing edge.', 78, 102],
-		['A hinge bracket for a trim tab is bent to the angle on its drawing.', 25, 150],
+		['A hinge bracket for a trim tab is bent to the angle on its drawing.', 25, mostBend],
 		['A baffle seals against the slope of the engine mount.', 50, 130],
-		['A wheel fairing bracket takes an angle that is on no stop of the brake.', 25, 150],
-		['A seal retainer follows the slope of a windshield post.', 40, 140],
+		['A wheel fairing bracket takes an angle that is on no stop of the brake.', 25, mostBend],
+		['A seal retainer follows the slope of a windshield post.', 40, mostBend],
 		['A deflector is bent to the angle found in a full-size layout.', 25, 90]
 	]
 };
@@ -49,7 +50,7 @@ function storyFor(random: Random, level: Level, angle: number): string {
 
 function angleFor(random: Random, level: Level): number {
 	if (level === 1) return 90;
-	return level === 2 ? random.pick([30, 45, 60, 75, 105, 120, 135]) : random.int(25, 150);
+	return level === 2 ? random.pick([30, 45, 60, 75, 105, 120, 135]) : random.int(25, mostBend);
 }
 
 const chief = {

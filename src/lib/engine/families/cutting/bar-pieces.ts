@@ -38,7 +38,11 @@ export const tasks = family({
 			story: random.pick(stories),
 			question: questions[level],
 			asked: asked[level],
-			chief: { count: ['noKerf', 'up'], used: ['chipsKept', 'oneKerf'], remnant: ['chipsKept'] },
+			chief: {
+				count: ['noKerf', 'up'],
+				used: ['chipsKept', 'oneKerf'],
+				remnant: ['chipsKept', 'nothingLeft']
+			},
 			told: [['Cut with', 'saw, square ends on the bar']],
 			basis: 'A cut after every piece, unless the piece ends at the end of the bar.',
 			cautions: ['saw']

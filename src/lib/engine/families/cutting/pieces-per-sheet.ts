@@ -73,29 +73,45 @@ const told: Readonly<Record<Level, readonly (readonly [string, string])[]>> = {
 	]
 };
 
-/** Either way of laying the blanks is the better one as often. */
-function chiefOf(random: Random, level: Level) {
+/** How sawn blanks lie on the sheet, and which way the kerf costs one of them. */
+interface Lay {
+	readonly turned: boolean;
+	readonly tight: 'Along' | 'Across';
+}
+
+/** Either way of laying the blanks is the better one as often, and the kerf costs as often along as across. */
+function layFor(random: Random, level: Level): Lay {
+	return {
+		turned: level === 3 && random.pick([true, false]),
+		tight: random.pick(['Along', 'Across'] as const)
+	};
+}
+
+function chiefOf(level: Level, { turned, tight }: Lay) {
 	if (level === 1) return { lengthwise: ['area', 'turned', 'addedUp'] };
-	if (level === 2) return { lengthwise: ['noKerfAcross', 'turned'] };
-	return { count: ['bothWays', random.pick(['alongOnly', 'acrossOnly'])] };
+	if (level === 2) return { lengthwise: [`noKerf${tight}`, 'turned'] };
+	return turned
+		? { count: ['bothWays', 'alongOnly', `noKerfTurned${tight}`] }
+		: { count: ['bothWays', 'acrossOnly', `noKerf${tight}`] };
 }
 
 export const tasks = family({
 	method: piecesPerSheet,
 	draw(random, level) {
 		const sheet = random.pick(stockSheets);
-		const kerf = level === 1 ? 0 : random.pick([1 / 16, 3 / 32, 1 / 8]);
+		const kerf = level === 1 ? 0 : random.pick([1 / 16, 3 / 32, widestKerf]);
+		const lay = layFor(random, level);
 		return {
 			given: {
 				sheetLength: sheet.length,
 				sheetWidth: sheet.width,
-				...blankFor(random, level, sheet),
+				...(level === 1 ? shearedBlank(random) : sawnBlank(random, sheet, lay)),
 				kerf
 			},
 			story: random.pick(stories[level]),
 			question: questions[level],
 			asked: [level === 3 ? 'count' : 'lengthwise'],
-			chief: chiefOf(random, level),
+			chief: chiefOf(level, lay),
 			told: told[level],
 			basis: bases[level],
 			cautions: level === 1 ? ['shear', 'edges'] : ['saw', 'edges']
@@ -120,8 +136,7 @@ export const tasks = family({
 });
 
 /** A blank that is longer than it is wide. */
-function blankFor(random: Random, level: Level, sheet: Sheet) {
-	if (level !== 1) return sawnBlank(random, sheet);
+function shearedBlank(random: Random) {
 	const pieceWidth = random.int(12, 44) / 4;
 	const least = Math.ceil(pieceWidth * 4) + 2;
 	return { pieceLength: random.int(least, least + 36) / 4, pieceWidth };
@@ -132,14 +147,33 @@ interface Sheet {
 	readonly width: number;
 }
 
+/** Of a circular saw, inches. */
+const widestKerf = 1 / 8;
+
+/** Inches: what is handed to a saw, by the side of the blank. */
+const sawn = { length: [7, 20], width: [2.5, 10] } as const;
+
 /**
- * A blank whose width goes into the sheet a whole number of times, so that the kerf costs a row,
- * and whose length leaves enough over that the kerf costs none along the sheet.
+ * A blank of which one side goes into the sheet a whole number of times, so that the kerf costs a blank
+ * there, and the other leaves enough over that it costs none.
  */
-function sawnBlank(random: Random, { length, width }: Sheet) {
-	const quarters = Array.from({ length: 49 }, (_, i) => 8 + i / 4);
-	const pieceLength = random.pick(quarters.filter((one) => length % one >= one / 3));
-	return { pieceLength, pieceWidth: width / random.pick([6, 8, 12]) };
+function sawnBlank(random: Random, { length, width }: Sheet, { turned, tight }: Lay) {
+	const [underLength, underWidth] = turned ? [width, length] : [length, width];
+	const lengthFits = (tight === 'Along') !== turned;
+	const lengths = sidesIn(underLength, lengthFits, sawn.length);
+	const pieceLength = random.pick(lengths);
+	const widths = sidesIn(underWidth, !lengthFits, sawn.width).filter((one) => one < pieceLength);
+	return { pieceLength, pieceWidth: random.pick(widths) };
+}
+
+/**
+ * Sides of a blank, in quarters of an inch, that fill a side of the sheet, or leave a third of one over and
+ * enough for every kerf.
+ */
+function sidesIn(side: number, fills: boolean, [least, most]: readonly [number, number]): number[] {
+	const quarters = Array.from({ length: (most - least) * 4 + 1 }, (_, i) => least + i / 4);
+	const spare = (one: number) => Math.max(one / 3, (side / one) * widestKerf);
+	return quarters.filter((one) => (fills ? side % one === 0 : side % one >= spare(one)));
 }
 
 type Laid = SeenBy<typeof piecesPerSheet>;

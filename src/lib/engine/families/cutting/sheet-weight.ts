@@ -18,12 +18,12 @@ const jobs: Readonly<Record<Level, Readonly<Record<'structure' | 'light', readon
 		structure: [
 			'A full sheet for wing skins is booked in at the store by its weight.',
 			'A sheet for bulkhead webs goes onto a rack with a load limit.',
-			'One sheet for spar webs hangs from a hoist on its way to the shear.'
+			'One sheet for spar webs goes from the rack to the shear on a cart.'
 		],
 		light: [
 			'A full sheet for cowlings is booked in at the store by its weight.',
 			'A sheet for baffles goes onto a rack with a load limit.',
-			'One sheet for cabin trim hangs from a hoist on its way to the shear.'
+			'One sheet for cabin trim is taken down from the rack and goes to the shear.'
 		]
 	},
 	2: {

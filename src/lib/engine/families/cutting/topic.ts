@@ -2,7 +2,7 @@ import { topic } from '../card.ts';
 
 export const cutting = topic('cutting', 'Cutting', 3, [
 	['CB', 4, 'blank-size', 'Size of a blank'],
-	['CS', 4, 'pieces-per-sheet', 'Blanks from a sheet'],
-	['CP', 3, 'bar-pieces', 'Pieces from a bar'],
-	['CW', 3, 'sheet-weight', 'Weight of a sheet']
+	['CS', 5, 'pieces-per-sheet', 'Blanks from a sheet'],
+	['CP', 4, 'bar-pieces', 'Pieces from a bar'],
+	['CW', 4, 'sheet-weight', 'Weight of a sheet']
 ]);

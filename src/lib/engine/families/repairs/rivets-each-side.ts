@@ -4,16 +4,23 @@ import { rivetsPerInch } from '../../trade/tables/rivets-per-inch.ts';
 import { family } from '../family.ts';
 import type { Level } from '../level.ts';
 
-/** With the thickest sheet that such a part is made of, inches. */
-const stories: readonly (readonly [story: string, most: number])[] = [
-	['A strip of skin is torn across its whole width, and a splice plate is made for it.', 0.05],
-	['A web on the practice wing is cracked from edge to edge and gets a splice plate.', 0.09],
-	['A cover panel is cracked right across; you lay out its splice plate.', 0.05],
-	['A baffle is cut through by mistake and has to be spliced with a plate.', 0.05],
-	['A torn strip lies on the bench, and its splice plate has no holes yet.', 0.09],
-	['The web of a floor beam is torn through and is spliced with a plate.', 0.063],
-	['The web of a landing gear rib is cracked through and is spliced with a plate.', 0.09],
-	['The web of a practice spar is cut through, and its two halves are spliced with a plate.', 0.09]
+/**
+ * With the thickest sheet that such a part is made of, inches, and the largest rivet that goes into one, in
+ * 32nds: light parts get none over the size by 3T.
+ */
+const stories: readonly (readonly [story: string, thickest: number, largest: number])[] = [
+	['A strip of skin is torn across its whole width, and a splice plate is made for it.', 0.05, 5],
+	['A web on the practice wing is cracked from edge to edge and gets a splice plate.', 0.09, 8],
+	['A cover panel is cracked right across; you lay out its splice plate.', 0.05, 5],
+	['A baffle is cut through by mistake and has to be spliced with a plate.', 0.05, 5],
+	['A torn strip lies on the bench, and its splice plate has no holes yet.', 0.09, 8],
+	['The web of a floor beam is torn through and is spliced with a plate.', 0.063, 8],
+	['The web of a landing gear rib is cracked through and is spliced with a plate.', 0.09, 8],
+	[
+		'The web of a practice spar is cut through, and its two halves are spliced with a plate.',
+		0.09,
+		8
+	]
 ];
 
 const asked = {
@@ -50,7 +57,9 @@ export const tasks = family({
 				D: dash / 32,
 				width: level === 1 ? random.int(2, 16) : random.int(9, 40) / 4
 			},
-			story: random.pick(stories.filter(([, most]) => T <= most))[0],
+			story: random.pick(
+				stories.filter(([, thickest, largest]) => T <= thickest && dash <= largest)
+			)[0],
 			question: questions[level],
 			asked: asked[level],
 			chief: {

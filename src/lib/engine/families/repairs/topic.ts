@@ -1,5 +1,5 @@
 import { topic } from '../card.ts';
 
 export const repairs = topic('repairs', 'Repairs', 6, [
-	['RB', 4, 'rivets-each-side', 'Rivets each side of a break, by table']
+	['RB', 5, 'rivets-each-side', 'Rivets each side of a break, by table']
 ]);

@@ -21,7 +21,7 @@ export const grip = piece(
 			),
 			middleLeftOut: slip(
 				'howMany(layers) > 2 ? sum(layers) - member(layers, 2) : sum(layers)',
-				'The layer in the middle is left out: a shim or doubler is part of the grip.'
+				'The layer in the middle is left out, or one as thick: a shim or doubler is part of the grip.'
 			),
 			thinLeftOut: slip(
 				'sum(layers) - smallest(layers)',

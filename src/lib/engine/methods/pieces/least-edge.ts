@@ -56,6 +56,12 @@ export const leastEdge = piece(
 		kind: fraction,
 		tolerance: thousandths,
 		slips: {
+			// 4D first: of a protruding head it is twice the minimum as well.
+			greatestForLeast: slip(
+				'4 * D',
+				'4D is the maximum edge distance, and twice 2D: the minimum is asked for, and a dash number counts 32nds.',
+				{ rare: true }
+			),
 			halfLeast: slip(
 				'factor * D / 2',
 				'Half of the minimum edge distance: D is the diameter of the rivet, not its radius.',
@@ -71,8 +77,9 @@ export const leastEdge = piece(
 				'1/16 in over the minimum, as is preferred or as the next larger rivet needs: the bare minimum is asked for.',
 				{ rare: true }
 			),
+			// Of a protruding head it is 1/16 in more as well.
 			nextRivetLeast: slip(
-				'factor * (D + (1/32 in))',
+				'factor > 2 ? factor * (D + (1/32 in)) : factor * D',
 				'That is the minimum for the next larger rivet: take D of this one.',
 				{ rare: true }
 			),

@@ -16,7 +16,8 @@ export const rivetsInAll = piece(
 			added: slip('rows + count', 'Rows and rivets were added: every row takes its own rivets.'),
 			oneRowLess: slip(
 				'(rows - 1) * count',
-				'One row too few: the rows are counted, not the spaces between them.'
+				'One row too few: the rows are counted, not the spaces between them.',
+				{ rare: true }
 			),
 			oneRowMore: slip('(rows + 1) * count', 'One row too many: count the rows of the panel.', {
 				rare: true

@@ -220,11 +220,14 @@ function swaps(text: string): string[] {
 
 /** What is said of a value rounded off at the end, on the way, or cut off. */
 export function roundingSays(
-	{ mistakes }: Kind,
+	{ mistakes, dimension }: Kind,
 	{ how, parts }: { readonly how: Rounding['how'] | 'way'; readonly parts?: number }
 ): string {
 	if (how === 'metric') return roundingWords.metric;
 	if (mistakes.stocked) return 'Rounded off: give the stocked size itself.';
+	if (how === 'end' && dimension.formula !== 'in' && parts === undefined) {
+		return 'Rounded too coarsely: keep more decimal places.';
+	}
 	return parts === undefined
 		? roundingWords[how]
 		: `Right to the nearest 1/${parts} in, which is too coarse here: give it finer.`;

@@ -58,7 +58,7 @@ export const lengthMistakes: Partial<Mistakes> = {
 		{
 			id: 'sixteenths',
 			factor: ratio(1n, 16n),
-			says: 'That counts sixteenths; write the size in inches or as a dash number.'
+			says: 'That counts 16ths; write inches or a dash number.'
 		}
 	],
 	coarse: [100, 10, 1, 64, 32, 16, 8],

@@ -1,15 +1,6 @@
-import { alloyOf } from '../alloy.ts';
 import { TradeError, type TradeFunction } from '../../solver/trade-function.ts';
 import { drillName } from '../../quantity/drills.ts';
 import { named } from '../shown.ts';
-
-/** The annealed temper of an alloy: `2024-T3` → `2024-O`. */
-export const annealed: TradeFunction = {
-	takes: ['text'],
-	gives: 'text',
-	run: (alloy: string) => `${alloyOf(alloy)}-O`,
-	show: named('annealed')
-};
 
 /** Name of the drill of a size, `No. 30`; nothing where no drill has it. */
 export const drillOfSize: TradeFunction = {

@@ -21,6 +21,10 @@ export interface Job {
 	readonly alloy?: string;
 	/** Thickness of a single sheet, inches. */
 	readonly T?: number;
+	/** Degrees, from flat. */
+	readonly bend?: number;
+	/** What is left of a bar, where that is asked for, inches. */
+	readonly remnant?: number;
 	/** Pounds. */
 	readonly weight?: number;
 	readonly cautions?: readonly string[];

@@ -74,12 +74,12 @@ export const rivetFacts: readonly Fact[] = [
 	},
 	{
 		id: 'rivet.heavy',
-		says: 'A rivet of 3/16 in and over, or of 2017 or 2024, is not called out for a skin, a door, a cover, a hinge or the like.',
+		says: 'A rivet of 3/16 in and over, or of 2017 or 2024, is not called out for a skin, a door, a cover, a hinge or the like, but by 3T.',
 		source: source('none', 'rivets of light aircraft', 'practice'),
 		holds: ({ D, letters, layers, T, story }) =>
 			D === undefined ||
 			layers ||
-			T !== undefined ||
+			(T !== undefined && D < 3 * T + 1 / 32) ||
 			(D < 3 / 16 - slack && !/^DD?$/.test(letters ?? ''))
 				? null
 				: !light.test(story)

@@ -1,6 +1,7 @@
 import { source } from '../source.ts';
 import { type Fact, slack } from './fact.ts';
 import { isStrongEnough } from './made-of.ts';
+import { leastRemnant, mostBend } from './worked.ts';
 
 /** Pounds that one person lifts: sheet is awkward to hold. */
 const oneLifts = 35;
@@ -18,6 +19,18 @@ export const sheetFacts: readonly Fact[] = [
 		source: source('none', 'lifting by hand', 'practice'),
 		holds: ({ story, weight }) =>
 			weight !== undefined && /two people/i.test(story) ? weight > oneLifts : null
+	},
+	{
+		id: 'bend.brake',
+		says: `A leaf brake bends to about ${mostBend}° from flat.`,
+		source: source('none', 'how far a leaf brake closes', 'practice'),
+		holds: ({ bend }) => (bend === undefined ? null : bend <= mostBend + slack)
+	},
+	{
+		id: 'bar.remnant',
+		says: 'A remnant that is asked for can be measured with a rule: 1/64 in or more.',
+		source: source('none', 'what is measured of a bar', 'practice'),
+		holds: ({ remnant }) => (remnant === undefined ? null : remnant >= leastRemnant - slack)
 	},
 	{
 		id: 'snips.gauge',

@@ -19,6 +19,14 @@ const inAll = method({
 });
 
 const diameter = part(rivetDiameterFromStack);
+
+/** Whoever has the wrong layer of two stacks has hardly looked for the thinnest, but at the other stack. */
+const diameterOfTwo = part(
+	rivetDiameterFromStack,
+	{},
+	{},
+	{ rare: { outerLeftOut: false, thinnest: true } }
+);
 const drills = part(drillForRivet, { D: 'diameter' }, {}, { until: 'final' });
 
 const length = (label: string) =>
@@ -48,7 +56,7 @@ export const partsOf = {
 	rivets: [diameter, length('Rivet length'), drills, part(inAll)],
 	rows: [diameter, length('Rivet length'), drills, ...holes],
 	// One diameter for both stacks, by the thicker one, and a length for each.
-	twoStacks: [diameter, length('Rivet length at A'), lengthB, drills, ...holes]
+	twoStacks: [diameterOfTwo, length('Rivet length at A'), lengthB, drills, ...holes]
 };
 
 export const panelRivets = join({
