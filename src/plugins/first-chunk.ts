@@ -11,7 +11,7 @@ interface Graph {
 }
 
 /** What a further file costs beside what is in it, in bytes: its imports, and what compresses less. */
-const perFile = 500;
+const perFile = 450;
 
 /** More files than there will be; the build makes only those that something is in. */
 const mostFiles = 200;

@@ -3,7 +3,7 @@ import { loadFamilies } from '../../../src/lib/engine/families/catalogue.ts';
 import { levels } from '../../../src/lib/engine/families/level.ts';
 import { drawTask } from '../../../src/lib/engine/tasks/task.ts';
 import { broken, facts, type Job } from '../../../src/lib/engine/trade/parts-that-exist/index.ts';
-import { isThickEnough } from '../../../src/lib/engine/trade/parts-that-exist/rivets.ts';
+import { isThickEnough } from '../../../src/lib/engine/trade/parts-that-exist/layers.ts';
 import { rivetsPerInch } from '../../../src/lib/engine/trade/tables/rivets-per-inch.ts';
 import { howMany } from './how-many.ts';
 import { jobIn } from './job-in-task.ts';

@@ -1,5 +1,4 @@
-import { goTogether } from '../../trade/parts-that-exist/layers.ts';
-import { isThickEnough } from '../../trade/parts-that-exist/rivets.ts';
+import { goTogether, isThickEnough } from '../../trade/parts-that-exist/layers.ts';
 import { rivetDashes } from '../../trade/stock.ts';
 import type { Random } from '../random.ts';
 

@@ -1,8 +1,9 @@
+import { rivetDashes } from '../stock.ts';
 import { type Job, type Layer, slack } from './fact.ts';
 
 /*
- * The gauges that the layers of a joint are made in, and how thick they are to each other. Apart from the
- * facts, whose sentences no task needs before it can be answered.
+ * The gauges that the layers of a joint are made in, how thick they are to each other, and the rivets that go
+ * with them. Apart from the facts, whose sentences no task needs before it can be answered.
  */
 
 type Range = readonly [part: RegExp, least: number, most: number];
@@ -116,4 +117,32 @@ export function goTogether(layers: readonly Layer[]): boolean {
 		areUsual(layers) &&
 		Object.values(jointRules).every((holds) => holds({ story: '', layers }) !== false)
 	);
+}
+
+/** Smallest and largest stocked rivet that goes with a joint, inches. */
+export function rivetsFor(thickest: number): { readonly least: number; readonly most: number } {
+	const sizes = rivetDashes.map((dash) => dash / 32);
+	const up = sizes.findIndex((size) => size >= 3 * thickest - slack);
+	return {
+		least: Math.max(2.5 * thickest, 3 / 32),
+		most: sizes[Math.min(up < 0 ? sizes.length - 1 : up + 1, sizes.length - 1)] ?? 0
+	};
+}
+
+/**
+ * Thinnest sheet that the handbook's table of rivets per inch goes down to for a rivet, by its
+ * diameter in 32nds; inches.
+ */
+const thinnestFor: Readonly<Record<number, number>> = {
+	3: 0.016,
+	4: 0.016,
+	5: 0.02,
+	6: 0.032,
+	8: 0.036
+};
+
+/** Whether no part but a shim is too thin for the rivet. */
+export function isThickEnough(layers: readonly Layer[], D: number): boolean {
+	const least = thinnestFor[Math.round(32 * D)] ?? 0;
+	return layers.every(({ name, T }) => /^shim/i.test(name) || T >= least - slack);
 }

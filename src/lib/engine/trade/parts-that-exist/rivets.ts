@@ -1,34 +1,6 @@
 import { source } from '../source.ts';
-import { rivetDashes } from '../stock.ts';
-import { type Fact, type Job, type Layer, slack } from './fact.ts';
-
-/** Smallest and largest stocked rivet that goes with a joint, inches. */
-export function rivetsFor(thickest: number): { readonly least: number; readonly most: number } {
-	const sizes = rivetDashes.map((dash) => dash / 32);
-	const up = sizes.findIndex((size) => size >= 3 * thickest - slack);
-	return {
-		least: Math.max(2.5 * thickest, 3 / 32),
-		most: sizes[Math.min(up < 0 ? sizes.length - 1 : up + 1, sizes.length - 1)] ?? 0
-	};
-}
-
-/**
- * Thinnest sheet that the handbook's table of rivets per inch goes down to for a rivet, by its
- * diameter in 32nds; inches.
- */
-const thinnestFor: Readonly<Record<number, number>> = {
-	3: 0.016,
-	4: 0.016,
-	5: 0.02,
-	6: 0.032,
-	8: 0.036
-};
-
-/** Whether no part but a shim is too thin for the rivet. */
-export function isThickEnough(layers: readonly Layer[], D: number): boolean {
-	const least = thinnestFor[Math.round(32 * D)] ?? 0;
-	return layers.every(({ name, T }) => /^shim/i.test(name) || T >= least - slack);
-}
+import { type Fact, type Job, slack } from './fact.ts';
+import { isThickEnough, rivetsFor } from './layers.ts';
 
 function thickestIn({ layers, T }: Job): number | undefined {
 	return layers && layers.length > 0 ? Math.max(...layers.map((one) => one.T)) : T;
