@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { dayOf, isoOf } from '../../src/lib/engine/schedule/day.ts';
-import type { SettingChange } from '../../src/lib/engine/schedule/event.ts';
+import type { KnownEvent } from '../../src/lib/engine/schedule/event.ts';
 import { courseKey } from '../../src/lib/engine/schedule/course-fold.ts';
 import { firstSettings } from '../../src/lib/engine/schedule/course-settings.ts';
 import { learner, openWithLog, someLog } from './seeded-log.ts';
@@ -18,7 +18,7 @@ const exam = '2026-12-10';
 const evening = `${first}T22:00:00`;
 
 const attempts = await someLog({ start: dayOf(first) - 9, end: dayOf(first) + 1, tasks: 8 });
-const course: SettingChange = {
+const course: KnownEvent = {
 	...{ id: 'c0000000-0000-4000-8000-000000000001', v: 1, type: 'setting', learner, at: 1 },
 	...{ day: isoOf(dayOf(first) - 9), key: courseKey },
 	value: { ...firstSettings(isoOf(dayOf(first) - 9)), exam }

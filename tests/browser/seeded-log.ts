@@ -3,7 +3,7 @@ import seedrandom from 'seedrandom';
 import { loadFamilies } from '../../src/lib/engine/families/catalogue.ts';
 import { writeTaskNumber } from '../../src/lib/engine/tasks/task-number.ts';
 import { isoOf } from '../../src/lib/engine/schedule/day.ts';
-import type { Attempt, SettingChange } from '../../src/lib/engine/schedule/event.ts';
+import type { Attempt, KnownEvent } from '../../src/lib/engine/schedule/event.ts';
 import { skillWords } from '../../src/lib/engine/schedule/skill-words.ts';
 import { syllabusOf } from '../../src/lib/engine/schedule/syllabus.ts';
 
@@ -79,11 +79,7 @@ const accept = { kind: 'accept', carried: false } as const;
 const rework = { kind: 'rework', cause: 'unknown', slips: [] as string[] } as const;
 
 /** Puts a log into the store of the site as that of a learner called Sam, and opens a page on it. */
-export async function openWithLog(
-	page: Page,
-	log: readonly (Attempt | SettingChange)[],
-	path: string
-) {
+export async function openWithLog(page: Page, log: readonly KnownEvent[], path: string) {
 	await page.goto('/progress/');
 	// The store is open once it is known to be empty.
 	await page.getByText('Do a few tasks').waitFor();

@@ -4,7 +4,7 @@ import { writeQuestion } from '../../src/lib/app/ask/ask-link.ts';
 import { isSound, looks } from './axe.ts';
 import { answerByKeyboard, openTask, wrongAnswers } from './keyboard.ts';
 import { plantInFigure, plantThrow, takeAway } from './planted.ts';
-import { openWithLog, someLog } from './seeded-log.ts';
+import { learner, openWithLog, someLog } from './seeded-log.ts';
 import { test as siteTest } from './site-test.ts';
 
 /** What a planted fault makes a page log or throw. */
@@ -199,6 +199,12 @@ describe('a page that cannot load what it needs says so and does not wait on', (
 		['/', 'src/lib/app/device/desk.ts', 'Working out your day'],
 		['/', 'src/lib/ui/home/Today.svelte', 'Working out your day'],
 		['/plan/', 'src/lib/app/plan/planner.ts', 'Working out your plan'],
+		['/plan/', 'src/lib/app/device/desk.ts', 'Working out your plan'],
+		['/progress/', 'src/lib/app/plan/planner.ts', 'Going through your answers'],
+		['/progress/', 'src/lib/app/device/desk.ts', 'Reading your answers'],
+		['/practice/', 'src/lib/app/practice/run-reader.ts', 'Drawing your task'],
+		['/practice/done/', 'src/lib/app/plan/planner.ts', 'Looking back'],
+		['/lessons/formulas/', 'src/lib/engine/lessons/formulas.ts', 'Putting the sheet together'],
 		['/rehearsal/', rivetLength, '…']
 	];
 	test.for(pages)('%s without %s', async ([path, module, waiting], { openPage, faults }) => {
@@ -206,6 +212,8 @@ describe('a page that cannot load what it needs says so and does not wait on', (
 		// Somebody with a history: a newcomer's first page needs none of it.
 		const log = await someLog({ start: 20_000, end: 20_001, tasks: 2 });
 		await openWithLog(page, log, '/rules/');
+		// A run that was left here is taken up.
+		await page.evaluate((id) => localStorage.setItem(`bucktail.run.${id}`, '{}'), learner);
 		await takeAway(page, module);
 		await page.goto(path);
 		await page.getByText('could not be loaded').first().waitFor();
