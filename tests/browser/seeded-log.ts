@@ -98,7 +98,7 @@ export async function openWithLog(page: Page, log: readonly KnownEvent[], path: 
 			db.close();
 			localStorage.setItem('bucktail.learner', row.id);
 		},
-		[sam, log] as const
+		[sam, log as readonly object[]] as const
 	);
 	await page.goto(path);
 }
