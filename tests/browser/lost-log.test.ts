@@ -1,7 +1,6 @@
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { dayOf } from '../../src/lib/engine/schedule/day.ts';
-import { dump, logged } from './dump.ts';
 import { openWithLog, someLog } from './seeded-log.ts';
 import { test } from './site-test.ts';
 
@@ -11,7 +10,7 @@ import { test } from './site-test.ts';
  */
 
 const today = dayOf('2026-11-27');
-const log = await someLog({ start: today - 40, end: today, tasks: 30 });
+const log = await someLog({ start: today - 40, end: today, tasks: 20 });
 
 /** Runs in the page: sums how far parts of it were moved, and keeps what it said of lost records. */
 function watchHere(): void {
@@ -41,13 +40,34 @@ interface Seen {
 	readonly said: readonly string[];
 }
 
+const copy = `(await navigator.storageBuckets.open('bucktail-copy')).indexedDB`;
+
+/** How many events stand in one of the two places of the log. */
+function eventsIn(page: Page, place: string): Promise<number> {
+	return page.evaluate(`(async () => {
+		const wait = (request) => new Promise((done, fail) => {
+			request.onsuccess = () => done(request.result);
+			request.onerror = fail;
+		});
+		const place = ${place};
+		// Opened before the page has made it, it would be an empty one.
+		if ((await place.databases()).length === 0) return 0;
+		const db = await wait(place.open('bucktail'));
+		const count = db.objectStoreNames.contains('events')
+			? await wait(db.transaction('events').objectStore('events').count())
+			: 0;
+		db.close();
+		return count;
+	})()`);
+}
+
 /** Puts the log into both of its places, and watches every page from then on. */
 async function copied(page: Page): Promise<void> {
 	await openWithLog(page, log, '/plan/');
 	// What the log has more than its copy follows with the first thing that is written.
 	await page.getByLabel('Minutes a day').fill('20');
 	await page.keyboard.press('Enter');
-	await expect.poll(async () => (await dump(page)).copy.events?.length).toBe(log.length + 1);
+	await expect.poll(() => eventsIn(page, copy)).toBe(log.length + 1);
 	await page.addInitScript(watchHere);
 }
 
@@ -76,24 +96,18 @@ test('a lost log is put back with a word, and nothing moves under the hands of w
 		await page.getByText(whole).first().waitFor();
 		const { moved, said } = await page.evaluate<Seen>('seen');
 		expect.soft(moved, path).toBeLessThan(0.01);
-		expect.soft(said.join(), path).toContain('they are put back from their copy: 50');
+		expect.soft(said.join(), path).toMatch(/they are put back from their copy: \d+ percent/);
 		expect.soft(await link.evaluate((one) => one === document.activeElement)).toBe(true);
 	}
-	expect((await logged(page, 'attempt')).length).toBe(log.length);
-});
-
-test('an answer that is typed meanwhile is there, and is saved', async ({ openPage }) => {
-	const page = await openPage({ own: true });
-	await copied(page);
 	await lose(page);
 	await page.goto('/practice/?task=RL1-007T-4P');
 	const field = page.locator('[data-answer]').first();
 	await field.focus();
 	await page.keyboard.type('9.0001 in');
-	await expect.poll(async () => (await logged(page, 'attempt')).length).toBe(log.length);
+	await expect.poll(() => eventsIn(page, 'indexedDB')).toBe(log.length + 1);
 	expect(await field.inputValue()).toBe('9.0001 in');
 	expect(await field.evaluate((one) => one === document.activeElement)).toBe(true);
 	await page.keyboard.press('Enter');
 	await page.getByText('Saved on this device.').waitFor();
-	expect((await logged(page, 'attempt')).length).toBe(log.length + 1);
+	expect(await eventsIn(page, 'indexedDB')).toBe(log.length + 2);
 });
