@@ -4,14 +4,13 @@ import { defineConfig } from 'vitest/config';
 import { maxWorkers, testProjects } from './.config/test-projects.ts';
 import { compileMethods } from './src/plugins/compile-methods.ts';
 import { firstChunk } from './src/plugins/first-chunk.ts';
-import { laterChunks } from './src/plugins/later-chunks.ts';
 import { lighten } from './src/plugins/lighten.ts';
 
 /** The page whose first load is kept small. */
 const firstPage = resolve(import.meta.dirname, 'src/routes/practice/+page.svelte');
 
 export default defineConfig({
-	plugins: [compileMethods(), lighten(), firstChunk(firstPage), laterChunks(), sveltekit()],
+	plugins: [compileMethods(), lighten(), firstChunk(firstPage), sveltekit()],
 	build: {
 		assetsInlineLimit: 0,
 		// The texts that the licences of what is built in ask to be handed on.

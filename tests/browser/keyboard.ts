@@ -43,6 +43,20 @@ export async function askWhole(page: Page): Promise<void> {
 	await page.getByRole('button', { name: 'Back to the whole task' }).click();
 }
 
+/** The task that is open, asked whole; where that is one shown worked, the one after it. */
+export async function openWhole(page: Page): Promise<Task> {
+	const task = await openTask(page);
+	const next = page.locator('[data-next]');
+	const isShown = /^\s*Now /.test((await next.textContent()) ?? '');
+	if (!isShown) {
+		await askWhole(page);
+		return task;
+	}
+	await next.click();
+	await page.waitForURL((url) => url.searchParams.get('task') !== task.number);
+	return openWhole(page);
+}
+
 /** Tabs on until the focus is where it is wanted. */
 export async function tabTo(page: Page, selector: string): Promise<void> {
 	await page.locator(selector).first().waitFor({ state: 'attached' });

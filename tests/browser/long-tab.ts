@@ -42,6 +42,22 @@ async function answerHere(answers: Readonly<Record<string, string>>): Promise<st
 		throw new Error(`${number()} does not go on: ${look.toString()}`);
 	};
 	const one = <T extends HTMLElement>(selector: string) => document.querySelector<T>(selector);
+	const button = (name: string) =>
+		[...document.querySelectorAll('button')].find(({ textContent }) => textContent?.trim() === name);
+	const next = () => {
+		const before = number();
+		one('[data-next]')?.click();
+		return until(() => number() !== before && number());
+	};
+	// A kind that is new is shown worked first, and then talked through.
+	const isShown = () => /^\s*Now /.test(one('[data-next]')?.textContent ?? '');
+	const isThere = () => one('[data-answer], [data-answer-choice]') !== null;
+	await until(() => isShown() || isThere());
+	if (isShown()) return next();
+	if (one('.topic')?.textContent?.includes('step by step')) {
+		(await until(() => button('Back to the whole task'))).click();
+		await until(() => !button('Back to the whole task'));
+	}
 	for (const [key, answer] of Object.entries(answers)) {
 		const choice = `fieldset[data-answer-choice="${key}"] input[value="${answer}"]`;
 		const field = await until(
@@ -53,12 +69,7 @@ async function answerHere(answers: Readonly<Record<string, string>>): Promise<st
 			field.dispatchEvent(new Event('input', { bubbles: true }));
 		}
 	}
-	const [check] = [...document.querySelectorAll('button')].filter(
-		({ textContent }) => textContent?.trim() === 'Check'
-	);
-	check?.click();
+	button('Check')?.click();
 	await until(() => one('.stamp')?.textContent?.includes('ACCEPT'));
-	const before = number();
-	one('[data-next]')?.click();
-	return until(() => number() !== before && number());
+	return next();
 }
