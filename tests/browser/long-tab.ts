@@ -43,7 +43,9 @@ async function answerHere(answers: Readonly<Record<string, string>>): Promise<st
 	};
 	const one = <T extends HTMLElement>(selector: string) => document.querySelector<T>(selector);
 	const button = (name: string) =>
-		[...document.querySelectorAll('button')].find(({ textContent }) => textContent?.trim() === name);
+		[...document.querySelectorAll('button')].find(
+			({ textContent }) => textContent?.trim() === name
+		);
 	const next = () => {
 		const before = number();
 		one('[data-next]')?.click();

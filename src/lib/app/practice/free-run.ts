@@ -5,7 +5,7 @@ import { newId } from '$lib/storage/new-id.ts';
 import { below } from '../device/chance.ts';
 import { plan } from '../plan/plan.svelte.ts';
 import type { Practice } from './practice.svelte.ts';
-import { type Below, newTask, type Run } from './run.ts';
+import { type Below, newTask, type Run, type RunTask } from './run.ts';
 
 /*
  * Runs by free choice. Loaded late: a task that is opened by its number needs none.
@@ -30,7 +30,7 @@ export async function startChosen(
 	level: Level
 ): Promise<void> {
 	const run = newRun(topic, level, newId(), below);
-	practice.keep({ ...run, tasks: [...(await plan.withWorked(run.tasks, below))] });
+	practice.keep({ ...run, tasks: [...(await withWorked(run.tasks))] });
 	await practice.go(0);
 }
 
@@ -39,10 +39,19 @@ export async function addOne(practice: Practice, topic: TopicId | 'mixed'): Prom
 	const before = practice.run;
 	if (!before) return;
 	const drawn = newRun(topic, before.level, before.id, below).tasks.slice(0, 1);
-	const added = await plan.withWorked(drawn, below);
+	const added = await withWorked(drawn);
 	// What was noted meanwhile stays.
 	const { run } = practice;
 	if (run?.id === before.id) practice.keep({ ...run, tasks: [...run.tasks, ...added] });
+}
+
+/** As they are where the plan cannot be had: one family at fault stops nobody's run. */
+async function withWorked(tasks: readonly RunTask[]): Promise<readonly RunTask[]> {
+	try {
+		return await plan.withWorked(tasks, below);
+	} catch {
+		return tasks;
+	}
 }
 
 /** A run by free choice: ten tasks of a topic, or of all topics taking turns. */
