@@ -8,7 +8,7 @@ import { evaluate } from '../solver/evaluate.ts';
 import { brokenLimit } from '../solver/limits.ts';
 import type { Method } from '../solver/method.ts';
 import { differs } from '../solver/tolerance.ts';
-import { TradeError } from '../solver/trade-function.ts';
+import { orNull } from '../solver/trade-function.ts';
 import { Goes } from './goes.ts';
 import { type Hand, handsOf, moved, valueUnder } from './hand.ts';
 
@@ -136,13 +136,10 @@ function median(sizes: readonly number[]): number {
 
 /** The givens and steps of a method, or null where these numbers have no sound answer. */
 export function workedBy(method: Method, given: Values): Values | null {
-	try {
+	return orNull(() => {
 		const values = evaluate(method, given);
 		return brokenLimit(method, values) === null ? values : null;
-	} catch (error) {
-		if (error instanceof TradeError) return null;
-		throw error;
-	}
+	});
 }
 
 /** The values that a hand can be moved to, in their order. Words take the other givens along. */

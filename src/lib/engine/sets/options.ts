@@ -7,7 +7,7 @@ import type { Value } from '../quantity/value.ts';
 import type { Kind } from '../quantity/kinds/kind.ts';
 import { evaluate } from '../solver/evaluate.ts';
 import { textAt } from '../solver/show.ts';
-import { TradeError } from '../solver/trade-function.ts';
+import { orNull } from '../solver/trade-function.ts';
 
 /** The slips behind a wrong option: made one or together, or one of several. */
 export type OptionCause = Extract<Cause, { kind: 'slip' | 'either' }>;
@@ -162,11 +162,6 @@ function crossed(
 /** What several slips lead to together; null where the trade has no answer. */
 export function together(task: Task, key: string, ids: readonly string[]): Option | null {
 	const slips = Object.fromEntries(ids.map((id) => [stepAt(task, id), id]));
-	try {
-		const value = evaluate(task.method, task.drawn.given, { slips })[key] ?? '';
-		return { value, cause: { kind: 'slip', slips: ids } };
-	} catch (error) {
-		if (error instanceof TradeError) return null;
-		throw error;
-	}
+	const values = orNull(() => evaluate(task.method, task.drawn.given, { slips }));
+	return values && { value: values[key] ?? '', cause: { kind: 'slip', slips: ids } };
 }

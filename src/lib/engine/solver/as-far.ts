@@ -1,9 +1,8 @@
-import type { Value } from '../quantity/value.ts';
 import { compiledOf, type Values } from './compiled.ts';
 import { type Changes, none, workFrom, workInto } from './evaluate.ts';
 import { kindAt } from './kind-at.ts';
 import type { Method } from './method.ts';
-import { TradeError } from './trade-function.ts';
+import { orNull, TradeError } from './trade-function.ts';
 
 /*
  * Methods worked with what a student put in, which may leave later steps without an answer.
@@ -47,18 +46,9 @@ export function withSlipAsFar(
 	for (const { key, run } of left.filter(({ key }) => !done.has(key))) {
 		// The first of them is the one that threw.
 		const hangs = lost.size === 0 || steps[key]?.needs.some((name) => lost.has(name));
-		const value = hangs ? undefined : orNothing(() => run(values));
-		if (value !== undefined && kindAt(method, key).isSound(value)) values[key] = value;
+		const value = hangs ? null : orNull(() => run(values));
+		if (value !== null && kindAt(method, key).isSound(value)) values[key] = value;
 		else lost.add(key);
 	}
 	return Object.fromEntries(Object.entries(values).filter(([key]) => !lost.has(key)));
-}
-
-function orNothing(work: () => Value): Value | undefined {
-	try {
-		return work();
-	} catch (error) {
-		if (error instanceof TradeError) return undefined;
-		throw error;
-	}
 }

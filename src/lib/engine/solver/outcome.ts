@@ -6,7 +6,7 @@ import { kindGiven } from './kind-at.ts';
 import type { Method, Outcome } from './method.ts';
 import { textAt } from './show.ts';
 import { type CompiledOutcome, toldOf } from './told.ts';
-import { TradeError } from './trade-function.ts';
+import { orNull } from './trade-function.ts';
 
 /** The method worked with one answer in place, and what that shows. */
 export interface Seen {
@@ -45,13 +45,10 @@ export function seenAt(
 	const told = method.outcomes.find(({ at }) => at.includes(key));
 	if (!told) return null;
 	const names = { ...told.from.names, entered: key };
-	try {
+	return orNull(() => {
 		const values = evaluateAsFar(method, given, { values: { [key]: entered } });
 		return tell(method, { ...told, from: { ...told.from, names } }, values, right, key, units);
-	} catch (error) {
-		if (error instanceof TradeError) return null;
-		throw error;
-	}
+	});
 }
 
 function tell(

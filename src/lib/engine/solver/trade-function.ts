@@ -37,3 +37,13 @@ export class TradeError extends Error {
 		ErrorWithLimit.stackTraceLimit = held;
 	}
 }
+
+/** What some work comes to, or null where the trade has no answer. */
+export function orNull<T>(work: () => T): T | null {
+	try {
+		return work();
+	} catch (error) {
+		if (error instanceof TradeError) return null;
+		throw error;
+	}
+}

@@ -3,7 +3,7 @@ import type { Values } from '../solver/compiled.ts';
 import { withSlip } from '../solver/evaluate.ts';
 import type { Method } from '../solver/method.ts';
 import { isTakenFor } from '../solver/tolerance.ts';
-import { TradeError } from '../solver/trade-function.ts';
+import { orNull } from '../solver/trade-function.ts';
 
 /**
  * The first chief slip of a draw that leads to an answer that would be accepted, as a sentence; null
@@ -44,11 +44,7 @@ function unknownSlip({ id, steps, slips }: Method, key: string, wanted: string):
 }
 
 function passesAt(method: Method, key: string, id: string, right: Values, rounded: Values) {
-	try {
-		const slipped = withSlip(method, right, id);
-		return [right, rounded].some((values) => isTakenFor(method, key, values, slipped));
-	} catch (error) {
-		if (error instanceof TradeError) return false;
-		throw error;
-	}
+	const slipped = orNull(() => withSlip(method, right, id));
+	if (!slipped) return false;
+	return [right, rounded].some((values) => isTakenFor(method, key, values, slipped));
 }

@@ -4,7 +4,7 @@ import { evaluate, withSlip } from '../solver/evaluate.ts';
 import { brokenLimit } from '../solver/limits.ts';
 import { kindAt } from '../solver/kind-at.ts';
 import type { Method } from '../solver/method.ts';
-import { TradeError } from '../solver/trade-function.ts';
+import { orNull, TradeError } from '../solver/trade-function.ts';
 import { cardByCode, loadFamily } from '../families/catalogue.ts';
 import type { Draw, Family } from '../families/family.ts';
 import { randomFrom } from '../families/random.ts';
@@ -120,7 +120,7 @@ function sound(parts: Parts): Task | string {
 export function slipsThatShow(parts: Parts, right: Values, rounded: Values): Map<string, Values> {
 	const slips = new Map<string, Values>();
 	for (const slipId of compiledOf(parts.method).slipIds) {
-		const values = orNone(() => withSlip(parts.method, right, slipId));
+		const values = orNull(() => withSlip(parts.method, right, slipId));
 		if (values && showsIn(parts, right, rounded, values)) slips.set(slipId, values);
 	}
 	return slips;
@@ -137,16 +137,6 @@ function showsIn(
 		if (differs(method, key, right, values) && differs(method, key, rounded, values)) return true;
 	}
 	return false;
-}
-
-/** The values, or null where the trade has no answer. */
-function orNone(work: () => Values): Values | null {
-	try {
-		return work();
-	} catch (error) {
-		if (error instanceof TradeError) return null;
-		throw error;
-	}
 }
 
 /** Different wrong values that the slips lead to at `key`, as far as they are wanted. */

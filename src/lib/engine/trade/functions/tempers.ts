@@ -10,6 +10,7 @@ export const annealed: TradeFunction = {
 	show: named('annealed')
 };
 
+/** Softest first, of those in the table of minimum bend radii (Fig. 4-124) what a shop keeps: common practice. */
 const tempers: Readonly<Record<string, readonly string[]>> = {
 	'2024': ['O', 'T3', 'T6'],
 	'5052': ['O', 'H34'],
