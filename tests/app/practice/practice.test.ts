@@ -1,7 +1,9 @@
 import { beforeEach, describe, expect, test, vi } from 'vitest';
-import type { AttemptFacts } from '../../../src/lib/app/device/device.svelte.ts';
+import { type AttemptFacts, device } from '../../../src/lib/app/device/device.svelte.ts';
+import { logbook } from '../../../src/lib/app/device/logbook.ts';
 import { startChosen } from '../../../src/lib/app/practice/free-run.ts';
 import { startPlan } from '../../../src/lib/app/plan/start-plan.ts';
+import type { Below } from '../../../src/lib/app/practice/run.ts';
 import { Practice } from '../../../src/lib/app/practice/practice.svelte.ts';
 import { cardByCode, loadFamily } from '../../../src/lib/engine/families/catalogue.ts';
 import { mark } from '../../../src/lib/engine/marking/mark.ts';
@@ -15,46 +17,33 @@ import { emptyLearning, type Learning } from '../../../src/lib/engine/schedule/l
 import { emptyMemory } from '../../../src/lib/engine/schedule/memory.ts';
 import { chosenCheck } from '../../../src/lib/ui/sheet/checking.ts';
 import { rightAnswers, wrongAnswers } from '../../browser/keyboard.ts';
-
-/** A device whose log says when an attempt is safe. */
-const device = vi.hoisted(() => ({
-	learnerId: 'sam' as string | null,
-	learning: null as Learning | null,
-	course: null,
-	open: async () => null
-}));
-const logbook = vi.hoisted(() => ({
-	record: null as unknown as (facts: AttemptFacts) => Promise<boolean>
-}));
-vi.mock('../../../src/lib/app/device/device.svelte.ts', () => ({ device }));
-vi.mock('../../../src/lib/app/device/logbook.ts', () => ({ logbook }));
-vi.mock('../../../src/lib/app/device/chance.ts', async () => {
-	const { belowFrom } = await import('../seeded-chance.ts');
-	return { below: belowFrom(7) };
-});
+import { atWork, samAtWork } from '../at-work.ts';
+import { belowFrom } from '../seeded-chance.ts';
 
 let recorded: AttemptFacts[] = [];
-const kept = new Map<string, string>();
+const kept = samAtWork();
 
 beforeEach(() => {
 	recorded = [];
-	kept.clear();
-	device.learning = emptyLearning();
-	logbook.record = (facts) => {
+	vi.spyOn(crypto, 'getRandomValues').mockImplementation(seeded(belowFrom(7)));
+	vi.spyOn(logbook, 'record').mockImplementation((facts) => {
 		recorded.push(facts);
 		return Promise.resolve(true);
-	};
-	vi.stubGlobal('localStorage', {
-		getItem: (key: string) => kept.get(key) ?? null,
-		setItem: (key: string, text: string) => void kept.set(key, text),
-		removeItem: (key: string) => void kept.delete(key)
 	});
 });
+
+/** What the browser gives by chance, the same in every run. */
+function seeded(below: Below): Crypto['getRandomValues'] {
+	return (words) => {
+		(words as unknown as Uint32Array).fill(below(2 ** 32));
+		return words;
+	};
+}
 
 /** Records that end when the test says so, in the order they were begun. */
 function heldRecords(): ((saved: boolean) => Promise<void>)[] {
 	const ends: ((saved: boolean) => Promise<void>)[] = [];
-	logbook.record = (facts) => {
+	vi.spyOn(logbook, 'record').mockImplementation((facts) => {
 		recorded.push(facts);
 		return new Promise((resolve) => {
 			ends.push(async (saved) => {
@@ -62,7 +51,7 @@ function heldRecords(): ((saved: boolean) => Promise<void>)[] {
 				await new Promise((done) => setTimeout(done));
 			});
 		});
-	};
+	});
 	return ends;
 }
 
@@ -340,7 +329,7 @@ describe('“saved” is said', () => {
 
 	test('of no answer that could not be kept', async () => {
 		const practice = await freeRun();
-		logbook.record = () => Promise.resolve(false);
+		vi.spyOn(logbook, 'record').mockResolvedValue(false);
 		await answerRight(practice);
 		expect(practice.saved).toBe('failed');
 	});
@@ -504,19 +493,19 @@ describe('what was done', () => {
 
 	test('is kept for each learner apart', async () => {
 		const practice = await freeRun();
-		device.learnerId = 'kit';
+		atWork('kit');
 		const other = new Practice();
 		await other.load();
 		expect(other.run).toBeNull();
-		device.learnerId = 'sam';
+		atWork('sam');
 		await other.load();
 		expect(other.run).toEqual(practice.run);
 	});
 
 	test('before there was a learner becomes the first learner’s', async () => {
-		device.learnerId = null;
+		atWork(null);
 		const practice = await freeRun();
-		device.learnerId = 'sam';
+		atWork('sam');
 		await answerRight(practice);
 		expect([...kept.keys()]).toEqual(['bucktail.run.sam']);
 	});

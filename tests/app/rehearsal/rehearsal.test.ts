@@ -1,47 +1,32 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import type { SettledAttempt } from '../../../src/lib/app/device/device.svelte.ts';
+import { device, type SettledAttempt } from '../../../src/lib/app/device/device.svelte.ts';
+import { logbook } from '../../../src/lib/app/device/logbook.ts';
 import { type Paper, readPaper } from '../../../src/lib/app/rehearsal/rehearsal-paper.ts';
 import { Rehearsal } from '../../../src/lib/app/rehearsal/rehearsal.svelte.ts';
 import { loadFamilies } from '../../../src/lib/engine/families/catalogue.ts';
 import { givensOf, numbersIn } from '../../../src/lib/engine/tasks/givens.ts';
-import { emptyLearning, type Learning } from '../../../src/lib/engine/schedule/learning.ts';
+import { emptyLearning } from '../../../src/lib/engine/schedule/learning.ts';
 import { readTaskNumber, writeTaskNumber } from '../../../src/lib/engine/tasks/task-number.ts';
 import { composeRehearsal } from '../../../src/lib/engine/sets/rehearsal.ts';
-
-const device = vi.hoisted(() => ({
-	learnerId: 'sam' as string | null,
-	learning: null as Learning | null,
-	open: async () => null
-}));
-const logbook = vi.hoisted(() => ({
-	recordAll: null as unknown as (attempts: readonly SettledAttempt[]) => Promise<boolean>
-}));
-vi.mock('../../../src/lib/app/device/device.svelte.ts', () => ({ device }));
-vi.mock('../../../src/lib/app/device/logbook.ts', () => ({ logbook }));
+import { atWork, samAtWork } from '../at-work.ts';
 
 const morning = Date.UTC(2026, 10, 25, 9);
-const kept = new Map<string, string>();
+const kept = samAtWork();
 /** The log, by id as the store keeps it. */
 const log = new Map<string, SettledAttempt>();
 let written = 0;
 
+async function record(attempts: readonly SettledAttempt[]): Promise<boolean> {
+	written++;
+	for (const attempt of attempts) if (!log.has(attempt.id)) log.set(attempt.id, attempt);
+	return true;
+}
+
 beforeEach(() => {
 	vi.useFakeTimers({ now: morning });
-	kept.clear();
 	log.clear();
 	written = 0;
-	device.learnerId = 'sam';
-	device.learning = emptyLearning();
-	logbook.recordAll = async (attempts) => {
-		written++;
-		for (const attempt of attempts) if (!log.has(attempt.id)) log.set(attempt.id, attempt);
-		return true;
-	};
-	vi.stubGlobal('localStorage', {
-		getItem: (key: string) => kept.get(key) ?? null,
-		setItem: (key: string, text: string) => void kept.set(key, text),
-		removeItem: (key: string) => void kept.delete(key)
-	});
+	vi.spyOn(logbook, 'recordAll').mockImplementation(record);
 });
 
 afterEach(() => vi.useRealTimers());
@@ -209,13 +194,9 @@ describe('handing in', () => {
 	test('is finished after the tab was closed in the middle of it', async () => {
 		const before = await started();
 		answer(before, 0, true);
-		logbook.recordAll = () => new Promise(() => {});
+		vi.mocked(logbook.recordAll).mockReturnValueOnce(new Promise(() => {}));
 		void before.handIn();
 		expect(keptPaper()).toMatchObject({ logged: false, end: morning });
-		logbook.recordAll = async (attempts) => {
-			for (const attempt of attempts) log.set(attempt.id, attempt);
-			return true;
-		};
 		const after = await opened();
 		expect(after).toMatchObject({ stage: 'report', saved: 'saved' });
 		expect(log.size).toBe(10);
@@ -234,12 +215,10 @@ describe('handing in', () => {
 
 	test('that could not be saved is tried again', async () => {
 		const rehearsal = await started();
-		const { recordAll } = logbook;
-		logbook.recordAll = async () => false;
+		vi.mocked(logbook.recordAll).mockResolvedValueOnce(false);
 		await rehearsal.handIn();
 		expect(rehearsal.saved).toBe('failed');
 		expect(keptPaper()?.logged).toBe(false);
-		logbook.recordAll = recordAll;
 		await rehearsal.log();
 		expect(rehearsal.saved).toBe('saved');
 		expect(log.size).toBe(10);
@@ -293,15 +272,15 @@ describe('another tab', () => {
 describe('learners', () => {
 	test('each have a rehearsal of their own', async () => {
 		await started();
-		device.learnerId = 'kit';
+		atWork('kit');
 		expect((await opened()).stage).toBe('set-up');
-		device.learnerId = 'sam';
+		atWork('sam');
 		expect((await opened()).stage).toBe('offer');
 	});
 
 	test('nothing is kept for one who is no longer at work', async () => {
 		const rehearsal = await started();
-		device.learnerId = 'kit';
+		atWork('kit');
 		kept.clear();
 		answer(rehearsal, 1, true);
 		await rehearsal.handIn();
@@ -310,10 +289,10 @@ describe('learners', () => {
 	});
 
 	test('the first one on a device takes over what was begun before', async () => {
-		device.learnerId = null;
+		atWork(null);
 		const before = await started();
 		expect(keptPaper('first')).toEqual(before.paper);
-		device.learnerId = 'sam';
+		atWork('sam');
 		const after = await opened();
 		expect(after.stage).toBe('offer');
 		after.resume();
@@ -342,13 +321,15 @@ test('a paper whose tasks are of an older revision is said to be outdated', asyn
 
 test('numbers of the newest tasks are kept out of a new rehearsal', async () => {
 	const families = await loadFamilies();
-	const newest = composeRehearsal('newest', families, 50).map(({ task }) => givensOf(task));
+	const newest = ['one', 'two', 'three'].flatMap((seed) =>
+		composeRehearsal(seed, families, 50).map(({ task }) => givensOf(task))
+	);
 	device.learning = { ...emptyLearning(), givens: newest };
 	const stale = new Set(newest.map(numbersIn));
 	const repeated = (questions: Rehearsal['questions']) =>
 		questions.filter(({ task }) => stale.has(numbersIn(givensOf(task)))).length;
 	let [fresh, blind] = [0, 0];
-	for (let n = 0; n < 40; n++) {
+	for (let n = 0; n < 12; n++) {
 		fresh += repeated((await started(30, 60)).questions);
 		blind += repeated(composeRehearsal(`blind ${n}`, families, 30));
 	}
