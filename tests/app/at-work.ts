@@ -11,14 +11,10 @@ export function samAtWork(): Map<string, string> {
 	const kept = new Map<string, string>();
 	beforeEach(() => {
 		kept.clear();
+		keepIn(kept);
 		atWork('sam');
 		device.learning = emptyLearning();
 		vi.spyOn(device, 'open').mockResolvedValue(null);
-		vi.stubGlobal('localStorage', {
-			getItem: (key: string) => kept.get(key) ?? null,
-			setItem: (key: string, text: string) => void kept.set(key, text),
-			removeItem: (key: string) => void kept.delete(key)
-		});
 	});
 	// Other files are handed the same device.
 	afterEach(() => {
@@ -29,6 +25,11 @@ export function samAtWork(): Map<string, string> {
 	return kept;
 }
 
+/** Somebody else, or nobody, is at work. */
+export function atWork(id: string | null): void {
+	device.learner = id === null ? null : { ...newcomer, id, nickname: id };
+}
+
 const newcomer: Omit<Learner, 'id' | 'nickname'> = {
 	named: { at: 0, id: '' },
 	created: 0,
@@ -37,7 +38,11 @@ const newcomer: Omit<Learner, 'id' | 'nickname'> = {
 	backedUp: null
 };
 
-/** Somebody else, or nobody, is at work. */
-export function atWork(id: string | null): void {
-	device.learner = id === null ? null : { ...newcomer, id, nickname: id };
+/** Until the end of the test, pages keep in here what they keep in the browser. */
+export function keepIn(kept: Map<string, string>): void {
+	vi.stubGlobal('localStorage', {
+		getItem: (key: string) => kept.get(key) ?? null,
+		setItem: (key: string, text: string) => void kept.set(key, text),
+		removeItem: (key: string) => void kept.delete(key)
+	});
 }

@@ -4,13 +4,13 @@ import { writeQuestion } from '../../src/lib/app/ask/ask-link.ts';
 import { Practice } from '../../src/lib/app/practice/practice.svelte.ts';
 import { unexpected } from '../../src/lib/app/unexpected.svelte.ts';
 import { wrongAnswers } from '../browser/keyboard.ts';
+import { samAtWork } from './at-work.ts';
+
+samAtWork();
 
 /** What throws now, as a fault in the program would. */
 const plant = vi.hoisted(() => ({ drawing: '', marking: false }));
 
-vi.mock('../../src/lib/app/device/device.svelte.ts', () => ({
-	device: { learnerId: 'sam', learning: null, open: async () => null }
-}));
 vi.mock(import('../../src/lib/engine/tasks/task.ts'), async (original) => {
 	const real = await original();
 	return {
@@ -32,18 +32,10 @@ vi.mock(import('../../src/lib/engine/marking/mark.ts'), async (original) => {
 	};
 });
 
-const kept = new Map<string, string>();
-
 beforeEach(() => {
 	Object.assign(plant, { drawing: '', marking: false });
-	kept.clear();
 	unexpected.clear();
 	vi.spyOn(console, 'error').mockImplementation(() => {});
-	vi.stubGlobal('localStorage', {
-		getItem: (key: string) => kept.get(key) ?? null,
-		setItem: (key: string, text: string) => void kept.set(key, text),
-		removeItem: (key: string) => void kept.delete(key)
-	});
 });
 
 async function freeRun(): Promise<Practice> {

@@ -2,6 +2,7 @@ import { afterEach, expect, test, vi } from 'vitest';
 import { device } from '../../../src/lib/app/device/device.svelte.ts';
 import { keepDraft, readDraft } from '../../../src/lib/app/sets/kept-draft.ts';
 import { plainTerms } from '../../../src/lib/engine/sets/compose.ts';
+import { keepIn } from '../at-work.ts';
 
 afterEach(() => {
 	vi.unstubAllGlobals();
@@ -9,12 +10,7 @@ afterEach(() => {
 });
 
 test('what was composed before there was a learner is the first learner’s, and nobody else’s', () => {
-	const texts = new Map<string, string>();
-	vi.stubGlobal('localStorage', {
-		getItem: (key: string) => texts.get(key) ?? null,
-		setItem: (key: string, text: string) => void texts.set(key, text),
-		removeItem: (key: string) => void texts.delete(key)
-	});
+	keepIn(new Map());
 	let learner: string | null = null;
 	vi.spyOn(device, 'learnerId', 'get').mockImplementation(() => learner);
 	keepDraft(plainTerms('Week 6'), []);
