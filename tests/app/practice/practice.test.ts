@@ -13,7 +13,7 @@ import { loadPlanner } from '../../../src/lib/app/plan/planner.ts';
 import { textAt } from '../../../src/lib/engine/solver/show.ts';
 import { drawTask } from '../../../src/lib/engine/tasks/task.ts';
 import { readTaskNumber } from '../../../src/lib/engine/tasks/task-number.ts';
-import { emptyLearning, type Learning } from '../../../src/lib/engine/schedule/learning.ts';
+import { emptyLearning } from '../../../src/lib/engine/schedule/learning.ts';
 import { emptyMemory } from '../../../src/lib/engine/schedule/memory.ts';
 import { chosenCheck } from '../../../src/lib/ui/sheet/checking.ts';
 import { rightAnswers, wrongAnswers } from '../../browser/keyboard.ts';
