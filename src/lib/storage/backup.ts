@@ -14,7 +14,8 @@ import { type EventTable, pagesOf, portionsOf } from './pages.ts';
 import type { Store } from './store.ts';
 
 export type BackupText =
-	{ readonly ok: true; readonly text: string } | { readonly ok: false; readonly sentence: string };
+	| { readonly ok: true; readonly text: string }
+	| { readonly ok: false; readonly sentence: string };
 
 /**
  * The text of a backup of these learners. Those no longer here are left out.

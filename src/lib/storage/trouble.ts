@@ -11,7 +11,14 @@
  * - `failed`: anything else
  */
 export type Trouble =
-	'blocked' | 'outdated' | 'closed' | 'full' | 'removed' | 'silent' | 'unavailable' | 'failed';
+	| 'blocked'
+	| 'outdated'
+	| 'closed'
+	| 'full'
+	| 'removed'
+	| 'silent'
+	| 'unavailable'
+	| 'failed';
 
 /** Something was to be written for a learner who is not on this device. */
 export class LearnerRemoved extends Error {}

@@ -77,7 +77,8 @@ function optionsIn(reading: Reading): readonly (Entry | Option)[] {
 }
 
 export type Asking =
-	{ readonly ok: true; readonly asked: Asked } | { readonly ok: false; readonly sentence: string };
+	| { readonly ok: true; readonly asked: Asked }
+	| { readonly ok: false; readonly sentence: string };
 
 /** Does again what a question tells, so that its verdicts are this program's own. */
 export async function replay(question: Question): Promise<Asking> {

@@ -27,7 +27,14 @@ import { keepTab, readTab } from './tab-code.ts';
 const longestLook = 600;
 
 type Stage =
-	'loading' | 'none' | 'refused' | 'sent' | 'working' | 'review' | 'handed-in' | 'looking';
+	| 'loading'
+	| 'none'
+	| 'refused'
+	| 'sent'
+	| 'working'
+	| 'review'
+	| 'handed-in'
+	| 'looking';
 
 /** A set that was sent to somebody, from the first look to handing it in. */
 class SetWorkshop {

@@ -4,7 +4,15 @@
  */
 
 export type Line =
-	'edge' | 'thin' | 'dim' | 'marked' | 'centre' | 'hidden' | 'slip' | 'slack' | 'none';
+	| 'edge'
+	| 'thin'
+	| 'dim'
+	| 'marked'
+	| 'centre'
+	| 'hidden'
+	| 'slip'
+	| 'slack'
+	| 'none';
 
 export type Fill =
 	| 'none'

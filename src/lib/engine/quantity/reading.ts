@@ -74,7 +74,8 @@ export type Reading<R = ReadValue> =
 
 /** How one number or size was understood. */
 export type OneReading =
-	Exclude<Reading<Exact>, { state: 'empty' | 'read' }> | ({ readonly state: 'read' } & Option);
+	| Exclude<Reading<Exact>, { state: 'empty' | 'read' }>
+	| ({ readonly state: 'read' } & Option);
 
 /** One of the ways an entry can be understood. */
 export interface Option {

@@ -30,7 +30,12 @@ export const stamp = {
 
 /** Anything that can be written as JSON. */
 export type Json =
-	null | boolean | number | string | readonly Json[] | { readonly [key: string]: Json };
+	| null
+	| boolean
+	| number
+	| string
+	| readonly Json[]
+	| { readonly [key: string]: Json };
 
 export const json = v.custom<Json>((value) => isJson(value));
 

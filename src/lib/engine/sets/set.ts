@@ -91,7 +91,8 @@ export const setSchema = v.strictObject({
 export type TaskSet = Readonly<v.InferOutput<typeof setSchema>>;
 
 export type SetReading =
-	{ readonly ok: true; readonly set: TaskSet } | { readonly ok: false; readonly sentence: string };
+	| { readonly ok: true; readonly set: TaskSet }
+	| { readonly ok: false; readonly sentence: string };
 
 /** Reads a set from plain data; never throws. */
 export function readSet(data: unknown): SetReading {

@@ -2,7 +2,8 @@
 export const longestCode = 24;
 
 export type CodeReading =
-	{ readonly ok: true; readonly code: string } | { readonly ok: false; readonly sentence: string };
+	| { readonly ok: true; readonly code: string }
+	| { readonly ok: false; readonly sentence: string };
 
 /**
  * The code of a student as typed: capitals or not, it is the same code. It goes into tables and
