@@ -65,7 +65,12 @@ function newRun(topic: TopicId | 'mixed', level: Level, id: string, below: Below
 
 /** Kinds of task of all topics, so that neighbours come from different topics. */
 function mixed(below: Below): Card[] {
-	const piles = topicIds.map((topic) => shuffled(cardsOf(topic), below));
+	// Topics list their kinds from easy to hard: nobody begins with the last of them.
+	const piles = topicIds.map((topic) => {
+		const kinds = cardsOf(topic);
+		const half = Math.ceil(kinds.length / 2);
+		return [...shuffled(kinds.slice(0, half), below), ...shuffled(kinds.slice(half), below)];
+	});
 	const order: Card[] = [];
 	for (let row = 0; order.length < cards.length; row++) {
 		for (const pile of piles) {
