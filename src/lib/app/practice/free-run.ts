@@ -3,6 +3,7 @@ import { type Card, cards, cardsOf, type TopicId, topicIds } from '$lib/engine/f
 import { shuffled } from '$lib/engine/sets/shuffled.ts';
 import { newId } from '$lib/storage/new-id.ts';
 import { below } from '../device/chance.ts';
+import { device } from '../device/device.svelte.ts';
 import { plan } from '../plan/plan.svelte.ts';
 import type { Practice } from './practice.svelte.ts';
 import { type Below, newTask, type Run, type RunTask } from './run.ts';
@@ -12,6 +13,19 @@ import { type Below, newTask, type Run, type RunTask } from './run.ts';
  */
 
 const runLength = 10;
+
+/**
+ * Starts a run for somebody who asked for none in particular. Who is not known here gets tasks as
+ * they come: nobody who has just arrived waits for a plan.
+ */
+export function startUnasked(
+	practice: Practice,
+	topic: TopicId | 'mixed',
+	level: Level
+): Promise<void> {
+	const start = device.learnerId === null ? startFree : startChosen;
+	return start(practice, topic, level);
+}
 
 /** Starts ten tasks of a topic, or of all, as they come: nothing is asked of the log. */
 export async function startFree(

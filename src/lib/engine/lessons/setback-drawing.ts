@@ -13,9 +13,9 @@ import type { Values } from '../solver/compiled.ts';
  * triangle is where K comes from.
  *
  * @param given `R` and `T` in inches, `angle` in degrees from flat
- * @param like the givens that set the scale
+ * @param like the givens that set the scale, where they are others
  */
-export function setbackDrawing(given: Values, say: Say, like: Values): Drawing {
+export function setbackDrawing(given: Values, say: Say, like: Values = given): Drawing {
 	const { R, T, angle } = bendIn(given);
 	const { part, shapes } = bendDetail({
 		...{ R, T, angle, labels: { T: `T ${say('T', T)}` } },
