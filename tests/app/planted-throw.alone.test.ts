@@ -1,6 +1,7 @@
 import { beforeEach, describe, expect, test, vi } from 'vitest';
 import { ask } from '../../src/lib/app/ask/ask.svelte.ts';
 import { writeQuestion } from '../../src/lib/app/ask/ask-link.ts';
+import { startFree } from '../../src/lib/app/practice/free-run.ts';
 import { Practice } from '../../src/lib/app/practice/practice.svelte.ts';
 import { unexpected } from '../../src/lib/app/unexpected.svelte.ts';
 import { wrongAnswers } from '../browser/keyboard.ts';
@@ -40,7 +41,7 @@ beforeEach(() => {
 
 async function freeRun(): Promise<Practice> {
 	const practice = new Practice();
-	await practice.start('rivets', 1);
+	await startFree(practice, 'rivets', 1);
 	return practice;
 }
 

@@ -80,6 +80,9 @@ test('the tasks of the day are those that were named, and the run has an end', a
 	const title = page.getByRole('heading', { name: /^Today: \d+ tasks, about \d+ minutes/ });
 	const named = Number(/\d+/.exec((await title.textContent()) ?? '')?.[0]);
 	await page.getByText('What comes back, and why').waitFor();
+	expect(await page.getByText('then', { exact: true }).locator('..').first().innerText()).toMatch(
+		/^then \w/
+	);
 	await page.getByRole('button', { name: 'Start today’s tasks' }).click();
 	await page.getByText(new RegExp(`1 of ${named}$`)).waitFor();
 	for (let n = 0; ; n++) {

@@ -91,7 +91,11 @@ function outOfView(page: Page, selectors: readonly string[]): Promise<string[]> 
 			const element = document.querySelector(selector);
 			if (!element) return false;
 			const { top, bottom, height } = element.getBoundingClientRect();
-			const isCut = element.scrollHeight > element.clientHeight + 2 && element.clientHeight > 0;
+			// What is read of it; that a finger may press beside a link makes nothing longer.
+			const read = document.createRange();
+			read.selectNodeContents(element);
+			const isCut =
+				element instanceof HTMLElement && read.getBoundingClientRect().bottom > bottom + 2;
 			return height < 8 || top < -1 || bottom > foot + 1 || isCut;
 		});
 	}, selectors);

@@ -1,11 +1,12 @@
 import { beforeEach, describe, expect, test, vi } from 'vitest';
 import { type AttemptFacts, device } from '../../../src/lib/app/device/device.svelte.ts';
 import { logbook } from '../../../src/lib/app/device/logbook.ts';
-import { startChosen } from '../../../src/lib/app/practice/free-run.ts';
+import { startChosen, startFree } from '../../../src/lib/app/practice/free-run.ts';
 import { startPlan } from '../../../src/lib/app/plan/start-plan.ts';
 import type { Below } from '../../../src/lib/app/practice/run.ts';
 import { Practice } from '../../../src/lib/app/practice/practice.svelte.ts';
 import { cardByCode, loadFamily } from '../../../src/lib/engine/families/catalogue.ts';
+import { cardsOf } from '../../../src/lib/engine/families/topics.ts';
 import { mark } from '../../../src/lib/engine/marking/mark.ts';
 import { choicesIn } from '../../../src/lib/engine/marking/verdict.ts';
 import { exactly } from '../../../src/lib/engine/quantity/exact.ts';
@@ -96,7 +97,7 @@ const kindOf = (number: string) => number.slice(0, 3);
 
 async function freeRun(): Promise<Practice> {
 	const practice = new Practice();
-	await practice.start('rivets', 2);
+	await startFree(practice, 'rivets', 2);
 	return practice;
 }
 
@@ -169,6 +170,26 @@ describe('a run of a topic that somebody chose', () => {
 			memories: Object.fromEntries(skills.map((id) => [id, met]))
 		};
 		expect(standings(await chosenRun())).toEqual(Array.from({ length: 10 }, () => 'open'));
+	});
+
+	test('is what somebody known here gets who opens practice with no run begun', async () => {
+		const practice = new Practice();
+		await practice.start('mixed', 1);
+		expect(standings(practice).slice(0, 2)).toEqual(['shown', 'open']);
+		device.learnerId = null;
+		await practice.start('mixed', 1);
+		device.learnerId = 'sam';
+		expect(standings(practice)).toEqual(Array.from({ length: 10 }, () => 'open'));
+	});
+
+	test('begins, mixed, with one of the easier kinds of the first topic', async () => {
+		const easier = cardsOf('rivets').slice(0, 4);
+		for (let n = 0; n < 30; n++) {
+			const practice = new Practice();
+			await startFree(practice, 'mixed', 1);
+			const { code } = readTaskNumber(practice.number ?? '');
+			expect(easier.map((card) => card.code)).toContain(code);
+		}
 	});
 
 	test('goes on past its end in the same way', async () => {
@@ -436,7 +457,7 @@ describe('a miss', () => {
 		const [practice, ends] = [await freeRun(), heldRecords()];
 		void answerWrong(practice);
 		await vi.waitFor(() => expect(ends).toHaveLength(1));
-		await practice.start('bends', 1);
+		await startFree(practice, 'bends', 1);
 		const run = practice.run;
 		await ends[0]?.(true);
 		expect(practice.run).toBe(run);

@@ -3,6 +3,7 @@ import { type Card, cards, cardsOf, type TopicId, topicIds } from '$lib/engine/f
 import { shuffled } from '$lib/engine/sets/shuffled.ts';
 import { newId } from '$lib/storage/new-id.ts';
 import { below } from '../device/chance.ts';
+import { device } from '../device/device.svelte.ts';
 import { plan } from '../plan/plan.svelte.ts';
 import type { Practice } from './practice.svelte.ts';
 import { type Below, newTask, type Run, type RunTask } from './run.ts';
@@ -12,6 +13,19 @@ import { type Below, newTask, type Run, type RunTask } from './run.ts';
  */
 
 const runLength = 10;
+
+/**
+ * Starts a run for somebody who asked for none in particular. Who is not known here gets tasks as
+ * they come: nobody who has just arrived waits for a plan.
+ */
+export function startUnasked(
+	practice: Practice,
+	topic: TopicId | 'mixed',
+	level: Level
+): Promise<void> {
+	const start = device.learnerId === null ? startFree : startChosen;
+	return start(practice, topic, level);
+}
 
 /** Starts ten tasks of a topic, or of all, as they come: nothing is asked of the log. */
 export async function startFree(
@@ -65,7 +79,12 @@ function newRun(topic: TopicId | 'mixed', level: Level, id: string, below: Below
 
 /** Kinds of task of all topics, so that neighbours come from different topics. */
 function mixed(below: Below): Card[] {
-	const piles = topicIds.map((topic) => shuffled(cardsOf(topic), below));
+	// Topics list their kinds from easy to hard: nobody begins with the last of them.
+	const piles = topicIds.map((topic) => {
+		const kinds = cardsOf(topic);
+		const half = Math.ceil(kinds.length / 2);
+		return [...shuffled(kinds.slice(0, half), below), ...shuffled(kinds.slice(half), below)];
+	});
 	const order: Card[] = [];
 	for (let row = 0; order.length < cards.length; row++) {
 		for (const pile of piles) {

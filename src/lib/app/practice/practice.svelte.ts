@@ -44,9 +44,9 @@ export class Practice {
 		this.run = kept === null ? null : (await late(() => import('./run-reader.ts'))).readRun(kept);
 	}
 
-	/** Starts a run by free choice, of tasks as they come. */
+	/** Starts a run where none was asked for. */
 	async start(topic: TopicId | 'mixed', level: Level): Promise<void> {
-		return (await freePart()).startFree(this, topic, level);
+		return (await freePart()).startUnasked(this, topic, level);
 	}
 
 	get task(): RunTask | undefined {

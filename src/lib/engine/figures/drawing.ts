@@ -24,6 +24,7 @@ export type Fill =
 	| 'paper'
 	| 'ink'
 	| 'dye'
+	| 'wash'
 	| 'waste';
 
 export type Tone = 'dim' | 'marked' | 'ink' | 'soft' | 'accept' | 'rework';

@@ -1,4 +1,4 @@
-import type { Say } from '../families/family.ts';
+import type { Family, Say } from '../families/family.ts';
 import type { Box, Drawing, Shape } from '../figures/drawing.ts';
 import { boundsOf } from '../figures/to-svg.ts';
 import { isList, type LengthUnit, type Value } from '../quantity/value.ts';
@@ -7,6 +7,10 @@ import { textAt } from '../solver/show.ts';
 import { symbolOf } from '../solver/show-step.ts';
 import { symbolAt, valueUnder } from './hand.ts';
 import { endsOf, move, type Way } from './lesson.ts';
+import { setbackDrawing } from './setback-drawing.ts';
+
+/** Drawings that tell in a lesson what a task has no room for, by id of the family. */
+const ofLessons: Readonly<Record<string, Family['figure']>> = { setback: setbackDrawing };
 
 /**
  * The drawing of a lesson, its symbols in place of numbers; a chart keeps its numbers.
@@ -23,7 +27,8 @@ export function drawingOf(
 	const plain = (key: string, value: Value) => textAt(method, key, value, units);
 	const numbers = family.figure(given, plain, like);
 	if (numbers.isChart) return numbers;
-	const drawing = family.figure(given, saySymbols(way, given, plain), like);
+	const draw = ofLessons[family.id] ?? family.figure;
+	const drawing = draw(given, saySymbols(way, given, plain), like);
 	return {
 		title: once(drawing.title),
 		shapes: drawing.shapes.map((shape) => lettered(way, shape))

@@ -20,6 +20,7 @@ const talk = once(() => late(() => import('./StepTalk.svelte')));
 
 export const wordsPart = once(() => late(() => import('../lessons/words.ts')));
 export const chartsPart = once(() => late(() => import('../charts/Charts.svelte')));
+export const beforePart = once(() => late(() => import('./BeforeCheck.svelte')));
 export const restPart = once(() => late(() => import('./TaskRest.svelte')));
 export const keysPart = once(() => late(() => import('./KeyStrip.svelte')));
 export const checkPart = () => withTold(checking);

@@ -14,7 +14,7 @@ export const bends = {
 		]
 	},
 	'bend.setback': {
-		says: 'Setback: SB = K (R + T).',
+		says: 'Setback: SB = K (R + T). All of T counts, for mold lines lie on the outside faces.',
 		sources: [airframe('pp. 4-59, 4-63'), source('ac43', 'ch. 4, par. 4-56b, p. 4-14')]
 	},
 	'bend.allowance': {
