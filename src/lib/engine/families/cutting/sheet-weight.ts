@@ -3,6 +3,7 @@ import { type Drawing, path, polyline, text } from '../../figures/drawing.ts';
 import { dimensionAcross, dimensionDown, leader } from '../../figures/parts/dimension.ts';
 import { sheetWeight } from '../../methods/sheet-weight.ts';
 import { sheetThicknesses, stockSheets } from '../../trade/stock.ts';
+import { isSuited } from '../../trade/parts-that-exist/alloys.ts';
 import { isUsualGauge } from '../../trade/parts-that-exist/made-of.ts';
 import { densities, density } from '../../trade/tables/densities.ts';
 import type { GivenValues } from '../../solver/method.ts';
@@ -77,7 +78,8 @@ export const tasks = family({
 			level === 1 ? sheet : { length: random.int(40, 92), width: random.int(24, sheet.width - 1) };
 		const use = random.pick(['structure', 'light'] as const);
 		const story = random.pick(jobs[level][use]);
-		const alloys: readonly string[] = use === 'structure' ? structural : light;
+		const known: readonly string[] = use === 'structure' ? structural : light;
+		const alloys = known.filter((alloy) => isSuited(story, alloy));
 		const alloy = random.pick(level === 3 ? alloys.filter(isListed) : alloys);
 		return {
 			given: {

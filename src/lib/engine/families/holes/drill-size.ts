@@ -3,7 +3,8 @@ import { chartExcerpt } from '../../figures/parts/chart-excerpt.ts';
 import { dimensionAcross } from '../../figures/parts/dimension.ts';
 import { drilledSheet } from '../../figures/parts/hole.ts';
 import { drillSize } from '../../methods/drill-size.ts';
-import { drillChart } from '../../trade/tables/drill-chart.ts';
+import { leavesEnough } from '../../trade/parts-that-exist/worked.ts';
+import { chartSize, drillChart } from '../../trade/tables/drill-chart.ts';
 import { family, type Say, type SeenBy } from '../family.ts';
 import type { Level } from '../level.ts';
 import { across, down } from '../../figures/size.ts';
@@ -15,7 +16,7 @@ const stories: Readonly<Record<Level, readonly string[]>> = {
 		'You check a drilled hole with a pin gauge marked in decimals.',
 		'The stand for number drills is mixed up; each drill goes back to its hole.',
 		'A work card names the drill, and the speed chart of the drill press lists decimals only.',
-		'A new drill came without a label, and you look for its size.'
+		'A new drill has its name on the shank, and you write its size into the index.'
 	],
 	2: [
 		'The hole is drilled under size first and then reamed to the size of the drill called out.',
@@ -53,10 +54,13 @@ const drills: readonly string[] = [
 	...'ABCDFGHIJKLMNOPQRSTUVWXYZ'
 ];
 
+/** Drills that the next fraction below leaves something to cut. */
+const drilledInTwo = drills.filter((drill) => leavesEnough(chartSize.run(drill)));
+
 export const tasks = family({
 	method: drillSize,
 	draw: (random, level) => ({
-		given: { drill: random.pick(drills) },
+		given: { drill: random.pick(level === 2 ? drilledInTwo : drills) },
 		story: random.pick(stories[level]),
 		question: questions[level],
 		asked: asked[level],
@@ -67,7 +71,7 @@ export const tasks = family({
 		},
 		basis:
 			'Sizes by the drill chart, Fig. 4-47 of the airframe handbook; fractions step by 1/64 in.',
-		cautions: ['drill']
+		cautions: level === 3 ? [] : ['drill']
 	}),
 	figure: ({ drill }) => chartExcerpt(drillChart, { row: drill }),
 	metal: holeBy
