@@ -27,6 +27,7 @@ export function jobIn({ family, drawn, right }: Task): Job {
 		inTwo: inTwoIn(family.id, drawn.asked, right),
 		T: number('T', 'thickest'),
 		bend: family.topic === 'bends' ? bendOf(given.angles ?? number('angle')) : undefined,
+		clamped: family.topic === 'bends' ? number('tangentLine') : undefined,
 		remnant: drawn.asked.includes('remnant') ? number('remnant') : undefined,
 		weight: number('weight')
 	};

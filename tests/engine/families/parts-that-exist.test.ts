@@ -70,6 +70,7 @@ describe('every fact can be broken', () => {
 		'hole.in-two': { story: 'A hole is drilled and reamed.', inTwo: [5 / 64, 0.0785] },
 		'rivet.firewall': { story: 'A stiffener goes onto a firewall panel.', letters: 'AD' },
 		'bend.brake': { story: '', bend: 150 },
+		'bend.clamped': { story: '', clamped: 0.1 },
 		'bar.remnant': { story: '', remnant: 0 },
 		'lift.two': { story: 'Two people lift it.', weight: 20 },
 		'snips.gauge': { story: 'Cut with aviation snips.', T: 0.063 },

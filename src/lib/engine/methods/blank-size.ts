@@ -53,7 +53,7 @@ export const blankSize = method({
 				),
 				halfEnd: slip(
 					'trimmedEnds * endTrim / 2',
-					'Half of the trim at the end: it is given for each end.',
+					'Half of the trim at the end: each end takes all of it.',
 					{ rare: true }
 				),
 				twiceEnd: slip('2 * trimmedEnds * endTrim', 'The trim was taken twice at each end.', {
@@ -111,7 +111,7 @@ export const blankSize = method({
 				),
 				halfEdge: slip(
 					'trimmedEdges * edgeTrim / 2',
-					'Half of the trim at the long edge: it is given for each edge.',
+					'Half of the trim at the long edge: each edge takes all of it.',
 					{ rare: true }
 				),
 				asManyAsEnds: slip(

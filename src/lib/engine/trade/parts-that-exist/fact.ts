@@ -25,6 +25,8 @@ export interface Job {
 	readonly T?: number;
 	/** Degrees, from flat. */
 	readonly bend?: number;
+	/** The flat that lies under the clamp of a brake, inches. */
+	readonly clamped?: number;
 	/** What is left of a bar, where that is asked for, inches. */
 	readonly remnant?: number;
 	/** What a hole is drilled with first, and the size it is finished to, inches. */

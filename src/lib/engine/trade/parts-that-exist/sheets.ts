@@ -2,7 +2,7 @@ import { source } from '../source.ts';
 import { type Fact, slack } from './fact.ts';
 import { isSuited } from './alloys.ts';
 import { isStrongEnough } from './made-of.ts';
-import { leastRemnant, leastUnder, mostBend } from './worked.ts';
+import { leastClamped, leastRemnant, leastUnder, mostBend } from './worked.ts';
 
 /** Pounds that one person lifts: sheet is awkward to hold. */
 const oneLifts = 35;
@@ -52,6 +52,12 @@ export const sheetFacts: readonly Fact[] = [
 		says: `A leaf brake bends to about ${mostBend}° from flat.`,
 		source: source('none', 'how far a leaf brake closes', 'practice'),
 		holds: ({ bend }) => (bend === undefined ? null : bend <= mostBend + slack)
+	},
+	{
+		id: 'bend.clamped',
+		says: 'A leg that goes under the nose of a leaf brake has 1/4 in of flat or more to clamp.',
+		source: source('none', 'what a leaf brake holds', 'practice'),
+		holds: ({ clamped }) => (clamped === undefined ? null : clamped >= leastClamped - slack)
 	},
 	{
 		id: 'bar.remnant',
