@@ -89,7 +89,8 @@ describe('every fact can be broken', () => {
 	test.each([
 		['A wing skin is replaced.', '7075-T6', []],
 		['A gusset ties a rib to the spar.', '2014-T6', []],
-		['A clip ties a rib to the skin.', '2014-T6', ['sheet.heavy']]
+		['A clip ties a rib to the skin.', '2014-T6', ['sheet.heavy']],
+		['A new access plate is riveted to its frame.', '7075-T6', ['sheet.heavy']]
 	])('%s of %s', (story, alloy, ids) => {
 		expect(broken({ story, alloy }).map(({ id }) => id)).toEqual(ids);
 	});

@@ -3,7 +3,6 @@ import { type Drawing, path, polyline, text } from '../../figures/drawing.ts';
 import { dimensionAcross, dimensionDown, leader } from '../../figures/parts/dimension.ts';
 import { sheetWeight } from '../../methods/sheet-weight.ts';
 import { sheetThicknesses, stockSheets } from '../../trade/stock.ts';
-import { isSuited } from '../../trade/parts-that-exist/alloys.ts';
 import { isUsualGauge } from '../../trade/parts-that-exist/made-of.ts';
 import { densities, density } from '../../trade/tables/densities.ts';
 import type { GivenValues } from '../../solver/method.ts';
@@ -55,6 +54,7 @@ const jobs: Readonly<Record<Level, Readonly<Record<'structure' | 'light', readon
 
 /** Alloys that stressed skins and structure are made of, and those of other parts. */
 const structural = ['2014-T6', '2024-T3', '6061-T6', '7075-T6'] as const;
+const fuselage = ['2024-T3', '6061-T6'] as const;
 const light = ['1100-H14', '3003-H14', '5052-H32', '6061-T6'] as const;
 
 /** Alloys whose density was read in a table; the others stand on the task with theirs. */
@@ -78,8 +78,8 @@ export const tasks = family({
 			level === 1 ? sheet : { length: random.int(40, 92), width: random.int(24, sheet.width - 1) };
 		const use = random.pick(['structure', 'light'] as const);
 		const story = random.pick(jobs[level][use]);
-		const known: readonly string[] = use === 'structure' ? structural : light;
-		const alloys = known.filter((alloy) => isSuited(story, alloy));
+		const alloys: readonly string[] =
+			use === 'light' ? light : /fuselage/.test(story) ? fuselage : structural;
 		const alloy = random.pick(level === 3 ? alloys.filter(isListed) : alloys);
 		return {
 			given: {

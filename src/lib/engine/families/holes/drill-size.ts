@@ -3,7 +3,7 @@ import { chartExcerpt } from '../../figures/parts/chart-excerpt.ts';
 import { dimensionAcross } from '../../figures/parts/dimension.ts';
 import { drilledSheet } from '../../figures/parts/hole.ts';
 import { drillSize } from '../../methods/drill-size.ts';
-import { leavesEnough } from '../../trade/parts-that-exist/worked.ts';
+import { leavesEnough } from '../../trade/parts-that-exist/first-drill.ts';
 import { chartSize, drillChart } from '../../trade/tables/drill-chart.ts';
 import { family, type Say, type SeenBy } from '../family.ts';
 import type { Level } from '../level.ts';

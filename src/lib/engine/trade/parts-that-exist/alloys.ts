@@ -4,8 +4,7 @@
  */
 
 /** Skins but those of a wing, and parts that carry little. */
-const everyday =
-	/cowl|fairing|cover|door|flap|hinge|floor p|patch|inspection|antenna|fuselage|[^g] skin/i;
+const everyday = /cowl|cover|door|hinge|floor p|inspection|access|[^g] skin/i;
 
 /** Whether what a task tells of a part lets it be of a sheet alloy: 7075 and 2014 are for heavy structure. */
 export function isSuited(part: string, alloy: string): boolean {

@@ -2,7 +2,8 @@ import { source } from '../source.ts';
 import { type Fact, slack } from './fact.ts';
 import { isSuited } from './alloys.ts';
 import { isStrongEnough } from './made-of.ts';
-import { leastClamped, leastRemnant, leastUnder, mostBend } from './worked.ts';
+import { leastUnder } from './first-drill.ts';
+import { leastClamped, leastRemnant, mostBend } from './worked.ts';
 
 /** Pounds that one person lifts: sheet is awkward to hold. */
 const oneLifts = 35;
