@@ -24,7 +24,7 @@ export function jobIn({ family, drawn, right }: Task): Job {
 		letters: toldAs(/letters/i) ?? numbered?.letters ?? lettersIn(given.alloy),
 		alloy: alloy === undefined ? undefined : /\d{4}(-\w+)?/.exec(String(alloy))?.[0],
 		heatTreated: toldAs(/^(material|sheet)$/i)?.includes('heat treated'),
-		inTwo: inTwoIn(family.id, drawn.asked, right),
+		inTwo: /still goes in/.test(story) ? undefined : inTwoIn(family.id, drawn.asked, right),
 		T: number('T', 'thickest'),
 		bend: family.topic === 'bends' ? bendOf(given.angles ?? number('angle')) : undefined,
 		clamped: family.topic === 'bends' ? number('tangentLine') : undefined,

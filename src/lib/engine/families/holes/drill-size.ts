@@ -7,6 +7,7 @@ import { leavesEnough } from '../../trade/parts-that-exist/first-drill.ts';
 import { chartSize, drillChart } from '../../trade/tables/drill-chart.ts';
 import { family, type Say, type SeenBy } from '../family.ts';
 import type { Level } from '../level.ts';
+import type { Random } from '../random.ts';
 import { across, down } from '../../figures/size.ts';
 
 const stories: Readonly<Record<Level, readonly string[]>> = {
@@ -54,25 +55,36 @@ const drills: readonly string[] = [
 	...'ABCDFGHIJKLMNOPQRSTUVWXYZ'
 ];
 
-/** Drills that the next fraction below leaves something to cut. */
-const drilledInTwo = drills.filter((drill) => leavesEnough(chartSize.run(drill)));
+/** Where the next fraction below leaves too little to cut, nobody drills in two; it still checks the hole. */
+const checked: readonly string[] = [
+	'A hole is checked with the largest fraction drill that still goes in.',
+	'No pin gauge is at hand, so the largest fraction drill that still goes in checks the hole.'
+];
+
+function storyFor(random: Random, level: Level, drill: string): string {
+	const isTooNear = level === 2 && !leavesEnough(chartSize.run(drill));
+	return random.pick(isTooNear ? checked : stories[level]);
+}
 
 export const tasks = family({
 	method: drillSize,
-	draw: (random, level) => ({
-		given: { drill: random.pick(level === 2 ? drilledInTwo : drills) },
-		story: random.pick(stories[level]),
-		question: questions[level],
-		asked: asked[level],
-		chief: {
-			size: ['rowLarger', 'rowSmaller', 'asThousandths'],
-			fraction: ['down', 'oneMore'],
-			under: ['upForUnder', 'oneLess']
-		},
-		basis:
-			'Sizes by the drill chart, Fig. 4-47 of the airframe handbook; fractions step by 1/64 in.',
-		cautions: level === 3 ? [] : ['drill']
-	}),
+	draw(random, level) {
+		const drill = random.pick(drills);
+		return {
+			given: { drill },
+			story: storyFor(random, level, drill),
+			question: questions[level],
+			asked: asked[level],
+			chief: {
+				size: ['rowLarger', 'rowSmaller', 'asThousandths'],
+				fraction: ['down', 'oneMore'],
+				under: ['upForUnder', 'oneLess']
+			},
+			basis:
+				'Sizes by the drill chart, Fig. 4-47 of the airframe handbook; fractions step by 1/64 in.',
+			cautions: level === 3 ? [] : ['drill']
+		};
+	},
 	figure: ({ drill }) => chartExcerpt(drillChart, { row: drill }),
 	metal: holeBy
 });
