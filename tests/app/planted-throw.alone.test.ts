@@ -73,7 +73,7 @@ describe('a task that cannot be drawn', () => {
 	test('leaves the open one alone when its number was typed', async () => {
 		const practice = await freeRun();
 		const { work } = practice;
-		plant.drawing = 'BW1-0016-36';
+		plant.drawing = 'BW1-03MP-4V';
 		expect(await practice.openNumber(plant.drawing)).toBe(false);
 		expect(practice.problem).toContain(`in task ${plant.drawing}: `);
 		expect(practice.work).toBe(work);
@@ -102,7 +102,7 @@ test('a check that can no longer be marked leaves what was typed, and says so', 
 });
 
 test('a question whose check cannot be marked is told with the number of its task', async () => {
-	const task = 'RL1-007T-4P';
+	const task = 'RL1-0001-5F';
 	const check = { typed: { length: '3/16' }, picked: {}, units: 'in', opened: 0 } as const;
 	const link = await writeQuestion({
 		task,

@@ -11,7 +11,7 @@ test('no page or state breaks a rule that a program can check', async ({ openPag
 		await page.locator('html:not([data-asleep])').waitFor();
 		await isSound(page, path);
 	}
-	await page.goto('/practice/?task=BW3-0005-3P');
+	await page.goto('/practice/?task=BW3-1GJT-48');
 	await openTask(page);
 	await isSound(page, 'a long task');
 	await page.goto('/practice/?task=SC3-0003-3M');

@@ -61,7 +61,7 @@ test('a newcomer on a phone has answered after two presses, and the answer count
 	await page.getByText('ACCEPT').waitFor();
 	await expect.poll(async () => (await logged(page, 'attempt')).length).toBe(2);
 	const [first] = await logged(page, 'attempt');
-	expect(first).toMatchObject({ task: 'RL1-0073-4K', typed: { length: '1/4 in' } });
+	expect(first).toMatchObject({ task: 'RL1-004M-56', typed: { length: '1/4 in' } });
 
 	// From now on this device knows somebody: today's work comes first.
 	await page.reload();

@@ -9,7 +9,7 @@ await loadReader();
 test('what one task brought is let go with the next', async ({ openPage }) => {
 	const page = await openPage();
 	const browser = await page.context().newCDPSession(page);
-	await page.goto('/practice/?task=HD1-0007-3B');
+	await page.goto('/practice/?task=HD1-004G-43');
 	await answerTasks(page, 12);
 	const before = await held(page, browser);
 	const tasks = 20;

@@ -108,8 +108,8 @@ test.for([
 		expect(await field.inputValue()).toBe('rl1 0004 1c');
 		await field.fill('rl1 oo7t 4p');
 		await field.press('Enter');
-		await page.waitForURL('**/practice/?task=RL1-007T-4P');
-		expect((await openTask(page)).number).toBe('RL1-007T-4P');
+		await page.waitForURL('**/practice/?task=RL1-0001-5F');
+		expect((await openTask(page)).number).toBe('RL1-0001-5F');
 	}
 );
 
@@ -142,7 +142,7 @@ test('a step can be shown before answering, and the answer is then helped', asyn
 	openPage
 }) => {
 	const page = await openPage();
-	await page.goto('/practice/?task=RL1-007T-4P');
+	await page.goto('/practice/?task=RL1-0001-5F');
 	const task = await openTask(page);
 	await page.getByRole('button', { name: 'Step by step' }).click();
 	await page.getByRole('button', { name: 'Show this step' }).click();
@@ -167,7 +167,7 @@ test('a task is talked through: each step has its verdict before the next is ask
 	openPage
 }) => {
 	const page = await openPage();
-	await page.goto('/practice/?task=RL1-007T-4P');
+	await page.goto('/practice/?task=RL1-0001-5F');
 	const { right } = await openTask(page);
 	await page.getByRole('button', { name: 'Step by step' }).click();
 	for (const key of ['grip', 'shank', 'needed', 'length']) {
@@ -192,7 +192,7 @@ test('a verdict is that of an earlier entry as soon as the entry is changed', as
 	openPage
 }) => {
 	const page = await openPage();
-	await page.goto('/practice/?task=RL1-007T-4P');
+	await page.goto('/practice/?task=RL1-0001-5F');
 	await openTask(page);
 	const field = page.locator('[data-answer]');
 	await field.fill('3/16');
@@ -206,7 +206,7 @@ test('over a phone’s keyboard stand drawing, field, verdict and the keys that 
 	openPage
 }) => {
 	const page = await openPage({ viewport: { width: 360, height: 380 }, hasTouch: true });
-	await page.goto('/practice/?task=RL3-0001-4Q');
+	await page.goto('/practice/?task=RL3-00C9-5Q');
 	const task = await openTask(page);
 	await page.locator('[data-answer="grip"]').focus();
 	await page.getByRole('button', { name: '.', exact: true }).click();
@@ -231,7 +231,7 @@ test('over a phone’s keyboard stand drawing, field, verdict and the keys that 
 
 test('scratch arithmetic stays with its task', async ({ openPage }) => {
 	const page = await openPage();
-	await page.goto('/practice/?task=RL1-007T-4P');
+	await page.goto('/practice/?task=RL1-0001-5F');
 	await openTask(page);
 	await page.getByLabel('Scratch').fill('1.5 * 5/32');
 	await page.keyboard.press('Enter');
@@ -242,7 +242,7 @@ test('scratch arithmetic stays with its task', async ({ openPage }) => {
 
 test('a number with two readings is asked about, and costs nothing', async ({ openPage }) => {
 	const page = await openPage();
-	await page.goto('/practice/?task=RL1-007T-4P');
+	await page.goto('/practice/?task=RL1-0001-5F');
 	await openTask(page);
 	const field = page.locator('[data-answer="length"]');
 	await field.fill('5');
@@ -279,7 +279,7 @@ test('no press is lost while the script of the first page is on its way', async 
 
 test('arithmetic in an answer is worked out with its value shown', async ({ openPage }) => {
 	const page = await openPage();
-	await page.goto('/practice/?task=BW1-0016-36');
+	await page.goto('/practice/?task=BW1-03MP-4V');
 	await openTask(page);
 	await page.locator('[data-answer]').first().fill('.032+.040+1.5*1/8');
 	await page.getByText('0.2595 in').waitFor();

@@ -50,7 +50,7 @@ test('before the first task it points to the tasks of today', async ({ openPage 
 
 test('a task just missed is there, and so is what it was', async ({ openPage }) => {
 	const page = await openPage();
-	await page.goto('/practice/?task=BW1-0016-36');
+	await page.goto('/practice/?task=BW1-03MP-4V');
 	const task = await openTask(page);
 	await answerByKeyboard(page, wrongAnswers(task));
 	await page.getByText('Saved on this device.').waitFor();

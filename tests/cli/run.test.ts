@@ -108,10 +108,10 @@ describe('bad input: one line on standard error, exit code 2', () => {
 		['task', 'Give one task number'],
 		['task RL1-0004-1C', 'One character of that task number is off'],
 		['task hello', 'That is not a task number'],
-		['mark RL1-007T-4P', 'this task asks length'],
-		['mark RL1-007T-4P width=3', 'This task has no step width'],
-		['mark RL1-007T-4P length=5', 'Do you mean'],
-		['mark RL1-007T-4P length=abc', 'length:'],
+		['mark RL1-0001-5F', 'this task asks length'],
+		['mark RL1-0001-5F width=3', 'This task has no step width'],
+		['mark RL1-0001-5F length=5', 'Do you mean'],
+		['mark RL1-0001-5F length=abc', 'length:'],
 		['families --loud', 'families takes no --loud']
 	])('%s', async (line, says) => {
 		const { code, out, err } = await run(line.split(' '));
@@ -145,7 +145,7 @@ describe('bad input: one line on standard error, exit code 2', () => {
 				'mark',
 				'task',
 				'setback',
-				'RL1-007T-4P',
+				'RL1-0001-5F',
 				'--json',
 				'R=1',
 				'length=3/8'
@@ -176,6 +176,15 @@ describe('the other commands', () => {
 		expect((await run(['words', 'nobody'])).err).toBe('No family or topic is called nobody.');
 	});
 
+	test('words prints the sentences of every method that a family draws, each once', async () => {
+		const [family] = (await json('words', 'RT')) as { words: Record<string, string[]> }[];
+		const { slips = [], asks = [], cautions = [] } = family?.words ?? {};
+		expect(slips).toContain('lowEnd twoForLow: 2T: the range begins at 2.5T.');
+		expect(asks).toContain('above: Which stocked rivet comes next above 3T?');
+		expect(cautions).toEqual(['Goggles on and the part clamped before you drill.']);
+		expect(new Set(slips).size).toBe(slips.length);
+	});
+
 	test('help is printed without a command', async () => {
 		expect((await run([])).out).toBe(usage);
 	});
@@ -189,17 +198,17 @@ describe('the other commands', () => {
 	});
 
 	test('a task is told without its answer, and with it on request', async () => {
-		expect(await json('task', 'RL1-007T-4P')).not.toHaveProperty('steps');
-		expect(await json('task', 'RL1-007T-4P', '--answers')).toHaveProperty('steps');
+		expect(await json('task', 'RL1-0001-5F')).not.toHaveProperty('steps');
+		expect(await json('task', 'RL1-0001-5F', '--answers')).toHaveProperty('steps');
 	});
 
 	test('mark says accept or rework, with exit code 0 for both', async () => {
-		const task = (await json('task', 'RL1-007T-4P', '--answers')) as {
+		const task = (await json('task', 'RL1-0001-5F', '--answers')) as {
 			steps: { key: string; text: string }[];
 		};
 		const right = task.steps.find(({ key }) => key === 'length')?.text.split(' (')[0] ?? '';
-		expect(await json('mark', 'RL1-007T-4P', `length=${right}`)).toMatchObject({ accepted: true });
-		const wrong = await json('mark', 'RL1-007T-4P', 'length=4 in');
+		expect(await json('mark', 'RL1-0001-5F', `length=${right}`)).toMatchObject({ accepted: true });
+		const wrong = await json('mark', 'RL1-0001-5F', 'length=4 in');
 		expect(wrong).toMatchObject({
 			accepted: false,
 			answers: [{ key: 'length', verdict: 'rework' }]

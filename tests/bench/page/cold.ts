@@ -7,7 +7,7 @@ const rounds = 9;
 
 const paths = [
 	'/',
-	'/practice/?task=RL1-007T-4P',
+	'/practice/?task=RL1-0001-5F',
 	'/plan/',
 	'/lessons/',
 	'/sets/',

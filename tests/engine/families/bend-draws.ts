@@ -21,7 +21,7 @@ export function bendTasks(family: Family): Task[] {
 /** The sheet is stocked, and the bar that bends it is in the rack and not too sharp for the material told. */
 export function expectStocked({ number, drawn }: Task): void {
 	const { R, T } = drawn.given;
-	const alloy = drawn.told?.find(([label]) => label === 'Material')?.[1];
+	const alloy = drawn.told?.find(([label]) => label === 'Material')?.[1].split(',')[0];
 	expect(sheetThicknesses, number).toContain(T);
 	expect(noseRadii, number).toContain(R);
 	if (alloy === undefined) return;

@@ -23,13 +23,26 @@ export function jobIn({ family, drawn, right }: Task): Job {
 		length: /^rivet-number/.test(family.id) ? undefined : numbered?.length,
 		letters: toldAs(/letters/i) ?? numbered?.letters ?? lettersIn(given.alloy),
 		alloy: alloy === undefined ? undefined : /\d{4}(-\w+)?/.exec(String(alloy))?.[0],
+		heatTreated: toldAs(/^(material|sheet)$/i)?.includes('heat treated'),
+		inTwo: /still goes in/.test(story) ? undefined : inTwoIn(family.id, drawn.asked, right),
 		T: number('T', 'thickest'),
 		bend: family.topic === 'bends' ? bendOf(given.angles ?? number('angle')) : undefined,
+		clamped: family.topic === 'bends' ? number('tangentLine') : undefined,
 		remnant: drawn.asked.includes('remnant') ? number('remnant') : undefined,
 		weight: number('weight')
 	};
 	const known = Object.entries(job).filter(([, value]) => value !== undefined);
 	return { story, cautions, ...Object.fromEntries(known) };
+}
+
+/** The fraction drill below and the size called out, where a hole is drilled in two. */
+function inTwoIn(
+	id: string,
+	asked: readonly string[],
+	right: Readonly<Record<string, Value>>
+): Job['inTwo'] {
+	const isDrilled = id === 'drill-size' && asked.join() === 'size,under';
+	return isDrilled ? [Number(right.under), Number(right.size)] : undefined;
 }
 
 /** The closest bend of a part, degrees from flat. */

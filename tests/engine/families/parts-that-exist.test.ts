@@ -65,7 +65,12 @@ describe('every fact can be broken', () => {
 		'rivet.1100': { story: 'A spar splice.', letters: 'A' },
 		'rivet.small-2024': { story: '', letters: 'DD', D: 1 / 8 },
 		'sheet.soft': { story: 'A wing skin.', alloy: '3003-H14' },
+		'sheet.heavy': { story: 'The two halves of a cowl lap.', alloy: '7075-T6' },
+		'sheet.annealed': { story: 'A clip is bent.', alloy: '2024-O', heatTreated: false },
+		'hole.in-two': { story: 'A hole is drilled and reamed.', inTwo: [5 / 64, 0.0785] },
+		'rivet.firewall': { story: 'A stiffener goes onto a firewall panel.', letters: 'AD' },
 		'bend.brake': { story: '', bend: 150 },
+		'bend.clamped': { story: '', clamped: 0.1 },
 		'bar.remnant': { story: '', remnant: 0 },
 		'lift.two': { story: 'Two people lift it.', weight: 20 },
 		'snips.gauge': { story: 'Cut with aviation snips.', T: 0.063 },
@@ -79,6 +84,25 @@ describe('every fact can be broken', () => {
 	test('5052 is not taken for a spar clip', () => {
 		const job = { story: 'An angle clip ties a rib to the spar web.', alloy: '5052-H34', T: 0.04 };
 		expect(broken(job).map(({ id }) => id)).toEqual(['sheet.soft']);
+	});
+
+	test.each([
+		['A wing skin is replaced.', '7075-T6', []],
+		['A gusset ties a rib to the spar.', '2014-T6', []],
+		['A clip ties a rib to the skin.', '2014-T6', ['sheet.heavy']],
+		['A new access plate is riveted to its frame.', '7075-T6', ['sheet.heavy']]
+	])('%s of %s', (story, alloy, ids) => {
+		expect(broken({ story, alloy }).map(({ id }) => id)).toEqual(ids);
+	});
+
+	test('a skin among the layers is told of no alloy of heavy structure', () => {
+		const stack = layers(['Skin', 0.032], ['Spar cap', 0.05]);
+		const job = { story: 'A shim goes between.', layers: stack, alloy: '7075-T6' };
+		expect(broken(job).map(({ id }) => id)).toEqual(['sheet.heavy']);
+	});
+
+	test('annealed 2024 that is heat treated after bending is sound', () => {
+		expect(broken({ story: 'A clip is bent.', alloy: '2024-O', heatTreated: true })).toEqual([]);
 	});
 
 	test('a baffle gets no rivet over the size by 3T, and that one where it is large', () => {

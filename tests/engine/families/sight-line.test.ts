@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { effectOf } from '../../../src/lib/engine/tasks/effect.ts';
+import { drawTask } from '../../../src/lib/engine/tasks/task.ts';
 import { bendTasks, expectDrawn, expectStocked } from './bend-draws.ts';
 import { familyOf } from './family-of.ts';
 
@@ -23,5 +24,12 @@ test('a line on the tangent line makes the leg under the nose too short', () => 
 		const effect = effectOf(task, 'sightLine', task.right.tangentLine ?? NaN);
 		expect(effect?.entered.says).toMatch(/the leg under the nose comes out .* too short/);
 		expect(effect?.right.says).toMatch(/both legs come out to their mold lines[.]$/);
+	}
+});
+
+test('the leg under the nose has a flat that the brake can clamp', () => {
+	for (let seed = 0; seed < 1500; seed++) {
+		const { number, right } = drawTask(sightLineTasks, seed % 2 === 0 ? 2 : 3, seed);
+		expect(Number(right.tangentLine), number).toBeGreaterThanOrEqual(1 / 4);
 	}
 });

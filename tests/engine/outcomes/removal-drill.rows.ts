@@ -55,7 +55,7 @@ export const rows: readonly OutcomeRow[] = [
 		key: 'depth',
 		entered: 0.062,
 		case: 'past',
-		says: '0.062 in deep goes past the head, into the hole of the sheet.'
+		says: '0.062 in deep goes past the head and into the sheet: it can spoil the hole.'
 	},
 	{
 		given: joint,

@@ -69,7 +69,7 @@ export const rows: OutcomeRow[] = [
 		[
 			'replace',
 			'fresh',
-			'Drilled out and replaced, it can be 1.5D across and 0.5D high, if the hole is not damaged.'
+			'Drilled out and replaced, the head can be 1.5D across and 0.5D high, if the hole is not damaged.'
 		]
 	])
 ];

@@ -18,7 +18,7 @@ export const bench: Readonly<Record<string, string>> = {
 	'rivet-number-reading':
 		'You read a rivet off its number before you fetch drill, set and bucking bar. The first dash number is the diameter in 32nds, the second the length in 16ths.',
 	'edge-distance':
-		'A hole too near the edge tears out under load; one too far in lets the edge lift. Edge distance is from the centre of the hole to the edge, and counts in rivet diameters.',
+		'A hole too near the edge tears out under load; one too far in lets the edge lift. Edge distance runs from the centre of the hole to the edge, and is counted in rivet diameters.',
 	'rivet-row':
 		'A row is divided into equal spaces between its two end rivets. One space more than was meant, and every hole of the row is in the wrong place.',
 	'lap-width':

@@ -53,7 +53,7 @@ export const blankSize = method({
 				),
 				halfEnd: slip(
 					'trimmedEnds * endTrim / 2',
-					'Half of the trim at the end: the card gives it for each end.',
+					'Half of the trim at the end: each end takes all of it.',
 					{ rare: true }
 				),
 				twiceEnd: slip('2 * trimmedEnds * endTrim', 'The trim was taken twice at each end.', {
@@ -72,7 +72,7 @@ export const blankSize = method({
 			}
 		}),
 		blankLength: step('finishedLength + addedLength', 'Length of the blank', {
-			asks: 'So how long is the blank cut?',
+			asks: 'So how long do you cut the blank?',
 
 			rule: 'cut.trim',
 			kind: fraction,
@@ -111,7 +111,7 @@ export const blankSize = method({
 				),
 				halfEdge: slip(
 					'trimmedEdges * edgeTrim / 2',
-					'Half of the trim at the long edge: the card gives it for each edge.',
+					'Half of the trim at the long edge: each edge takes all of it.',
 					{ rare: true }
 				),
 				asManyAsEnds: slip(
@@ -132,7 +132,7 @@ export const blankSize = method({
 			}
 		}),
 		blankWidth: step('finishedWidth + addedWidth', 'Width of the blank', {
-			asks: 'And how wide is it cut?',
+			asks: 'And how wide do you cut it?',
 
 			rule: 'cut.trim',
 			kind: fraction,

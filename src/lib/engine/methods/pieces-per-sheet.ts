@@ -111,7 +111,7 @@ export const piecesPerSheet = method({
 			'downTo((sheetLength + kerf) / (pieceWidth + kerf), 1)',
 			'Blank widths in the sheet length',
 			{
-				asks: 'Turned round: how many blank widths go along the sheet?',
+				asks: 'Turned a quarter: how many blank widths go along the sheet?',
 
 				...counted,
 				slips: {
@@ -146,7 +146,7 @@ export const piecesPerSheet = method({
 			}
 		),
 		crosswise: step('turnedAlong * turnedAcross', 'Blanks laid across the sheet', {
-			asks: 'How many blanks come out turned round?',
+			asks: 'How many blanks come out turned a quarter?',
 			...counted
 		}),
 		count: step('max(lengthwise, crosswise)', 'Blanks from the sheet, laid the better way', {

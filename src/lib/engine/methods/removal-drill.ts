@@ -227,7 +227,7 @@ export const removalDrill = method({
 			{
 				past: when(
 					`past > ${inches(drilledDepth)}`,
-					'{entered} deep goes past the head, into the hole of the sheet.'
+					'{entered} deep goes past the head and into the sheet: it can spoil the hole.'
 				),
 				short: when(
 					`past < -${inches(drilledDepth)}`,

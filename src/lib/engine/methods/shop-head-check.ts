@@ -184,7 +184,7 @@ export const shopHeadCheck = method({
 			{
 				fresh: when(
 					'entered == "replace" and right.judgement == "replace"',
-					'Drilled out and replaced, it can be {wide}D across and {tall}D high, if the hole is not damaged.'
+					'Drilled out and replaced, the head can be {wide}D across and {tall}D high, if the hole is not damaged.'
 				),
 				drilledForNothing: when(
 					'entered == "replace"',

@@ -8,10 +8,12 @@ import { sightLine } from '../../methods/sight-line.ts';
 import { evaluate } from '../../solver/evaluate.ts';
 import type { GivenValues } from '../../solver/method.ts';
 import { sheetFor } from './parts/sheet-for.ts';
+import { leastClamped } from '../../trade/parts-that-exist/worked.ts';
 import { noseRadii } from '../../trade/stock.ts';
 import { bentMetal } from './parts/bent-metal.ts';
 import { betweenLegs, kRows, material } from './parts/told-rows.ts';
 import { family, type Say, type SeenBy } from '../family.ts';
+import type { Random } from '../random.ts';
 import { across, both, down } from '../../figures/size.ts';
 
 const stories = [
@@ -22,6 +24,9 @@ const stories = [
 	'A stiffener blank is marked with its flats and goes to the brake.',
 	'An instrument bracket gets its one bend, and the brake is free.'
 ];
+
+/** Shortest and longest leg under the nose, inches. */
+const [shortest, longest] = [5 / 8, 7 / 4] as const;
 
 const chief = {
 	1: { sightLine: ['middle', 'atTangent', 'moldLines'] },
@@ -35,13 +40,9 @@ export const tasks = family({
 		const story = random.pick(stories);
 		const { alloy, T, bars } = sheetFor(random, story);
 		const angle = level === 1 ? 90 : random.pick([30, 45, 60, 75, 105, 120, 135]);
+		const R = random.pick(noseRadii.filter((bar) => bar >= Math.min(...bars)));
 		return {
-			given: {
-				leg: random.int(10, 28) / 16,
-				R: random.pick(noseRadii.filter((bar) => bar >= Math.min(...bars))),
-				T,
-				angle
-			},
+			given: { leg: legFor(random, { R, T, angle }), R, T, angle },
 			story,
 			question:
 				level === 3
@@ -56,6 +57,13 @@ export const tasks = family({
 	figure: inTheBrake,
 	metal: (seen) => bentOffLine(seen)
 });
+
+/** A leg whose flat the brake can clamp, in whole sixteenths. */
+function legFor(random: Random, bend: Omit<Given, 'leg'>): number {
+	const setback = Number(evaluate(sightLine, { ...bend, leg: longest }).setback);
+	const least = Math.max(shortest, setback + leastClamped);
+	return random.int(Math.ceil(16 * least - 1e-9), 16 * longest) / 16;
+}
 
 /** The part as it leaves the brake, the nose bar still on the leg that was clamped. */
 type Given = GivenValues<typeof sightLine>;

@@ -17,7 +17,10 @@ interface Job {
 	readonly formed: boolean;
 	/** Sheets it is made of, inches; snips cut up to 0.051 in. */
 	readonly sheets: readonly number[];
-	readonly temper: 'O' | 'T3';
+	/** Sheets it is made of, as they are told; what is formed is annealed. */
+	readonly alloys: readonly string[];
+	/** What is done with it once it has its shape. */
+	readonly after?: string;
 	readonly cutWith: string;
 	readonly cautions: readonly CautionId[];
 }
@@ -26,7 +29,7 @@ const handbook = 'FAA-H-8083-31B, ch. 4';
 
 const sheared = {
 	longest: 144,
-	temper: 'O',
+	alloys: ['3003-O', '5052-O'],
 	sheets: [0.025, 0.032, 0.04, 0.05],
 	cutWith: 'squaring shear',
 	cautions: ['shear', 'edges']
@@ -64,7 +67,9 @@ const jobs: readonly Job[] = [
 		trims: [1 / 4],
 		basis: `A curved flange takes about 1/4 in of trim (${handbook}, p. 4-77).`,
 		formed: true,
-		...sheared
+		...sheared,
+		alloys: ['2024-O'],
+		after: ', heat treated after forming'
 	},
 	{
 		stories: [
@@ -75,7 +80,7 @@ const jobs: readonly Job[] = [
 		basis: 'Snips cut about 1/32 in outside the line (FAA-H-8083-30B, ch. 11, p. 11-8).',
 		formed: false,
 		longest: 112,
-		temper: 'T3',
+		alloys: ['2024-T3', '6061-T6'],
 		sheets: [0.025, 0.032, 0.04],
 		cutWith: 'aviation snips',
 		cautions: ['snips', 'edges']
@@ -89,9 +94,9 @@ const asked = {
 } as const;
 
 const questions: Readonly<Record<Level, string>> = {
-	1: 'How long is the blank cut?',
-	2: 'What size is the blank cut to?',
-	3: 'What size is the blank cut to? Ends and edges have different trims.'
+	1: 'How long do you cut the blank?',
+	2: 'What size do you cut the blank to?',
+	3: 'What size do you cut the blank to? Ends and edges have different trims.'
 };
 
 const formedLabels = {
@@ -143,9 +148,9 @@ export const tasks = family({
 });
 
 /** What stands on the drawing beside the sizes. */
-function toldAt(random: Random, level: Level, { sheets, temper, cutWith }: Job) {
+function toldAt(random: Random, level: Level, { alloys, sheets, after = '', cutWith }: Job) {
 	const told: [string, string][] = [
-		['Sheet', `2024-${temper}, ${random.pick(sheets).toFixed(3)} in`],
+		['Sheet', `${random.pick(alloys)}, ${random.pick(sheets).toFixed(3)} in${after}`],
 		['Cut with', cutWith]
 	];
 	if (level === 3) told.push(['Grain', 'along the length']);

@@ -54,6 +54,7 @@ const jobs: Readonly<Record<Level, Readonly<Record<'structure' | 'light', readon
 
 /** Alloys that stressed skins and structure are made of, and those of other parts. */
 const structural = ['2014-T6', '2024-T3', '6061-T6', '7075-T6'] as const;
+const fuselage = ['2024-T3', '6061-T6'] as const;
 const light = ['1100-H14', '3003-H14', '5052-H32', '6061-T6'] as const;
 
 /** Alloys whose density was read in a table; the others stand on the task with theirs. */
@@ -77,7 +78,8 @@ export const tasks = family({
 			level === 1 ? sheet : { length: random.int(40, 92), width: random.int(24, sheet.width - 1) };
 		const use = random.pick(['structure', 'light'] as const);
 		const story = random.pick(jobs[level][use]);
-		const alloys: readonly string[] = use === 'structure' ? structural : light;
+		const alloys: readonly string[] =
+			use === 'light' ? light : /fuselage/.test(story) ? fuselage : structural;
 		const alloy = random.pick(level === 3 ? alloys.filter(isListed) : alloys);
 		return {
 			given: {

@@ -1,8 +1,8 @@
 import { topic } from '../card.ts';
 
 export const cutting = topic('cutting', 'Cutting', 3, [
-	['CB', 4, 'blank-size', 'Size of a blank'],
+	['CB', 5, 'blank-size', 'Size of a blank'],
 	['CS', 5, 'pieces-per-sheet', 'Blanks from a sheet'],
 	['CP', 4, 'bar-pieces', 'Pieces from a bar'],
-	['CW', 4, 'sheet-weight', 'Weight of a sheet']
+	['CW', 5, 'sheet-weight', 'Weight of a sheet']
 ]);

@@ -3,9 +3,11 @@ import { chartExcerpt } from '../../figures/parts/chart-excerpt.ts';
 import { dimensionAcross } from '../../figures/parts/dimension.ts';
 import { drilledSheet } from '../../figures/parts/hole.ts';
 import { drillSize } from '../../methods/drill-size.ts';
-import { drillChart } from '../../trade/tables/drill-chart.ts';
+import { leavesEnough } from '../../trade/parts-that-exist/first-drill.ts';
+import { chartSize, drillChart } from '../../trade/tables/drill-chart.ts';
 import { family, type Say, type SeenBy } from '../family.ts';
 import type { Level } from '../level.ts';
+import type { Random } from '../random.ts';
 import { across, down } from '../../figures/size.ts';
 
 const stories: Readonly<Record<Level, readonly string[]>> = {
@@ -15,7 +17,7 @@ const stories: Readonly<Record<Level, readonly string[]>> = {
 		'You check a drilled hole with a pin gauge marked in decimals.',
 		'The stand for number drills is mixed up; each drill goes back to its hole.',
 		'A work card names the drill, and the speed chart of the drill press lists decimals only.',
-		'A new drill came without a label, and you look for its size.'
+		'A new drill has its name on the shank, and you write its size into the index.'
 	],
 	2: [
 		'The hole is drilled under size first and then reamed to the size of the drill called out.',
@@ -53,22 +55,36 @@ const drills: readonly string[] = [
 	...'ABCDFGHIJKLMNOPQRSTUVWXYZ'
 ];
 
+/** Where the next fraction below leaves too little to cut, nobody drills in two; it still checks the hole. */
+const checked: readonly string[] = [
+	'A hole is checked with the largest fraction drill that still goes in.',
+	'No pin gauge is at hand, so the largest fraction drill that still goes in checks the hole.'
+];
+
+function storyFor(random: Random, level: Level, drill: string): string {
+	const isTooNear = level === 2 && !leavesEnough(chartSize.run(drill));
+	return random.pick(isTooNear ? checked : stories[level]);
+}
+
 export const tasks = family({
 	method: drillSize,
-	draw: (random, level) => ({
-		given: { drill: random.pick(drills) },
-		story: random.pick(stories[level]),
-		question: questions[level],
-		asked: asked[level],
-		chief: {
-			size: ['rowLarger', 'rowSmaller', 'asThousandths'],
-			fraction: ['down', 'oneMore'],
-			under: ['upForUnder', 'oneLess']
-		},
-		basis:
-			'Sizes by the drill chart, Fig. 4-47 of the airframe handbook; fractions step by 1/64 in.',
-		cautions: ['drill']
-	}),
+	draw(random, level) {
+		const drill = random.pick(drills);
+		return {
+			given: { drill },
+			story: storyFor(random, level, drill),
+			question: questions[level],
+			asked: asked[level],
+			chief: {
+				size: ['rowLarger', 'rowSmaller', 'asThousandths'],
+				fraction: ['down', 'oneMore'],
+				under: ['upForUnder', 'oneLess']
+			},
+			basis:
+				'Sizes by the drill chart, Fig. 4-47 of the airframe handbook; fractions step by 1/64 in.',
+			cautions: level === 3 ? [] : ['drill']
+		};
+	},
 	figure: ({ drill }) => chartExcerpt(drillChart, { row: drill }),
 	metal: holeBy
 });

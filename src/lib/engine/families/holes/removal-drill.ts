@@ -82,7 +82,10 @@ export const tasks = family({
 				tightDepth: ['wholeGrip', 'oneThird', 'oneLayer']
 			},
 			told: [['Head', 'universal']],
-			basis: 'Universal heads by Fig. 4-98 and p. 4-45 of the airframe handbook.',
+			basis:
+				level === 1
+					? 'Universal heads by Fig. 4-98 of the airframe handbook.'
+					: 'A universal head is 0.425D high (Fig. 4-74); drill and depths by Fig. 4-98 and p. 4-45 of the airframe handbook.',
 			cautions: ['drill']
 		};
 	},

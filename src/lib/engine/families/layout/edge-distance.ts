@@ -15,7 +15,7 @@ type Head = 'protruding' | 'countersunk';
 const stories: Readonly<Record<Head, Record<'light' | 'heavy', readonly string[]>>> = {
 	protruding: {
 		light: [
-			'A stiffener goes along the edge of a firewall panel. You draw its rivet line first.',
+			'A stiffener goes along the edge of a baggage bulkhead. You draw its rivet line first.',
 			'The new floor panel of a training aircraft gets one row of rivets along its front edge.',
 			'A cover plate in a wheel well is riveted along all four edges.'
 		],

@@ -14,7 +14,7 @@ const method: Method = panelRivets;
 /** Skins of light aircraft and what they are riveted to, inches; their rivets are 3/32 to 5/32 in. */
 const sheets = [0.02, 0.025, 0.032, 0.04, 0.05] as const;
 
-const alloys = ['2024-T3', 'clad 2024-T3', '6061-T6', '7075-T6'] as const;
+const alloys = ['2024-T3', 'clad 2024-T3', '6061-T6'] as const;
 
 const basis = {
 	rivets: 'Smallest rivet by 3T, 1.5D for the shop head (FAA-H-8083-31B, p. 4-32).',

@@ -1,3 +1,4 @@
+import { isSuited } from '../../trade/parts-that-exist/alloys.ts';
 import { rivetDashes, sheetThicknesses } from '../../trade/stock.ts';
 import type { Random } from '../random.ts';
 
@@ -49,7 +50,7 @@ const alloys = [
 	'clad 7075-T6'
 ] as const;
 
-/** Told beside a joint and of no use for its rivet: the alloy of the sheet, one that structure is made of. */
-export function sheetAlloy(random: Random): readonly [string, string] {
-	return ['Sheet', random.pick(alloys)];
+/** Told beside a part and of no use for its rivet: the alloy of the sheet, one that such a part is made of. */
+export function sheetAlloy(random: Random, part: string): readonly [string, string] {
+	return ['Sheet', random.pick(alloys.filter((alloy) => isSuited(part, alloy)))];
 }

@@ -24,7 +24,13 @@ export const tasks = family({
 				diameter: ['thinnest', 'wholeStack', end, 'down']
 			},
 			labels: { layers: joint.layers },
-			told: level === 1 ? [] : [sheetAlloy(random), ['Rivets', 'universal head, AD']],
+			told:
+				level === 1
+					? []
+					: [
+							sheetAlloy(random, `${joint.story} ${joint.layers.join()}`),
+							['Rivets', 'universal head, AD']
+						],
 			basis: '3T, then the next 1/32 in up; minimum 3/32 in (airframe handbook, p. 4-32).',
 			cautions: ['drill']
 		};

@@ -42,9 +42,10 @@ export const tasks = family({
 	draw(random, level) {
 		if (level === 3 && random.int(1, 3) === 1) return rangeAndAbove(random);
 		const { T, label } = random.pick(level === 1 ? inchSheets : [...inchSheets, ...metricSheets]);
+		const story = storyFor(random, T);
 		return {
 			given: { thickest: T },
-			story: storyFor(random, T),
+			story,
 			question:
 				level === 3
 					? 'What is 3T, and which is the smallest rivet by it?'
@@ -56,7 +57,7 @@ export const tasks = family({
 			},
 			labels,
 			told: [
-				sheetAlloy(random),
+				sheetAlloy(random, story),
 				...soldAs(label),
 				...(level === 1 ? [] : [['Rivets', 'universal head, AD'] as const])
 			],
@@ -76,10 +77,11 @@ export const tasks = family({
 /** The stocked rivet below 3T and the one above; for some sheets 7/32 in would be next, which is not stocked. */
 function rangeAndAbove(random: Random): OtherDraw {
 	const { T, label } = random.pick(sheetsWithRange);
+	const story = storyFor(random, T);
 	return {
 		method: rivetDiameterInRange,
 		given: { thickest: T },
-		story: storyFor(random, T),
+		story,
 		question: 'Which stocked rivet lies within 2.5T to 3T, and which is the next above 3T?',
 		asked: ['inRange', 'above'],
 		chief: {
@@ -87,7 +89,7 @@ function rangeAndAbove(random: Random): OtherDraw {
 			above: [...(3 * T > 3 / 16 ? ['unstockedAbove'] : []), 'rangeForAbove']
 		},
 		labels,
-		told: [sheetAlloy(random), ...soldAs(label), binsHold],
+		told: [sheetAlloy(random, story), ...soldAs(label), binsHold],
 		basis:
 			'The general range is 2.5T to 3T; the usual rule, the next size above 3T (airframe handbook, p. 4-32).',
 		cautions: ['drill']

@@ -36,7 +36,7 @@ export const tasks = family({
 			labels: { layers: joint.layers },
 			told: [
 				['Head', 'universal'],
-				...(level === 1 ? [] : [sheetAlloy(random)]),
+				...(level === 1 ? [] : [sheetAlloy(random, `${joint.story} ${joint.layers.join()}`)]),
 				...(level === 3 ? [['Hole', 'final drill, not countersunk'] as const] : [])
 			],
 			basis:

@@ -70,7 +70,7 @@ export const tasks = family({
 				width: ['notSpread', 'otherWidth', 'universalWidth'],
 				height: ['otherHeight', 'shankHeight', 'universalHeight']
 			},
-			told: level === 1 ? [['Rivet', number]] : [sheetAlloy(random)],
+			told: level === 1 ? [['Rivet', number]] : [sheetAlloy(random, story)],
 			basis:
 				level === 3
 					? 'The size wanted, by heart: it goes by the alloy letters (Fig. 4-76 of the airframe handbook).'

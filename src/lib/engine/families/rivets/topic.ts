@@ -1,10 +1,10 @@
 import { topic } from '../card.ts';
 
 export const rivets = topic('rivets', 'Rivets', 1, [
-	['RT', 4, 'rivet-diameter', 'Diameter for two sheets alike'],
-	['RD', 4, 'rivet-diameter-from-stack', 'Diameter from the stack'],
-	['RL', 4, 'rivet-length', 'Length from the stack'],
-	['SH', 4, 'shop-head', 'Shop head wanted'],
+	['RT', 5, 'rivet-diameter', 'Diameter for two sheets alike'],
+	['RD', 5, 'rivet-diameter-from-stack', 'Diameter from the stack'],
+	['RL', 5, 'rivet-length', 'Length from the stack'],
+	['SH', 5, 'shop-head', 'Shop head wanted'],
 	['SC', 3, 'shop-head-check', 'Shop head: accept or rework'],
 	['RN', 4, 'rivet-number', 'Rivet number from the rivet'],
 	['RR', 4, 'rivet-number-reading', 'Rivet from its number']

@@ -1,7 +1,7 @@
 import { choice, fraction, number, rivetDiameter } from '../../quantity/kinds.ts';
 import { given } from '../../solver/given.ts';
 import { piece, slip, step } from '../../solver/write.ts';
-import { chartFactor, thousandths } from '../../trade/tolerances.ts';
+import { exactNumber, thousandths } from '../../trade/tolerances.ts';
 
 const heads = given(choice(['protruding', 'countersunk']), 'Head');
 
@@ -10,11 +10,11 @@ export const edgeFactor = piece(
 	'edge-factor',
 	{ head: heads },
 	step('leastEdge(head)', 'Minimum edge distance in rivet diameters', {
-		asks: 'How many diameters must stand between hole and edge, at least?',
+		asks: 'How many diameters must the hole centre stand from the edge, at least?',
 
 		symbol: 'factor',
 		rule: 'edge.least',
-		tolerance: chartFactor,
+		tolerance: exactNumber,
 		slips: {
 			flushFactor: slip(
 				'2.5',

@@ -33,7 +33,7 @@ export const stockedLength = piece(
 			),
 			oneMore: slip(
 				'upTo(needed, 1/16 in) + (1/16 in)',
-				'One size too long: the extra shank bends over.'
+				'One size too long: driven, the extra shank can bend over.'
 			)
 		}
 	})

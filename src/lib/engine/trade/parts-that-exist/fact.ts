@@ -19,12 +19,18 @@ export interface Job {
 	readonly letters?: string;
 	/** Alloy of the sheet: `2024-T3`. */
 	readonly alloy?: string;
+	/** Whether a part that is made says that it is heat treated once it has its shape; absent where a sheet is only looked up. */
+	readonly heatTreated?: boolean;
 	/** Thickness of a single sheet, inches. */
 	readonly T?: number;
 	/** Degrees, from flat. */
 	readonly bend?: number;
+	/** The flat that lies under the clamp of a brake, inches. */
+	readonly clamped?: number;
 	/** What is left of a bar, where that is asked for, inches. */
 	readonly remnant?: number;
+	/** What a hole is drilled with first, and the size it is finished to, inches. */
+	readonly inTwo?: readonly [first: number, finished: number];
 	/** Pounds. */
 	readonly weight?: number;
 	readonly cautions?: readonly string[];

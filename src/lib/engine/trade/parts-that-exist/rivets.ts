@@ -75,6 +75,13 @@ export const rivetFacts: readonly Fact[] = [
 				: null
 	},
 	{
+		id: 'rivet.firewall',
+		says: 'A firewall panel is of steel: no aluminium rivet is called out for one.',
+		source: source('none', 'firewalls', 'practice'),
+		holds: ({ letters, story }) =>
+			letters === undefined ? null : !/firewall (panel|sheet|web)/i.test(story)
+	},
+	{
 		id: 'rivet.small-2024',
 		says: 'Rivets of 2017 (D) and 2024 (DD) are not used at 1/8 in and under.',
 		source: source('navedtra14315', 'ch. 3: usually 3/16 in and larger'),

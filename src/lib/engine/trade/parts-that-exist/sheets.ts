@@ -1,7 +1,9 @@
 import { source } from '../source.ts';
 import { type Fact, slack } from './fact.ts';
+import { isSuited } from './alloys.ts';
 import { isStrongEnough } from './made-of.ts';
-import { leastRemnant, mostBend } from './worked.ts';
+import { leastUnder } from './first-drill.ts';
+import { leastClamped, leastRemnant, mostBend } from './worked.ts';
 
 /** Pounds that one person lifts: sheet is awkward to hold. */
 const oneLifts = 35;
@@ -12,6 +14,32 @@ export const sheetFacts: readonly Fact[] = [
 		says: 'Stressed skin, spars, ribs, stringers and bulkheads are not made of 1100, 3003 or 5052.',
 		source: source('none', 'alloys for structure', 'practice'),
 		holds: ({ alloy, story }) => (alloy === undefined ? null : isStrongEnough(story, alloy))
+	},
+	{
+		id: 'sheet.heavy',
+		says: '7075 and 2014 are for heavy structure and wing skins: cowls, covers, doors, flaps, floor panels, patches and fuselage skins of light aircraft are of other alloys.',
+		source: source(
+			'airframe',
+			'ch. 4, p. 4-30: 7075 is lower in fracture toughness; which parts of light aircraft it is not used for is common practice',
+			'practice'
+		),
+		holds: ({ alloy, story, layers = [] }) =>
+			alloy === undefined
+				? null
+				: isSuited(`${story} ${layers.map(({ name }) => name).join()}`, alloy)
+	},
+	{
+		id: 'sheet.annealed',
+		says: 'What is shaped of annealed 2024 is heat treated before it is used, and the task says so.',
+		source: source('airframe', 'ch. 4, p. 4-57'),
+		holds: ({ alloy, heatTreated }) => (alloy === '2024-O' ? (heatTreated ?? null) : null)
+	},
+	{
+		id: 'hole.in-two',
+		says: `A first drill is ${leastUnder} in or more under the size that the hole is finished to.`,
+		source: source('general', 'ch. 11, p. 11-13: 0.003 to 0.007 in under before reaming'),
+		holds: ({ inTwo: [first = 0, finished = 0] = [] }) =>
+			finished === 0 ? null : finished - first >= leastUnder - slack
 	},
 	{
 		id: 'lift.two',
@@ -25,6 +53,12 @@ export const sheetFacts: readonly Fact[] = [
 		says: `A leaf brake bends to about ${mostBend}° from flat.`,
 		source: source('none', 'how far a leaf brake closes', 'practice'),
 		holds: ({ bend }) => (bend === undefined ? null : bend <= mostBend + slack)
+	},
+	{
+		id: 'bend.clamped',
+		says: 'A leg that goes under the nose of a leaf brake has 1/4 in of flat or more to clamp.',
+		source: source('none', 'what a leaf brake holds', 'practice'),
+		holds: ({ clamped }) => (clamped === undefined ? null : clamped >= leastClamped - slack)
 	},
 	{
 		id: 'bar.remnant',

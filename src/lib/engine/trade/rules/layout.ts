@@ -15,7 +15,7 @@ export const layout = {
 		sources: [airframe('p. 4-34, Fig. 4-79')]
 	},
 	'row.ends': {
-		says: 'A row is laid out by its end distances first; the pitch is then stepped off between them.',
+		says: 'A row is laid out by its end margins first; the pitch is then stepped off between them.',
 		sources: [airframe('pp. 4-34, 4-35, Fig. 4-81')]
 	},
 	'row.spaces': {

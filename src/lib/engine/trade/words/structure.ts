@@ -27,7 +27,7 @@ export const structure = [
 	),
 	word(
 		'snips',
-		'Hand shears for sheet; what they cut along a curve is finished to the line.',
+		'Hand shears for sheet; they cut outside the line, and the edge is filed down to it.',
 		practice
 	),
 	word('punch', 'A steel pin that drives a shank out of its hole.', practice, ['drift punch']),

@@ -4,8 +4,9 @@ import { kChart } from '../../../trade/tables/k-chart.ts';
 /** A row that a task tells beside its givens: label and text. */
 type Told = readonly [string, string];
 
+/** Annealed 2024 is bent easily, and is no material for a finished part until it is heat treated. */
 export function material(alloy: string): Told {
-	return ['Material', alloy];
+	return ['Material', alloy === '2024-O' ? '2024-O, heat treated after bending' : alloy];
 }
 
 /** The angle that a drawing often shows beside the bend angle: from leg to leg. */
