@@ -29,7 +29,7 @@ const still = 4;
  * moment holds the task before until then, on a busy machine for seconds.
  */
 export async function held(page: Page, browser: CDPSession): Promise<Held> {
-	await page.getByText('Saved on this device.').or(page.locator('#question')).first().waitFor();
+	await page.getByText('Saved on this device.').or(page.locator('#question, main h1')).first().waitFor();
 	let least = await heldNow(page, browser);
 	for (let unchanged = 0; unchanged < still; unchanged++) {
 		const now = await heldNow(page, browser);
@@ -55,7 +55,7 @@ async function atRest(): Promise<void> {
 }
 
 /** Runs in the page: answers the open task, goes to the next one, and returns its number. */
-async function answerHere(answers: Readonly<Record<string, string>>): Promise<string> {
+export async function answerHere(answers: Readonly<Record<string, string>>): Promise<string> {
 	const number = () => new URL(location.href).searchParams.get('task') ?? '';
 	const until = async <T>(look: () => T | null | undefined | false): Promise<T> => {
 		for (let tries = 0; tries < 20_000; tries++) {
@@ -73,7 +73,7 @@ async function answerHere(answers: Readonly<Record<string, string>>): Promise<st
 	const next = () => {
 		const before = number();
 		one('[data-next]')?.click();
-		return until(() => number() !== before && number());
+		return until(() => number() !== before && (number() || location.pathname));
 	};
 	// A kind that is new is shown worked first, and then talked through.
 	const isShown = () => /^\s*Now /.test(one('[data-next]')?.textContent ?? '');
