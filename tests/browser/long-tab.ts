@@ -4,8 +4,8 @@ import { rightAnswers } from './keyboard.ts';
 
 /** What a tab holds once all that it can let go is gone. */
 interface Held {
-	/** Bytes of the heap. */
-	readonly heap: number;
+	/** Bytes of the script's values, without the machine code that the browser makes of it as it runs. */
+	readonly values: number;
 	/** Nodes in memory, in the page or not. */
 	readonly nodes: number;
 	readonly listeners: number;
@@ -29,23 +29,50 @@ const still = 4;
  * moment holds the task before until then, on a busy machine for seconds.
  */
 export async function held(page: Page, browser: CDPSession): Promise<Held> {
-	await page.getByText('Saved on this device.').or(page.locator('#question, main h1')).first().waitFor();
-	let least = await heldNow(page, browser);
+	await page.locator('#question, main h1').first().waitFor();
+	let least = await counted(page, browser);
 	for (let unchanged = 0; unchanged < still; unchanged++) {
-		const now = await heldNow(page, browser);
+		const now = await counted(page, browser);
 		if (now.nodes < least.nodes || now.listeners < least.listeners) unchanged = -1;
 		least = now;
 	}
-	return least;
+	return { ...least, values: await bytesOfValues(browser) };
 }
 
-async function heldNow(page: Page, browser: CDPSession): Promise<Held> {
+async function counted(page: Page, browser: CDPSession): Promise<Omit<Held, 'values'>> {
 	await page.evaluate(atRest);
 	// What one pass lets go may hold something else.
 	for (let n = 0; n < 3; n++) await browser.send('HeapProfiler.collectGarbage');
-	const { usedSize } = await browser.send('Runtime.getHeapUsage');
 	const { nodes, jsEventListeners } = await browser.send('Memory.getDOMCounters');
-	return { heap: usedSize, nodes, listeners: jsEventListeners };
+	return { nodes, listeners: jsEventListeners };
+}
+
+/** The part of a heap snapshot that is read here. */
+interface Snapshot {
+	readonly snapshot: {
+		readonly meta: { readonly node_fields: string[]; readonly node_types: [string[]] };
+	};
+	readonly nodes: readonly number[];
+}
+
+/** Types of heap nodes that are no values of the script. */
+const notValues = new Set(['code', 'native', 'synthetic', 'hidden']);
+
+async function bytesOfValues(browser: CDPSession): Promise<number> {
+	const chunks: string[] = [];
+	const take = ({ chunk }: { chunk: string }) => void chunks.push(chunk);
+	browser.on('HeapProfiler.addHeapSnapshotChunk', take);
+	await browser.send('HeapProfiler.takeHeapSnapshot', { reportProgress: false });
+	browser.off('HeapProfiler.addHeapSnapshotChunk', take);
+	const { snapshot, nodes }: Snapshot = JSON.parse(chunks.join(''));
+	const { node_fields: fields, node_types: types } = snapshot.meta;
+	const [type, size] = [fields.indexOf('type'), fields.indexOf('self_size')];
+	let bytes = 0;
+	for (let at = 0; at < nodes.length; at += fields.length) {
+		const name = types[0][nodes[at + type] ?? 0] ?? '';
+		if (!notValues.has(name)) bytes += nodes[at + size] ?? 0;
+	}
+	return bytes;
 }
 
 /** Runs in the page: waits for the longest that it puts work off, and then until it is idle. */
@@ -54,8 +81,23 @@ async function atRest(): Promise<void> {
 	await new Promise((done) => requestAnimationFrame(() => requestIdleCallback(done)));
 }
 
-/** Runs in the page: answers the open task, goes to the next one, and returns its number. */
-export async function answerHere(answers: Readonly<Record<string, string>>): Promise<string> {
+/** Goes through the rest of a run of the plan, to its end. */
+export async function finishRun(page: Page): Promise<number> {
+	await page.waitForURL(/[?&]task=/);
+	const numberIn = (address: string) => new URL(address).searchParams.get('task');
+	let tasks = 0;
+	for (let number = numberIn(page.url()); number !== null; tasks++) {
+		const next = await page.evaluate(answerHere, rightAnswers(await taskFromNumber(number)));
+		number = next.startsWith('/') ? null : next;
+	}
+	return tasks;
+}
+
+/**
+ * Runs in the page: answers the open task, goes to the next one, and returns its number, or the path
+ * of the page that a run ends on.
+ */
+async function answerHere(answers: Readonly<Record<string, string>>): Promise<string> {
 	const number = () => new URL(location.href).searchParams.get('task') ?? '';
 	const until = async <T>(look: () => T | null | undefined | false): Promise<T> => {
 		for (let tries = 0; tries < 20_000; tries++) {
