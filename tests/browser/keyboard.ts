@@ -64,6 +64,7 @@ export async function openWhole(page: Page): Promise<Task> {
  * covers it, and it changes nothing.
  */
 export async function tabTo(page: Page, selector: string): Promise<void> {
+	await page.locator('html:not([data-asleep])').waitFor();
 	await page.locator(selector).first().waitFor({ state: 'attached' });
 	const before = page.url();
 	for (let presses = 0; presses < 60; presses++) {
@@ -95,6 +96,8 @@ function atFocus(wanted: string): { there: boolean; fault: string | null } {
 	}
 	const face = at.closest('label') ?? at;
 	const { left, right, top, bottom } = face.getBoundingClientRect();
+	// After a verdict the way on has the focus, and the verdict is what is scrolled to.
+	if (bottom > innerHeight || top < 0) return { there, fault: null };
 	const isOpen = [0.1, 0.5, 0.9].some((part) => {
 		const x = left + (right - left) * part;
 		const found = document.elementFromPoint(x, (top + bottom) / 2);
