@@ -1,7 +1,11 @@
-import { dayMonth, months } from './day-month.ts';
+import { dayMonth } from './day-month.ts';
 
 const dayLength = 86_400_000;
 
+const months = [
+	...['January', 'February', 'March', 'April', 'May', 'June', 'July'],
+	...['August', 'September', 'October', 'November', 'December']
+];
 const weekdays = ['Sunday', 'Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday'];
 
 function dateOf(day: number): Date {

@@ -3,14 +3,11 @@
  * which the first task could be drawn.
  */
 
-export const months = [
-	...['January', 'February', 'March', 'April', 'May', 'June', 'July'],
-	...['August', 'September', 'October', 'November', 'December']
-];
+const months = 'Jan Feb Mar Apr May Jun Jul Aug Sept Oct Nov Dec'.split(' ');
 
 /** `11 Dec`, `4 Sept`: a month from 0, as dates count them. */
 export function dayMonth(date: number, month: number): string {
-	return `${date} ${(months[month] ?? '').slice(0, month === 8 ? 4 : 3)}`;
+	return `${date} ${months[month]}`;
 }
 
 /** Today on this device, `11 Dec`. */
