@@ -7,6 +7,9 @@ const announcerStyle = 'sha256-S8qMpvofolR8Mpjy4kQvEm7m1q8clzU4dfDH0AmvZjo=';
 export default {
 	compilerOptions: { runes: true },
 	kit: {
+		// Styles stand in the page: twenty files of them kept its first paint waiting, also those that
+		// are on the device.
+		inlineStyleThreshold: 100_000,
 		adapter: adapter({ pages: 'build/site', assets: 'build/site', strict: true }),
 		typescript: {
 			config: (config) => ({ ...config, include: [...config.include, '../vite.config.ts'] })

@@ -13,6 +13,9 @@ interface Graph {
 /** What a further file costs beside what is in it, in bytes: its imports, and what compresses less. */
 const perFile = 450;
 
+/** What a family counts at most: one that is drawn by the methods of many would have all load them. */
+const mostShare = 6;
+
 /** More files than there will be; the build makes only those that something is in. */
 const mostFiles = 200;
 
@@ -139,7 +142,8 @@ function sharesOf(families: readonly string[], groups: readonly Group[]): Shares
 		return own.reduce((sum, { weight }) => sum + weight, 0);
 	});
 	const mean = loads.reduce((sum, load) => sum + load, 0) / loads.length;
-	return new Map(families.map((family, i) => [family, ((loads[i] ?? 0) / mean) ** 5]));
+	const share = (load: number) => Math.min(mostShare, (load / mean) ** 5);
+	return new Map(families.map((family, i) => [family, share(loads[i] ?? 0)]));
 }
 
 /** The groups with those made one that then cost less, over all families; the first stays first. */

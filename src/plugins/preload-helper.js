@@ -9,8 +9,9 @@ const sheets = new Map();
 /** @param {string} href */
 function loadSheet(href) {
 	const known = sheets.get(href);
-	const links = [...document.querySelectorAll('link')];
-	if (known || links.some((link) => link.rel === 'stylesheet' && link.href === href)) return known;
+	// Its name holds a hash of what is in it; to look at every link's address takes long.
+	const name = href.slice(href.lastIndexOf('/'));
+	if (known || document.querySelector(`link[rel=stylesheet][href$="${name}"]`)) return known;
 	const loading = new Promise((resolve, reject) => {
 		const link = document.createElement('link');
 		link.rel = 'stylesheet';

@@ -41,6 +41,18 @@ const absent: [criteria: string, what: string, written: RegExp, planted: string]
 		'spin 1s infinite'
 	],
 	[
+		'2.5.2',
+		'what a press does before it ends, but where something is dragged or the focus is kept',
+		/onmousedown|ontouchstart|onpointerdown=\{(?!ongrab\}|\(event\) => (?:zoom\.down\(event\)|event\.preventDefault\(\))\})/,
+		'onpointerdown={mark}'
+	],
+	[
+		'1.3.3',
+		'button or field that is told by its place, colour or shape alone',
+		/\b(?:the|on your|to the) (?:left|right)(?:-hand)?(?: side)? of the (?:page|screen|window)|\b(?:red|green|blue|round|square) (?:button|box|field)s?\b/i,
+		'Press the green button.'
+	],
+	[
 		'2.5.4',
 		'work by moving the device',
 		/devicemotion|deviceorientation|Accelerometer/,

@@ -20,7 +20,17 @@ test('a chart is looked up over the task on a phone, and nothing is lost by it',
 	await charts.getByRole('button', { name: 'Minimum bend radius' }).click();
 	await charts.getByLabel('Find in the charts').fill('0.063');
 	const row = charts.getByRole('row', { name: '0.063' });
-	await row.getByRole('gridcell').nth(1).click();
+	// A finger marks as it is lifted, for until then it may have come to scroll.
+	const lit = charts.locator('td.lit');
+	const finger = await page.context().newCDPSession(page);
+	const box = await row.getByRole('gridcell').nth(1).boundingBox();
+	const at = { x: (box?.x ?? 0) + 5, y: (box?.y ?? 0) + 5 };
+	await finger.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: [at] });
+	await page.evaluate(() => new Promise(requestAnimationFrame));
+	expect(await lit.count()).toBe(0);
+	await finger.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
+	await lit.first().waitFor();
+	await finger.detach();
 	await page.keyboard.press('ArrowRight');
 	// Row and column of the cell that has the focus.
 	expect(await row.getAttribute('class')).toContain('lit');

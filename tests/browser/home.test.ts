@@ -3,7 +3,14 @@ import { expect } from 'vitest';
 import { dayOf } from '../../src/lib/engine/schedule/day.ts';
 import { overTheEdge } from './axe.ts';
 import { logged } from './dump.ts';
-import { answerByKeyboard, askWhole, openTask, rightAnswers, wrongAnswers } from './keyboard.ts';
+import {
+	answerByKeyboard,
+	askWhole,
+	openTask,
+	rightAnswers,
+	tabTo,
+	wrongAnswers
+} from './keyboard.ts';
 import { openWithLog, someLog } from './seeded-log.ts';
 import { test } from './site-test.ts';
 import { loadReader } from '../../src/lib/engine/quantity/reader.ts';
@@ -70,7 +77,7 @@ test('a newcomer on a phone has answered after two presses, and the answer count
 	expect(await overTheEdge(page)).toBeLessThanOrEqual(0);
 });
 
-test('the tasks of the day are those that were named, and the run has an end', async ({
+test('the tasks of the day are those that were named, and the run has an end, by keyboard alone', async ({
 	openPage
 }) => {
 	const page = await openPage({ ...phone, time: `${today}T10:00:00` });
@@ -83,7 +90,10 @@ test('the tasks of the day are those that were named, and the run has an end', a
 	expect(await page.getByText('then', { exact: true }).locator('..').first().innerText()).toMatch(
 		/^then \w/
 	);
-	await page.getByRole('button', { name: 'Start today’s tasks' }).click();
+	await page.locator('html:not([data-asleep])').waitFor();
+	await tabTo(page, 'main button');
+	expect(await page.locator(':focus').innerText()).toBe('Start today’s tasks');
+	await page.keyboard.press('Enter');
 	await page.getByText(new RegExp(`1 of ${named}$`)).waitFor();
 	for (let n = 0; ; n++) {
 		const task = await openTask(page);
@@ -96,14 +106,16 @@ test('the tasks of the day are those that were named, and the run has an end', a
 		}
 		const next = page.locator('[data-next]');
 		const last = (await next.textContent())?.includes('Finish') ?? false;
-		await next.click();
+		await tabTo(page, '[data-next]');
+		await page.keyboard.press('Enter');
 		if (last) break;
 		await page.waitForURL((url) => url.searchParams.get('task') !== task.number);
 	}
 	await page.getByRole('heading', { name: /^Run done: \d+\stasks, \d+\sminutes/ }).waitFor();
 	await page.getByText(/^\d+ of \d+$/).waitFor();
 	expect(await page.locator('tbody tr').count()).toBeGreaterThanOrEqual(named);
-	expect(await page.getByRole('button', { name: /^Work one more/ }).count()).toBe(1);
+	await tabTo(page, 'main button');
+	expect(await page.locator(':focus').innerText()).toMatch(/^Work one more/);
 	expect(await overTheEdge(page)).toBeLessThanOrEqual(0);
 
 	await page.goto('/');

@@ -40,7 +40,9 @@ export async function askWhole(page: Page): Promise<void> {
 	// What talks it through comes a moment after the words above the question that say so.
 	const talked = page.locator('.topic', { hasText: 'step by step' });
 	if ((await talked.count()) === 0) return;
-	await page.getByRole('button', { name: 'Back to the whole task' }).click();
+	// “Back to the whole task” stands before it.
+	await tabTo(page, 'button:has(+ [data-next])');
+	await page.keyboard.press('Enter');
 }
 
 /** The task that is open, asked whole; where that is one shown worked, the one after it. */
@@ -57,18 +59,51 @@ export async function openWhole(page: Page): Promise<Task> {
 	return openWhole(page);
 }
 
-/** Tabs on until the focus is where it is wanted. */
+/**
+ * Tabs on until the focus is where it is wanted. On the way each place of the focus is seen, nothing
+ * covers it, and it changes nothing.
+ */
 export async function tabTo(page: Page, selector: string): Promise<void> {
+	await page.locator('html:not([data-asleep])').waitFor();
 	await page.locator(selector).first().waitFor({ state: 'attached' });
+	const before = page.url();
 	for (let presses = 0; presses < 60; presses++) {
-		const there = await page.evaluate(
-			(wanted) => document.activeElement?.matches(wanted) ?? false,
-			selector
-		);
+		const { there, fault } = await page.evaluate(atFocus, selector);
+		if (fault !== null) throw new Error(fault);
 		if (there) return;
 		await page.keyboard.press('Tab');
+		if (page.url() !== before) throw new Error('a focus by itself leads to another page');
 	}
 	throw new Error(`the keyboard does not reach ${selector}`);
+}
+
+/** Runs in the page: whether the focus is where it is wanted, and what hides where it is. */
+function atFocus(wanted: string): { there: boolean; fault: string | null } {
+	const at = document.activeElement;
+	if (!at || at === document.body) return { there: false, fault: null };
+	const there = at.matches(wanted);
+	// A heading has the focus only so that it is read out, and so has the page itself.
+	if (at.matches('[tabindex="-1"]')) return { there, fault: null };
+	const name = at.outerHTML.slice(0, 120);
+	// A field may be hidden behind the label that stands for it.
+	const faces = [at, at.nextElementSibling, at.closest('label'), at.parentElement];
+	const isLined = (face: Element) => {
+		const { outlineStyle, outlineWidth } = getComputedStyle(face);
+		return outlineStyle !== 'none' && parseFloat(outlineWidth) >= 2;
+	};
+	if (!faces.some((face) => face && isLined(face))) {
+		return { there, fault: `nothing shows that the focus is on ${name}` };
+	}
+	const face = at.closest('label') ?? at;
+	const { left, right, top, bottom } = face.getBoundingClientRect();
+	// After a verdict the way on has the focus, and the verdict is what is scrolled to.
+	if (bottom > innerHeight || top < 0) return { there, fault: null };
+	const isOpen = [0.1, 0.5, 0.9].some((part) => {
+		const x = left + (right - left) * part;
+		const found = document.elementFromPoint(x, (top + bottom) / 2);
+		return found && (face.contains(found) || found.contains(face));
+	});
+	return { there, fault: isOpen ? null : `something covers the focus on ${name}` };
 }
 
 /** Fills in a task by keyboard, beginning at its heading, and checks it with Enter. */

@@ -19,5 +19,5 @@ test('what one task brought is let go with the next', async ({ openPage }) => {
 	// A sheet has some three hundred nodes.
 	expect(after.nodes - before.nodes).toBeLessThan(3 * 300);
 	expect(after.listeners - before.listeners).toBeLessThan(tasks);
-	expect((after.heap - before.heap) / tasks).toBeLessThan(40_000);
+	expect((after.values - before.values) / tasks).toBeLessThan(4000);
 });

@@ -50,7 +50,7 @@ async function compose(page: Page): Promise<string> {
 	await page.getByLabel('All of it').fill('10');
 	await page.getByLabel('All of it').press('Tab');
 	await page.getByLabel('not allowed').check();
-	await page.getByLabel('Due').fill('2026-12-04');
+	await page.getByLabel('Due', { exact: true }).fill('2026-12-04');
 	await page.getByLabel('Note to the student').fill('Show the <b>run</b> first.');
 	await isSound(page, 'the composer');
 	// The page is left in the very press: what was to be saved is saved by the next one.

@@ -257,6 +257,23 @@ test('a chart that cannot be loaded is told in one sentence', async ({ openPage 
 	await page.getByText('Part of this page could not be loaded').waitFor();
 });
 
+test('a lesson whose numbers cannot be drawn says so, and draws them when it is asked again', async ({
+	openPage,
+	faults
+}) => {
+	const page = await openPage(altered);
+	// The file of another method that comes along: what it tells is fetched before any task is drawn.
+	await takeAway(page, 'src/lib/engine/methods/blank-size.ts?told');
+	await page.goto('/lessons/#setback');
+	await page.getByText('No new numbers could be drawn.').waitFor();
+	await told(page).getByText('could not be loaded').waitFor();
+	expect(await page.getByText('Drawing new numbers').count()).toBe(0);
+	await page.unrouteAll();
+	await page.getByRole('button', { name: 'Try again' }).click();
+	await page.getByRole('textbox', { name: 'Setback' }).waitFor();
+	expect(faults.splice(0).length).toBeGreaterThan(0);
+});
+
 test('a press before the script has come waits for it', async ({ openPage }) => {
 	const page = await openPage(altered);
 	let come = () => {};

@@ -1,48 +1,44 @@
+import { dayMonth } from './day-month.ts';
+
 const dayLength = 86_400_000;
 
-// Made once: making one takes longer than a hundred uses of it.
-const formats = {
-	year: format({ year: 'numeric' }),
-	long: format({ day: 'numeric', month: 'long' }),
-	short: format({ day: 'numeric', month: 'short' }),
-	weekday: format({ weekday: 'long' }),
-	shortWeekday: format({ weekday: 'short' })
-};
+const months = [
+	...['January', 'February', 'March', 'April', 'May', 'June', 'July'],
+	...['August', 'September', 'October', 'November', 'December']
+];
+const weekdays = ['Sunday', 'Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday'];
 
-function format(options: Intl.DateTimeFormatOptions): Intl.DateTimeFormat {
-	return new Intl.DateTimeFormat('en-GB', { ...options, timeZone: 'UTC' });
-}
-
-/** A day as people write it; a day is a whole number, days since 1970-01-01. */
-function written(day: number, how: keyof typeof formats): string {
-	return formats[how].format(day * dayLength);
+function dateOf(day: number): Date {
+	return new Date(day * dayLength);
 }
 
 /** `2026` */
 export function yearOf(day: number): string {
-	return written(day, 'year');
+	return String(dateOf(day).getUTCFullYear());
 }
 
 /** `Friday` */
 export function weekday(day: number): string {
-	return written(day, 'weekday');
+	return weekdays[dateOf(day).getUTCDay()] ?? '';
 }
 
 /** `11 December`, with the year when it is not this year's. */
 export function longDate(day: number, today: number): string {
 	const year = yearOf(day);
-	const date = written(day, 'long');
+	const on = dateOf(day);
+	const date = `${on.getUTCDate()} ${months[on.getUTCMonth()]}`;
 	return year === yearOf(today) ? date : `${date} ${year}`;
 }
 
 /** `11 Dec` */
 export function shortDate(day: number): string {
-	return written(day, 'short');
+	const on = dateOf(day);
+	return dayMonth(on.getUTCDate(), on.getUTCMonth());
 }
 
 /** `Fri 11 Dec` */
 export function tableDate(day: number): string {
-	return `${written(day, 'shortWeekday')} ${shortDate(day)}`;
+	return `${weekday(day).slice(0, 3)} ${shortDate(day)}`;
 }
 
 /** `today`, `tomorrow`, the weekday within a week, else the date. */

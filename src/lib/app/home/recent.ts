@@ -1,21 +1,42 @@
-import type { Attempt } from '$lib/engine/schedule/event.ts';
+import type { Attempt, KnownEvent } from '$lib/engine/schedule/event.ts';
 import { dayOf } from '$lib/engine/schedule/day.ts';
 import { type Sitting, sittingsOf } from '$lib/engine/schedule/sitting.ts';
 import { events } from '$lib/storage/log.ts';
 import { device } from '../device/device.svelte.ts';
 
 /** Days looked back for what is told of the time just past. */
-export const daysBack = 14;
+const daysBack = 14;
 
-/** The attempts of the learner at work since `from`, oldest first; empty where there is no log. */
-export async function attemptsSince(from: number): Promise<Attempt[]> {
+/**
+ * The attempts of the learner at work since `daysBack` days before `day`, oldest first; empty where
+ * there is no log.
+ *
+ * @param runId a run that may be older: the attempts then begin as many days before it
+ */
+export async function recentAttempts(day: number, runId?: string): Promise<Attempt[]> {
 	const desk = await device.open();
 	const learner = device.learner?.id;
 	if (!desk || learner === undefined) return [];
+	return attemptsIn(events(desk.store, learner, { newestFirst: true }), day, runId);
+}
+
+/** The same of a log that is read newest first, and only as far as it is wanted. */
+export async function attemptsIn(
+	newestFirst: AsyncIterable<KnownEvent>,
+	day: number,
+	runId?: string
+): Promise<Attempt[]> {
 	const found: Attempt[] = [];
-	for await (const event of events(desk.store, learner, { newestFirst: true })) {
+	let from = day - daysBack;
+	let isWanting = runId !== undefined;
+	for await (const event of newestFirst) {
 		if (event.type !== 'attempt') continue;
-		if (dayOf(event.day) < from) break;
+		const at = dayOf(event.day);
+		if (event.runId === runId) {
+			isWanting = false;
+			from = Math.min(from, at - daysBack);
+		}
+		if (at < from && !isWanting) break;
 		found.push(event);
 	}
 	return found.reverse();

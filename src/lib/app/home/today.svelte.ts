@@ -8,7 +8,7 @@ import { device } from '../device/device.svelte.ts';
 import { plan } from '../plan/plan.svelte.ts';
 import { startPlan } from '../plan/start-plan.ts';
 import { practice } from '../practice/practice.svelte.ts';
-import { attemptsSince, daysBack, lastBefore } from './recent.ts';
+import { lastBefore, recentAttempts } from './recent.ts';
 import { type TodayView, todayView } from './today-view.ts';
 
 /** The first page of a learner with a history. Loads every family, so it is itself loaded late. */
@@ -37,7 +37,7 @@ export class Today {
 		if (!practice.run) await practice.load();
 		await plan.load();
 		const day = (this.#readOn = plan.day);
-		const attempts = await attemptsSince(day - daysBack);
+		const attempts = await recentAttempts(day);
 		const last = await lastBefore(attempts, day);
 		if (day !== this.#readOn) return;
 		this.streaks = streaksIn(attempts);

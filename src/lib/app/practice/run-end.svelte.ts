@@ -3,7 +3,7 @@ import { dayOf } from '$lib/engine/schedule/day.ts';
 import type { Sitting } from '$lib/engine/schedule/sitting.ts';
 import { below } from '../device/chance.ts';
 import { device } from '../device/device.svelte.ts';
-import { attemptsSince, daysBack, lastBefore } from '../home/recent.ts';
+import { lastBefore, recentAttempts } from '../home/recent.ts';
 import { plan } from '../plan/plan.svelte.ts';
 import { practice } from './practice.svelte.ts';
 import { daysWorked, type RunEnd, runEnd } from './run-end.ts';
@@ -45,8 +45,8 @@ export class RunEndPage {
 	async load(): Promise<void> {
 		if (!practice.run) await practice.load();
 		await plan.load();
-		const attempts = await attemptsSince(plan.day - daysBack);
 		const { run } = practice;
+		const attempts = await recentAttempts(plan.day, run?.id);
 		if (run) this.#last = await lastBefore(attempts, daysWorked(run, attempts, plan.day).first);
 		this.#attempts = attempts;
 	}

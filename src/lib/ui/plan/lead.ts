@@ -32,7 +32,10 @@ export function leadText(facts: LeadFacts): string {
 	}
 	const share = `about ${percent(forecast.all.then)} of the steps right`;
 	const { metThen, steps } = forecast.all;
-	const unmet = metThen < steps ? `; ${steps - metThen} of ${steps} steps are not met by then` : '';
+	const unmet =
+		metThen < steps
+			? `; ${steps - metThen} of ${steps} steps ${steps - metThen === 1 ? 'is' : 'are'} not met by then`
+			: '';
 	const estimate =
 		facts.answered < fewAnswers
 			? 'A rough estimate: the plan does not know you yet.'
