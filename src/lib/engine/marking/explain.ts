@@ -78,13 +78,13 @@ function singlesOf(question: Question): Candidate[] {
 /** Equal causes as one, with every entry they lead to. */
 function coverings(all: readonly (Candidate & { readonly key: string })[]): Covering[] {
 	const byName = new Map<string, Covering>();
-	for (const { cause, cost, rarity, support, key } of all) {
-		const name = actOf(cause, key);
+	for (const { cause, cost, rarity, support, act, key } of all) {
+		const name = act === undefined ? nameIn(cause, key) : `act ${act}`;
 		const before = byName.get(name);
 		const keys = before ? [...new Set([...before.keys, key])] : [key];
 		byName.set(name, {
 			cause,
-			causes: { ...before?.causes, [key]: cause },
+			causes: { [key]: cause, ...before?.causes },
 			cost: Math.min(cost, before?.cost ?? cost),
 			rarity,
 			support: Math.max(support, before?.support ?? 0),
@@ -95,10 +95,10 @@ function coverings(all: readonly (Candidate & { readonly key: string })[]): Cove
 }
 
 /**
- * What somebody does once for several entries: a slip, factors for sizes, another unit. What else is
+ * The name of what somebody does once for several entries: a slip, factors for sizes, another unit. What else is
  * wrong with the writing of one entry is not what is wrong with another.
  */
-function actOf(cause: Cause, key: string): string {
+function nameIn(cause: Cause, key: string): string {
 	if (cause.kind === 'factor') return `factor of ${cause.of}`;
 	return cause.kind === 'slip' || cause.kind === 'unit' ? nameOf(cause) : `${key} ${nameOf(cause)}`;
 }

@@ -64,13 +64,19 @@ function rounded(question: Question, right: Value): Candidate[] {
 	const kind = kindOf(question);
 	const rounding = roundingIn(kind, entry, right);
 	if (!rounding) return [];
-	// A size that stands on a common rule already is hardly read off a coarser one.
+	// A size that stands on a common rule already is hardly read off a coarser one, and what was read
+	// off a rule is hardly typed in decimals.
 	// Nobody leaves one decimal where thousandths are wanted.
 	const isVeryCoarse = entry.grain * kind.fine >= 50;
 	const isRule = rounding.parts !== undefined;
 	const isSize = isRule && kind.numbers(right).every((one) => 64n % exactly(one).d === 0n);
+	const isTypedOut = isRule && entry.grain > 0;
 	const isFar =
-		kind.mistakes.stocked || isSize || isVeryCoarse || lostBy(kind, entry, right) > coarsely;
+		kind.mistakes.stocked ||
+		isSize ||
+		isTypedOut ||
+		isVeryCoarse ||
+		lostBy(kind, entry, right) > coarsely;
 	const cost = isFar ? costs.rounding.far : costs.rounding.near;
 	return [candidate({ kind: 'rounding', ...rounding }, cost)];
 }

@@ -22,7 +22,8 @@ export const barPieces = method({
 			slips: {
 				noKerf: slip(
 					'downTo(bar / piece, 1)',
-					'The kerf is left out, or not taken for every cut: every cut turns metal into chips.'
+					'The kerf is left out, or not taken for every cut: every cut turns metal into chips.',
+					{ act: 'kerf' }
 				),
 				lastCut: slip(
 					'downTo(bar / (piece + kerf), 1)',
@@ -65,7 +66,8 @@ export const barPieces = method({
 			slips: {
 				chipsKept: slip(
 					'count * piece',
-					'The kerfs are missing from the metal used: they are chips on the floor.'
+					'The kerfs are missing from the metal used: they are chips on the floor.',
+					{ act: 'kerf' }
 				),
 				kerfsOnly: slip('count * kerf', 'The kerfs only: the pieces use metal too.'),
 				kerfsOff: slip(

@@ -36,11 +36,13 @@ export const piecesPerSheet = method({
 				slips: {
 					noKerfAlong: slip(
 						'downTo(sheetLength / pieceLength, 1)',
-						'The kerf is left out along the sheet: every cut takes metal.'
+						'The kerf is left out along the sheet: every cut takes metal.',
+						{ act: 'kerf' }
 					),
 					upAlong: slip(
 						'upTo((sheetLength + kerf) / (pieceLength + kerf), 1)',
-						'Rounded up along the sheet: the last blank runs off the end.'
+						'Rounded up along the sheet: the last blank runs off the end.',
+						{ act: 'up' }
 					)
 				}
 			}
@@ -55,11 +57,13 @@ export const piecesPerSheet = method({
 				slips: {
 					noKerfAcross: slip(
 						'downTo(sheetWidth / pieceWidth, 1)',
-						'The kerf is left out across the sheet: every cut takes metal.'
+						'The kerf is left out across the sheet: every cut takes metal.',
+						{ act: 'kerf' }
 					),
 					upAcross: slip(
 						'upTo((sheetWidth + kerf) / (pieceWidth + kerf), 1)',
-						'Rounded up across the sheet: the last row runs off the edge.'
+						'Rounded up across the sheet: the last row runs off the edge.',
+						{ act: 'up' }
 					)
 				}
 			}
@@ -117,11 +121,13 @@ export const piecesPerSheet = method({
 				slips: {
 					noKerfTurnedAlong: slip(
 						'downTo(sheetLength / pieceWidth, 1)',
-						'The kerf is left out along the sheet, with the blanks turned.'
+						'The kerf is left out along the sheet, with the blanks turned.',
+						{ act: 'kerf' }
 					),
 					upTurnedAlong: slip(
 						'upTo((sheetLength + kerf) / (pieceWidth + kerf), 1)',
-						'Rounded up along the sheet with the blanks turned: the last blank runs off the end.'
+						'Rounded up along the sheet with the blanks turned: the last blank runs off the end.',
+						{ act: 'up' }
 					)
 				}
 			}
@@ -136,11 +142,13 @@ export const piecesPerSheet = method({
 				slips: {
 					noKerfTurnedAcross: slip(
 						'downTo(sheetWidth / pieceLength, 1)',
-						'The kerf is left out across the sheet, with the blanks turned.'
+						'The kerf is left out across the sheet, with the blanks turned.',
+						{ act: 'kerf' }
 					),
 					upTurnedAcross: slip(
 						'upTo((sheetWidth + kerf) / (pieceLength + kerf), 1)',
-						'Rounded up across the sheet with the blanks turned: the last row runs off the edge.'
+						'Rounded up across the sheet with the blanks turned: the last row runs off the edge.',
+						{ act: 'up' }
 					)
 				}
 			}
@@ -165,7 +173,8 @@ export const piecesPerSheet = method({
 				),
 				bothWays: slip(
 					'lengthwise + crosswise',
-					'Both ways were added: the sheet can be cut one way only.'
+					'Both ways were added: the sheet can be cut one way only.',
+					{ rare: true }
 				)
 			}
 		})

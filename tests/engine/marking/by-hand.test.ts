@@ -1,0 +1,127 @@
+import { type Row, testTold } from './told-rows.ts';
+
+/*
+ * What is told about answers that were devised by hand, without a look at the slips. Above each, what
+ * was done.
+ */
+const rows: readonly Row[] = [
+	// 13/32 is long enough, and its top number is typed for the dash number.
+	{
+		code: 'RL',
+		id: 'rivet-length',
+		given: { layers: [0.05, 0.032, 0.032], D: 0.1875 },
+		asked: ['length'],
+		typed: { length: '-13' },
+		told: { length: 'topAsDash' }
+	},
+	// R added after the setback.
+	{
+		code: 'BE',
+		id: 'sight-line-leg',
+		given: { R: 0.0625, T: 0.04, angle: 60, tangentLine: 1.64 },
+		asked: ['leg'],
+		typed: { leg: '1.7617' },
+		told: { leg: 'lessRadius' }
+	},
+	// The same at a square bend, worked on with a setback to four places.
+	{
+		code: 'BE',
+		id: 'sight-line-leg',
+		given: { R: 0.09375, T: 0.032, angle: 90, tangentLine: 2.16 },
+		asked: ['leg'],
+		typed: { leg: '2.3796' },
+		told: { leg: 'lessRadius' }
+	},
+	// No. 31, next under 1/8, as it was drilled out with before.
+	{
+		code: 'HR',
+		id: 'removal-drill',
+		given: { layers: [0.025, 0.04], D: 0.15625 },
+		asked: ['drill'],
+		typed: { drill: '#31' },
+		told: { drill: 'numberUnder' }
+	},
+	// One row down and one column to the right.
+	{
+		code: 'BR',
+		id: 'least-bend-radius',
+		given: { alloy: '2024-O', T: 0.09 },
+		asked: ['radius'],
+		typed: { radius: '.25' },
+		told: { radius: 'downAndRight' }
+	},
+	// One row down and one column to the left.
+	{
+		code: 'RB',
+		id: 'rivets-each-side',
+		given: { T: 0.08, D: 0.25, width: 6 },
+		asked: ['perInch', 'eachSide'],
+		typed: { perInch: '6.3', eachSide: '38' },
+		told: { perInch: 'downAndLeft', eachSide: 'right' }
+	},
+	// Radius right, then cut off to a 32nd.
+	{
+		code: 'BR',
+		id: 'least-bend-radius',
+		given: { alloy: '5052-H32', T: 0.1 },
+		asked: ['radius', 'in32nds'],
+		typed: { radius: '.12', in32nds: '3/32' },
+		told: { radius: 'right', in32nds: 'down32nds' }
+	},
+	// 1/8 by 3/4: the top numbers of both.
+	{
+		code: 'RN',
+		id: 'rivet-number',
+		given: { head: 'countersunk', alloy: '1100', D: 0.125, length: 0.75 },
+		asked: ['number'],
+		typed: { number: 'MS20426A1-3' },
+		told: { number: 'diameterAsWritten+lengthAsWritten' }
+	},
+	// The row above for both drills.
+	{
+		code: 'HP',
+		id: 'drill-for-rivet',
+		given: { D: 0.15625 },
+		asked: ['pilot', 'final'],
+		typed: { pilot: '1/8', final: '#30' },
+		told: { pilot: 'lastForPilot', final: 'rowAbove' }
+	},
+	// The pilot 1/32 in under, and the right final drill: no row was missed.
+	{
+		code: 'HP',
+		id: 'drill-for-rivet',
+		given: { D: 0.15625 },
+		asked: ['pilot', 'final'],
+		typed: { pilot: '1/8', final: '#21' },
+		told: { pilot: 'removalForPilot', final: 'right' }
+	},
+	// No kerf anywhere.
+	{
+		code: 'CP',
+		id: 'bar-pieces',
+		given: { bar: 96, piece: 3.625, kerf: 0.125 },
+		asked: ['count', 'remnant'],
+		typed: { count: '26', remnant: '1.75' },
+		told: { count: 'noKerf', remnant: 'chipsKept' }
+	},
+	// 1.5D for the maximum; the minimum has four places, and so no sixteenth was meant.
+	{
+		code: 'SC',
+		id: 'shop-head-check',
+		given: { D: 0.125, width: 0.219, height: 0.033 },
+		asked: ['leastWidth', 'mostWidth', 'judgement'],
+		typed: { leastWidth: '.1563', mostWidth: '.1875', judgement: 'replace' },
+		told: { leastWidth: 'right', mostWidth: 'wantedForMost', judgement: 'right' }
+	},
+	// 5 counted in 16ths. The length is right, so that the two numbers were not exchanged.
+	{
+		code: 'RR',
+		id: 'rivet-number-reading',
+		given: { number: 'MS20470AD5-10' },
+		asked: ['diameter', 'length'],
+		typed: { diameter: '5/16', length: '5/8' },
+		told: { diameter: 'diameterIn16ths', length: 'right' }
+	}
+];
+
+testTold(rows);
