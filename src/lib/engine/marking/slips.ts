@@ -42,17 +42,31 @@ const mostChance = { common: 0.12, seldom: 0.04 };
 
 /** Every single slip that leads to the entry, and every act that does: a slip made in two steps alike. */
 export function singleSlips(question: Question): Candidate[] {
-	return [...slipsAlone(question), ...actsInTwo(question)];
+	return [...slipsAlone(question, madeCost), ...actsInTwo(question)];
 }
 
-function slipsAlone(question: Question): Candidate[] {
+/**
+ * Slips whose own step was entered right and then not worked on with. A stocked size is come to in so
+ * many ways that none is told of it.
+ */
+export function unusedSlips(question: Question): Candidate[] {
+	return kindOf(question).mistakes.stocked ? [] : slipsAlone(question, unusedCost);
+}
+
+type CostOf = (
+	question: Question,
+	world: World,
+	id: string,
+	carried: () => readonly Value[]
+) => number | null;
+
+function slipsAlone(question: Question, costBy: CostOf): Candidate[] {
 	return question.worlds.flatMap((world) => {
 		const hits: { readonly id: string; readonly found: Candidate }[] = [];
 		for (const id of idsIn(question, world)) {
 			const values = world.single(id);
 			const carried = () => world.carried(id, question.key);
-			const cost =
-				costOf(question, world, values, carried) ?? unusedCost(question, world, id, carried);
+			const cost = costBy(question, world, id, carried);
 			if (cost === null) continue;
 			// Of slips that are one act in this task, the first is told.
 			if (hits.some((hit) => isSameAct(question.task, hit.id, id))) continue;
@@ -213,6 +227,15 @@ function costOf(
 	const cost = matchCost(question, value, carried);
 	if (cost === null || isContradicted(question, world, values, unused)) return null;
 	return cost + strays(question, world);
+}
+
+function madeCost(
+	question: Question,
+	world: World,
+	id: string,
+	carried: () => readonly Value[]
+): number | null {
+	return costOf(question, world, world.single(id), carried);
 }
 
 /** The same where the slip's own step was entered right, and then not worked on with. */

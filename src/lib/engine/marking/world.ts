@@ -91,7 +91,7 @@ export class World {
 				return isRounded ? kind.map(value, (one) => to(one, kind)) : value;
 			};
 		const cut = rounding((one, { fine }) => cutTo(one, fine));
-		// As steps are written out, a place more.
+		// As givens and steps are written out, a place more.
 		const finer = rounding((one, { fine }) => roundedTo(one, 10 * fine));
 		// A factor off a chart may be cut off itself.
 		const isRead = kindAt(method, last).dimension.formula === '';
@@ -103,10 +103,14 @@ export class World {
 			isFactor(key)
 				? kindAt(method, key).map(value, (one) => cutToFigures(one, printedFigures))
 				: value;
+		const { given } = this.#task.drawn;
+		const written = Object.fromEntries(
+			Object.entries(given).map(([key, value]) => [key, finer(value, key)])
+		);
 		const ways = this.#places.some(isFactor) ? [round, cut, finer, printed] : [round, cut, finer];
 		return ways.flatMap((way) => {
 			const carry = (value: Value, key: string) => (key === last ? value : way(value, key));
-			const value = this.#worked({ slips, carry })[last];
+			const value = this.#worked({ slips, carry }, way === finer ? written : given)[last];
 			if (value === undefined) return [];
 			return [
 				value,
@@ -160,9 +164,8 @@ export class World {
 		return this.#places.indexOf(stepOfSlip(this.#task.method, slipId));
 	}
 
-	#worked(changes: Changes): Values {
-		const { method, drawn } = this.#task;
-		return evaluateAsFar(method, drawn.given, { ...changes, values: this.#put });
+	#worked(changes: Changes, given = this.#task.drawn.given): Values {
+		return evaluateAsFar(this.#task.method, given, { ...changes, values: this.#put });
 	}
 
 	#with(values: Values, slipId: string, put = this.#put): Values {

@@ -50,7 +50,13 @@ export const barPieces = method({
 				),
 				up: slip(
 					'upTo((bar + kerf) / (piece + kerf), 1)',
-					'Rounded up: the last piece comes out short.'
+					'Rounded up: the last piece comes out short.',
+					// Whoever goes up mostly does so to a number that is nearer.
+					{ rare: true }
+				),
+				nearest: slip(
+					'nearest((bar + kerf) / (piece + kerf), 1)',
+					'Rounded up to the nearest whole number: the last piece comes out short.'
 				),
 				cuts: slip(
 					'downTo((bar + kerf) / (piece + kerf), 1) - 1',

@@ -87,7 +87,8 @@ export const leastBendRadius = method({
 				),
 				down32nds: slip(
 					'downTo(radius, 1/32 in)',
-					'Rounded down to a 32nd: the two decimals stand for the nearest one.'
+					'Rounded down to a 32nd: the two decimals stand for the nearest one.',
+					{ rare: true }
 				),
 				in16ths: slip(
 					'nearest(radius, 1/16 in)',

@@ -42,6 +42,11 @@ export const piecesPerSheet = method({
 					upAlong: slip(
 						'upTo((sheetLength + kerf) / (pieceLength + kerf), 1)',
 						'Rounded up along the sheet: the last blank runs off the end.',
+						{ rare: true, act: 'up' }
+					),
+					nearestAlong: slip(
+						'nearest((sheetLength + kerf) / (pieceLength + kerf), 1)',
+						'Rounded up to the nearest whole number along the sheet: the last blank is short.',
 						{ act: 'up' }
 					)
 				}
@@ -63,6 +68,11 @@ export const piecesPerSheet = method({
 					upAcross: slip(
 						'upTo((sheetWidth + kerf) / (pieceWidth + kerf), 1)',
 						'Rounded up across the sheet: the last row runs off the edge.',
+						{ rare: true, act: 'up' }
+					),
+					nearestAcross: slip(
+						'nearest((sheetWidth + kerf) / (pieceWidth + kerf), 1)',
+						'Rounded up to the nearest whole number across the sheet: the last row is short.',
 						{ act: 'up' }
 					)
 				}
@@ -127,6 +137,11 @@ export const piecesPerSheet = method({
 					upTurnedAlong: slip(
 						'upTo((sheetLength + kerf) / (pieceWidth + kerf), 1)',
 						'Rounded up along the sheet with the blanks turned: the last blank runs off the end.',
+						{ rare: true, act: 'up' }
+					),
+					nearestTurnedAlong: slip(
+						'nearest((sheetLength + kerf) / (pieceWidth + kerf), 1)',
+						'Rounded up to the nearest whole number along the sheet with the blanks turned: the last blank is short.',
 						{ act: 'up' }
 					)
 				}
@@ -148,6 +163,11 @@ export const piecesPerSheet = method({
 					upTurnedAcross: slip(
 						'upTo((sheetWidth + kerf) / (pieceLength + kerf), 1)',
 						'Rounded up across the sheet with the blanks turned: the last row runs off the edge.',
+						{ rare: true, act: 'up' }
+					),
+					nearestTurnedAcross: slip(
+						'nearest((sheetWidth + kerf) / (pieceLength + kerf), 1)',
+						'Rounded up to the nearest whole number across the sheet with the blanks turned: the last row is short.',
 						{ act: 'up' }
 					)
 				}
@@ -162,6 +182,16 @@ export const piecesPerSheet = method({
 
 			...counted,
 			slips: {
+				rowsAdded: slip(
+					'alongLength + acrossWidth',
+					'The counts along and across were added: rows times blanks in a row gives the number.',
+					{ rare: true }
+				),
+				cutsForBlanks: slip(
+					'(alongLength - 1) * (acrossWidth - 1)',
+					'One too few each way, as there are cuts between them: count the blanks.',
+					{ rare: true }
+				),
 				alongOnly: slip(
 					'lengthwise',
 					'Only one way was tried: turned a quarter, more blanks come out.'
