@@ -42,15 +42,6 @@ const rows: readonly Row[] = [
 		typed: { drill: '#31' },
 		told: { drill: 'numberUnder' }
 	},
-	// One row down and one column to the right.
-	{
-		code: 'BR',
-		id: 'least-bend-radius',
-		given: { alloy: '2024-O', T: 0.09 },
-		asked: ['radius'],
-		typed: { radius: '.25' },
-		told: { radius: 'downAndRight' }
-	},
 	// One row down and one column to the left.
 	{
 		code: 'RB',
@@ -59,15 +50,6 @@ const rows: readonly Row[] = [
 		asked: ['perInch', 'eachSide'],
 		typed: { perInch: '6.3', eachSide: '38' },
 		told: { perInch: 'downAndLeft', eachSide: 'right' }
-	},
-	// Radius right, then cut off to a 32nd.
-	{
-		code: 'BR',
-		id: 'least-bend-radius',
-		given: { alloy: '5052-H32', T: 0.1 },
-		asked: ['radius', 'in32nds'],
-		typed: { radius: '.12', in32nds: '3/32' },
-		told: { radius: 'right', in32nds: 'down32nds' }
 	},
 	// 1/8 by 3/4: the top numbers of both.
 	{

@@ -63,11 +63,6 @@ export const drillSize = method({
 					'Rounded down to a 32nd; the next larger 64th is asked for.',
 					{ rare: true }
 				),
-				over32: slip(
-					'2 * upTo(size, 1/64 in)',
-					'Twice that size: the number of 64ths was put over 32.',
-					{ rare: true }
-				),
 				oneMore: slip(
 					'upTo(size, 1/64 in) + (1/64 in)',
 					'One size too far: a smaller fraction drill is already larger than this one.',

@@ -159,11 +159,8 @@ export const rules = [
 		(_, right) => off(right.size, right.fraction),
 		'other-step:size'
 	),
-	rare(
-		'fraction',
-		'over 32 for over 64',
-		(_, right) => off(2 * right.fraction, right.fraction, fraction),
-		'over32'
+	rare('fraction', 'over 32 for over 64', (_, right) =>
+		off(2 * right.fraction, right.fraction, fraction)
 	),
 	rare('fraction', 'over 100: the hundredths taken for 64ths', ({ drill }, right) =>
 		Number.isNaN(numberOf(drill))

@@ -1,5 +1,5 @@
 import { TradeError, type TradeFunction } from '../../solver/trade-function.ts';
-import { drillName, numberDrill } from '../../quantity/drills.ts';
+import { drillName } from '../../quantity/drills.ts';
 import { named } from '../shown.ts';
 
 /** Name of the drill of a size, `No. 30`; nothing where no drill has it. */
@@ -20,18 +20,4 @@ export const drillNumber: TradeFunction = {
 		throw new TradeError(`${name.slice(0, 20)} is no number drill.`);
 	},
 	show: named('number of')
-};
-
-/** Size of the largest number drill under a size by more than a thousandth; No. 60 is the last. */
-export const numberDrillUnder: TradeFunction = {
-	takes: ['length'],
-	gives: 'length',
-	run: (size: number) => {
-		for (let number = 1; number <= 60; number++) {
-			const drill = numberDrill(number)?.valueOf() ?? 0;
-			if (drill < size - 0.001) return drill;
-		}
-		throw new TradeError('No number drill is under that size.');
-	},
-	show: named('number drill under')
 };

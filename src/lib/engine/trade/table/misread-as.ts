@@ -30,10 +30,10 @@ const moves: Readonly<
 	twoBelow: [2, 0, 'two rows below'],
 	left: [0, -1, 'one column left of'],
 	right: [0, 1, 'one column right of'],
-	aboveLeft: [-1, -1, 'one row above and one column left of'],
-	aboveRight: [-1, 1, 'one row above and one column right of'],
-	belowLeft: [1, -1, 'one row below and one column left of'],
-	belowRight: [1, 1, 'one row below and one column right of']
+	aboveLeft: [-1, -1, 'a row above and a column left of'],
+	aboveRight: [-1, 1, 'a row above and a column right of'],
+	belowLeft: [1, -1, 'a row below and a column left of'],
+	belowRight: [1, 1, 'a row below and a column right of']
 };
 
 /** The name that formulas call a misread look-up by: `finalDrill`, `above` → `finalDrillAbove`. */
