@@ -51,16 +51,18 @@ describe('a method worked with slips', () => {
 		expect(positions).toEqual(world.single('oneMargin').positions);
 	});
 
-	test('carries the steps before as a shop does, or cut off, and the step itself too', () => {
+	test('carries the steps before as a shop does, cut off, or to a place more, and the step itself too', () => {
 		// 9.5 in 6 spaces is 1.58333…
-		expect(world.carried('more', 'pitch')).toEqual([9.5 / 6, 1.583, 9.5 / 6, 1.583]);
+		const each = [9.5 / 6, 1.583];
+		expect(world.carried('more', 'pitch')).toEqual([...each, ...each, ...each]);
 		// In 3 spaces it is 3.16666…
-		const [rounded, , cut] = new World(shelfTask, { spaces: 3 }).carried(
+		const [rounded, , cut, , finer] = new World(shelfTask, { spaces: 3 }).carried(
 			'spacesForHoles',
 			'positions'
 		);
 		expect(rounded).toEqual([0.4, 3.567, 6.734].map((one) => expect.closeTo(one, 9) as number));
 		expect(cut).toEqual([0.4, 3.566, 6.732].map((one) => expect.closeTo(one, 9) as number));
+		expect(finer).toEqual([0.4, 3.5667, 6.7334].map((one) => expect.closeTo(one, 9) as number));
 	});
 
 	test('rounds or cuts off what comes before a step, and not the step itself', () => {

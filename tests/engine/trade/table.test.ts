@@ -177,6 +177,10 @@ describe('the eye that slips', () => {
 		['twoAbove', 'That place is beyond the edge of the shim chart.'],
 		['left', 4],
 		['right', 6],
+		['aboveLeft', 1],
+		['aboveRight', 3],
+		['belowLeft', 7],
+		['belowRight', 9],
 		['between', 'There are no two rows that this lies between.']
 	])('%s of 0.2, hard', (misreading, value) => {
 		expect(slipped(shim, misreading, 0.2, 'hard')).toBe(value);
@@ -209,14 +213,20 @@ describe('the eye that slips', () => {
 		).toEqual({
 			rowUp: {
 				formula: 'shimAbove(gap, steel)',
+				act: 'made-up above',
+				rare: false,
 				says: 'One row too far up: that is the shim of a smaller gap.'
 			},
 			columnRight: {
 				formula: 'shimRight(gap, steel)',
+				act: 'made-up right',
+				rare: false,
 				says: 'One column too far right: that is another column.'
 			},
 			slope: {
 				formula: 'shimBetween(gap, steel)',
+				act: 'made-up between',
+				rare: false,
 				says: 'Worked out between two rows: the shim chart goes by steps, and there is nothing between them.'
 			}
 		});

@@ -1,6 +1,6 @@
 import type { Candidate, Question } from './question.ts';
 import { isActOf } from './same-act.ts';
-import { doubleSlips, singleSlips } from './slips.ts';
+import { doubleSlips, singleSlips, unusedSlips } from './slips.ts';
 import { type Cause, mostOffered, nameOf, offered } from './verdict.ts';
 import { mistyped, writingFaults } from './writing.ts';
 
@@ -56,13 +56,26 @@ export function explain(questions: readonly Question[]): Record<string, Cause> {
 	return causes;
 }
 
-/** A single cause is believed before two slips are looked for, and these before a wrong key. */
+/** A single cause is believed before one that speaks against a right entry, and that before two slips or a wrong key. */
 function candidatesFor(question: Question): Candidate[] {
-	for (const find of [singlesOf, doubleSlips, mistyped]) {
+	for (const find of [singlesOf, unusedSlips, singlesSoFar, doubleSlips, mistyped]) {
 		const found = find(question);
 		if (found.length > 0) return found;
 	}
 	return [];
+}
+
+/**
+ * Where a right entry further down speaks against every slip in the first wrong one: what was worked on
+ * with may have come out right by chance.
+ */
+function singlesSoFar(question: Question): Candidate[] {
+	const places = Object.keys(question.task.method.steps);
+	const place = places.indexOf(question.key);
+	const sheet = question.sheet.filter(({ key }) => places.indexOf(key) <= place);
+	const isFirst = question.worlds.length === 1;
+	const isLess = sheet.length < question.sheet.length;
+	return isFirst && isLess ? singleSlips({ ...question, sheet }) : [];
 }
 
 function singlesOf(question: Question): Candidate[] {
@@ -78,15 +91,15 @@ function singlesOf(question: Question): Candidate[] {
 /** Equal causes as one, with every entry they lead to. */
 function coverings(all: readonly (Candidate & { readonly key: string })[]): Covering[] {
 	const byName = new Map<string, Covering>();
-	for (const { cause, cost, rarity, support, key } of all) {
-		const name = actOf(cause, key);
+	for (const { cause, cost, rarity, support, act, key } of all) {
+		const name = act === undefined ? nameIn(cause, key) : `act ${act}`;
 		const before = byName.get(name);
 		const keys = before ? [...new Set([...before.keys, key])] : [key];
 		byName.set(name, {
-			cause,
-			causes: { ...before?.causes, [key]: cause },
+			cause: before?.cause ?? cause,
+			causes: { [key]: cause, ...before?.causes },
 			cost: Math.min(cost, before?.cost ?? cost),
-			rarity,
+			rarity: Math.min(rarity, before?.rarity ?? rarity),
 			support: Math.max(support, before?.support ?? 0),
 			keys
 		});
@@ -95,10 +108,10 @@ function coverings(all: readonly (Candidate & { readonly key: string })[]): Cove
 }
 
 /**
- * What somebody does once for several entries: a slip, factors for sizes, another unit. What else is
+ * The name of what somebody does once for several entries: a slip, factors for sizes, another unit. What else is
  * wrong with the writing of one entry is not what is wrong with another.
  */
-function actOf(cause: Cause, key: string): string {
+function nameIn(cause: Cause, key: string): string {
 	if (cause.kind === 'factor') return `factor of ${cause.of}`;
 	return cause.kind === 'slip' || cause.kind === 'unit' ? nameOf(cause) : `${key} ${nameOf(cause)}`;
 }

@@ -45,6 +45,8 @@ export interface Candidate {
 	readonly rarity: number;
 	/** How many wrong entries of earlier checks it leads to as well. */
 	readonly support: number;
+	/** What it is done as in other steps too: entries of one act have one cause. */
+	readonly act?: string | undefined;
 }
 
 export function kindOf({ task, key }: Question): Kind {

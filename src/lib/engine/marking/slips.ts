@@ -1,6 +1,8 @@
 import type { Value } from '../quantity/value.ts';
 import type { Entry, Kind } from '../quantity/kinds/kind.ts';
 import type { Values } from '../solver/compiled.ts';
+import type { Method } from '../solver/method.ts';
+import { differs } from '../solver/tolerance.ts';
 import { chanceOf } from './chance.ts';
 import {
 	type Candidate,
@@ -29,27 +31,88 @@ const costs = {
 	coarse: 0.8,
 	second: 0.2,
 	unused: 0.5,
-	notWorkedOn: 0.3
+	notWorkedOn: 0.3,
+	/** The same was not done in another step, or it was done in two. */
+	notAlike: 0.1,
+	twice: 0.06
 };
 
 /** More of a chance than this, and two slips are not named: both met often, or any. */
 const mostChance = { common: 0.12, seldom: 0.04 };
 
-/** Every single slip that leads to the entry. */
+/** Every single slip that leads to the entry, and every act that does: a slip made in two steps alike. */
 export function singleSlips(question: Question): Candidate[] {
+	return [...slipsAlone(question, madeCost), ...actsInTwo(question)];
+}
+
+/**
+ * Slips whose own step was entered right and then not worked on with. A stocked size is come to in so
+ * many ways that none is told of it.
+ */
+export function unusedSlips(question: Question): Candidate[] {
+	return kindOf(question).mistakes.stocked ? [] : slipsAlone(question, unusedCost);
+}
+
+type CostOf = (
+	question: Question,
+	world: World,
+	id: string,
+	carried: () => readonly Value[]
+) => number | null;
+
+function slipsAlone(question: Question, costBy: CostOf): Candidate[] {
 	return question.worlds.flatMap((world) => {
 		const hits: { readonly id: string; readonly found: Candidate }[] = [];
 		for (const id of idsIn(question, world)) {
 			const values = world.single(id);
 			const carried = () => world.carried(id, question.key);
-			const cost =
-				costOf(question, world, values, carried) ?? unusedCost(question, world, id, carried);
+			const cost = costBy(question, world, id, carried);
 			if (cost === null) continue;
 			// Of slips that are one act in this task, the first is told.
 			if (hits.some((hit) => isSameAct(question.task, hit.id, id))) continue;
-			hits.push({ id, found: candidate(question, { kind: 'slip', slips: [id] }, values, cost) });
+			const match = cost + (isElsewhereRight(question, world, id) ? costs.notAlike : 0);
+			hits.push({ id, found: candidate(question, { kind: 'slip', slips: [id] }, values, match) });
 		}
 		return hits.map(({ found }) => found);
+	});
+}
+
+/** Whether another slip of the same act would have shown in an entry that is right. */
+function isElsewhereRight({ task, sheet }: Question, world: World, id: string): boolean {
+	const { method } = task;
+	return partners(world, method, id).some((other) => {
+		const values = world.single(other);
+		return sheet.some(
+			({ key, state }) => state === 'right' && differs(method, key, world.base, values)
+		);
+	});
+}
+
+/** The slips of other steps that are the same act. */
+function partners(world: World, method: Method, id: string): readonly string[] {
+	const { act, step } = method.slips[id] ?? {};
+	if (act === undefined) return [];
+	return world.slipIds.filter((other) => {
+		const slip = method.slips[other];
+		return slip?.act === act && slip.step !== step;
+	});
+}
+
+/** Two slips of one act, made together, that lead to exactly the entry. */
+function actsInTwo(question: Question): Candidate[] {
+	const [world] = question.worlds;
+	if (!world) return [];
+	const { method } = question.task;
+	const ids = idsIn(question, world).filter((id) => !world.isIdle(id));
+	return ids.flatMap((id, i) => {
+		const others = partners(world, method, id).filter((other) => ids.includes(other));
+		const [other] = others;
+		if (other === undefined || others.length > 1 || ids.indexOf(other) < i) return [];
+		const values = world.together([id, other]);
+		const cost = costOf(question, world, values, () => []);
+		if (cost === null) return [];
+		const cause: SlipCause = { kind: 'slip', slips: [id, other] };
+		return [{ ...candidate(question, cause, values, cost), cost: costs.slip + costs.twice + cost }];
 	});
 }
 
@@ -146,7 +209,9 @@ function candidate(question: Question, cause: SlipCause, values: Values, match: 
 	const prior = cause.slips.map((id) => costs.slip + (question.told.includes(id) ? costs.told : 0));
 	const also = cause.also === undefined ? 0 : costs.slip;
 	const cost = prior.reduce((sum, one) => sum + one, also + match + rarity);
-	return { cause, cost, rarity, support: supportOf(question, values) };
+	const [id = '', other] = cause.slips;
+	const act = other === undefined && !cause.also ? method.slips[id]?.act : undefined;
+	return { cause, cost, rarity, support: supportOf(question, values), act };
 }
 
 /** What a match with these values costs; null when the entry is not what they lead to. */
@@ -162,6 +227,15 @@ function costOf(
 	const cost = matchCost(question, value, carried);
 	if (cost === null || isContradicted(question, world, values, unused)) return null;
 	return cost + strays(question, world);
+}
+
+function madeCost(
+	question: Question,
+	world: World,
+	id: string,
+	carried: () => readonly Value[]
+): number | null {
+	return costOf(question, world, world.single(id), carried);
 }
 
 /** The same where the slip's own step was entered right, and then not worked on with. */

@@ -75,16 +75,24 @@ export class World {
 		return values;
 	}
 
-	/** What it leads to at `last` where the steps were rounded as the shop carries them, or cut off there. */
+	/**
+	 * What it leads to at `last` where the steps were rounded as the shop carries them, cut off there, or
+	 * rounded to a place more.
+	 */
 	carried(id: string, last: string): readonly Value[] {
 		const { method } = this.#task;
 		const slips = { [stepOfSlip(method, id)]: id };
 		const round = carriedIn(method);
-		const cut = (value: Value, key: string) => {
-			const kind = kindAt(method, key);
-			const isRounded = kind.mistakes.coarse.length > 0 && !kind.mistakes.stocked;
-			return isRounded ? kind.map(value, (one) => cutTo(one, kind.fine)) : value;
-		};
+		const rounding =
+			(to: (one: number, kind: Kind) => number) =>
+			(value: Value, key: string): Value => {
+				const kind = kindAt(method, key);
+				const isRounded = kind.mistakes.coarse.length > 0 && !kind.mistakes.stocked;
+				return isRounded ? kind.map(value, (one) => to(one, kind)) : value;
+			};
+		const cut = rounding((one, { fine }) => cutTo(one, fine));
+		// As givens and steps are written out, a place more.
+		const finer = rounding((one, { fine }) => roundedTo(one, 10 * fine));
 		// A factor off a chart may be cut off itself.
 		const isRead = kindAt(method, last).dimension.formula === '';
 		const isFactor = (key: string) => {
@@ -95,10 +103,14 @@ export class World {
 			isFactor(key)
 				? kindAt(method, key).map(value, (one) => cutToFigures(one, printedFigures))
 				: value;
-		const ways = this.#places.some(isFactor) ? [round, cut, printed] : [round, cut];
+		const { given } = this.#task.drawn;
+		const written = Object.fromEntries(
+			Object.entries(given).map(([key, value]) => [key, finer(value, key)])
+		);
+		const ways = this.#places.some(isFactor) ? [round, cut, finer, printed] : [round, cut, finer];
 		return ways.flatMap((way) => {
 			const carry = (value: Value, key: string) => (key === last ? value : way(value, key));
-			const value = this.#worked({ slips, carry })[last];
+			const value = this.#worked({ slips, carry }, way === finer ? written : given)[last];
 			if (value === undefined) return [];
 			return [
 				value,
@@ -115,6 +127,12 @@ export class World {
 		const before = this.#places.slice(0, this.#place(second));
 		if (before.some((step) => values[step] === undefined)) return values;
 		return this.#with(values, second, key === undefined ? this.#put : this.#onlyFor(key));
+	}
+
+	/** The values that slips in different steps lead to, all made at once. */
+	together(ids: readonly string[]): Values {
+		const slips = ids.map((id) => [stepOfSlip(this.#task.method, id), id] as const);
+		return this.#worked({ slips: Object.fromEntries(slips) });
 	}
 
 	/**
@@ -146,9 +164,8 @@ export class World {
 		return this.#places.indexOf(stepOfSlip(this.#task.method, slipId));
 	}
 
-	#worked(changes: Changes): Values {
-		const { method, drawn } = this.#task;
-		return evaluateAsFar(method, drawn.given, { ...changes, values: this.#put });
+	#worked(changes: Changes, given = this.#task.drawn.given): Values {
+		return evaluateAsFar(this.#task.method, given, { ...changes, values: this.#put });
 	}
 
 	#with(values: Values, slipId: string, put = this.#put): Values {

@@ -26,6 +26,7 @@ import type { Cause } from './verdict.ts';
  */
 const costs = {
 	factor: 1,
+	used: 0.1,
 	rounding: { near: 1.04, far: 1.1 },
 	unit: 1.08,
 	swapped: 1.08,
@@ -43,7 +44,12 @@ export function writingFaults(question: Question): Candidate[] {
 		return value === undefined ? [] : [...misread(question, value), ...rounded(question, value)];
 	});
 	const factor = factorCause(question.task, question.key, question.entry);
-	if (factor) found.push({ cause: factor, cost: costs.factor, rarity: 0, support: 0 });
+	if (factor) {
+		// What was worked on with was meant as a size.
+		const isUsed = question.sheet.some(({ state }) => state === 'carried');
+		const cost = costs.factor + (isUsed ? costs.used : 0);
+		found.push({ cause: factor, cost, rarity: 0, support: 0 });
+	}
 	return [...found, ...roundedOnTheWay(question), ...inMillimetres(question), ...copied(question)];
 }
 
@@ -64,13 +70,19 @@ function rounded(question: Question, right: Value): Candidate[] {
 	const kind = kindOf(question);
 	const rounding = roundingIn(kind, entry, right);
 	if (!rounding) return [];
-	// A size that stands on a common rule already is hardly read off a coarser one.
+	// A size that stands on a common rule already is hardly read off a coarser one, and what was read
+	// off a rule is hardly typed in decimals.
 	// Nobody leaves one decimal where thousandths are wanted.
 	const isVeryCoarse = entry.grain * kind.fine >= 50;
 	const isRule = rounding.parts !== undefined;
 	const isSize = isRule && kind.numbers(right).every((one) => 64n % exactly(one).d === 0n);
+	const isTypedOut = isRule && entry.grain > 0 && entry.grain < 0.5;
 	const isFar =
-		kind.mistakes.stocked || isSize || isVeryCoarse || lostBy(kind, entry, right) > coarsely;
+		kind.mistakes.stocked ||
+		isSize ||
+		isTypedOut ||
+		isVeryCoarse ||
+		lostBy(kind, entry, right) > coarsely;
 	const cost = isFar ? costs.rounding.far : costs.rounding.near;
 	return [candidate({ kind: 'rounding', ...rounding }, cost)];
 }

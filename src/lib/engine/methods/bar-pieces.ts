@@ -22,7 +22,8 @@ export const barPieces = method({
 			slips: {
 				noKerf: slip(
 					'downTo(bar / piece, 1)',
-					'The kerf is left out, or not taken for every cut: every cut turns metal into chips.'
+					'The kerf is left out, or not taken for every cut: every cut turns metal into chips.',
+					{ act: 'kerf' }
 				),
 				lastCut: slip(
 					'downTo(bar / (piece + kerf), 1)',
@@ -49,7 +50,13 @@ export const barPieces = method({
 				),
 				up: slip(
 					'upTo((bar + kerf) / (piece + kerf), 1)',
-					'Rounded up: the last piece comes out short.'
+					'Rounded up: the last piece comes out short.',
+					// Whoever goes up mostly does so to a number that is nearer.
+					{ rare: true }
+				),
+				nearest: slip(
+					'nearest((bar + kerf) / (piece + kerf), 1)',
+					'Rounded up to the nearest whole number: the last piece comes out short.'
 				),
 				cuts: slip(
 					'downTo((bar + kerf) / (piece + kerf), 1) - 1',
@@ -65,7 +72,8 @@ export const barPieces = method({
 			slips: {
 				chipsKept: slip(
 					'count * piece',
-					'The kerfs are missing from the metal used: they are chips on the floor.'
+					'The kerfs are missing from the metal used: they are chips on the floor.',
+					{ act: 'kerf' }
 				),
 				kerfsOnly: slip('count * kerf', 'The kerfs only: the pieces use metal too.'),
 				kerfsOff: slip(

@@ -28,11 +28,13 @@ export const bendAllowance = method({
 			slips: {
 				legsForRadius: slip(
 					'0.01743 * R * degrees(180 deg - angle)',
-					'Radius term for the angle between the legs: N is the bend angle from flat.'
+					'Radius term for the angle between the legs: N is the bend angle from flat.',
+					{ act: 'legs' }
 				),
 				squareForRadius: slip(
 					'0.01743 * R * 90',
-					'Radius term for 90°: this bend has another angle.'
+					'Radius term for 90°: this bend has another angle.',
+					{ act: 'square' }
 				),
 				radiusTenfold: slip(
 					'0.1743 * R * degrees(angle)',
@@ -76,11 +78,13 @@ export const bendAllowance = method({
 			slips: {
 				legsForThickness: slip(
 					'0.0078 * T * degrees(180 deg - angle)',
-					'Thickness term for the angle between the legs: N is the bend angle from flat.'
+					'Thickness term for the angle between the legs: N is the bend angle from flat.',
+					{ act: 'legs' }
 				),
 				squareForThickness: slip(
 					'0.0078 * T * 90',
-					'Thickness term for 90°: this bend has another angle.'
+					'Thickness term for 90°: this bend has another angle.',
+					{ act: 'square' }
 				),
 				thicknessTenfold: slip(
 					'0.078 * T * degrees(angle)',

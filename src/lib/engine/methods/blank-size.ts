@@ -49,7 +49,8 @@ export const blankSize = method({
 			slips: {
 				oneEnd: slip(
 					'endTrim',
-					'Trim for one end only, or half of it at each: both ends take all of it.'
+					'Trim for one end only, or half of it at each: both ends take all of it.',
+					{ act: 'one side' }
 				),
 				halfEnd: slip(
 					'trimmedEnds * endTrim / 2',
@@ -64,10 +65,13 @@ export const blankSize = method({
 					'As many ends as edges: count the ends that are trimmed.',
 					{ rare: true }
 				),
-				bothEnds: slip('2 * endTrim', 'Trim for both ends: only one end is trimmed.'),
+				bothEnds: slip('2 * endTrim', 'Trim for both ends: only one end is trimmed.', {
+					act: 'both sides'
+				}),
 				edgeTrimOnLength: slip(
 					'trimmedEnds * edgeTrim',
-					'The trim of the long edges was used at the ends.'
+					'The trim of the long edges was used at the ends.',
+					{ act: 'other trim' }
 				)
 			}
 		}),
@@ -90,11 +94,13 @@ export const blankSize = method({
 				),
 				noEndTrim: slip(
 					'finishedLength',
-					'No trim on the length: nothing is left to cut to the line.'
+					'No trim on the length: nothing is left to cut to the line.',
+					{ act: 'no trim' }
 				),
 				endTrimOff: slip(
 					'finishedLength - addedLength',
-					'The trim was taken off the length: it is added to the finished size.'
+					'The trim was taken off the length: it is added to the finished size.',
+					{ act: 'trim off' }
 				)
 			}
 		}),
@@ -107,7 +113,8 @@ export const blankSize = method({
 			slips: {
 				oneEdge: slip(
 					'edgeTrim',
-					'Trim for one long edge only, or half of it at each: both take all of it.'
+					'Trim for one long edge only, or half of it at each: both take all of it.',
+					{ act: 'one side' }
 				),
 				halfEdge: slip(
 					'trimmedEdges * edgeTrim / 2',
@@ -124,10 +131,13 @@ export const blankSize = method({
 					'The trim of the length was added to the width.',
 					{ rare: true }
 				),
-				bothEdges: slip('2 * edgeTrim', 'Trim for both long edges: only one of them is trimmed.'),
+				bothEdges: slip('2 * edgeTrim', 'Trim for both long edges: only one of them is trimmed.', {
+					act: 'both sides'
+				}),
 				endTrimOnWidth: slip(
 					'trimmedEdges * endTrim',
-					'The trim of the ends was used at the long edges.'
+					'The trim of the ends was used at the long edges.',
+					{ act: 'other trim' }
 				)
 			}
 		}),
@@ -140,11 +150,13 @@ export const blankSize = method({
 			slips: {
 				noEdgeTrim: slip(
 					'finishedWidth',
-					'No trim on the width: nothing is left to cut to the line.'
+					'No trim on the width: nothing is left to cut to the line.',
+					{ act: 'no trim' }
 				),
 				edgeTrimOff: slip(
 					'finishedWidth - addedWidth',
-					'The trim was taken off the width: it is added to the finished size.'
+					'The trim was taken off the width: it is added to the finished size.',
+					{ act: 'trim off' }
 				)
 			}
 		})

@@ -36,11 +36,18 @@ export const piecesPerSheet = method({
 				slips: {
 					noKerfAlong: slip(
 						'downTo(sheetLength / pieceLength, 1)',
-						'The kerf is left out along the sheet: every cut takes metal.'
+						'The kerf is left out along the sheet: every cut takes metal.',
+						{ act: 'kerf' }
 					),
 					upAlong: slip(
 						'upTo((sheetLength + kerf) / (pieceLength + kerf), 1)',
-						'Rounded up along the sheet: the last blank runs off the end.'
+						'Rounded up along the sheet: the last blank runs off the end.',
+						{ rare: true, act: 'up' }
+					),
+					nearestAlong: slip(
+						'nearest((sheetLength + kerf) / (pieceLength + kerf), 1)',
+						'Rounded up to the nearest whole number along the sheet: the last blank is short.',
+						{ act: 'up' }
 					)
 				}
 			}
@@ -55,11 +62,18 @@ export const piecesPerSheet = method({
 				slips: {
 					noKerfAcross: slip(
 						'downTo(sheetWidth / pieceWidth, 1)',
-						'The kerf is left out across the sheet: every cut takes metal.'
+						'The kerf is left out across the sheet: every cut takes metal.',
+						{ act: 'kerf' }
 					),
 					upAcross: slip(
 						'upTo((sheetWidth + kerf) / (pieceWidth + kerf), 1)',
-						'Rounded up across the sheet: the last row runs off the edge.'
+						'Rounded up across the sheet: the last row runs off the edge.',
+						{ rare: true, act: 'up' }
+					),
+					nearestAcross: slip(
+						'nearest((sheetWidth + kerf) / (pieceWidth + kerf), 1)',
+						'Rounded up to the nearest whole number across the sheet: the last row is short.',
+						{ act: 'up' }
 					)
 				}
 			}
@@ -117,11 +131,18 @@ export const piecesPerSheet = method({
 				slips: {
 					noKerfTurnedAlong: slip(
 						'downTo(sheetLength / pieceWidth, 1)',
-						'The kerf is left out along the sheet, with the blanks turned.'
+						'The kerf is left out along the sheet, with the blanks turned.',
+						{ act: 'kerf' }
 					),
 					upTurnedAlong: slip(
 						'upTo((sheetLength + kerf) / (pieceWidth + kerf), 1)',
-						'Rounded up along the sheet with the blanks turned: the last blank runs off the end.'
+						'Rounded up along the sheet with the blanks turned: the last blank runs off the end.',
+						{ rare: true, act: 'up' }
+					),
+					nearestTurnedAlong: slip(
+						'nearest((sheetLength + kerf) / (pieceWidth + kerf), 1)',
+						'Rounded up to the nearest whole number along the sheet with the blanks turned: the last blank is short.',
+						{ act: 'up' }
 					)
 				}
 			}
@@ -136,11 +157,18 @@ export const piecesPerSheet = method({
 				slips: {
 					noKerfTurnedAcross: slip(
 						'downTo(sheetWidth / pieceLength, 1)',
-						'The kerf is left out across the sheet, with the blanks turned.'
+						'The kerf is left out across the sheet, with the blanks turned.',
+						{ act: 'kerf' }
 					),
 					upTurnedAcross: slip(
 						'upTo((sheetWidth + kerf) / (pieceLength + kerf), 1)',
-						'Rounded up across the sheet with the blanks turned: the last row runs off the edge.'
+						'Rounded up across the sheet with the blanks turned: the last row runs off the edge.',
+						{ rare: true, act: 'up' }
+					),
+					nearestTurnedAcross: slip(
+						'nearest((sheetWidth + kerf) / (pieceLength + kerf), 1)',
+						'Rounded up to the nearest whole number across the sheet with the blanks turned: the last row is short.',
+						{ act: 'up' }
 					)
 				}
 			}
@@ -154,6 +182,16 @@ export const piecesPerSheet = method({
 
 			...counted,
 			slips: {
+				rowsAdded: slip(
+					'alongLength + acrossWidth',
+					'The counts along and across were added: rows times blanks in a row gives the number.',
+					{ rare: true }
+				),
+				cutsForBlanks: slip(
+					'(alongLength - 1) * (acrossWidth - 1)',
+					'One too few each way, as there are cuts between them: count the blanks.',
+					{ rare: true }
+				),
 				alongOnly: slip(
 					'lengthwise',
 					'Only one way was tried: turned a quarter, more blanks come out.'
@@ -165,7 +203,8 @@ export const piecesPerSheet = method({
 				),
 				bothWays: slip(
 					'lengthwise + crosswise',
-					'Both ways were added: the sheet can be cut one way only.'
+					'Both ways were added: the sheet can be cut one way only.',
+					{ rare: true }
 				)
 			}
 		})

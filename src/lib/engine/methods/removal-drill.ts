@@ -52,6 +52,11 @@ export const removalDrill = method({
 					'One number under the final drill, as No. 31 in a No. 30 hole; this asks for Fig. 4-98, 1/32 in under the shank.',
 					{ rare: true }
 				),
+				numberUnder: slip(
+					'numberDrillUnder(D - (1/32 in))',
+					'The number drill next under is smaller than asked for: 1/32 in under the shank is a fraction drill.',
+					{ rare: true }
+				),
 				smallerFinal: slip(
 					'finalDrillAbove(D)',
 					'The final drill of the next smaller rivet is near; this asks for Fig. 4-98, 1/32 in under the shank.',

@@ -49,7 +49,8 @@ export const rivetNumberReading = method({
 			slips: {
 				firstForLength: slip(
 					'dashAfterLetters(number)',
-					'The number after the letters is the diameter; the length stands after the dash.'
+					'The number after the letters is the diameter; the length stands after the dash.',
+					{ act: 'exchanged' }
 				)
 			}
 		}),

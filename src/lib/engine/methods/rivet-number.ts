@@ -55,6 +55,11 @@ export const rivetNumber = method({
 					'D / (1/16 in)',
 					'The diameter was counted in 16ths; it goes by 32nds, only the length by 16ths.'
 				),
+				diameterAsWritten: slip(
+					'topNumber(D)',
+					'The top number of the fraction was taken as it stands: count the 32nds in it.',
+					{ rare: true }
+				),
 				diameterIn64ths: slip(
 					'D / (1/64 in)',
 					'The diameter was counted in 64ths; it goes by 32nds.'
@@ -66,7 +71,8 @@ export const rivetNumber = method({
 				),
 				lengthForDiameter: slip(
 					'length / (1/16 in)',
-					'That is the dash number of the length; the diameter comes first.'
+					'That is the dash number of the length; the diameter comes first.',
+					{ act: 'exchanged' }
 				)
 			}
 		}),
@@ -80,6 +86,11 @@ export const rivetNumber = method({
 				lengthIn32nds: slip(
 					'length / (1/32 in)',
 					'The length was counted in 32nds; it goes by 16ths, only the diameter by 32nds.'
+				),
+				lengthAsWritten: slip(
+					'topNumber(length)',
+					'The top number of the fraction was taken as it stands: count the 16ths in it.',
+					{ rare: true }
 				),
 				lengthIn8ths: slip(
 					'length / (1/8 in)',
@@ -103,7 +114,8 @@ export const rivetNumber = method({
 				lengthInInches: slip('length / (1 in)', 'That is the length in inches: count its 16ths.'),
 				diameterForLength: slip(
 					'D / (1/32 in)',
-					'That is the dash number of the diameter; the length stands after the dash.'
+					'That is the dash number of the diameter; the length stands after the dash.',
+					{ act: 'exchanged' }
 				)
 			}
 		}),

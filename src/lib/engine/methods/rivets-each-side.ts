@@ -24,7 +24,11 @@ export const rivetsEachSide = method({
 					rowUp: 'above',
 					rowDown: 'below',
 					columnLeft: 'left',
-					columnRight: 'right'
+					columnRight: 'right',
+					upAndLeft: 'aboveLeft',
+					upAndRight: 'aboveRight',
+					downAndLeft: 'belowLeft',
+					downAndRight: 'belowRight'
 				}),
 				lapShare: slip(
 					'0.75 * perInchOfWidth(T, D)',

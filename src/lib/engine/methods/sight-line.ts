@@ -128,7 +128,8 @@ export const sightLine = method({
 				added:
 					'Setback taken off: the mold line lies a setback past the bend tangent line, so it is added.',
 				inside:
-					'T added to the flat: the leg reaches a setback past the bend tangent line, not a thickness.'
+					'T added to the flat: the leg reaches a setback past the bend tangent line, not a thickness.',
+				lessRadius: 'R added after the setback: the setback has R in it.'
 			}
 		}
 	},

@@ -130,7 +130,7 @@ function strained(text: string, { formula }: Pick<Slip, 'formula'>, functions: F
 
 function slipSource(
 	key: string,
-	slip: Pick<Slip, 'formula' | 'rare'>,
+	slip: Pick<Slip, 'formula' | 'rare' | 'act'>,
 	known: Names,
 	step: Named | undefined,
 	functions: Functions,
@@ -144,7 +144,8 @@ function slipSource(
 			`${at}: a slip must give the same kind of value as its step; check its units and what it adds up`
 		);
 	const rare = slip.rare ? ', rare: true' : '';
-	return source(key, term, `{${worked(term, known)}, ${along(term)}${rare}}`);
+	const act = slip.act === undefined ? '' : `, act: ${JSON.stringify(slip.act)}`;
+	return source(key, term, `{${worked(term, known)}, ${along(term)}${rare}${act}}`);
 }
 
 function limitSource(limit: Limit, names: Names, functions: Functions, where: string): string {

@@ -38,7 +38,9 @@ export interface CompiledUnit {
 	/** The values of a method in an object with a slot for every given and step. */
 	readonly copy?: (values: Values) => Record<string, Value>;
 	readonly steps: Readonly<Record<string, CompiledStep>>;
-	readonly slips: Readonly<Record<string, CompiledSlip & { readonly rare?: true }>>;
+	readonly slips: Readonly<
+		Record<string, CompiledSlip & { readonly rare?: true; readonly act?: string }>
+	>;
 	readonly limits: readonly CompiledLimit[];
 }
 

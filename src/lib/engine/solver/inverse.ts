@@ -129,7 +129,7 @@ function wantedStep({ id, given: known }: Method, want: string, inverse: Rooted)
 
 /** A slip made the other way round, told in the words of the inverse. */
 function turnedSlip(slip: Slip, want: string, says: () => string): Slip {
-	const { rare, id, from } = slip;
+	const { rare, act, id, from } = slip;
 	const text = {
 		get formula() {
 			return slip.formula;
@@ -138,7 +138,7 @@ function turnedSlip(slip: Slip, want: string, says: () => string): Slip {
 			return says();
 		}
 	};
-	return laidSlip(text, {}, { step: want, rare, id, from });
+	return laidSlip(text, {}, { step: want, rare, act, id, from });
 }
 
 interface Search {

@@ -113,8 +113,8 @@ class Whole {
 	#addSlip(slip: Slip, rare: boolean, names: Readonly<Record<string, string>>): void {
 		const step = names[slip.step] ?? slip.step;
 		if (this.#slips.some((one) => one.step === step && one.id === slip.id)) return;
-		const { id, from } = slip;
-		this.#slips.push(laidSlip(slip, names, { step, rare, id, from: within(from, names) }));
+		const { id, act, from } = slip;
+		this.#slips.push(laidSlip(slip, names, { step, rare, act, id, from: within(from, names) }));
 	}
 
 	/** Whether the very same step is there already; another one of its name is refused. */

@@ -19,10 +19,11 @@ export function laterSlips(
 	uses: Readonly<Record<string, readonly string[]>> = {}
 ): Record<string, SlipText> {
 	const compiled = Object.entries(unitOf(unit).slips).slice(from, to);
-	const slips = compiled.map(([id, { rare = false }]): [string, SlipText] => [
+	const slips = compiled.map(([id, { rare = false, act }]): [string, SlipText] => [
 		id,
 		{
 			rare,
+			act,
 			uses: uses[id] ?? [],
 			get formula() {
 				return toldOf(unit).slips[id]?.formula ?? '';

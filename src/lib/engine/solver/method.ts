@@ -56,6 +56,8 @@ export interface Slip {
 	readonly formula: string;
 	readonly says: string;
 	readonly rare: boolean;
+	/** The act that it is, where the same is done in other steps: slips of one act are one mistake. */
+	readonly act?: string | undefined;
 	/** Its id within its step's skill, as it stands in learners' records. */
 	readonly id: string;
 	readonly from: Origin;

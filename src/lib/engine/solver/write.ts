@@ -26,6 +26,8 @@ export interface SlipText {
 	readonly says: string;
 	/** Whether it is seldom made: another slip that explains an answer as well is believed first. */
 	readonly rare: boolean;
+	/** What is done alike in several steps, such as reading the row above: slips of one act are one mistake. */
+	readonly act?: string | undefined;
 	/** The names it is worked from, where its formula is told later. */
 	readonly uses?: readonly string[];
 }
@@ -76,8 +78,17 @@ export function step(formula: string, label: string, options: StepOptions = {}):
 	return { formula, label, symbol, asks, kind, rule, tolerance, slips: options.slips ?? {} };
 }
 
-export function slip(formula: string, says: string, { rare = false } = {}): SlipText {
-	return { formula, says, rare };
+interface SlipOptions {
+	rare?: boolean;
+	act?: string;
+}
+
+export function slip(
+	formula: string,
+	says: string,
+	{ rare = false, act }: SlipOptions = {}
+): SlipText {
+	return { formula, says, rare, ...(act !== undefined && { act }) };
 }
 
 /** @param id stands in learners' records: never used again for something else */
@@ -196,7 +207,11 @@ function laidOut(
 		const from = origin(id, key);
 		const laid = { ...notes, skill: `${id}/${key}`, from };
 		const own = Object.entries(slips).map(([slipId, text]) =>
-			laidSlip(text, {}, { step: key, rare: text.rare, id: slipId, from: origin(id, slipId) })
+			laidSlip(
+				text,
+				{},
+				{ step: key, rare: text.rare, act: text.act, id: slipId, from: origin(id, slipId) }
+			)
 		);
 		return [laid, own];
 	}
@@ -217,6 +232,7 @@ function laidOut(
 		laidSlip(text, names, {
 			step: key,
 			rare: text.rare || rare.includes(slipId),
+			act: text.act,
 			id: slipId,
 			from: origin(unit, slipId, names)
 		})

@@ -45,13 +45,15 @@ export const rules = [
 		'count',
 		'part of a piece counted: rounded up',
 		({ bar, piece, kerf }, { count }) => off(up(bar / (piece + kerf), 1), count, number),
-		'up'
+		'up',
+		'nearest'
 	),
 	rare(
 		'count',
 		'rounded to the nearest',
 		({ bar, piece, kerf }, { count }) => off(Math.round(bar / (piece + kerf)), count, number),
-		'up'
+		'up',
+		'nearest'
 	),
 	common('count', 'not rounded at all', ({ bar, piece, kerf }, { count }) =>
 		off(bar / (piece + kerf), count, (value) => value.toFixed(2))

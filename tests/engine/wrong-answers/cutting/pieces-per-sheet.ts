@@ -90,7 +90,10 @@ export const rules = [
 		'upAlong',
 		'upAcross',
 		'upAcross+upAlong',
-		'upBoth'
+		'upBoth',
+		'nearestAlong',
+		'nearestAcross',
+		'nearestAcross+nearestAlong'
 	),
 	common(
 		'lengthwise',
@@ -105,7 +108,10 @@ export const rules = [
 		'upAlong',
 		'upAcross',
 		'upAcross+upAlong',
-		'upBoth'
+		'upBoth',
+		'nearestAlong',
+		'nearestAcross',
+		'nearestAcross+nearestAlong'
 	),
 	common(
 		'lengthwise',
@@ -156,7 +162,8 @@ export const rules = [
 		'lengthwise',
 		'one row more squeezed in',
 		(given, { lengthwise }) => off(along(given) * (across(given) + 1), lengthwise, number),
-		'upAcross'
+		'upAcross',
+		'nearestAcross'
 	),
 	rare('lengthwise', 'a slip of one in the product', (_, { lengthwise }) => number(lengthwise - 1)),
 	rare('lengthwise', 'a 48 by 120 sheet taken for one of 48 by 96', (given, { lengthwise }) =>
@@ -216,7 +223,10 @@ export const rules = [
 		'upAlong',
 		'upAcross',
 		'upAcross+upAlong',
-		'upBoth'
+		'upBoth',
+		'nearestAlong',
+		'nearestAcross',
+		'nearestAcross+nearestAlong'
 	),
 	common(
 		'count',
@@ -231,7 +241,10 @@ export const rules = [
 		'upAlong',
 		'upAcross',
 		'upAcross+upAlong',
-		'upBoth'
+		'upBoth',
+		'nearestAlong',
+		'nearestAcross',
+		'nearestAcross+nearestAlong'
 	),
 	common(
 		'count',
@@ -244,7 +257,8 @@ export const rules = [
 		'rows added, not multiplied',
 		(given, { count }) => off(along(given) + across(given), count, number),
 		'addedUp',
-		'addedUp+alongOnly'
+		'addedUp+alongOnly',
+		'rowsAdded'
 	),
 	common('count', 'strips filled both ways: mixed layout', (given, { count }) => {
 		const strip = given.sheetWidth - across(given) * given.pieceWidth;
@@ -269,6 +283,7 @@ export const rules = [
 		'count',
 		'cuts counted, not blanks',
 		(given, { count }) => off((along(given) - 1) * (across(given) - 1), count, number),
-		'cutsCounted'
+		'cutsCounted',
+		'cutsForBlanks'
 	)
 ];

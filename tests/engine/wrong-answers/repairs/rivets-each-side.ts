@@ -98,8 +98,8 @@ const misread = [
 	['common', 'one column to the left: the smaller rivet', aside(0, -1), 'columnLeft'],
 	['common', 'one column to the right: the larger rivet', aside(0, 1), 'columnRight'],
 	['rare', 'the table for bare sheet', aside(0, 0, bareSheet)],
-	['rare', 'one row down and one column left', aside(1, -1)],
-	['rare', 'one row up and one column right', aside(-1, 1)]
+	['rare', 'one row down and one column left', aside(1, -1), 'downAndLeft'],
+	['rare', 'one row up and one column right', aside(-1, 1), 'upAndRight']
 ] as const;
 
 const write = { common, rare };

@@ -36,7 +36,8 @@ export const allowanceOfBend = piece(
 
 			allowSquare: slip(
 				'(0.01743 * R + 0.0078 * T) * 90',
-				'Bend allowance for 90°: this bend has another angle.'
+				'Bend allowance for 90°: this bend has another angle.',
+				{ act: 'square' }
 			),
 			allowSwapped: slip(
 				'(0.0078 * R + 0.01743 * T) * degrees(angle)',
@@ -57,7 +58,8 @@ export const allowanceOfBend = piece(
 			),
 			allowLegs: slip(
 				'bendAllowance(R, T, 180 deg - angle)',
-				'Bend allowance for the angle between the legs: N is the bend angle from flat.'
+				'Bend allowance for the angle between the legs: N is the bend angle from flat.',
+				{ act: 'legs' }
 			),
 			allowSetback: slip(
 				'setbackK(angle) * (R + T)',

@@ -16,7 +16,8 @@ export const diameterDash = piece(
 		slips: {
 			lastForDiameter: slip(
 				'dashAtEnd(number)',
-				'The number after the dash is the length; the diameter stands before it.'
+				'The number after the dash is the length; the diameter stands before it.',
+				{ act: 'exchanged' }
 			)
 		}
 	})

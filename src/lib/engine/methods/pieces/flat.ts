@@ -27,8 +27,13 @@ export const flat = piece(
 			inside: slip(
 				'leg - T',
 				'T taken off the leg: a flat ends at the bend tangent line, a setback from the mold line.'
+			),
+			lessRadius: slip(
+				'leg - taken - R',
+				'R taken off after the setback: the setback has R in it.',
+				{ rare: true }
 			)
 		}
 	}),
-	{ T: given(length, 'Thickness') }
+	{ T: given(length, 'Thickness'), R: given(fraction, 'Inside bend radius') }
 );

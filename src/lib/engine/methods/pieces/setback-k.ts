@@ -16,7 +16,8 @@ export const setbackFactor = piece(
 		slips: {
 			legs: slip(
 				'setbackK(180 deg - angle)',
-				'K for the angle between the legs: the bend angle counts from flat.'
+				'K for the angle between the legs: the bend angle counts from flat.',
+				{ act: 'legs' }
 			),
 
 			rowBefore: slip(
@@ -32,7 +33,7 @@ export const setbackFactor = piece(
 				'0.445 is the place of the neutral line in the thickness: K for setback is the tangent of half the bend angle.',
 				{ rare: true }
 			),
-			square: slip('1', 'K taken as 1: it is 1 only for a bend of 90°.'),
+			square: slip('1', 'K taken as 1: it is 1 only for a bend of 90°.', { act: 'square' }),
 			whole: slip(
 				'setbackK(360 deg - max(2 * angle, 360 deg - 2 * angle))',
 				'Tangent of the whole bend angle: K is the tangent of half of it.',

@@ -31,6 +31,11 @@ export const stockedLength = piece(
 				'2 * upTo(needed, 1/16 in)',
 				'Twice as long: a length and its dash number count 16ths, neither 32nds nor 8ths.'
 			),
+			topAsDash: slip(
+				'2 * upTo(needed, 1/32 in)',
+				'The top number of the length in 32nds was taken for its dash number: that counts 16ths.',
+				{ rare: true }
+			),
 			oneMore: slip(
 				'upTo(needed, 1/16 in) + (1/16 in)',
 				'One size too long: driven, the extra shank can bend over.'

@@ -8,7 +8,18 @@ import { cellAt, keyAt, rowOf } from './reading.ts';
 import type { Table } from './table.ts';
 
 /** Where the eye lands beside the wanted cell. */
-export type Misreading = 'above' | 'below' | 'twoAbove' | 'twoBelow' | 'left' | 'right' | 'between';
+export type Misreading =
+	| 'above'
+	| 'below'
+	| 'twoAbove'
+	| 'twoBelow'
+	| 'left'
+	| 'right'
+	| 'aboveLeft'
+	| 'aboveRight'
+	| 'belowLeft'
+	| 'belowRight'
+	| 'between';
 
 const moves: Readonly<
 	Record<Exclude<Misreading, 'between'>, readonly [down: number, right: number, shown: string]>
@@ -18,7 +29,11 @@ const moves: Readonly<
 	twoAbove: [-2, 0, 'two rows above'],
 	twoBelow: [2, 0, 'two rows below'],
 	left: [0, -1, 'one column left of'],
-	right: [0, 1, 'one column right of']
+	right: [0, 1, 'one column right of'],
+	aboveLeft: [-1, -1, 'a row above and a column left of'],
+	aboveRight: [-1, 1, 'a row above and a column right of'],
+	belowLeft: [1, -1, 'a row below and a column left of'],
+	belowRight: [1, 1, 'a row below and a column right of']
 };
 
 /** The name that formulas call a misread look-up by: `finalDrill`, `above` → `finalDrillAbove`. */
@@ -28,7 +43,8 @@ export function misreadName(lookUp: string, misreading: Misreading): string {
 
 /**
  * The ways a look-up can be misread. A table of one row has no row above; a neighbouring column
- * must hold the same kind; and only where a table goes by steps is it wrong to read between rows.
+ * must hold the same kind; row and column are both missed only where both are looked for; and only
+ * where a table goes by steps is it wrong to read between rows.
  */
 export function misreadingsOf({ table, column, gives }: LookUp): Misreading[] {
 	const beside = (right: number) =>
@@ -36,6 +52,7 @@ export function misreadingsOf({ table, column, gives }: LookUp): Misreading[] {
 			? table.columns.keys.length > 1
 			: table.holds[column + right]?.kind.dimension.name === gives;
 	const several = table.rows.keys.length > 1;
+	const aslant = several && column === null && table.columns.keys.length > 1;
 	const can: Readonly<Record<Misreading, boolean>> = {
 		above: several,
 		below: several,
@@ -43,6 +60,10 @@ export function misreadingsOf({ table, column, gives }: LookUp): Misreading[] {
 		twoBelow: several,
 		left: beside(-1),
 		right: beside(1),
+		aboveLeft: aslant,
+		aboveRight: aslant,
+		belowLeft: aslant,
+		belowRight: aslant,
 		between: several && table.stepped && gives !== word.dimension.name
 	};
 	return (Object.keys(can) as Misreading[]).filter((one) => can[one]);

@@ -1,10 +1,11 @@
-import type { SlipText } from '../../solver/write.ts';
+import { slip, type SlipText } from '../../solver/write.ts';
 import type { LookUp } from './look-up.ts';
 import { type Misreading, misreadingsOf, misreadName } from './misread-as.ts';
 
 /**
  * Slips of a step that looks a value up: ids for the misreadings wanted, `{ rowUp: 'above' }`.
- * `given` is what the formula hands to the look-up: `alloy, T`.
+ * `given` is what the formula hands to the look-up: `alloy, T`. Seldom made are those that miss row
+ * and column.
  */
 export function misread<const I extends string>(
 	lookUp: LookUp,
@@ -16,10 +17,16 @@ export function misread<const I extends string>(
 			throw new Error(`${id}: ${lookUp.table.id} cannot be misread ${misreading}`);
 		}
 		const formula = `${misreadName(lookUp.name, misreading)}(${given})`;
-		return [id, { formula, says: sentence(lookUp, misreading) }];
+		const rare = aslant.includes(misreading);
+		return [
+			id,
+			slip(formula, sentence(lookUp, misreading), { rare, act: `${lookUp.table.id} ${misreading}` })
+		];
 	});
 	return Object.fromEntries(slips) as Record<I, SlipText>;
 }
+
+const aslant: readonly Misreading[] = ['aboveLeft', 'aboveRight', 'belowLeft', 'belowRight'];
 
 function sentence(lookUp: LookUp, misreading: Misreading): string {
 	const { words, table } = lookUp;
@@ -38,6 +45,14 @@ function sentence(lookUp: LookUp, misreading: Misreading): string {
 			return `One column too far left: that is ${beside(lookUp, -1)}.`;
 		case 'right':
 			return `One column too far right: that is ${beside(lookUp, 1)}.`;
+		case 'aboveLeft':
+			return 'One row too far up and one column too far left.';
+		case 'aboveRight':
+			return 'One row too far up and one column too far right.';
+		case 'belowLeft':
+			return 'One row too far down and one column too far left.';
+		case 'belowRight':
+			return 'One row too far down and one column too far right.';
 		case 'between':
 			return `Worked out between two rows: ${table.called} goes by steps, and there is nothing between them.`;
 	}
