@@ -133,3 +133,9 @@ async function choose(page: Page, selector: string, answer: string): Promise<voi
 	}
 	throw new Error(`the keyboard does not choose ${answer}`);
 }
+
+/** Why the plan chose the task that is open, as “Why now” tells it. */
+export async function whyNow(page: Page): Promise<string> {
+	const told = page.getByRole('button', { name: 'Why now' }).locator('+ [popover]');
+	return (await told.filter({ hasNotText: 'is being looked up' }).textContent()) ?? '';
+}

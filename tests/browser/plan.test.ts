@@ -10,7 +10,14 @@ import { withSlip } from '../../src/lib/engine/solver/evaluate.ts';
 import { readICalendar } from '../engine/schedule/read-icalendar.ts';
 import { isSound } from './axe.ts';
 import { logged } from './dump.ts';
-import { answerByKeyboard, askWhole, openTask, rightAnswers, wrongAnswers } from './keyboard.ts';
+import {
+	answerByKeyboard,
+	askWhole,
+	openTask,
+	rightAnswers,
+	whyNow,
+	wrongAnswers
+} from './keyboard.ts';
 import { skillOf } from '../../src/lib/engine/schedule/syllabus.ts';
 import { test } from './site-test.ts';
 import { loadReader } from '../../src/lib/engine/quantity/reader.ts';
@@ -93,8 +100,7 @@ async function work(page: Page, misses: number): Promise<Met[]> {
 	for (;;) {
 		const task = await openTask(page);
 		await askWhole(page);
-		const reason = page.locator('.before', { hasText: 'Why this task now' });
-		const why = (await reason.textContent()) ?? '';
+		const why = await whyNow(page);
 		let missed: string | null = null;
 		if ((await page.locator('[data-answer], [data-answer-choice]').count()) > 0) {
 			await page.clock.fastForward(120_000);

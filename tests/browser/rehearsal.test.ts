@@ -7,7 +7,7 @@ import { optionTexts, type Question } from '../../src/lib/engine/sets/rehearsal.
 import { stepsOf } from '../../src/lib/engine/tasks/task.ts';
 import { isSound, looks, overTheEdge } from './axe.ts';
 import { logged } from './dump.ts';
-import { tabTo } from './keyboard.ts';
+import { tabTo, whyNow } from './keyboard.ts';
 import { test } from './site-test.ts';
 
 /** The questions of the rehearsal that this page keeps. */
@@ -87,10 +87,7 @@ test('a whole rehearsal by keyboard: its misses are in the log, and in the plan 
 	await page.clock.fastForward(24 * 3_600_000);
 	await page.goto('/');
 	await page.getByRole('button', { name: 'Start today’s tasks' }).click();
-	await page
-		.locator('.before')
-		.getByText(/^You missed “.+” yesterday\./)
-		.waitFor();
+	expect(await whyNow(page)).toMatch(/You missed “.+” yesterday\./);
 	expect((await logged(page, 'attempt')).length).toBe(10);
 });
 
