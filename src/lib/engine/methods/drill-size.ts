@@ -65,7 +65,7 @@ export const drillSize = method({
 				),
 				over32: slip(
 					'2 * upTo(size, 1/64 in)',
-					'Twice that size: the number of 64ths was put over 32.',
+					'Twice the next larger drill: the number of 64ths was put over 32.',
 					{ rare: true, act: 'over 32' }
 				),
 				oneMore: slip(
@@ -102,7 +102,7 @@ export const drillSize = method({
 				),
 				underOver32: slip(
 					'2 * downTo(size, 1/64 in)',
-					'Twice that size: the number of 64ths was put over 32.',
+					'Twice the next smaller drill: the number of 64ths was put over 32.',
 					{ rare: true, act: 'over 32' }
 				),
 				oneLess: slip(
