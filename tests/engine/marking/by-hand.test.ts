@@ -42,6 +42,66 @@ const rows: readonly Row[] = [
 		typed: { drill: '#31' },
 		told: { drill: 'numberUnder' }
 	},
+	// One row and one column beside the cell wanted, in each direction.
+	{
+		code: 'BR',
+		id: 'least-bend-radius',
+		given: { alloy: '2024-O', T: 0.09 },
+		asked: ['radius'],
+		typed: { radius: '.25' },
+		told: { radius: 'downAndRight' }
+	},
+	{
+		code: 'BR',
+		id: 'least-bend-radius',
+		given: { alloy: '6061-T6', T: 0.09 },
+		asked: ['radius'],
+		typed: { radius: '.16' },
+		told: { radius: 'upAndLeft' }
+	},
+	{
+		code: 'BR',
+		id: 'least-bend-radius',
+		given: { alloy: '6061-T6', T: 0.05 },
+		asked: ['radius'],
+		typed: { radius: '.22' },
+		told: { radius: 'upAndRight' }
+	},
+	{
+		code: 'BR',
+		id: 'least-bend-radius',
+		given: { alloy: '7075-T6', T: 0.032 },
+		asked: ['radius'],
+		typed: { radius: '.09' },
+		told: { radius: 'downAndLeft' }
+	},
+	// Radius right, then cut off to a 32nd.
+	{
+		code: 'BR',
+		id: 'least-bend-radius',
+		given: { alloy: '5052-H32', T: 0.1 },
+		asked: ['radius', 'in32nds'],
+		typed: { radius: '.12', in32nds: '3/32' },
+		told: { radius: 'right', in32nds: 'down32nds' }
+	},
+	// Size right, then 13 64ths written over 32.
+	{
+		code: 'HD',
+		id: 'drill-size',
+		given: { drill: 'No. 10' },
+		asked: ['size', 'fraction', 'under'],
+		typed: { size: '.1935', fraction: '13/32', under: '3/16' },
+		told: { size: 'right', fraction: 'over32', under: 'right' }
+	},
+	// No. 10 stands between 12 and 13 64ths, and both are written over 32.
+	{
+		code: 'HD',
+		id: 'drill-size',
+		given: { drill: 'No. 10' },
+		asked: ['size', 'fraction', 'under'],
+		typed: { size: '.1935', fraction: '13/32', under: '3/8' },
+		told: { size: 'right', fraction: 'over32', under: 'underOver32' }
+	},
 	// One row down and one column to the left.
 	{
 		code: 'RB',
@@ -131,6 +191,15 @@ const rows: readonly Row[] = [
 		asked: ['size', 'fraction', 'under'],
 		typed: { size: '.157', fraction: '5/32', under: '9/64' },
 		told: { size: 'right', fraction: 'down', under: 'oneLess' }
+	},
+	// .5625 worked out, and the nearest eighth typed: 4D, or read off too coarse a rule.
+	{
+		code: 'LF',
+		id: 'lap-width',
+		given: { D: 0.15625, head: 'countersunk', rows: 2, pitch: 0.75 },
+		asked: ['rowsApart'],
+		typed: { rowsApart: '5/8' },
+		told: { rowsApart: 'greatestEdge or rounding:end' }
 	},
 	// 3D between the rows, which is 0.75 in, and the width for that: no factor.
 	{

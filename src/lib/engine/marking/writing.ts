@@ -1,6 +1,7 @@
 import { digitsIn, mistypedIn, roundingIn, unitSlipIn } from '../quantity/kinds/find-mistakes.ts';
 import type { Entry, Kind } from '../quantity/kinds/kind.ts';
-import { Exact, exactly } from '../quantity/exact.ts';
+import { Exact } from '../quantity/exact.ts';
+import { isFraction } from '../quantity/kinds/rounding.ts';
 import type { Value } from '../quantity/value.ts';
 import { kindAt } from '../solver/kind-at.ts';
 import { copied } from './copied.ts';
@@ -70,12 +71,12 @@ function rounded(question: Question, right: Value): Candidate[] {
 	const kind = kindOf(question);
 	const rounding = roundingIn(kind, entry, right);
 	if (!rounding) return [];
-	// A size that stands on a common rule already is hardly read off a coarser one, and what was read
+	// A size that is written as it stands on a common rule is hardly read off a coarser one, and what was read
 	// off a rule is hardly typed in decimals.
 	// Nobody leaves one decimal where thousandths are wanted.
 	const isVeryCoarse = entry.grain * kind.fine >= 50;
 	const isRule = rounding.parts !== undefined;
-	const isSize = isRule && kind.numbers(right).every((one) => 64n % exactly(one).d === 0n);
+	const isSize = isRule && kind.numbers(right).every((one) => isFraction(kind.member, one));
 	const isTypedOut = isRule && entry.grain > 0 && entry.grain < 0.5;
 	const isFar =
 		kind.mistakes.stocked ||

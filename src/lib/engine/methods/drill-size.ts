@@ -63,6 +63,11 @@ export const drillSize = method({
 					'Rounded down to a 32nd; the next larger 64th is asked for.',
 					{ rare: true }
 				),
+				over32: slip(
+					'2 * upTo(size, 1/64 in)',
+					'Twice the next larger drill: the number of 64ths was put over 32.',
+					{ rare: true, act: 'over 32' }
+				),
 				oneMore: slip(
 					'upTo(size, 1/64 in) + (1/64 in)',
 					'One size too far: a smaller fraction drill is already larger than this one.',
@@ -94,6 +99,11 @@ export const drillSize = method({
 					'upTo(size, 1/32 in)',
 					'Rounded up to a 32nd; the next smaller 64th is asked for.',
 					{ rare: true }
+				),
+				underOver32: slip(
+					'2 * downTo(size, 1/64 in)',
+					'Twice the next smaller drill: the number of 64ths was put over 32.',
+					{ rare: true, act: 'over 32' }
 				),
 				oneLess: slip(
 					'downTo(size, 1/64 in) - (1/64 in)',

@@ -24,7 +24,11 @@ export const leastBendRadius = method({
 					rowUp: 'above',
 					rowDown: 'below',
 					columnLeft: 'left',
-					columnRight: 'right'
+					columnRight: 'right',
+					upAndLeft: 'aboveLeft',
+					upAndRight: 'aboveRight',
+					downAndLeft: 'belowLeft',
+					downAndRight: 'belowRight'
 				}),
 				annealed: slip(
 					'minimumRadius(annealed(alloy), T)',
@@ -79,6 +83,11 @@ export const leastBendRadius = method({
 				decimalsAs32nds: slip(
 					'radius * 100 / 32',
 					'The two decimals were read as the number of 32nds: they are hundredths of an inch.',
+					{ rare: true }
+				),
+				down32nds: slip(
+					'downTo(radius, 1/32 in)',
+					'Rounded down to a 32nd: the two decimals stand for the nearest one.',
 					{ rare: true }
 				),
 				in16ths: slip(

@@ -93,11 +93,29 @@ export const rules = [
 		(given, { radius }) => off(cell(given, 0, 1), radius, hundredths),
 		'columnRight'
 	),
-	rare('radius', 'one row up and one column aside', (given, { radius }) =>
-		off(cell(given, -1, 1), radius, hundredths)
+	rare(
+		'radius',
+		'one row up and one column to the left',
+		(given, { radius }) => off(cell(given, -1, -1), radius, hundredths),
+		'upAndLeft'
 	),
-	rare('radius', 'one row down and one column aside', (given, { radius }) =>
-		off(cell(given, 1, -1), radius, hundredths)
+	rare(
+		'radius',
+		'one row up and one column to the right',
+		(given, { radius }) => off(cell(given, -1, 1), radius, hundredths),
+		'upAndRight'
+	),
+	rare(
+		'radius',
+		'one row down and one column to the left',
+		(given, { radius }) => off(cell(given, 1, -1), radius, hundredths),
+		'downAndLeft'
+	),
+	rare(
+		'radius',
+		'one row down and one column to the right',
+		(given, { radius }) => off(cell(given, 1, 1), radius, hundredths),
+		'downAndRight'
 	),
 	common(
 		'radius',

@@ -20,6 +20,7 @@ interface Given {
 interface Right {
 	readonly size: number;
 	readonly fraction: number;
+	readonly under: number;
 }
 
 const { common, rare } = rulesOf<Given, Right>('drill-size');
@@ -159,8 +160,17 @@ export const rules = [
 		(_, right) => off(right.size, right.fraction),
 		'other-step:size'
 	),
-	rare('fraction', 'over 32 for over 64', (_, right) =>
-		off(2 * right.fraction, right.fraction, fraction)
+	rare(
+		'fraction',
+		'over 32 for over 64',
+		(_, right) => off(2 * right.fraction, right.fraction, fraction),
+		'over32'
+	),
+	rare(
+		'under',
+		'over 32 for over 64, below it',
+		(_, right) => off(2 * right.under, right.under, fraction),
+		'underOver32'
 	),
 	rare('fraction', 'over 100: the hundredths taken for 64ths', ({ drill }, right) =>
 		Number.isNaN(numberOf(drill))

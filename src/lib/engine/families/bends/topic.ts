@@ -7,5 +7,5 @@ export const bends = topic('bends', 'Bends', 4, [
 	['BW', 4, 'developed-width', 'Developed width'],
 	['BG', 4, 'sight-line', 'Sight line for the brake'],
 	['BE', 3, 'finished-leg', 'Finished leg from a flat'],
-	['BR', 3, 'least-bend-radius', 'Minimum bend radius']
+	['BR', 4, 'least-bend-radius', 'Minimum bend radius']
 ]);

@@ -18,8 +18,10 @@ export function cutTo(value: number, parts: number): number {
  * written as a fraction as that fraction.
  */
 export function carried<V extends Value>(kind: Pick<Kind<V>, 'map' | 'fine'>, value: V): V {
-	const asFraction = 'fractions' in kind && kind.fractions === true;
-	return kind.map(value, (one) =>
-		asFraction && isIn64ths(exactly(one)) ? one : roundedTo(one, kind.fine)
-	);
+	return kind.map(value, (one) => (isFraction(kind, one) ? one : roundedTo(one, kind.fine)));
+}
+
+/** Whether a number of this kind is written as a fraction, as it stands on a rule. */
+export function isFraction(kind: object, one: number): boolean {
+	return 'fractions' in kind && kind.fractions === true && isIn64ths(exactly(one));
 }
