@@ -75,6 +75,21 @@ test('a topic that somebody chose begins with its lesson and a worked task, and 
 	expect(await page.getByText('New here: read this').count()).toBe(0);
 });
 
+test('a step that is wrong says what it would do to the metal', async ({ openPage }) => {
+	const page = await openPage({ viewport: looks[1].viewport });
+	// R 1/4 in, T 0.063 in, 90°: T left out.
+	await page.goto('/practice/?task=BS1-1DP4-5R');
+	await page.getByRole('button', { name: 'Step by step' }).click();
+	await page.locator('[data-answer="K"]').fill('1');
+	await page.getByRole('button', { name: 'Check', exact: true }).click();
+	await page.locator('[data-answer="setback"]').fill('0.25');
+	await page.getByRole('button', { name: 'Check', exact: true }).click();
+	await page
+		.locator('.said', { hasText: 'T left out of the setback' })
+		.getByText('each leg comes out about 1/16 in too long')
+		.waitFor();
+});
+
 test('what was typed and checked is there again after a reload', async ({ openPage }) => {
 	const page = await openPage();
 	await page.goto('/practice/');

@@ -13,3 +13,8 @@ export function firstInWords(count: number): string {
 	const word = inWords(count);
 	return word.charAt(0).toUpperCase() + word.slice(1);
 }
+
+/** How many tasks were right at the first answer, at the start of a sentence. */
+export function rightAtFirst(count: number): string {
+	return `${count === 0 ? 'None' : firstInWords(count)} right at first`;
+}

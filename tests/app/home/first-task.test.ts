@@ -28,6 +28,27 @@ test('the right rivet is in the bin, and two shorter ones', () => {
 	expect(binOf(task)[1]?.written).toBe('1/4');
 });
 
+test('a narrow drawing names its layers without their unit', () => {
+	expect(askedBy(task, 'in', true).names).toEqual(['plate 0.040', 'frame 0.025']);
+	expect(askedBy(task, 'mm', true).names).toEqual(['plate 1.016', 'frame 0.635']);
+	expect(askedBy(task, 'mm').names[0]).toBe('access plate 1.016 mm');
+});
+
+test.each([
+	['.040+.025+1.5*1/8', 'in', 'That is 0.2525 in.'],
+	['1/3+.1', 'in', 'That is about 0.4333 in.'],
+	['5/16', 'in', 'Read as 5/16 in, a −5 length.']
+] as const)(
+	'%s is read back in a sentence',
+	async (text, units, says) => {
+		const line = new TaskWork(task, () => units).lines[0];
+		line?.type(text);
+		// The first sum loads what works it.
+		await expect.poll(() => line?.says, { timeout: 20_000 }).toBe(says);
+	},
+	25_000
+);
+
 test.each(binOf(task))('$written in is marked, told and drawn in its place', async (one) => {
 	const answer = await answered(`${one.written} in`);
 	const good = one.sixteenths === Number(task.right.length) * 16;

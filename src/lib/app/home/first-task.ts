@@ -28,11 +28,14 @@ export function askedBy(
 	const layers = numbersIn(drawn.given.layers);
 	const labels = drawn.labels?.layers ?? [];
 	const say = (key: string, value: Value) => textAt(method, key, value, units).replace(/ in\b/, '');
+	// A narrow drawing has no room for the unit of a layer; the title block has it.
+	const sayLayer = (value: Value) =>
+		short ? say('layers', value).replace(/ mm\b/, '') : say('layers', value);
 	return {
 		layers,
 		names: layers.map((one, i) => {
 			const name = (labels[i] ?? '').toLowerCase();
-			return `${short ? (name.split(' ').at(-1) ?? '') : name} ${say('layers', one)}`;
+			return `${short ? (name.split(' ').at(-1) ?? '') : name} ${sayLayer(one)}`;
 		}),
 		D: Number(drawn.given.D),
 		size: say('D', drawn.given.D ?? 0),

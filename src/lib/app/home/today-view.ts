@@ -7,7 +7,7 @@ import { type Level, levels } from '$lib/engine/families/level.ts';
 import { drawTask } from '$lib/engine/tasks/task.ts';
 import { textAt } from '$lib/engine/solver/show.ts';
 import { counted } from '$lib/ui/counted.ts';
-import { firstInWords, inWords } from '$lib/ui/number-words.ts';
+import { inWords, rightAtFirst } from '$lib/ui/number-words.ts';
 import { aboutMinutes } from '$lib/ui/plan/amounts.ts';
 import { rehearsalDay } from '$lib/ui/plan/day-bars.ts';
 import { dayWords } from '$lib/ui/reason.ts';
@@ -229,6 +229,6 @@ function pictureOf(kind: string, facts: TodayFacts): Shape[] {
 
 /** `6 right at first, two reworked` */
 export function standingsWords(right: number, others: number): string {
-	if (others === 0) return `${firstInWords(right)} right at first.`;
-	return `${firstInWords(right)} right at first, ${inWords(others)} reworked.`;
+	if (others === 0) return `${rightAtFirst(right)}.`;
+	return `${rightAtFirst(right)}, ${inWords(others)} reworked.`;
 }

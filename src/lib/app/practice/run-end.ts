@@ -8,7 +8,7 @@ import { streaksIn } from '$lib/engine/schedule/streaks.ts';
 import { counted } from '$lib/ui/counted.ts';
 import { dayName } from '$lib/ui/dates.ts';
 import { streakWords } from '$lib/ui/home/streak-words.ts';
-import { firstInWords, inWords } from '$lib/ui/number-words.ts';
+import { inWords, rightAtFirst } from '$lib/ui/number-words.ts';
 import { dayWords } from '$lib/ui/reason.ts';
 import { rehearsalDay } from '$lib/ui/plan/day-bars.ts';
 import type { Planner } from '../plan/planner.ts';
@@ -109,7 +109,7 @@ function minutesOf({ run, attempts }: RunEndFacts): number {
 /** `Six right at first, two reworked and then right, one missed.` */
 function standWords(right: number, helped: number, wrong: number): string {
 	const parts = [
-		`${firstInWords(right)} right at first`,
+		rightAtFirst(right),
 		helped > 0 ? `${inWords(helped)} reworked and then right` : '',
 		wrong > 0 ? `${inWords(wrong)} not put right` : ''
 	];

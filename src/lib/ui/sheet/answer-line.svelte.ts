@@ -14,6 +14,12 @@ interface Settled {
 	readonly option?: number;
 }
 
+/** `Read as 5/16 in`, and of a sum what it comes to: `That is 0.2525 in`. */
+function readBack(said: string): string {
+	if (said.startsWith('≈')) return `That is about${said.slice(1)}`;
+	return said.startsWith('=') ? `That is${said.slice(1)}` : `Read as ${said}`;
+}
+
 /** One answer as it is typed: the text, and how it is read. */
 export class AnswerLine {
 	readonly key: string;
@@ -95,7 +101,7 @@ export class AnswerLine {
 			case 'empty':
 				return '';
 			case 'read':
-				return `Read as ${reading.said}.${reading.note ? ` ${reading.note}` : ''}`;
+				return `${readBack(reading.said)}.${reading.note ? ` ${reading.note}` : ''}`;
 			case 'which':
 				return reading.question;
 			case 'arithmetic':

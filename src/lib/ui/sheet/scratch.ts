@@ -12,8 +12,10 @@ export interface ScratchLine {
 
 /** Works a line as answers are worked: plain numbers, or a length where units stand in it. */
 export async function workScratch(typed: string, units: LengthUnit): Promise<ScratchLine> {
-	const hasUnits = /[a-z"”′″']/i.test(typed.replace(/x/gi, ''));
-	const reading = await (hasUnits ? length : number).work(typed, units);
+	// On a calculator a line ends with =.
+	const sum = typed.replace(/\s*=\s*$/, '');
+	const hasUnits = /[a-z"”′″']/i.test(sum.replace(/x/gi, ''));
+	const reading = await (hasUnits ? length : number).work(sum, units);
 	switch (reading.state) {
 		case 'read':
 			return { typed, result: resultOf(reading.value, hasUnits, units), problem: '' };

@@ -1,0 +1,14 @@
+import { expect, test } from 'vitest';
+import { workScratch } from '../../../src/lib/ui/sheet/scratch.ts';
+
+test.each([
+	['.25+.063=', '0.313'],
+	['2 x .5 =', '1'],
+	['1/4 in + 1/16 in =', '0.3125 in']
+])('%s is worked, with the = of a calculator at its end', async (typed, result) => {
+	expect(await workScratch(typed, 'in')).toEqual({ typed, result, problem: '' });
+});
+
+test('a = inside a line is not passed over', async () => {
+	expect((await workScratch('1=2', 'in')).problem).not.toBe('');
+});
