@@ -24,10 +24,11 @@ interface Given {
 }
 
 interface Right {
+	readonly threeT: number;
 	readonly diameter: number;
+	readonly needed: number;
 	readonly length: number;
 	readonly lengthB: number;
-	readonly pilot: number;
 	readonly final: number;
 	readonly preferred: number;
 	readonly count: number;
@@ -39,10 +40,11 @@ const write = rulesOf<Given, Right>('whole-panel');
 
 /** The fields of a task in order, as somebody fills them in who has got them right so far. */
 const filled: readonly [keyof Right, (value: number) => string][] = [
+	['threeT', decimal],
 	['diameter', (D) => dashOf(D)],
+	['needed', decimal],
 	['length', fraction],
 	['lengthB', fraction],
-	['pilot', fraction],
 	['final', decimal],
 	['preferred', fraction],
 	['count', number],
@@ -52,7 +54,7 @@ const filled: readonly [keyof Right, (value: number) => string][] = [
 
 /** Fields that a task of these givens asks for. */
 function isAsked(key: keyof Right, { layersB, rowLength }: Given): boolean {
-	if (key === 'lengthB' || key === 'pilot') return layersB !== undefined;
+	if (key === 'lengthB') return layersB !== undefined;
 	return rowLength !== undefined || !['preferred', 'count', 'pitch'].includes(key);
 }
 
@@ -100,11 +102,21 @@ const twoOnly =
 		layersB ? name : '';
 
 /** A wrong rivet, and all that hangs on it worked rightly from it. */
-function carried(given: Given, D: number, right: Right): Typed | null {
+function carried(
+	given: Given,
+	{ threeT, D }: { threeT: number; D: number },
+	right: Right
+): Typed | null {
 	const { layers, layersB, rowLength, greatestPitch, rows } = given;
 	const final = finals[Math.round(D * 32)];
 	if (off(D, right.diameter) === null || final === undefined) return null;
-	const rivets = { diameter: dashOf(D), length: fraction(bin(sum(layers), D)), final };
+	const rivets = {
+		threeT: decimal(threeT),
+		diameter: dashOf(D),
+		needed: decimal(sum(layers) + 1.5 * D),
+		length: fraction(bin(sum(layers), D)),
+		final
+	};
 	if (rowLength === undefined || greatestPitch === undefined) {
 		return { ...rivets, total: number((given.count ?? 0) * rows) };
 	}
@@ -113,7 +125,7 @@ function carried(given: Given, D: number, right: Right): Typed | null {
 	const spaces = up(run / greatestPitch, 1);
 	return {
 		...rivets,
-		...(layersB ? { lengthB: fraction(bin(sum(layersB), D)), pilot: fraction(D) } : {}),
+		...(layersB ? { lengthB: fraction(bin(sum(layersB), D)) } : {}),
 		preferred: fraction(edge),
 		count: number(spaces + 1),
 		pitch: decimal(run / spaces),
@@ -138,24 +150,48 @@ function rowOf(
 
 const runOf = ({ rowLength = 0 }: Given, margins: number): number => rowLength - margins;
 
+/** A rivet by a wrong 3T. */
+const by = (threeT: number) => ({ threeT, D: rivet(threeT) });
+
+/** A wrong 3T and the size it leads to. */
+function rivetBy(threeT: number, right: Right): Typed | null {
+	if (off(threeT, right.threeT) === null) return null;
+	return { threeT: decimal(threeT), diameter: dashOf(rivet(threeT)) };
+}
+
+/** A wrong length and the bin it leads to, behind a right rivet. */
+function lengthBy(needed: number, { threeT, diameter, needed: right }: Right): Typed | null {
+	if (off(needed, right) === null) return null;
+	return {
+		threeT: decimal(threeT),
+		diameter: dashOf(diameter),
+		needed: decimal(needed),
+		length: fraction(up(needed, 16))
+	};
+}
+
 export const rules = [
 	write.common(
-		'diameter',
+		'threeT',
 		'the doubler left out of the stack, and all worked on with that',
 		(given, right) =>
-			given.layersB ? carried(given, rivet(3 * most(given.layersB)), right) : null,
+			given.layersB && off(3 * most(given.layersB), right.threeT) !== null
+				? carried(given, by(3 * most(given.layersB)), right)
+				: null,
 		'outerLeftOut'
 	),
-	common(
-		'diameter',
+	write.common(
+		'threeT',
 		'three times the whole stack',
-		({ layers }, { diameter }) => off(rivet(3 * sum(layers)), diameter, fraction),
-		'wholeStack'
+		({ layers }, right) => rivetBy(3 * sum(layers), right),
+		'wholeStack',
+		// A 9/32 in rivet is not stocked.
+		({ layers }) => (rivet(3 * sum(layers)) > 1 / 4 ? 'unstocked' : '')
 	),
-	common(
-		'diameter',
+	write.common(
+		'threeT',
 		'three times the thinnest',
-		({ layers }, { diameter }) => off(rivet(3 * Math.min(...layers)), diameter, fraction),
+		({ layers }, right) => rivetBy(3 * Math.min(...layers), right),
 		'thinnest'
 	),
 	common(
@@ -165,35 +201,34 @@ export const rules = [
 		'diameter.down',
 		'diameter.nearest'
 	),
-	common(
-		'diameter',
+	write.common(
+		'threeT',
 		'twice the thickest and up, carried through the sheet',
-		(given, right) => carried(given, rivet(2 * most(given.layers)), right),
+		(given, right) => carried(given, by(2 * most(given.layers)), right),
 		'twoT'
 	),
-	common(
+	write.common(
 		'diameter',
 		'a size too large, carried through the sheet',
-		(given, right) => carried(given, right.diameter + 1 / 32, right),
-		'diameter.oneMore',
-		'fourT'
+		(given, right) => carried(given, { threeT: right.threeT, D: right.diameter + 1 / 32 }, right),
+		'diameter.oneMore'
 	),
-	common(
-		'diameter',
+	write.common(
+		'threeT',
 		'by the thinnest layer, carried through the sheet',
-		(given, right) => carried(given, rivet(3 * Math.min(...given.layers)), right),
+		(given, right) => carried(given, by(3 * Math.min(...given.layers)), right),
 		'thinnest'
 	),
-	common(
-		'length',
+	write.common(
+		'needed',
 		'the stack alone',
-		({ layers }, { length }) => off(up(sum(layers), 16), length, dash16),
+		({ layers }, right) => lengthBy(sum(layers), right),
 		atA('needed', 'noShank')
 	),
-	common(
-		'length',
+	write.common(
+		'needed',
 		'the thickest layer alone for the grip',
-		({ layers }, { diameter, length }) => off(bin(most(layers), diameter), length, dash16),
+		({ layers }, right) => lengthBy(most(layers) + 1.5 * right.diameter, right),
 		atA('grip', 'oneLayer')
 	),
 	common(
@@ -204,10 +239,10 @@ export const rules = [
 		'length.down',
 		'length.nearest'
 	),
-	common(
-		'length',
+	write.common(
+		'needed',
 		'1D for the shop head',
-		({ layers }, { diameter, length }) => off(up(sum(layers) + diameter, 16), length, dash16),
+		({ layers }, right) => lengthBy(sum(layers) + right.diameter, right),
 		'oneD'
 	),
 	rare(
@@ -216,10 +251,10 @@ export const rules = [
 		(_, { length }) => dash16(length + 1 / 16),
 		'length.oneMore'
 	),
-	rare(
-		'length',
+	write.rare(
+		'needed',
 		'2D for the shop head',
-		({ layers }, { diameter, length }) => off(up(sum(layers) + 2 * diameter, 16), length, dash16),
+		({ layers }, right) => lengthBy(sum(layers) + 2 * right.diameter, right),
 		'twoD'
 	),
 	common(
@@ -228,12 +263,6 @@ export const rules = [
 		(_, { length, lengthB }) => off(length, lengthB, dash16),
 		twoOnly('other-step:length'),
 		twoOnly('lengthB.oneMore')
-	),
-	rare(
-		'pilot',
-		'the final drill for the pilot',
-		(_, { final, pilot }) => off(final, pilot),
-		'finalForPilot'
 	),
 	common(
 		'final',

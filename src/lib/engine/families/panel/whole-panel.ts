@@ -22,8 +22,10 @@ const basis = {
 };
 
 const chiefOfRivets = {
-	diameter: ['wholeStack', 'diameter.down'],
-	length: ['oneLayer', 'noShank', 'length.down'],
+	threeT: ['wholeStack'],
+	diameter: ['diameter.down'],
+	needed: ['oneLayer', 'noShank'],
+	length: ['length.down'],
 	final: ['nominal', 'rowAbove', 'rowBelow'],
 	total: ['oneRow']
 };
@@ -37,9 +39,18 @@ const chiefOfRows = {
 
 const chiefOfTwo = {
 	...chiefOfRows,
-	length: ['grip.oneLayer', 'needed.noShank', 'length.down'],
+	needed: ['grip.oneLayer', 'needed.noShank'],
+	length: ['length.down'],
 	lengthB: ['neededB.noShank', 'lengthB.down']
 };
+
+/**
+ * 3T and the length needed are asked beside the sizes that they lead to: of the stocked sizes alone
+ * nobody can tell which of two mistakes led there.
+ */
+const rivetFields = ['threeT', 'diameter', 'needed', 'length'] as const;
+
+const rowFields = ['preferred', 'count', 'pitch', 'total'] as const;
 
 export const tasks = family({
 	method,
@@ -60,7 +71,7 @@ function rivetsOnly(random: Random): Draw {
 		given: { layers, rows: random.int(...panel.rows), count: random.int(7, 19) },
 		story: `${panel.story} The holes are marked.`,
 		question: 'Which rivet, which final drill, and how many rivets?',
-		asked: ['diameter', 'length', 'final', 'total'],
+		asked: [...rivetFields, 'final', 'total'],
 		chief: chiefOfRivets,
 		basis: basis.rivets,
 		...told(random, panel)
@@ -76,7 +87,7 @@ function wholeRows(random: Random): OtherDraw {
 		given: { layers, head: 'protruding', ...rowsOf(random, panel, layers) },
 		story: panel.story,
 		question: 'Work the panel through: rivet, drill, edge distance and rows.',
-		asked: ['diameter', 'length', 'final', 'preferred', 'count', 'pitch', 'total'],
+		asked: [...rivetFields, 'final', ...rowFields],
 		chief: chiefOfRows,
 		basis: basis.rows,
 		...told(random, panel)
@@ -101,17 +112,7 @@ function twoStacks(random: Random): OtherDraw {
 		},
 		story: panel.story,
 		question: 'Work the panel through both stacks: rivets, drills, edge distance and rows.',
-		asked: [
-			'diameter',
-			'length',
-			'lengthB',
-			'pilot',
-			'final',
-			'preferred',
-			'count',
-			'pitch',
-			'total'
-		],
+		asked: [...rivetFields, 'lengthB', 'final', ...rowFields],
 		chief: chiefOfTwo,
 		basis: basis.rows,
 		...told(random, panel)
