@@ -6,7 +6,7 @@ const tasksEach = 50;
 
 /**
  * Fingerprint of the first fifty tasks of a family at a level: what is told, given and asked, and
- * every right value to ten digits.
+ * every right value to ten digits. Cautions stand beside a task and are mended without another one.
  */
 export async function fingerprint(family: Family, level: Level): Promise<string> {
 	const tasks = Array.from({ length: tasksEach }, (_, seed) => {
@@ -15,7 +15,11 @@ export async function fingerprint(family: Family, level: Level): Promise<string>
 	});
 	const text = JSON.stringify(tasks, (key, value: unknown) =>
 		// A draw may hold the method it is worked by: its steps show in what is asked and right.
-		key === 'method' ? undefined : typeof value === 'number' ? Number(value.toPrecision(10)) : value
+		key === 'method' || key === 'cautions'
+			? undefined
+			: typeof value === 'number'
+				? Number(value.toPrecision(10))
+				: value
 	);
 	const hash = await crypto.subtle.digest('SHA-256', new TextEncoder().encode(text));
 	return [...new Uint8Array(hash).slice(0, 8)]

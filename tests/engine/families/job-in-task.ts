@@ -29,6 +29,7 @@ export function jobIn({ family, drawn, right }: Task): Job {
 		bend: family.topic === 'bends' ? bendOf(given.angles ?? number('angle')) : undefined,
 		clamped: family.topic === 'bends' ? number('tangentLine') : undefined,
 		remnant: drawn.asked.includes('remnant') ? number('remnant') : undefined,
+		blanks: blanksOf(given),
 		weight: number('weight')
 	};
 	const known = Object.entries(job).filter(([, value]) => value !== undefined);
@@ -43,6 +44,18 @@ function inTwoIn(
 ): Job['inTwo'] {
 	const isDrilled = id === 'drill-size' && asked.join() === 'size,under';
 	return isDrilled ? [Number(right.under), Number(right.size)] : undefined;
+}
+
+/** Blanks of a sheet by area. */
+function blanksOf(given: Readonly<Record<string, Value>>): Job['blanks'] {
+	const [length, width, one, other] = [
+		'sheetLength',
+		'sheetWidth',
+		'pieceLength',
+		'pieceWidth'
+	].map((key) => Number(given[key]));
+	if (!length || !width || !one || !other) return undefined;
+	return (length * width) / (one * other);
 }
 
 /** The closest bend of a part, degrees from flat. */

@@ -43,6 +43,7 @@ describe('every fact can be broken', () => {
 		'joint.cap': { story: '', layers: layers(['Skin', 0.05], ['Spar cap', 0.04]) },
 		'gauge.layer': { story: '', layers: layers(['Skin', 0.08], ['Stringer', 0.05]) },
 		'gauge.story': { story: 'The two halves of a cowl lap.', T: 0.08 },
+		'sheet.batch': { story: '', blanks: 61, cautions: ['shear'] },
 		'rivet.quarter': { story: '', T: 0.063, D: 1 / 4 },
 		'rivet.heavy': { story: 'A door skin is drilled.', D: 3 / 16 },
 		'rivet.length': { story: '', D: 1 / 8, length: 3 / 4 },

@@ -1,6 +1,7 @@
 import { type Drawing, rectangle } from '../../figures/drawing.ts';
 import { type Grid, gridPieces, overrun, sheetAndBlank } from '../../figures/parts/sheet-grid.ts';
 import { piecesPerSheet } from '../../methods/pieces-per-sheet.ts';
+import { isOneBatch } from '../../trade/parts-that-exist/batch.ts';
 import { stockSheets } from '../../trade/stock.ts';
 import { family, type SeenBy } from '../family.ts';
 import type { Random } from '../random.ts';
@@ -105,7 +106,7 @@ export const tasks = family({
 			given: {
 				sheetLength: sheet.length,
 				sheetWidth: sheet.width,
-				...(level === 1 ? shearedBlank(random) : sawnBlank(random, sheet, lay)),
+				...blankFor(random, level, sheet, lay),
 				kerf
 			},
 			story: random.pick(stories[level]),
@@ -134,6 +135,16 @@ export const tasks = family({
 		),
 	metal: cut
 });
+
+/** A blank of which a sheet gives no more than are cut in one go. */
+function blankFor(random: Random, level: Level, sheet: Sheet, lay: Lay) {
+	for (;;) {
+		const blank = level === 1 ? shearedBlank(random) : sawnBlank(random, sheet, lay);
+		const { pieceLength, pieceWidth } = blank;
+		const most = (sheet.length * sheet.width) / (pieceLength * pieceWidth);
+		if (isOneBatch(most, level === 1 ? 'shear' : 'saw')) return blank;
+	}
+}
 
 /** A blank that is longer than it is wide. */
 function shearedBlank(random: Random) {

@@ -5,7 +5,7 @@ import { drilledSheet } from '../../figures/parts/hole.ts';
 import { drillSize } from '../../methods/drill-size.ts';
 import { leavesEnough } from '../../trade/parts-that-exist/first-drill.ts';
 import { chartSize, drillChart } from '../../trade/tables/drill-chart.ts';
-import { family, type Say, type SeenBy } from '../family.ts';
+import { type Draw, family, type Say, type SeenBy } from '../family.ts';
 import type { Level } from '../level.ts';
 import type { Random } from '../random.ts';
 import { across, down } from '../../figures/size.ts';
@@ -61,9 +61,11 @@ const checked: readonly string[] = [
 	'No pin gauge is at hand, so the largest fraction drill that still goes in checks the hole.'
 ];
 
-function storyFor(random: Random, level: Level, drill: string): string {
-	const isTooNear = level === 2 && !leavesEnough(chartSize.run(drill));
-	return random.pick(isTooNear ? checked : stories[level]);
+/** Where it stands in a task: only a hole that is drilled there has the caution of drilling. */
+function workFor(random: Random, level: Level, drill: string): Pick<Draw, 'story' | 'cautions'> {
+	const isDrilled = level === 2 && leavesEnough(chartSize.run(drill));
+	const told = level === 2 && !isDrilled ? checked : stories[level];
+	return { story: random.pick(told), cautions: isDrilled ? ['drill'] : [] };
 }
 
 export const tasks = family({
@@ -72,7 +74,7 @@ export const tasks = family({
 		const drill = random.pick(drills);
 		return {
 			given: { drill },
-			story: storyFor(random, level, drill),
+			...workFor(random, level, drill),
 			question: questions[level],
 			asked: asked[level],
 			chief: {
@@ -81,8 +83,7 @@ export const tasks = family({
 				under: ['upForUnder', 'oneLess']
 			},
 			basis:
-				'Sizes by the drill chart, Fig. 4-47 of the airframe handbook; fractions step by 1/64 in.',
-			cautions: level === 3 ? [] : ['drill']
+				'Sizes by the drill chart, Fig. 4-47 of the airframe handbook; fractions step by 1/64 in.'
 		};
 	},
 	figure: ({ drill }) => chartExcerpt(drillChart, { row: drill }),

@@ -89,7 +89,7 @@ export const tasks = family({
 				level === 1
 					? 'Fig. 4-76 of the airframe handbook: 1.25D to 1.66D across and 0.33D to 0.66D high. Only a rivet just driven may be driven more (p. 4-40).'
 					: 'Limits for A, AD, B and DD rivets, by heart (Fig. 4-76 of the airframe handbook). Only a rivet just driven may be driven more (p. 4-40).',
-			cautions: ['drill']
+			cautions: []
 		};
 	},
 	figure: ({ D, width, height }, say, like) => ({

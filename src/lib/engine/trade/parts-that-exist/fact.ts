@@ -31,6 +31,8 @@ export interface Job {
 	readonly remnant?: number;
 	/** What a hole is drilled with first, and the size it is finished to, inches. */
 	readonly inTwo?: readonly [first: number, finished: number];
+	/** Blanks that a sheet gives by its area. */
+	readonly blanks?: number;
 	/** Pounds. */
 	readonly weight?: number;
 	readonly cautions?: readonly string[];

@@ -1,6 +1,7 @@
 import { source } from '../source.ts';
 import { type Fact, slack } from './fact.ts';
 import { isSuited } from './alloys.ts';
+import { isOneBatch, mostInOneBatch } from './batch.ts';
 import { isStrongEnough } from './made-of.ts';
 import { leastUnder } from './first-drill.ts';
 import { leastClamped, leastRemnant, mostBend } from './worked.ts';
@@ -65,6 +66,15 @@ export const sheetFacts: readonly Fact[] = [
 		says: 'A remnant that is asked for can be measured with a rule: 1/64 in or more.',
 		source: source('none', 'what is measured of a bar', 'practice'),
 		holds: ({ remnant }) => (remnant === undefined ? null : remnant >= leastRemnant - slack)
+	},
+	{
+		id: 'sheet.batch',
+		says: `A sheet is cut into at most ${mostInOneBatch.shear} blanks on a shear and ${mostInOneBatch.saw} on a saw: what is smaller is cut from strips.`,
+		source: source('none', 'blanks cut from one sheet in one go', 'practice'),
+		holds: ({ blanks, cautions = [] }) =>
+			blanks === undefined
+				? null
+				: isOneBatch(blanks - slack, cautions.includes('shear') ? 'shear' : 'saw')
 	},
 	{
 		id: 'snips.gauge',
