@@ -88,11 +88,13 @@ async function pagesOf(log: readonly KnownEvent[], day: number) {
 	const { first, last: worked } = daysWorked(run, attempts, day);
 	const last = await lastBefore(attempts, first);
 	const ahead = exam !== null && exam > day ? exam : null;
+	const ended = { run, planner, day, worked, exam: ahead, attempts, last };
+	const rest = planner.forecastOfRest(known);
 	return {
 		run,
 		home: [todayView({ ...home, run: null }), todayView({ ...home, run })],
 		streaks: streaksIn(attempts),
-		end: runEnd({ run, planner, learning, forecast, day, worked, exam: ahead, attempts, last }),
+		end: runEnd({ ...ended, forecast: worked < day ? forecast : rest }),
 		lead: [leadTitle, leadText].map((says) =>
 			says({
 				...{ today: day, exam, minutes: known.settings.minutes, forecast },

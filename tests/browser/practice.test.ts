@@ -244,6 +244,21 @@ test('over a phone’s keyboard stand drawing, field, verdict and the keys that 
 	}
 });
 
+test.for(['RL1-0001-5F', 'RL3-00C9-5Q', 'BW1-03MP-4V'])(
+	'on a phone the verdict and what comes next are both in view: %s',
+	async (number, { openPage }) => {
+		const page = await openPage({ viewport: { width: 360, height: 740 }, hasTouch: true });
+		await page.goto(`/practice/?task=${number}`);
+		const task = await openTask(page);
+		await answerByKeyboard(page, rightAnswers(task));
+		await page.locator('.stamp', { hasText: 'ACCEPT' }).waitFor();
+		await page.locator('[data-next]:focus').waitFor();
+		for (const part of ['.stamp', '[data-next]']) {
+			await expect.poll(() => isInView(page, part), part).toBe(true);
+		}
+	}
+);
+
 test('scratch arithmetic stays with its task', async ({ openPage }) => {
 	const page = await openPage();
 	await page.goto('/practice/?task=RL1-0001-5F');
@@ -310,3 +325,12 @@ test('lengths are shown in millimetres on request, and stay so', async ({ openPa
 	expect(await page.getByLabel('mm').isChecked()).toBe(true);
 	await page.getByText('MM', { exact: true }).waitFor();
 });
+
+/** Whether all of it stands in the window, with nothing over its middle. */
+function isInView(page: Page, selector: string): Promise<boolean> {
+	return page.locator(selector).evaluate((element) => {
+		const { left, top, bottom, width, height } = element.getBoundingClientRect();
+		const over = document.elementFromPoint(left + width / 2, top + height / 2);
+		return top >= 0 && bottom <= innerHeight && element.contains(over);
+	});
+}

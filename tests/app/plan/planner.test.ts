@@ -97,6 +97,27 @@ describe('a run from the plan', () => {
 	});
 });
 
+describe('the forecast of the rest', () => {
+	test('says of the next day only what its run then has, though there is time left today', () => {
+		const settings = { ...firstSettings(start), exam: isoOf(monday + 40) };
+		const learner = new SimulatedLearner(planner, settings, belowFrom(4));
+		let said: string[] = [];
+		let left = 0;
+		for (let day = monday; day < monday + 8; day++) {
+			const { items } = planner.today(learner.known(day));
+			const skills = new Set(items.flatMap(({ kind }) => kind.skills));
+			if (items.length > 0) expect(said.filter((one) => !skills.has(one))).toEqual([]);
+			learner.practise(day, ({ number }) => number.charCodeAt(9) % 3 === 0);
+			left += planner.today(learner.known(day)).items.length;
+			const { comesUp, days } = planner.forecastOfRest(learner.known(day));
+			const next = days.find((one) => one.day > day)?.day ?? 0;
+			said = [...comesUp].flatMap(([skill, on]) => (on.includes(next) ? skill : []));
+			expect(said.length).toBeGreaterThan(0);
+		}
+		expect(left).toBeGreaterThan(0);
+	});
+});
+
 describe('fresh numbers', () => {
 	const fresh = (kind: string, stale: Set<string>) =>
 		freshNumber(kind, stale, belowFrom(5), planner.families);

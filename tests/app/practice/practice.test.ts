@@ -1,7 +1,11 @@
 import { beforeEach, describe, expect, test, vi } from 'vitest';
 import { type AttemptFacts, device } from '../../../src/lib/app/device/device.svelte.ts';
 import { logbook } from '../../../src/lib/app/device/logbook.ts';
-import { startChosen, startFree } from '../../../src/lib/app/practice/free-run.ts';
+import {
+	startAfterLesson,
+	startChosen,
+	startFree
+} from '../../../src/lib/app/practice/free-run.ts';
 import { startPlan } from '../../../src/lib/app/plan/start-plan.ts';
 import type { Below } from '../../../src/lib/app/practice/run.ts';
 import { Practice } from '../../../src/lib/app/practice/practice.svelte.ts';
@@ -174,12 +178,49 @@ describe('a run of a topic that somebody chose', () => {
 
 	test('is what somebody known here gets who opens practice with no run begun', async () => {
 		const practice = new Practice();
-		await practice.start('mixed', 1);
+		await practice.start();
 		expect(standings(practice).slice(0, 2)).toEqual(['shown', 'open']);
+	});
+
+	test('gives a newcomer the first task at once, and what is new after it worked first', async () => {
+		const practice = new Practice();
 		atWork(null);
-		await practice.start('mixed', 1);
+		await practice.start();
 		atWork('sam');
 		expect(standings(practice)).toEqual(Array.from({ length: 10 }, () => 'open'));
+		const first = practice.number;
+		await vi.waitFor(() => expect(standings(practice).slice(1, 3)).toEqual(['shown', 'open']));
+		expect(practice.number).toBe(first);
+		expect(practice.run?.tasks[2]?.planned?.worked).toBe(true);
+	});
+
+	test('leaves a newcomer who has gone on where he is', async () => {
+		const practice = new Practice();
+		atWork(null);
+		await practice.start();
+		await practice.go(4);
+		atWork('sam');
+		const before = practice.run?.tasks.slice(0, 5).map(({ number }) => number);
+		await vi.waitFor(() => expect(standings(practice)).toContain('shown'));
+		expect(practice.run?.tasks.slice(0, 5).map(({ number }) => number)).toEqual(before);
+		expect(practice.run?.at).toBe(4);
+	});
+
+	test('after a lesson is five tasks of its family, a worked one first, and then over', async () => {
+		const practice = new Practice();
+		const [card] = cardsOf('bends');
+		if (!card) throw new Error('no bends');
+		await startAfterLesson(practice, card);
+		expect(standings(practice).slice(0, 2)).toEqual(['shown', 'open']);
+		const tasks = practice.run?.tasks ?? [];
+		expect(tasks.filter(({ standing }) => standing === 'open')).toHaveLength(5);
+		expect(new Set(tasks.map(({ number }) => number.slice(0, 2)))).toEqual(new Set([card.code]));
+		expect(practice.atEnd).toBe(false);
+		await practice.go(tasks.length - 1);
+		expect(practice.atEnd).toBe(true);
+		const again = new Practice();
+		await again.load();
+		expect(again.atEnd).toBe(true);
 	});
 
 	test('begins, mixed, with one of the easier kinds of the first topic', async () => {

@@ -87,6 +87,17 @@ describe.each(named)('%s', (_, way) => {
 		}
 	});
 
+	test.runIf(way.family.topic === 'bends')(
+		'what a slip does is told to the last digit, for the right number stands beside it',
+		() => {
+			const right = workedBy(way.method, way.start.given) ?? {};
+			for (const [id] of slipsOf(way)) {
+				const says = slipShown(way, way.start.given, right, id).effect?.entered.says ?? '';
+				expect(says).not.toMatch(/(about|less than) [\d/]+ in too/);
+			}
+		}
+	);
+
 	test('every slip gives another number, or says that none shows', () => {
 		const slips = slipsOf(way);
 		expect(slips.length).toBeGreaterThan(1);

@@ -39,6 +39,12 @@ class Plan {
 		return this.planner && known ? this.planner.forecast(known) : null;
 	});
 
+	/** What the plan leads to when nothing more is done today. */
+	readonly rest: Forecast | null = $derived.by(() => {
+		const known = this.#known();
+		return this.planner && known ? this.planner.forecastOfRest(known) : null;
+	});
+
 	/** Loads what planning needs; the log of the learner must have been read before. */
 	async load(): Promise<Planner> {
 		clock.look();

@@ -49,6 +49,8 @@ export interface Planner {
 	/** Tasks by free choice, and a worked one before each in which a step is met for the first time. */
 	withWorked(tasks: readonly RunTask[], known: Known, below: Below): RunTask[];
 	forecast(known: Known): Forecast;
+	/** The same, with today's work counted as done: what it says of tomorrow is tomorrow's run. */
+	forecastOfRest(known: Known): Forecast;
 	/** The run with the return of a missed task in it: in place, or else at the end. */
 	missed(run: Run, known: Known, miss: Miss, below: Below): Run;
 	/** Number of a fresh task of a skill, of the easiest kind; null when no kind exercises it. */
@@ -74,6 +76,7 @@ export async function loadPlanner(): Promise<Planner> {
 		syllabus,
 		today: (known) => planRun(inputOf(known, syllabus), map),
 		forecast: (known) => forecast(inputOf(known, syllabus)),
+		forecastOfRest: (known) => forecast({ ...inputOf(known, syllabus), spent: Infinity }),
 		run: (planned, known, id, below, before = null) =>
 			runOf(planned, staleBefore(known, before?.tasks ?? [], families), id, below, families),
 		withWorked: (tasks, known, below) => withWorked(tasks, known, below, map, syllabus, families),

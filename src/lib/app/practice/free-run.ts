@@ -1,6 +1,7 @@
 import type { Level } from '$lib/engine/families/level.ts';
 import { type Card, cards, cardsOf, type TopicId, topicIds } from '$lib/engine/families/topics.ts';
 import { shuffled } from '$lib/engine/sets/shuffled.ts';
+import { whenIdle } from '$lib/ui/late.ts';
 import { newId } from '$lib/storage/new-id.ts';
 import { below } from '../device/chance.ts';
 import { device } from '../device/device.svelte.ts';
@@ -14,17 +15,18 @@ import { type Below, newTask, type Run, type RunTask } from './run.ts';
 
 const runLength = 10;
 
+/** Levels of the tasks after a lesson. */
+const afterLesson: readonly Level[] = [1, 1, 2, 2, 3];
+
 /**
- * Starts a run for somebody who asked for none in particular. Who is not known here gets tasks as
- * they come: nobody who has just arrived waits for a plan.
+ * Starts a run for somebody who asked for none in particular. Who is not known here gets the first
+ * task at once, for nobody who has just arrived waits for a plan; what comes after it is worked first
+ * where it is new, as always.
  */
-export function startUnasked(
-	practice: Practice,
-	topic: TopicId | 'mixed',
-	level: Level
-): Promise<void> {
-	const start = device.learnerId === null ? startFree : startChosen;
-	return start(practice, topic, level);
+export async function startUnasked(practice: Practice): Promise<void> {
+	if (device.learnerId !== null) return startChosen(practice, 'mixed', 1);
+	await startFree(practice, 'mixed', 1);
+	void new Promise<void>(whenIdle).then(() => workAhead(practice));
 }
 
 /** Starts ten tasks of a topic, or of all, as they come: nothing is asked of the log. */
@@ -46,6 +48,27 @@ export async function startChosen(
 	const run = newRun(topic, level, newId(), below);
 	practice.keep({ ...run, tasks: [...(await withWorked(run.tasks))] });
 	await practice.go(0);
+}
+
+/** Starts the practice that follows a lesson: five tasks of its family, from easy to hard. */
+export async function startAfterLesson(practice: Practice, card: Card): Promise<void> {
+	const tasks = await withWorked(afterLesson.map((level) => newTask(card, level, below)));
+	const run = { id: newId(), topic: card.topic, level: 1, day: 0, budget: 0 } as const;
+	practice.keep({ ...run, ends: true, at: 0, tasks: [...tasks] });
+	await practice.go(0);
+}
+
+/** Puts a worked task before each to come in which a step is met for the first time. */
+async function workAhead(practice: Practice): Promise<void> {
+	const before = practice.run;
+	await plan.load().catch(() => {});
+	const { run } = practice;
+	if (!run || run.id !== before?.id) return;
+	const ahead = await withWorked(run.tasks.slice(run.at + 1));
+	// Whoever is being talked to by then goes on as the run is.
+	if (practice.run === run) {
+		practice.keep({ ...run, tasks: [...run.tasks.slice(0, run.at + 1), ...ahead] });
+	}
 }
 
 /** Puts one more task at the end of a run, and before it a worked one where it is new. */

@@ -45,8 +45,8 @@ export class Practice {
 	}
 
 	/** Starts a run where none was asked for. */
-	async start(topic: TopicId | 'mixed', level: Level): Promise<void> {
-		return (await freePart()).startUnasked(this, topic, level);
+	async start(): Promise<void> {
+		return (await freePart()).startUnasked(this);
 	}
 
 	get task(): RunTask | undefined {
@@ -58,9 +58,10 @@ export class Practice {
 		return this.task?.number ?? null;
 	}
 
-	/** Whether the open task is the last of a run that the plan made. */
+	/** Whether the open task is the last of a run that ends. */
 	get atEnd(): boolean {
-		return this.run?.topic === 'plan' && this.run.at >= this.run.tasks.length - 1;
+		const { run } = this;
+		return !!run && (run.ends || run.topic === 'plan') && run.at >= run.tasks.length - 1;
 	}
 
 	/** Goes to task `index` of the run; past the end of a free run, it gets one more. */

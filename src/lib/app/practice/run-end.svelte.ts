@@ -14,18 +14,19 @@ export class RunEndPage {
 	#last = $state.raw<Sitting | null>(null);
 
 	readonly view: RunEnd | null = $derived.by(() => {
-		const { planner, forecast, day } = plan;
-		const { learning } = device;
+		const { planner, day } = plan;
 		const { run } = practice;
-		if (!planner || !forecast || !learning || !run || !this.#attempts) return null;
+		if (!planner || !run || !this.#attempts) return null;
 		const attempts = this.#attempts;
+		const worked = daysWorked(run, attempts, day).last;
+		const forecast = worked < day ? plan.forecast : plan.rest;
+		if (!forecast) return null;
 		return runEnd({
 			run,
 			planner,
-			learning,
 			forecast,
 			day,
-			worked: daysWorked(run, attempts, day).last,
+			worked,
 			exam: this.exam,
 			attempts,
 			last: this.#last

@@ -1,7 +1,7 @@
 import type { Attempt } from '$lib/engine/schedule/event.ts';
 import { dayOf } from '$lib/engine/schedule/day.ts';
 import type { Forecast } from '$lib/engine/schedule/forecast.ts';
-import type { Learning } from '$lib/engine/schedule/learning.ts';
+import { isTold } from '$lib/engine/schedule/learning.ts';
 import type { SkillId } from '$lib/engine/schedule/skill.ts';
 import type { Sitting } from '$lib/engine/schedule/sitting.ts';
 import { streaksIn } from '$lib/engine/schedule/streaks.ts';
@@ -18,7 +18,7 @@ import type { Run, RunTask } from './run.ts';
 export interface RunEndFacts {
 	readonly run: Run;
 	readonly planner: Planner;
-	readonly learning: Learning;
+	/** Of the rest of the plan, where the run was worked today. */
 	readonly forecast: Forecast;
 	/** Today. */
 	readonly day: number;
@@ -189,16 +189,26 @@ function streaksOf({ attempts, run, planner, day }: RunEndFacts): RunFact[] {
 		}));
 }
 
-/** Slips that were made on the day of the run, and before. */
-function slipsOf({ learning, planner, forecast, day, worked }: RunEndFacts): RunFact[] {
-	return Object.entries(learning.slips)
-		.filter(([, note]) => note.day === worked && note.times > 1)
-		.flatMap(([skill, { slip, times }]) => {
+/** Slips that were made more than once in the run. */
+function slipsOf({ attempts, run, planner, forecast, day, worked }: RunEndFacts): RunFact[] {
+	const times = new Map<string, { skill: SkillId; slip: string; count: number }>();
+	for (const attempt of attempts) {
+		if (attempt.runId !== run.id) continue;
+		const charged = attempt.skills.filter(({ skill }) => !isTold(attempt, skill));
+		for (const { skill, slip } of [...charged, ...(attempt.told ?? [])]) {
+			if (slip === undefined) continue;
+			const key = `${skill} ${slip}`;
+			times.set(key, { skill, slip, count: (times.get(key)?.count ?? 0) + 1 });
+		}
+	}
+	return [...times.values()]
+		.filter(({ count }) => count > 1)
+		.flatMap(({ skill, slip, count }) => {
 			const says = planner.slipSays(skill, slip);
 			const next = forecast.comesUp.get(skill)?.find((one) => one > worked);
 			const more =
 				next === undefined ? '' : `${planner.label(skill)} is up again ${dayWords(next, day)}.`;
-			return says === '' ? [] : [{ big: `${times} ×`, says, more }];
+			return says === '' ? [] : [{ big: `${count} ×`, says, more }];
 		})
 		.slice(0, 2);
 }

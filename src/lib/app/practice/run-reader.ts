@@ -59,6 +59,7 @@ const runSchema = v.object({
 	/** Day and seconds of a run from the plan. */
 	day: v.number(),
 	budget: v.number(),
+	ends: v.optional(v.boolean()),
 	tasks: v.pipe(v.array(runTaskSchema), v.minLength(1), v.maxLength(300))
 });
 

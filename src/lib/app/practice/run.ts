@@ -60,6 +60,8 @@ export interface Run {
 	/** Day and seconds of a run from the plan. */
 	day: number;
 	budget: number;
+	/** Whether a run by free choice is over after its last task. */
+	ends?: boolean | undefined;
 	tasks: RunTask[];
 }
 

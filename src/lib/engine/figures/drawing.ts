@@ -82,6 +82,8 @@ export interface Drawing {
 	readonly shapes: readonly Shape[];
 	/** Whether it is a part of a chart: lettered with numbers, whatever else is. */
 	readonly isChart?: true;
+	/** What stands dashed in it, as the end of a sentence. */
+	readonly dashed?: string;
 }
 
 /** Corners of the smallest upright box round something. */

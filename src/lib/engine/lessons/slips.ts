@@ -44,7 +44,10 @@ export function slipShown(
 		.slice(steps.indexOf(step))
 		.filter((key) => values[key] !== undefined && differs(method, key, right, values))
 		.reverse();
-	const seen = off.map((key) => ({ key, effect: effectOf(task, key, values[key] ?? '', units) }));
+	const seen = off.map((key) => ({
+		key,
+		effect: effectOf(task, key, values[key] ?? '', units, true)
+	}));
 	const told = seen.find(({ effect }) => effect) ?? seen[0];
 	if (!told) return { id, step, values, at: null, effect: null };
 	const { key, effect } = told;

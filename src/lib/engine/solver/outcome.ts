@@ -33,6 +33,8 @@ export interface Seen {
  * of that step, or what it tells cannot be worked from the answer.
  *
  * @param entered the answer, in base units
+ * @param exact whether the right answer is known, so that an amount may be told to the last digit:
+ *   `about {about}` is then the size of the value `more` among those that the outcome shows
  */
 export function seenAt(
 	method: Method,
@@ -40,14 +42,18 @@ export function seenAt(
 	right: Values,
 	key: string,
 	entered: Value,
-	units: LengthUnit = 'in'
+	units: LengthUnit = 'in',
+	exact = false
 ): Seen | null {
 	const told = method.outcomes.find(({ at }) => at.includes(key));
 	if (!told) return null;
 	const names = { ...told.from.names, entered: key };
 	return orNull(() => {
 		const values = evaluateAsFar(method, given, { values: { [key]: entered } });
-		return tell(method, { ...told, from: { ...told.from, names } }, values, right, key, units);
+		return tell(method, { ...told, from: { ...told.from, names } }, values, right, key, {
+			units,
+			exact
+		});
 	});
 }
 
@@ -57,7 +63,7 @@ function tell(
 	values: Values,
 	right: Values,
 	key: string,
-	units: LengthUnit
+	{ units, exact }: { readonly units: LengthUnit; readonly exact: boolean }
 ): Seen | null {
 	const { from } = told;
 	const compiled = toldOf(from.unit).outcomes[Number(from.key)]?.compiled;
@@ -81,7 +87,12 @@ function tell(
 	const text = found && told.cases[found[0]];
 	if (!found || !text) return null;
 	const write = writer(method, told, { all, good, key }, kinds, units);
-	const says = text.says.replace(/\{([\w.]+)\}/g, (_, name: string) => write(name));
+	const off = exact && typeof shows.more === 'number' ? Math.abs(shows.more) : null;
+	const template =
+		off === null
+			? text.says
+			: text.says.replace(coarse, () => kinds.get('more')?.write(off, units) ?? '');
+	const says = template.replace(/\{([\w.]+)\}/g, (_, name: string) => write(name));
 	const entered = values[key] ?? '';
 	return { key, entered, values, right, shows, case: found[0], says };
 }
@@ -102,6 +113,9 @@ function writer(
 		return textAt(method, outer, value, units);
 	};
 }
+
+/** An amount told so coarsely that it does not give the answer away. */
+const coarse = /(?:about|less than) \{about\}/;
 
 /** What an outcome reads, found once: it reads the same in every method that takes it in. */
 const reads = new WeakMap<CompiledOutcome, Reads>();

@@ -14,19 +14,21 @@ export type Worked = Pick<Task, 'method' | 'drawn' | 'right' | 'family'>;
  * or the family shows nothing for it.
  *
  * @param entered the answer, in base units
+ * @param exact whether the right answer is known, so that its sentences may tell amounts exactly
  */
 export function effectOf(
 	task: Worked,
 	key: string,
 	entered: Value,
-	units: LengthUnit = 'in'
+	units: LengthUnit = 'in',
+	exact = false
 ): Effect | null {
 	const { method, drawn, right } = task;
 	const { metal } = task.family;
 	if (!metal) return null;
 	const say = (at: string, value: Value) => textAt(method, at, value, units);
 	const seen = (value: Value | undefined) =>
-		value === undefined ? null : seenAt(method, drawn.given, right, key, value, units);
+		value === undefined ? null : seenAt(method, drawn.given, right, key, value, units, exact);
 	const [own, good] = [seen(entered), seen(right[key])];
 	if (!own || !good) return null;
 	const outcome = (one: Seen, other: Seen): Outcome | null => {

@@ -20,13 +20,19 @@ const talk = once(() => late(() => import('./StepTalk.svelte')));
 
 export const wordsPart = once(() => late(() => import('../lessons/words.ts')));
 export const chartsPart = once(() => late(() => import('../charts/Charts.svelte')));
-export const beforePart = once(() => late(() => import('./BeforeCheck.svelte')));
+export const beforePart = once(() => wide().then(() => late(() => import('./BeforeCheck.svelte'))));
 export const restPart = once(() => late(() => import('./TaskRest.svelte')));
 export const keysPart = once(() => late(() => import('./KeyStrip.svelte')));
 export const checkPart = () => withTold(checking);
 export const verdictPart = () => withTold(verdict);
 export const workingPart = () => withTold(working);
 export const talkPart = () => withTold(talk);
+
+/** Resolves once the page is wide: what a phone does not show, it does not fetch. */
+function wide(): Promise<unknown> {
+	const query = matchMedia('(min-width: 861px)');
+	return new Promise((resolve) => (query.matches ? resolve(0) : (query.onchange = resolve)));
+}
 
 async function withTold<T>(load: () => Promise<T>): Promise<T> {
 	const [part] = await Promise.all([load(), told()]);

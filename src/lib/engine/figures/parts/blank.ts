@@ -75,6 +75,7 @@ export function partOnBlank({ way, sides, part, rough }: Cut, label: string): Dr
 	const short = part < 0;
 	return {
 		title: `The finished part on a blank of ${label}.`,
+		...(!rough && { dashed: 'the finished part' }),
 		shapes: [
 			bar(from, to, short ? 'metal-a' : 'waste'),
 			bar(0, size, short ? 'none' : 'metal-a', rough ? 'slip' : 'hidden'),

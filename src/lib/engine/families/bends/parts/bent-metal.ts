@@ -19,6 +19,7 @@ export function bentMetal({ wanted, got, says, start = 0, also }: BentParts): Dr
 	const { part, outline } = againstWanted(got, wanted, start);
 	return {
 		title: `The part as it comes out; dashed, as it is wanted. ${says}`,
+		dashed: 'the part as it is wanted',
 		shapes: [metal(part), ...(also?.(part) ?? []), outline]
 	};
 }
