@@ -1,5 +1,5 @@
 /// <reference lib="webworker" />
-import { build, files, prerendered, version } from '$service-worker';
+import { base, build, files, prerendered, version } from '$service-worker';
 import { isKept, keptAs } from '$lib/app/device/kept-as.ts';
 
 // Everything the app is made of is kept on the device at the first visit, so that it opens and
@@ -8,20 +8,29 @@ import { isKept, keptAs } from '$lib/app/device/kept-as.ts';
 declare const self: ServiceWorkerGlobalScope;
 
 const cacheName = keptAs(version);
-const assets = [...build, ...files, ...prerendered];
+const assets = new Set([...build, ...files, ...prerendered]);
+const built = new Set(build);
+
+/** Not in TypeScript's library yet: https://w3c.github.io/ServiceWorker/#register-router-method */
+interface Routing {
+	addRoutes?(rule: { condition: object; source: 'cache' }): Promise<void>;
+}
 
 self.addEventListener('install', (event) => {
+	// What is named by its content comes from any version kept, and need not wake this worker.
+	const named = { urlPattern: { pathname: `${base}/_app/immutable/*` }, requestMethod: 'GET' };
+	void (event as Routing).addRoutes?.({ condition: named, source: 'cache' }).catch(() => {});
 	event.waitUntil(
 		caches
 			.open(cacheName)
-			.then((cache) => cache.addAll(assets.map(asNew)))
+			.then((cache) => cache.addAll([...assets].map(asNew)))
 			.then(() => self.skipWaiting())
 	);
 });
 
 /** A file whose name does not tell its content is never taken from what the browser has kept. */
 function asNew(path: string): Request {
-	return new Request(path, { cache: build.includes(path) ? 'default' : 'reload' });
+	return new Request(path, { cache: built.has(path) ? 'default' : 'reload' });
 }
 
 self.addEventListener('activate', (event) => {
@@ -44,9 +53,9 @@ self.addEventListener('fetch', (event) => {
 	const url = new URL(event.request.url);
 	if (event.request.method !== 'GET' || url.origin !== self.location.origin) return;
 	// The path alone names a page: a query such as ?task= is read by the page itself.
-	if (assets.includes(url.pathname)) event.respondWith(kept(url.pathname, event.request));
+	if (assets.has(url.pathname)) event.respondWith(kept(url.pathname, event.request));
 	// A page's links rest on its slash.
-	else if (assets.includes(`${url.pathname}/`)) {
+	else if (assets.has(`${url.pathname}/`)) {
 		url.pathname += '/';
 		event.respondWith(Response.redirect(url.href));
 	} else event.respondWith(keptBefore(url.pathname, event.request));

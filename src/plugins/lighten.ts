@@ -36,6 +36,13 @@ const tolerances = `${engine}/trade/tolerances.ts`;
  */
 const kitStart = /\/@sveltejs\/kit\/src\/runtime\/client\/client\.js$/;
 
+/** What SvelteKit reads its routes with, and what stands in its place. */
+const kitRoutes = /\/@sveltejs\/kit\/src\/utils\/routing\.js$/;
+const ownRoutes = resolve(import.meta.dirname, 'kit-routes.js');
+
+/** Fetching for pages that load data, of which there are none. */
+const kitFetcher = /\/@sveltejs\/kit\/src\/runtime\/client\/fetcher\.js$/;
+
 /** Vite's helper around imports, and what stands in its place. */
 const preloadHelper = '\0vite/preload-helper.js';
 const ownHelper = resolve(import.meta.dirname, 'preload-helper.js');
@@ -67,6 +74,8 @@ export function lighten(): Plugin {
 			const [path = id, query] = id.split('?');
 			if (this.environment.name !== 'client') return null;
 			if (id === preloadHelper) return { code: readFileSync(ownHelper, 'utf8'), map: null };
+			if (kitRoutes.test(path)) return { code: readFileSync(ownRoutes, 'utf8'), map: null };
+			if (kitFetcher.test(path)) return { code, map: null, moduleSideEffects: false };
 			if (kitStart.test(path)) return { code: takenByName(code), map: null };
 			if (svelteRuntime.test(path)) return { code: settled(code), map: null };
 			if (generator.test(path)) return { code: unwrapped(code), map: null };
@@ -82,10 +91,14 @@ export function lighten(): Plugin {
 	};
 }
 
-/** `const { tick } = svelte;` as `const tick = svelte.tick;`, and nothing of addresses behind a `#`. */
+/**
+ * `const { tick } = svelte;` as `const tick = svelte.tick;`, and nothing of addresses behind a `#` or
+ * of such as lead elsewhere.
+ */
 function takenByName(code: string): string {
 	return code
 		.replaceAll('app.hash', 'false')
+		.replace(/await app\.hooks\.reroute\(\{[^]*?\n\t+\}\)/, 'undefined')
 		.replace(/^const \{ ([\w, ]+) \} = svelte;$/m, (_, names: string) =>
 			names
 				.split(', ')

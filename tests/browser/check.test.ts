@@ -27,6 +27,20 @@ async function enter(page: Page, reading: string): Promise<void> {
 	await page.getByRole('button', { name: 'Enter', exact: true }).click();
 }
 
+test('what can be checked is there before the script, and what is pressed then begins', async ({
+	openPage
+}) => {
+	const asleep = await openPage({ javaScriptEnabled: false });
+	await asleep.goto('/check/');
+	await asleep.getByRole('link', { name: 'Edge distance' }).click();
+	await asleep.waitForURL('**/check/?*');
+	const page = await openPage();
+	await page.goto(asleep.url());
+	await page.getByRole('heading', { name: 'Edge distance' }).waitFor();
+	await page.getByLabel('Rivet diameter', { exact: true }).waitFor();
+	expect(new URL(page.url()).search).toBe('');
+});
+
 test('twelve edge distances on a phone: two undecided, one out, kept, printed, practised', async ({
 	openPage
 }) => {
@@ -34,7 +48,7 @@ test('twelve edge distances on a phone: two undecided, one out, kept, printed, p
 	await page.goto('/');
 	await page.getByRole('link', { name: 'Check a part after the lab' }).click();
 	expect(await violations(page), 'the doors').toEqual([]);
-	await page.getByRole('button', { name: 'Edge distance' }).click();
+	await page.getByRole('link', { name: 'Edge distance' }).click();
 	await page.getByLabel('Part', { exact: true }).fill('Coupon C-2');
 	await page.getByLabel('Student code').fill('K17');
 	await page.getByLabel('Rivet diameter', { exact: true }).fill('1/8');

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { site } from '../../src/scripts/build.js';
 import { top } from '../../src/scripts/project.js';
@@ -14,6 +15,7 @@ test('after one visit the app opens and works without a network', async ({ openP
 	await page.context().setOffline(true);
 	await page.goto('/practice/?task=RL1-0001-5F');
 	expect((await openTask(page)).number).toBe('RL1-0001-5F');
+	expect(await sourcesOfScripts(page)).toEqual(['cache']);
 	// Arithmetic loads its reader from the device too.
 	await page.locator('[data-answer]').fill('1/8+1/16+1/8');
 	await page.getByText('5/16 in').first().waitFor();
@@ -26,6 +28,16 @@ test('after one visit the app opens and works without a network', async ({ openP
 	await page.getByRole('heading', { name: 'Rules and sources' }).waitFor();
 	expect(faults).toEqual([]);
 });
+
+/** Where the scripts came from, each source once: `fetch-event` would be the worker. */
+function sourcesOfScripts(page: Page): Promise<(string | undefined)[]> {
+	return page.evaluate(() => {
+		const files: (PerformanceEntry & { workerFinalSourceType?: string })[] =
+			performance.getEntriesByType('resource');
+		const scripts = files.filter(({ name }) => name.endsWith('.js'));
+		return [...new Set(scripts.map(({ workerFinalSourceType }) => workerFinalSourceType))];
+	});
+}
 
 test('the licences of what ships are in the build', () => {
 	const { dependencies } = JSON.parse(readFileSync(join(top, 'package.json'), 'utf8'));

@@ -1,7 +1,7 @@
 import { type IDBPDatabase, unwrap, wrap } from 'idb';
 import type { LogEvent } from '$lib/engine/schedule/event.ts';
 import { allOf, type Database, type Tables } from './database.ts';
-import { pageLength, pagesOf } from './pages.ts';
+import { pagesOf } from './pages.ts';
 
 /*
  * A second copy of the log, in a storage bucket: there the browser keeps it in other files.
@@ -73,11 +73,13 @@ function copyIn(db: Copied, log: Database): LogCopy {
 	};
 }
 
-// A part at a time: what browsers need for one transaction grows with the square of its length.
+/** Events put into the copy in one transaction: nothing waits for it, and more would hold a page up. */
+const partLength = 25;
+
 async function put(db: Copied, events: readonly LogEvent[]): Promise<void> {
-	for (let from = 0; from < events.length; from += pageLength) {
+	for (let from = 0; from < events.length; from += partLength) {
 		const tx = db.transaction('events', 'readwrite');
-		const part = events.slice(from, from + pageLength);
+		const part = events.slice(from, from + partLength);
 		const table = unwrap(tx.store);
 		for (const event of part) table.put(event);
 		await inTime(tx.done);

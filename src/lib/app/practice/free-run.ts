@@ -75,11 +75,29 @@ async function workAhead(practice: Practice): Promise<void> {
 export async function addOne(practice: Practice, topic: TopicId | 'mixed'): Promise<void> {
 	const before = practice.run;
 	if (!before) return;
-	const drawn = newRun(topic, before.level, before.id, below).tasks.slice(0, 1);
-	const added = await withWorked(drawn);
+	const more = oneMore(before, topic);
+	coming = null;
+	const added = await more;
 	// What was noted meanwhile stays.
 	const { run } = practice;
 	if (run?.id === before.id) practice.keep({ ...run, tasks: [...run.tasks, ...added] });
+}
+
+/** What comes after the end of a run, and what it rests on. */
+let coming: { basis: readonly unknown[]; tasks: Promise<readonly RunTask[]> } | null = null;
+
+/**
+ * The task that would be put at the end of a run, and before it a worked one where it is new: the
+ * same ones until they are, or until what the learner has met or set changes.
+ */
+export function oneMore(run: Run, topic: TopicId | 'mixed'): Promise<readonly RunTask[]> {
+	const { learning, course } = device;
+	const basis = [run.id, topic, learning, course, plan.day];
+	if (!coming || basis.some((one, i) => one !== coming?.basis[i])) {
+		const drawn = newRun(topic, run.level, run.id, below).tasks.slice(0, 1);
+		coming = { basis, tasks: withWorked(drawn) };
+	}
+	return coming.tasks;
 }
 
 /** As they are where the plan cannot be had: one family at fault stops nobody's run. */

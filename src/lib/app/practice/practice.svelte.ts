@@ -34,6 +34,8 @@ export class Practice {
 	saved = $state<'none' | 'saving' | 'saved' | 'failed'>('none');
 	/** When the open task was opened, or its last answer noted: milliseconds since 1970-01-01 UTC. */
 	since = 0;
+	/** The task that comes next, drawn before it is opened (ahead.ts). */
+	ahead: Task | null = null;
 	/** Counts what `saved` has spoken of: one answer, or a task just opened. */
 	turn = 0;
 
@@ -144,7 +146,9 @@ export class Practice {
 		const current = this.task;
 		if (!current) return;
 		unexpected.clear();
-		const drawn = await drawnFrom(current.number);
+		const { ahead } = this;
+		this.ahead = null;
+		const drawn = ahead?.number === current.number ? ahead : await drawnFrom(current.number);
 		this.problem = null;
 		this.unopened = typeof drawn === 'string' ? drawn : null;
 		this.work = typeof drawn === 'string' ? null : await takenUp(drawn, current);
