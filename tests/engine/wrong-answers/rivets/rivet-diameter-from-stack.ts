@@ -19,11 +19,11 @@ const last = (layers: readonly number[]): number => layers.at(-1) ?? Number.NaN;
 const middle = (layers: readonly number[]): number =>
 	layers.length === 3 ? (layers[1] ?? Number.NaN) : Number.NaN;
 
-/** That this layer is the thinnest one as well, alone or with another slip. */
+/** That this layer is the thinnest one as well. */
 const asThinnest =
-	(pick: (layers: readonly number[]) => number, ...others: readonly string[]) =>
+	(pick: (layers: readonly number[]) => number) =>
 	({ layers }: Given): string =>
-		pick(layers) === Math.min(...layers) ? [...others, 'thinnest'].join('+') : '';
+		pick(layers) === Math.min(...layers) ? 'thinnest' : '';
 
 /** Three times the mean of three layers is their sum. */
 const asAverage = ({ layers }: Given): string => (layers.length === 3 ? 'average' : '');
@@ -39,126 +39,141 @@ function workedFrom(layer: number, right: Right): Typed | null {
 	};
 }
 
+/** A wrong 3T and the rivet for it. */
+function rivetBy(threeT: number, right: Right): Typed | null {
+	const rivet = rivetFor(threeT);
+	if (off(threeT, right.threeT) === null || Number.isNaN(rivet)) return null;
+	return { threeT: thousandths(threeT), diameter: fraction(rivet) };
+}
+
+/** 3T right, and a wrong rivet for it. */
+function wrongRivet(rivet: string | null, right: Right): Typed | null {
+	return rivet === null ? null : { threeT: thousandths(right.threeT), diameter: rivet };
+}
+
+/** The wrong layer, and then the rivet beside the one for it. */
+function twoMistakes(layer: number, by: -1 | 1, right: Right): Typed | null {
+	const rivet = rivetBeside(rivetFor(3 * layer), by);
+	if (off(3 * layer, right.threeT) === null || Number.isNaN(rivet)) return null;
+	return { threeT: thousandths(3 * layer), diameter: fraction(rivet) };
+}
+
 export const rules = [
 	common(
-		'diameter',
+		'threeT',
 		'the thinnest layer decides: it tears first',
-		({ layers }, { diameter }) => off(rivetFor(3 * Math.min(...layers)), diameter, fraction),
+		({ layers }, right) => rivetBy(3 * Math.min(...layers), right),
 		'thinnest'
 	),
 	common(
-		'diameter',
+		'threeT',
 		'the outer layer, which the rivet goes in by',
-		({ layers }, { diameter }) => off(rivetFor(3 * outer(layers)), diameter, fraction),
+		({ layers }, right) => rivetBy(3 * outer(layers), right),
 		'outer',
 		asThinnest(outer)
 	),
 	rare(
-		'diameter',
+		'threeT',
 		'the last layer, where the shop head sits',
-		({ layers }, { diameter }) => off(rivetFor(3 * last(layers)), diameter, fraction),
+		({ layers }, right) => rivetBy(3 * last(layers), right),
 		'last',
 		asThinnest(last)
 	),
 	rare(
-		'diameter',
+		'threeT',
 		'the layer in the middle',
-		({ layers }, { diameter }) => off(rivetFor(3 * middle(layers)), diameter, fraction),
+		({ layers }, right) => rivetBy(3 * middle(layers), right),
 		'middle',
 		asThinnest(middle)
 	),
 	rare(
 		'diameter',
 		'the 32nd below, which is no stocked size',
-		(_, { threeT, diameter }) =>
-			threeT > 7 / 32 && threeT < 1 / 4 ? off(7 / 32, diameter, fraction) : null,
+		(_, right) =>
+			right.threeT > 7 / 32 && right.threeT < 1 / 4
+				? wrongRivet(off(7 / 32, right.diameter, fraction), right)
+				: null,
 		'unstockedBelow'
 	),
 	common(
-		'diameter',
+		'threeT',
 		'three times the whole stack',
-		({ layers }, { diameter }) => off(rivetFor(3 * sum(layers)), diameter, fraction),
+		({ layers }, right) => rivetBy(3 * sum(layers), right),
 		'wholeStack'
 	),
 	common(
-		'diameter',
+		'threeT',
 		'the rivet for the grip, no factor',
-		({ layers }, { diameter }) => off(rivetFor(sum(layers)), diameter, fraction),
+		({ layers }, right) => rivetBy(sum(layers), right),
 		'oneT+wholeStack',
 		'stackAlone',
 		asAverage
 	),
 	rare(
-		'diameter',
+		'threeT',
 		'three times the mean of the layers',
-		({ layers }, { diameter }) =>
-			off(rivetFor((3 * sum(layers)) / layers.length), diameter, fraction),
+		({ layers }, right) => rivetBy((3 * sum(layers)) / layers.length, right),
 		'average'
 	),
 	common(
 		'diameter',
 		'the rivet nearest to 3T',
-		(_, { threeT, diameter }) => off(nearestRivet(threeT), diameter, fraction),
+		(_, right) => wrongRivet(off(nearestRivet(right.threeT), right.diameter, fraction), right),
 		'down',
 		'nearest'
 	),
 	common(
 		'diameter',
 		'the next rivet down',
-		(_, { diameter }) => off(rivetBeside(diameter, -1), diameter, fraction),
+		(_, right) => wrongRivet(off(rivetBeside(right.diameter, -1), right.diameter, fraction), right),
 		'down'
 	),
 	common(
 		'diameter',
 		'one size more, to be safe',
-		(_, { diameter }) => off(rivetBeside(diameter, 1), diameter, fraction),
+		(_, right) => wrongRivet(off(rivetBeside(right.diameter, 1), right.diameter, fraction), right),
 		'oneMore'
 	),
 	common(
 		'diameter',
 		'3T itself',
-		(_, { threeT, diameter }) => off(threeT, diameter, thousandths),
+		(_, right) => wrongRivet(off(right.threeT, right.diameter, thousandths), right),
 		'notStocked',
 		'other-step:threeT'
 	),
+	rare('threeT', 'twice the thickest', (_, right) => rivetBy(2 * right.thickest, right), 'twoT'),
 	rare(
-		'diameter',
-		'twice the thickest',
-		(_, { thickest, diameter }) => off(rivetFor(2 * thickest), diameter, fraction),
-		'twoT'
-	),
-	rare(
-		'diameter',
+		'threeT',
 		'2.5 T, the low end on the same page',
-		(_, { thickest, diameter }) => off(rivetFor(2.5 * thickest), diameter, fraction),
+		(_, right) => rivetBy(2.5 * right.thickest, right),
 		'twoAndHalfT'
 	),
 	rare(
 		'diameter',
 		'the dash number counted in sixteenths',
-		(_, { diameter }) => dash(diameter * 16),
+		(_, right) => wrongRivet(dash(right.diameter * 16), right),
 		'dashOf16ths'
 	),
 	common(
 		'diameter',
 		'writes the dash number over 16',
-		(_, { diameter }) => off(diameter * 2, diameter, fraction),
+		(_, right) => wrongRivet(fraction(right.diameter * 2), right),
 		'in16ths'
 	),
 	rare(
-		'diameter',
+		'threeT',
 		'two mistakes: the outer layer, and then the next rivet down',
-		({ layers }, { diameter }) =>
-			off(rivetBeside(rivetFor(3 * outer(layers)), -1), diameter, fraction),
-		'down+outer',
-		asThinnest(outer, 'down')
+		({ layers }, right) => twoMistakes(outer(layers), -1, right),
+		'outer',
+		'down',
+		asThinnest(outer)
 	),
 	rare(
-		'diameter',
+		'threeT',
 		'two mistakes: the thinnest layer, and then one size more',
-		({ layers }, { diameter }) =>
-			off(rivetBeside(rivetFor(3 * Math.min(...layers)), 1), diameter, fraction),
-		'oneMore+thinnest'
+		({ layers }, right) => twoMistakes(Math.min(...layers), 1, right),
+		'thinnest',
+		'oneMore'
 	),
 	common(
 		'thickest',

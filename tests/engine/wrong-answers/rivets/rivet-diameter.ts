@@ -1,4 +1,4 @@
-import { rulesOf } from '../rule.ts';
+import { rulesOf, type Typed } from '../rule.ts';
 import {
 	bareMillimetres,
 	dash,
@@ -25,88 +25,104 @@ interface Right {
 
 const { common, rare } = rulesOf<Given, Right>('rivet-diameter');
 
+/** A wrong 3T and the rivet for it. */
+function rivetBy(threeT: number, right: Right): Typed | null {
+	const rivet = rivetFor(threeT);
+	if (off(threeT, right.threeT) === null || Number.isNaN(rivet)) return null;
+	return { threeT: thousandths(threeT), diameter: fraction(rivet) };
+}
+
+/** 3T right, and a wrong rivet for it. */
+function wrongRivet(rivet: string | null, right: Right): Typed | null {
+	return rivet === null ? null : { threeT: thousandths(right.threeT), diameter: rivet };
+}
+
+function inFieldOf3T(rivet: string | null): Typed | null {
+	return rivet === null ? null : { threeT: rivet };
+}
+
 export const rules = [
 	common(
 		'diameter',
 		'the rivet nearest to 3T, a hair under it',
-		({ thickest }, { diameter }) => off(nearestRivet(3 * thickest), diameter, fraction),
+		(_, right) => wrongRivet(off(nearestRivet(right.threeT), right.diameter, fraction), right),
 		'down',
 		'nearest'
 	),
 	common(
 		'diameter',
 		'the next rivet down: a smaller hole weakens less',
-		(_, { diameter }) => off(rivetBeside(diameter, -1), diameter, fraction),
+		(_, right) => wrongRivet(off(rivetBeside(right.diameter, -1), right.diameter, fraction), right),
 		'down'
 	),
 	common(
 		'diameter',
 		'one size more, to be on the safe side',
-		(_, { diameter }) => off(rivetBeside(diameter, 1), diameter, fraction),
+		(_, right) => wrongRivet(off(rivetBeside(right.diameter, 1), right.diameter, fraction), right),
 		'oneMore'
 	),
 	common(
 		'diameter',
 		'stops at 3T and types that',
-		({ thickest }, { diameter }) => off(3 * thickest, diameter),
+		(_, right) => wrongRivet(off(right.threeT, right.diameter), right),
 		'notStocked',
 		'other-step:threeT'
 	),
 	common(
-		'diameter',
+		'threeT',
 		'three times both sheets: there are two',
-		({ thickest }, { diameter }) => off(rivetFor(6 * thickest), diameter, fraction),
+		({ thickest }, right) => rivetBy(6 * thickest, right),
 		'bothSheets'
 	),
 	rare(
-		'diameter',
+		'threeT',
 		'as thick as both sheets, no factor',
-		({ thickest }, { diameter }) => off(rivetFor(2 * thickest), diameter, fraction),
+		({ thickest }, right) => rivetBy(2 * thickest, right),
 		'twoT'
 	),
 	common(
 		'diameter',
 		'1/16 in for thin sheet: the least of 3/32 in forgotten',
-		({ thickest }) => (3 * thickest <= 1 / 16 ? '1/16' : null),
+		(_, right) => (right.threeT <= 1 / 16 ? wrongRivet('1/16', right) : null),
 		'tooSmall'
 	),
 	rare(
-		'diameter',
+		'threeT',
 		'2.5 T, the low end on the same page',
-		({ thickest }, { diameter }) => off(rivetFor(2.5 * thickest), diameter, fraction),
+		({ thickest }, right) => rivetBy(2.5 * thickest, right),
 		'twoAndHalfT'
 	),
 	rare(
-		'diameter',
+		'threeT',
 		'4T, mixed up with the greatest edge distance',
-		({ thickest }, { diameter }) => off(rivetFor(4 * thickest), diameter, fraction),
+		({ thickest }, right) => rivetBy(4 * thickest, right),
 		'fourT'
 	),
 	rare(
 		'diameter',
 		'the dash number counted in sixteenths',
-		(_, { diameter }) => dash(diameter * 16),
+		(_, right) => wrongRivet(dash(right.diameter * 16), right),
 		'dashOf16ths'
 	),
 	common(
 		'diameter',
 		'thinks of the dash number and writes it over 16',
-		(_, { diameter }) => off(diameter * 2, diameter, fraction),
+		(_, right) => wrongRivet(fraction(right.diameter * 2), right),
 		'in16ths'
 	),
 	rare(
 		'diameter',
 		'the thickness itself',
-		({ thickest }, { diameter }) => off(thickest, diameter, thousandths),
+		({ thickest }, right) => wrongRivet(off(thickest, right.diameter, thousandths), right),
 		'oneT',
 		'other-step:thickest',
 		'notStocked+oneT'
 	),
-	common('diameter', 'the rule and not the size', () => '3T', 'factor'),
+	common('diameter', 'the rule and not the size', (_, right) => wrongRivet('3T', right), 'factor'),
 	rare(
 		'diameter',
 		'two digits changed places',
-		(_, { diameter }) => swapped(diameter, decimal, 1),
+		(_, right) => wrongRivet(swapped(right.diameter, decimal, 1), right),
 		'digits'
 	),
 	common(
@@ -154,9 +170,9 @@ export const rules = [
 		'unit'
 	),
 	common(
-		'threeT',
+		'diameter',
 		'the rivet in the field of 3T',
-		(_, { threeT, diameter }) => off(diameter, threeT, fraction),
+		(_, { threeT, diameter }) => inFieldOf3T(off(diameter, threeT, fraction)),
 		'other-step:diameter'
 	),
 	rare(
@@ -166,51 +182,12 @@ export const rules = [
 		'digits'
 	),
 	rare(
-		'threeT',
+		'diameter',
 		'each in the field of the other',
 		(_, { threeT, diameter }) =>
 			off(threeT, diameter) && { threeT: fraction(diameter), diameter: thousandths(threeT) },
 		'other-step',
 		'notStocked'
-	),
-	common(
-		'threeT',
-		'three times both sheets, and the rivet for that',
-		({ thickest }) => {
-			const rivet = rivetFor(6 * thickest);
-			return Number.isNaN(rivet)
-				? null
-				: { threeT: thousandths(6 * thickest), diameter: fraction(rivet) };
-		},
-		'bothSheets'
-	),
-	rare(
-		'threeT',
-		'twice the sheet, and the rivet for that',
-		({ thickest }) => ({
-			threeT: thousandths(2 * thickest),
-			diameter: fraction(rivetFor(2 * thickest))
-		}),
-		'twoT'
-	),
-	common(
-		'diameter',
-		'3T right, then the nearest rivet',
-		({ thickest }, { threeT, diameter }) => {
-			const rivet = off(nearestRivet(3 * thickest), diameter, fraction);
-			return rivet && { threeT: thousandths(threeT), diameter: rivet };
-		},
-		'down',
-		'nearest'
-	),
-	common(
-		'diameter',
-		'3T right, then the next rivet down',
-		(_, { threeT, diameter }) => {
-			const rivet = off(rivetBeside(diameter, -1), diameter, fraction);
-			return rivet && { threeT: thousandths(threeT), diameter: rivet };
-		},
-		'down'
 	),
 	common(
 		'inRange',

@@ -16,12 +16,13 @@ export const tasks = family({
 			question:
 				level === 3
 					? 'Which layer decides, what is 3T, and which is the smallest rivet?'
-					: 'Which is the smallest rivet diameter for this stack?',
-			asked: level === 3 ? ['thickest', 'threeT', 'diameter'] : ['diameter'],
+					: 'What is 3T, and which is the smallest rivet for this stack?',
+			// Of a stocked size alone nobody can tell which of several mistakes led to it.
+			asked: level === 3 ? ['thickest', 'threeT', 'diameter'] : ['threeT', 'diameter'],
 			chief: {
 				thickest: ['thinnest', end],
-				threeT: ['oneT', 'twoT'],
-				diameter: ['thinnest', 'wholeStack', end, 'down']
+				threeT: ['oneT', 'twoT', 'thinnest', 'wholeStack', end],
+				diameter: ['down']
 			},
 			labels: { layers: joint.layers },
 			told:

@@ -46,11 +46,9 @@ export const tasks = family({
 		return {
 			given: { thickest: T },
 			story,
-			question:
-				level === 3
-					? 'What is 3T, and which is the smallest rivet by it?'
-					: 'Which is the smallest rivet diameter by 3T?',
-			asked: level === 3 ? ['threeT', 'diameter'] : ['diameter'],
+			question: 'What is 3T, and which is the smallest rivet by it?',
+			// Of a stocked size alone nobody can tell which of several mistakes led to it.
+			asked: ['threeT', 'diameter'],
 			chief: {
 				threeT: ['oneT', 'twoT', 'twoAndHalfT'],
 				diameter: 3 * T <= 3 / 32 ? ['tooSmall'] : ['oneT', 'down']
@@ -82,8 +80,9 @@ function rangeAndAbove(random: Random): OtherDraw {
 		method: rivetDiameterInRange,
 		given: { thickest: T },
 		story,
-		question: 'Which stocked rivet lies within 2.5T to 3T, and which is the next above 3T?',
-		asked: ['inRange', 'above'],
+		question:
+			'What is 3T, which stocked rivet lies within 2.5T to 3T, and which is the next above 3T?',
+		asked: ['threeT', 'inRange', 'above'],
 		chief: {
 			inRange: ['highEnd', 'aboveForRange', 'next32nd'],
 			above: [...(3 * T > 3 / 16 ? ['unstockedAbove'] : []), 'rangeForAbove']
