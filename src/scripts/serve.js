@@ -6,6 +6,7 @@ import { createServer as createSecureServer } from 'node:https';
 import { extname, join, posix, sep } from 'node:path';
 import { pipeline } from 'node:stream/promises';
 import { Advice } from './project.js';
+import { notFoundPage } from './not-found.js';
 
 /** @type {Readonly<Record<string, string>>} */
 const types = {
@@ -23,9 +24,6 @@ const types = {
 	'.woff': 'font/woff',
 	'.woff2': 'font/woff2'
 };
-
-const notFoundPage = `<!doctype html><html lang="en"><meta charset="utf-8"><title>Page not found</title>
-<h1>There is no page here</h1><p><a href="/">Go to the first page</a></p></html>`;
 
 /** Where a server that speaks https hands out what devices need to trust it. */
 export const authorityPath = '/bucktail-authority.crt';

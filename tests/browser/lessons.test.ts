@@ -61,6 +61,23 @@ test('a lesson moves under the hand, shows its slips, and leaves the last step t
 	}
 });
 
+test('a lesson leads into five tasks of its own, and its slips say by how much', async ({
+	openPage
+}) => {
+	const page = await openPage({ viewport: { width: 360, height: 740 } });
+	await page.goto('/lessons/#setback');
+	await page.getByText(/each leg comes out 0[.]\d+ in too/).waitFor();
+	await page.getByText('Dashed: the part as it is wanted.').waitFor();
+	await page.locator('footer').getByRole('button', { name: 'Practise setback' }).click();
+	await page.waitForURL(/[?&]task=BS1-/);
+	// One worked, five to be answered, and then it is over.
+	await page.locator('[data-next]').waitFor();
+	const cells = page.locator('.bar ol button');
+	await expect.poll(() => cells.count()).toBe(6);
+	await cells.last().click();
+	await page.getByRole('button', { name: 'Finish the run' }).waitFor();
+});
+
 test('no line of a lesson is cut off or scrolls by itself, at twice the size of text', async ({
 	openPage
 }) => {

@@ -254,7 +254,7 @@ test.for(['RL1-0001-5F', 'RL3-00C9-5Q', 'BW1-03MP-4V'])(
 		await page.locator('.stamp', { hasText: 'ACCEPT' }).waitFor();
 		await page.locator('[data-next]:focus').waitFor();
 		for (const part of ['.stamp', '[data-next]']) {
-			await expect.poll(() => isInView(page, part), part).toBe(true);
+			await expect.poll(() => isInView(page, part), { message: part }).toBe(true);
 		}
 	}
 );

@@ -32,12 +32,12 @@ const altered = { altered: true } as const;
 /** The one sentence on top of the page. */
 const told = (page: Page) => page.getByRole('alert');
 
-/** Opens the next task, which is another one and can be answered. */
+/** Opens the next task, which is another one and can be answered, or is shown worked. */
 async function goOn(page: Page): Promise<void> {
 	const before = page.url();
 	await page.getByRole('button', { name: 'Next task' }).click();
 	await page.waitForURL((url) => url.href !== before);
-	await page.locator('[data-answer], [data-answer-choice]').first().waitFor();
+	await page.locator('[data-answer], [data-answer-choice], [data-next]').first().waitFor();
 }
 
 /** The same, past any further task of the family that cannot be drawn. */

@@ -25,6 +25,9 @@ import { rightAnswers, wrongAnswers } from '../../browser/keyboard.ts';
 import { atWork, samAtWork } from '../at-work.ts';
 import { belowFrom } from '../seeded-chance.ts';
 
+/** A busy machine takes long to load every family. */
+const patient = { timeout: 30_000 };
+
 let recorded: AttemptFacts[] = [];
 const kept = samAtWork();
 
@@ -189,7 +192,10 @@ describe('a run of a topic that somebody chose', () => {
 		atWork('sam');
 		expect(standings(practice)).toEqual(Array.from({ length: 10 }, () => 'open'));
 		const first = practice.number;
-		await vi.waitFor(() => expect(standings(practice).slice(1, 3)).toEqual(['shown', 'open']));
+		await vi.waitFor(
+			() => expect(standings(practice).slice(1, 3)).toEqual(['shown', 'open']),
+			patient
+		);
 		expect(practice.number).toBe(first);
 		expect(practice.run?.tasks[2]?.planned?.worked).toBe(true);
 	});
@@ -201,7 +207,7 @@ describe('a run of a topic that somebody chose', () => {
 		await practice.go(4);
 		atWork('sam');
 		const before = practice.run?.tasks.slice(0, 5).map(({ number }) => number);
-		await vi.waitFor(() => expect(standings(practice)).toContain('shown'));
+		await vi.waitFor(() => expect(standings(practice)).toContain('shown'), patient);
 		expect(practice.run?.tasks.slice(0, 5).map(({ number }) => number)).toEqual(before);
 		expect(practice.run?.at).toBe(4);
 	});

@@ -2,7 +2,6 @@ import type { Attempt } from '$lib/engine/schedule/event.ts';
 import { dayOf } from '$lib/engine/schedule/day.ts';
 import type { Sitting } from '$lib/engine/schedule/sitting.ts';
 import { below } from '../device/chance.ts';
-import { device } from '../device/device.svelte.ts';
 import { lastBefore, recentAttempts } from '../home/recent.ts';
 import { plan } from '../plan/plan.svelte.ts';
 import { practice } from './practice.svelte.ts';

@@ -18,5 +18,13 @@ export function givenRows(task: Task, units: LengthUnit): (readonly [string, str
 				kind.member.write(one, units)
 			]);
 	});
-	return [...rows, ...told.map(([label, text]) => [label, inBothUnits(text, units)] as const)];
+	return [
+		...rows,
+		...told.map(([label, text]) => [label, unbroken(inBothUnits(text, units))] as const)
+	];
+}
+
+/** An angle and what a chart has for it stay on one line. */
+function unbroken(text: string): string {
+	return text.replaceAll('° ', '°\u00a0');
 }

@@ -28,6 +28,6 @@ export function kRows(angle: number): Told {
 		.filter(([, row]) => row >= 0 && row < kChart.rows.keys.length && !suspectAt(kChart, row, 0));
 	return [
 		'K chart',
-		rows.map(([one, row]) => `${one}°\u00a0${kChart.holds[0]?.write(cellAt(kChart, row, 0))}`).join(', ')
+		rows.map(([one, row]) => `${one}° ${kChart.holds[0]?.write(cellAt(kChart, row, 0))}`).join(', ')
 	];
 }
