@@ -33,6 +33,9 @@ const laterSvelte =
  */
 const compileAll = '//# allFunctionsCalledOnLoad\n';
 
+/** What marks the first answer and shows its verdict, fetched while the task is read. */
+const verdictParts = /\/src\/lib\/(?:engine\/marking|ui\/sheet)\//;
+
 /** Characters of a file from which on that is worth its line. */
 const worthCompiling = 4000;
 
@@ -107,7 +110,8 @@ export function firstChunk(page: string): Plugin {
 			order: 'post',
 			handler(_, bundle) {
 				if (this.environment.name !== 'client') return;
-				const isEarly = (id: string) => places?.has(id) || kitStart.test(id);
+				const isEarly = (id: string) =>
+					places?.has(id) || kitStart.test(id) || verdictParts.test(id);
 				for (const file of Object.values(bundle)) {
 					if (file.type !== 'chunk' || file.code.length < worthCompiling) continue;
 					if (file.isEntry || file.moduleIds.some(isEarly)) file.code = compileAll + file.code;
