@@ -11,10 +11,10 @@ interface Graph {
 }
 
 /** What a further file costs beside what is in it, in bytes: its imports, and what compresses less. */
-const perFile = 450;
+const perFile = 330;
 
 /** What a family counts at most: one that is drawn by the methods of many would have all load them. */
-const mostShare = 8;
+const mostShare = 12;
 
 /** More files than there will be; the build makes only those that something is in. */
 const mostFiles = 200;
@@ -32,6 +32,9 @@ const laterSvelte =
  * https://v8.dev/blog/explicit-compile-hints
  */
 const compileAll = '//# allFunctionsCalledOnLoad\n';
+
+/** What marks the first answer and shows its verdict, fetched while the task is read. */
+const verdictParts = /\/src\/lib\/(?:engine\/marking|ui\/sheet)\//;
 
 /** Characters of a file from which on that is worth its line. */
 const worthCompiling = 4000;
@@ -98,6 +101,7 @@ export function firstChunk(page: string): Plugin {
 				...options,
 				// Names are most of what small files hold, and do not compress.
 				chunkFileNames: shorter(options.chunkFileNames),
+				assetFileNames: nameless(options.assetFileNames),
 				codeSplitting: { groups: [later, ...inPlaces] }
 			};
 		},
@@ -106,7 +110,8 @@ export function firstChunk(page: string): Plugin {
 			order: 'post',
 			handler(_, bundle) {
 				if (this.environment.name !== 'client') return;
-				const isEarly = (id: string) => places?.has(id) || kitStart.test(id);
+				const isEarly = (id: string) =>
+					places?.has(id) || kitStart.test(id) || verdictParts.test(id);
 				for (const file of Object.values(bundle)) {
 					if (file.type !== 'chunk' || file.code.length < worthCompiling) continue;
 					if (file.isEntry || file.moduleIds.some(isEarly)) file.code = compileAll + file.code;
@@ -119,6 +124,11 @@ export function firstChunk(page: string): Plugin {
 /** File names with seven of the eight letters of their hashes; with fewer the build runs out of names. */
 function shorter<Names>(names: Names): Names | string {
 	return typeof names === 'string' ? names.replace('[hash]', '[hash:7]') : names;
+}
+
+/** The same for style sheets and letters: every file that imports parts of pages lists theirs. */
+function nameless<Names>(names: Names): Names | string {
+	return typeof names === 'string' ? names.replace('[name].[hash]', '[hash:6]') : names;
 }
 
 /** The file that a module belongs to, by its id, those that more families load first. */

@@ -107,11 +107,16 @@ function takenByName(code: string): string {
 		);
 }
 
-/** Calls that always answer the same, answered; written styles are read by what sets them alone. */
+/**
+ * Calls that always answer the same, answered; written styles are read by what sets them alone. No
+ * state is watched in depth (tests/architecture/state.test.ts), so nothing is made a proxy.
+ */
 function settled(code: string): string {
 	return code
 		.replace(/(?<!function )\bis_runes\(\)/g, 'true')
 		.replace(/(?<!function )\bshould_defer_append\(\)/g, 'false')
+		.replace('should_proxy ? proxy(value) : value', 'value')
+		.replace('runes && bindable ? proxy(value) : value', 'value')
 		.replace(/^import \{ to_style \} from '(.*)';$/m, "import { to_style } from '$1?style';");
 }
 

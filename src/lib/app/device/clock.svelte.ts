@@ -11,7 +11,7 @@ const pause = 20_000;
  */
 class Clock {
 	/** Today, as the scheduler counts days. */
-	day = $state(today());
+	day = $state.raw(today());
 
 	constructor() {
 		// Pages are drawn when they are built, too.

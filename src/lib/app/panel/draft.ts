@@ -84,6 +84,9 @@ export function fileOf(draft: Draft): Record<string, unknown> {
 export function withText(draft: Draft, path: string, text: string): Draft {
 	const [part = '', place, key] = path.split('.');
 	if (place === undefined) return { ...draft, rows: { ...draft.rows, [part]: text } };
+	if (part === 'panel' || part === 'rivet') {
+		return { ...draft, [part]: { ...draft[part], [place]: text } };
+	}
 	if (!Object.hasOwn(lists, part) || key === undefined) return draft;
 	const list = part as ListKey;
 	const changed = draft[list].map((one, i) =>

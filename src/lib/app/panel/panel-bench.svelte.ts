@@ -32,14 +32,14 @@ const rest = 1500;
 
 /** The panel on the page: its fields, what comes of them, and what is ticked. */
 class PanelBench {
-	draft = $state<Draft>(firstDraft());
+	draft = $state.raw<Draft>(firstDraft());
 	/** Null until there is one that can be worked. */
 	plan = $state.raw<PanelPlan | null>(null);
 	/** What is wrong, by field. */
 	problems = $state.raw<readonly Problem[]>([]);
 	/** One sentence where nothing can be worked, else null. */
 	trouble = $state<string | null>(null);
-	id = $state(newId());
+	id = $state.raw(newId());
 	/** Every panel in the log, newest first. */
 	saved = $state.raw<readonly SavedPanel[]>([]);
 	/** Whether all that is shown is in the log. */
@@ -95,9 +95,9 @@ class PanelBench {
 	/** Begins another panel: a fresh one, or one from a file. */
 	async begin(draft: Draft = firstDraft()): Promise<void> {
 		await this.save();
-		[this.id, this.draft] = [newId(), draft];
+		this.id = newId();
 		this.#ticks = nothingDone();
-		await this.changed();
+		await this.#change(draft);
 	}
 
 	/** @returns one sentence where the file is no panel, else null */
@@ -109,17 +109,21 @@ class PanelBench {
 	}
 
 	async add(key: ListKey): Promise<void> {
-		this.draft[key].push(newPart(key, this.draft[key].length));
-		await this.changed();
+		const parts = this.draft[key];
+		await this.#change({ ...this.draft, [key]: [...parts, newPart(key, parts.length)] });
 	}
 
 	async remove(key: ListKey, place: number): Promise<void> {
-		this.draft[key].splice(place, 1);
-		await this.changed();
+		await this.#change({ ...this.draft, [key]: this.draft[key].toSpliced(place, 1) });
 	}
 
-	/** Called after every change of a field. */
-	async changed(): Promise<void> {
+	/** Puts a text into the field at a path of the panel file: `members.0.at`. */
+	async type(path: string, text: string): Promise<void> {
+		await this.#change(withText(this.draft, path, text));
+	}
+
+	async #change(draft: Draft): Promise<void> {
+		this.draft = draft;
 		this.isSaved = false;
 		this.#keep();
 		clearTimeout(this.#timer);
@@ -136,8 +140,7 @@ class PanelBench {
 	}
 
 	async fix({ field, text }: Fix): Promise<void> {
-		this.draft = withText(this.draft, field, text);
-		await this.changed();
+		await this.type(field, text);
 	}
 
 	async #work(): Promise<void> {

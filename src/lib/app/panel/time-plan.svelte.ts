@@ -29,7 +29,7 @@ function wallMinutes(milliseconds: number): Moment {
 /** The time plan of the panel on the bench. */
 class TimePlan {
 	/** Minutes on the wall clock. */
-	now = $state<Moment>(wallMinutes(Date.now()));
+	now = $state.raw<Moment>(wallMinutes(Date.now()));
 	ready = $state(false);
 	#saved = $state.raw<SavedTimePlan>({ settings: emptySettings, steps: new Map() });
 	/** Changes that are not in the log yet: what is read meanwhile would be older than the page. */

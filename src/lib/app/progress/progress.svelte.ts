@@ -21,7 +21,7 @@ export class Progress {
 	/** One sentence when the log could not be read, else null. */
 	trouble = $state<string | null>(null);
 	#sittings = $state.raw<readonly Sitting[]>([]);
-	#shown = $state(pageLength);
+	#shown = $state.raw(pageLength);
 	#older: AsyncGenerator<Sitting> | null = null;
 
 	/** Newest first. */

@@ -50,7 +50,7 @@ class SetWorkshop {
 	place = $state(1);
 	work = $state.raw<TaskWork | null>(null);
 	/** What bare lengths of the open task are in. */
-	units = $state(settings.units);
+	units = $state.raw(settings.units);
 	rows = $state.raw<readonly ReviewRow[]>([]);
 	/** How the open task came out, once it was handed in. */
 	marks = $state.raw<readonly AnswerMark[]>([]);

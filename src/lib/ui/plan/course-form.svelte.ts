@@ -35,7 +35,7 @@ export class CourseForm {
 	/** The days off about to be added. */
 	from = $state('');
 	to = $state('');
-	problems = $state<Partial<Record<Field, string>>>({});
+	problems = $state.raw<Partial<Record<Field, string>>>({});
 	#timers: Partial<Record<Field, ReturnType<typeof setTimeout>>> = {};
 
 	constructor(options: Options) {
