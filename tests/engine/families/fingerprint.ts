@@ -21,9 +21,7 @@ export async function fingerprint(family: Family, level: Level): Promise<string>
 				? Number(value.toPrecision(10))
 				: value
 	);
-	// Where a line may break is for the page.
-	const bytes = new TextEncoder().encode(text.replaceAll('\u00a0', ' '));
-	const hash = await crypto.subtle.digest('SHA-256', bytes);
+	const hash = await crypto.subtle.digest('SHA-256', new TextEncoder().encode(text));
 	return [...new Uint8Array(hash).slice(0, 8)]
 		.map((byte) => byte.toString(16).padStart(2, '0'))
 		.join('');
