@@ -28,7 +28,11 @@ export const leastBendRadius = method({
 					upAndLeft: 'aboveLeft',
 					upAndRight: 'aboveRight',
 					downAndLeft: 'belowLeft',
-					downAndRight: 'belowRight'
+					downAndRight: 'belowRight',
+					twoRowsUp: 'twoAbove',
+					twoRowsDown: 'twoBelow',
+					twoColumnsLeft: 'twoLeft',
+					twoColumnsRight: 'twoRight'
 				}),
 				annealed: slip(
 					'minimumRadius(annealed(alloy), T)',
