@@ -59,6 +59,131 @@ const rows: readonly Row[] = [
 		asked: ['radius'],
 		typed: { radius: '.88' },
 		told: { radius: 'twoColumnsRight' }
+	},
+	// The thinner sheet taken twice.
+	{
+		code: 'RL',
+		id: 'rivet-length',
+		given: { layers: [0.032, 0.063], D: 0.125 },
+		asked: ['grip', 'length'],
+		typed: { grip: '.064' },
+		told: { grip: 'twoAsOne' }
+	},
+	// Two layers that lie on each other taken for one sheet.
+	{
+		code: 'RD',
+		id: 'rivet-diameter-from-stack',
+		given: { layers: [0.025, 0.032, 0.05] },
+		asked: ['thickest', 'diameter'],
+		typed: { thickest: '.057' },
+		told: { thickest: 'twoAsOne' }
+	},
+	// 7/32 in, its dash number put over 16.
+	{
+		code: 'RD',
+		id: 'rivet-diameter-from-stack',
+		given: { layers: [0.071, 0.05] },
+		asked: ['thickest', 'diameter'],
+		typed: { diameter: '7/16' },
+		told: { diameter: 'bothSheets or twiceUnstocked' }
+	},
+	// 5 D, for the edge and for the rows.
+	{
+		code: 'ED',
+		id: 'edge-distance',
+		given: { D: 0.125, head: 'protruding' },
+		asked: ['least', 'preferred', 'greatest'],
+		typed: { greatest: '5/8' },
+		told: { greatest: 'fiveD' }
+	},
+	{
+		code: 'LF',
+		id: 'lap-width',
+		given: { D: 0.125, head: 'protruding', rows: 2, pitch: 0.53125 },
+		asked: ['rowsApart', 'width'],
+		typed: { rowsApart: '.625', width: '1.125' },
+		told: { rowsApart: 'fiveD', width: 'right' }
+	},
+	// Two of four rows counted.
+	{
+		code: 'PN',
+		id: 'panel-rivets',
+		given: { layers: [0.05, 0.05], rows: 4, count: 13 },
+		asked: ['diameter', 'length', 'final', 'total'],
+		typed: { total: '26' },
+		told: { total: 'twoRows' }
+	},
+	// A flat between two bends left out, and the last one.
+	{
+		code: 'BW',
+		id: 'developed-width',
+		given: {
+			R: 0.15625,
+			T: 0.063,
+			legs: [0.875, 0.9375, 1.1875, 0.9375, 0.875],
+			angles: [90, 90, 90, 90]
+		},
+		asked: ['flats', 'allowances', 'width'],
+		typed: { width: '3.7168' },
+		told: { width: 'flatLeftOut' }
+	},
+	{
+		code: 'BW',
+		id: 'developed-width',
+		given: {
+			R: 0.15625,
+			T: 0.063,
+			legs: [0.875, 0.9375, 1.1875, 0.9375, 0.875],
+			angles: [90, 90, 90, 90]
+		},
+		asked: ['flats', 'allowances', 'width'],
+		typed: { width: '3.560' },
+		told: { width: 'lastFlatLeftOut' }
+	},
+	// Rivets and inches both rounded up.
+	{
+		code: 'RB',
+		id: 'rivets-each-side',
+		given: { T: 0.036, D: 0.125, width: 4.5 },
+		asked: ['eachSide'],
+		typed: { eachSide: '30' },
+		told: { eachSide: 'bothRoundedOnce' }
+	},
+	// No kerf, and rounded up.
+	{
+		code: 'CP',
+		id: 'bar-pieces',
+		given: { bar: 72, piece: 3.125, kerf: 0.125 },
+		asked: ['count', 'remnant'],
+		typed: { count: '24' },
+		told: { count: 'kerfOff or upNoKerf' }
+	},
+	// The whole stock sheet, to a tenth of a pound.
+	{
+		code: 'CW',
+		id: 'sheet-weight',
+		given: { length: 60, width: 30, T: 0.04, alloy: '2014-T6' },
+		asked: ['weight'],
+		typed: { weight: '27.9' },
+		told: { weight: 'sheet48by144' }
+	},
+	// Blanks laid across, where more go along.
+	{
+		code: 'CS',
+		id: 'pieces-per-sheet',
+		given: { sheetLength: 48, sheetWidth: 24, pieceLength: 8, pieceWidth: 5.25, kerf: 0.09375 },
+		asked: ['count'],
+		typed: { count: '18' },
+		told: { count: 'acrossOnly' }
+	},
+	// Counts from 2 as the first.
+	{
+		code: 'RR',
+		id: 'rivet-number-reading',
+		given: { number: 'MS20426A5-10' },
+		asked: ['head', 'alloy', 'diameter', 'length'],
+		typed: { diameter: '1/8' },
+		told: { diameter: 'diameterOneUnder' }
 	}
 ];
 

@@ -1,5 +1,6 @@
 import type { Value } from '../quantity/value.ts';
 import type { Entry, Kind } from '../quantity/kinds/kind.ts';
+import { roundedTo } from '../quantity/kinds/rounding.ts';
 import type { Values } from '../solver/compiled.ts';
 import type { Method } from '../solver/method.ts';
 import { differs } from '../solver/tolerance.ts';
@@ -267,7 +268,8 @@ function matchCost(
 	const kind = kindOf(question);
 	if (isCoarse(kind, entry)) {
 		if (kind.isWritten({ ...entry, grain: 0 }, value, 'exact')) return costs.coarseExact;
-		return kind.isWritten(entry, value) ? costs.coarse : null;
+		const isIt = kind.isWritten(entry, value) || isRounded(kind, entry, value);
+		return isIt ? costs.coarse : null;
 	}
 	if (kind.isWritten(entry, value, 'exact')) return 0;
 	const typed = kind.toValue(entry, value);
@@ -276,6 +278,14 @@ function matchCost(
 	if (isNear && carried().some((one) => kind.isWritten(entry, one, 'exact'))) return costs.carried;
 	// Fractions may have been read off a rule.
 	return entry.grain === 0 && kind.isWritten(entry, value) ? costs.coarse : null;
+}
+
+/** Whether an entry is a value rounded to the places typed, with three digits left: 27.9 for 27.92. */
+function isRounded(kind: Kind, entry: Entry, value: Value): boolean {
+	const parts = 1 / (2 * entry.grain);
+	const written = kind.map(value, (one) => roundedTo(one, parts));
+	const isLong = kind.numbers(written).every((one) => Math.abs(one) * parts >= 100);
+	return isLong && kind.isWritten(entry, written, 'very');
 }
 
 /** Whether an entry has so few digits that a slip's number may match it by chance. */

@@ -54,6 +54,11 @@ export const barPieces = method({
 					// Whoever goes up mostly does so to a number that is nearer.
 					{ rare: true }
 				),
+				upNoKerf: slip(
+					'upTo(bar / piece, 1)',
+					'The kerf is left out, and the number rounded up: the last piece comes out short.',
+					{ rare: true, act: 'kerf' }
+				),
 				nearest: slip(
 					'nearest((bar + kerf) / (piece + kerf), 1)',
 					'Rounded up to the nearest whole number: the last piece comes out short.'

@@ -80,6 +80,11 @@ export const lapWidth = method({
 					{ rare: true }
 				),
 				edgeForRows: slip('2 * D', '2D is an edge distance: rows stand at least 2.5D apart.'),
+				fiveD: slip(
+					'5 * D',
+					'5D: rows go by 75 percent of the pitch, and stand at least 2.5D apart.',
+					{ rare: true }
+				),
 				pitchFloor: slip('3 * D', '3D is the minimum pitch along a row, not across the rows.')
 			}
 		}),

@@ -89,6 +89,11 @@ export const sheetWeight = method({
 					'The width was taken for both sides: length times width is the area.',
 					{ rare: true }
 				),
+				lengthTwice: slip(
+					'length * length * T * density',
+					'The length was taken for both sides: length times width is the area.',
+					{ rare: true }
+				),
 				oneSideInFeet: slip(
 					'length * width * T * density / 12',
 					'One side was put in as feet: every length goes in as inches.'

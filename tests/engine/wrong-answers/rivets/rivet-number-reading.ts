@@ -91,8 +91,11 @@ export const rules = [
 		(_, { diameter }) => swapped(diameter, decimal, 1),
 		'digits'
 	),
-	rare('diameter', 'one rivet smaller: counts from 2 as the first', (_, { diameter }) =>
-		off(diameter - 1 / 32, diameter, fraction)
+	rare(
+		'diameter',
+		'one rivet smaller: counts from 2 as the first',
+		(_, { diameter }) => off(diameter - 1 / 32, diameter, fraction),
+		'diameterOneUnder'
 	),
 	common(
 		'diameter',

@@ -32,6 +32,11 @@ export const dashDiameter = piece(
 				'The diameter was read in 8ths; it goes by 32nds.',
 				{ rare: true }
 			),
+			diameterOneUnder: slip(
+				'(diameterDash - 1) * (1/32 in)',
+				'1/32 in too thin: the number itself counts the 32nds.',
+				{ rare: true }
+			),
 			diameterInTenths: slip(
 				'diameterDash * (0.1 in)',
 				'The number was read as tenths of an inch; the diameter goes by 32nds.',

@@ -52,6 +52,11 @@ export const stockedDiameter = piece(
 				'Under 3/32 in, the minimum for a part that carries stress.'
 			),
 			in16ths: slip(`2 * (${nextStocked})`, twiceTheDiameter, { rare: true }),
+			twiceUnstocked: slip(
+				'2 * max(upTo(threeT, 1/32 in), 3/32 in)',
+				'Twice a size that the bins do not hold: a dash number counts 32nds, and over 3/16 in diameters step by 1/16 in.',
+				{ rare: true }
+			),
 			dashOf16ths: slip(
 				`(${nextStocked}) / 2`,
 				'Half the diameter: the dash number of a diameter counts 32nds, not 16ths.',
