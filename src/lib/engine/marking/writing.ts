@@ -37,7 +37,8 @@ const costs = {
 /** Whoever rounds away more of a value sees that it is another one. A stocked size is hardly rounded. */
 const coarsely = 0.15;
 
-const onTheWay = 1.4;
+/** Of a number with two digits, many a slip is likelier. */
+const onTheWay = { fine: 1.4, coarse: 1.9 };
 
 /** Every such cause that leads to the entry. */
 export function writingFaults(question: Question): Candidate[] {
@@ -124,7 +125,8 @@ function roundedOnTheWay(question: Question): Candidate[] {
 			return isIt && !isContradicted(question, world, values);
 		})
 	);
-	return hit ? [candidate({ kind: 'rounding', how: 'way' }, onTheWay)] : [];
+	const cost = entry.grain * kindOf(question).fine < 5 ? onTheWay.fine : onTheWay.coarse;
+	return hit ? [candidate({ kind: 'rounding', how: 'way' }, cost)] : [];
 }
 
 /**

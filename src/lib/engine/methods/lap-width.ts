@@ -108,6 +108,11 @@ export const lapWidth = method({
 					'The lap was counted twice: both sheets lie on the same width.',
 					{ rare: true }
 				),
+				fourEdges: slip(
+					'4 * edge + (rows - 1) * rowsApart',
+					'Four edge distances: the lap has an edge on either side, two in all.',
+					{ rare: true }
+				),
 				edgeAtEachRow: slip(
 					'2 * rows * edge',
 					'Two edge distances for every row: between the rows stands the distance from row to row.',

@@ -94,6 +94,11 @@ export const leastBendRadius = method({
 					'Rounded down to a 32nd: the two decimals stand for the nearest one.',
 					{ rare: true }
 				),
+				one32ndOver: slip(
+					'nearest(radius, 1/32 in) + (1/32 in)',
+					'One 32nd too much: the two decimals stand for the nearest 32nd.',
+					{ rare: true }
+				),
 				in16ths: slip(
 					'nearest(radius, 1/16 in)',
 					'Taken to the nearest 1/16 in: the two decimals stand for a 32nd.',

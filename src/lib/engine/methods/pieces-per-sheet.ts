@@ -194,6 +194,16 @@ export const piecesPerSheet = method({
 					'One too few each way, as there are cuts between them: count the blanks.',
 					{ rare: true }
 				),
+				rowTooFew: slip(
+					'lengthwise > crosswise ? alongLength * (acrossWidth - 1) : turnedAlong * (turnedAcross - 1)',
+					'One row too few across the sheet: count the rows that fit.',
+					{ rare: true }
+				),
+				columnTooFew: slip(
+					'lengthwise > crosswise ? (alongLength - 1) * acrossWidth : (turnedAlong - 1) * turnedAcross',
+					'One blank too few along the sheet: count those that fit.',
+					{ rare: true }
+				),
 				alongOnly: slip(
 					'lengthwise',
 					'Only one way was tried: turned a quarter, more blanks come out.'
