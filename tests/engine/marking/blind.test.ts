@@ -184,6 +184,155 @@ const rows: readonly Row[] = [
 		asked: ['head', 'alloy', 'diameter', 'length'],
 		typed: { diameter: '1/8' },
 		told: { diameter: 'diameterOneUnder' }
+	},
+	// Worked with another saw's kerf.
+	{
+		code: 'CP',
+		id: 'bar-pieces',
+		given: { bar: 72, piece: 2, kerf: 0.09375 },
+		asked: ['count', 'used', 'remnant'],
+		typed: { count: '33', used: '70 1/8', remnant: '1 7/8' },
+		told: { count: 'kerfEighth', used: 'usedEighth', remnant: 'right' }
+	},
+	// K taken as 1, two decimals kept.
+	{
+		code: 'BG',
+		id: 'sight-line',
+		given: { leg: 0.9375, R: 0.125, T: 0.02, angle: 75 },
+		asked: ['sightLine'],
+		typed: { sightLine: '.92' },
+		told: { sightLine: 'square' }
+	},
+	// R times T: one digit tells nothing.
+	{
+		code: 'BS',
+		id: 'setback',
+		given: { R: 0.125, T: 0.025, angle: 90 },
+		asked: ['setback'],
+		typed: { setback: '.003' },
+		told: { setback: 'cannot tell' }
+	},
+	// The next 32nd, behind a radius read right.
+	{
+		code: 'BR',
+		id: 'least-bend-radius',
+		given: { alloy: '7075-O', T: 0.071 },
+		asked: ['radius', 'in32nds', 'bar'],
+		typed: { radius: '.12', in32nds: '5/32' },
+		told: { radius: 'right', in32nds: 'one32ndOver' }
+	},
+	// The next gauge, which is as much as a shorter sheet.
+	{
+		code: 'CW',
+		id: 'sheet-weight',
+		given: { length: 120, width: 48, T: 0.05, alloy: '7075-T6' },
+		asked: ['weight'],
+		typed: { weight: '23.27' },
+		told: { weight: 'sheet48by96 or gaugeUnder' }
+	},
+	// Four edges.
+	{
+		code: 'LF',
+		id: 'lap-width',
+		given: { D: 0.15625, head: 'protruding', rows: 3, pitch: 0.84375 },
+		asked: ['edge', 'rowsApart', 'width'],
+		typed: { edge: '5/16', rowsApart: '.633', width: '2 33/64' },
+		told: { edge: 'right', rowsApart: 'right', width: 'fourEdges' }
+	},
+	// The allowance doubled.
+	{
+		code: 'BA',
+		id: 'bend-allowance',
+		given: { R: 0.0625, T: 0.025, angle: 90 },
+		asked: ['allowance'],
+		typed: { allowance: '.2312' },
+		told: { allowance: 'twiceAllowance' }
+	},
+	// One row of blanks too few.
+	{
+		code: 'CS',
+		id: 'pieces-per-sheet',
+		given: { sheetLength: 120, sheetWidth: 48, pieceLength: 12, pieceWidth: 8.25, kerf: 0.0625 },
+		asked: ['count'],
+		typed: { count: '36' },
+		told: { count: 'rowTooFew' }
+	},
+	// 0.25D for the head.
+	{
+		code: 'HR',
+		id: 'removal-drill',
+		given: { layers: [0.025, 0.05], D: 0.15625 },
+		asked: ['drill', 'depth'],
+		typed: { drill: '1/8', depth: '.039' },
+		told: { drill: 'right', depth: 'quarterD' }
+	},
+	// Begun a pitch behind the margin.
+	{
+		code: 'LR',
+		id: 'rivet-row',
+		given: { length: 7.125, endMargin: 0.375, greatestPitch: 1.125 },
+		asked: ['count', 'pitch', 'positions'],
+		typed: { positions: '1 7/16, 2 1/2, 3 9/16, 4 5/8, 5 11/16, 6 3/4, 7 13/16' },
+		told: { positions: 'marginAndPitch' }
+	},
+	// Sixteenths written over 32.
+	{
+		code: 'RL',
+		id: 'rivet-length',
+		given: { layers: [0.04, 0.063], D: 0.1875 },
+		asked: ['length'],
+		typed: { length: '7/32' },
+		told: { length: 'lengthOver32' }
+	},
+	// Only 16ths looked at.
+	{
+		code: 'HD',
+		id: 'drill-size',
+		given: { drill: 'H' },
+		asked: ['size', 'under'],
+		typed: { size: '.266', under: '1/4' },
+		told: { size: 'right', under: 'under32nds or under16ths' }
+	},
+	// Right, as the shop writes it.
+	{
+		code: 'RN',
+		id: 'rivet-number',
+		given: { head: 'countersunk', alloy: '2117', D: 0.1875, length: 0.40625 },
+		asked: ['headNumber', 'diameterDash', 'lengthDash', 'number'],
+		typed: {
+			headNumber: 'MS20426',
+			diameterDash: '-6',
+			lengthDash: 'dash 6.5',
+			number: 'MS20426AD6-6-5'
+		},
+		told: { headNumber: 'right', diameterDash: 'right', lengthDash: 'right', number: 'right' }
+	},
+	// The same, read off a bag.
+	{
+		code: 'RR',
+		id: 'rivet-number-reading',
+		given: { number: 'MS20426A5-10' },
+		asked: ['head', 'diameterDash', 'lengthDash'],
+		typed: { head: 'csk', diameterDash: 'dash 5', lengthDash: '-10' },
+		told: { head: 'right', diameterDash: 'right', lengthDash: 'right' }
+	},
+	// Right, named, and with hyphens.
+	{
+		code: 'CS',
+		id: 'pieces-per-sheet',
+		given: { sheetLength: 96, sheetWidth: 36, pieceLength: 16.5, pieceWidth: 8.25, kerf: 0 },
+		asked: ['lengthwise'],
+		typed: { lengthwise: '20 blanks' },
+		told: { lengthwise: 'right' }
+	},
+	// Right, with hyphens and spaces.
+	{
+		code: 'LR',
+		id: 'rivet-row',
+		given: { length: 7.125, endMargin: 0.375, greatestPitch: 1.125 },
+		asked: ['positions'],
+		typed: { positions: '3/8 1-7/16 2-1/2 3-9/16 4-5/8 5-11/16 6-3/4' },
+		told: { positions: 'right' }
 	}
 ];
 

@@ -110,7 +110,7 @@ export const lapWidth = method({
 				),
 				fourEdges: slip(
 					'4 * edge + (rows - 1) * rowsApart',
-					'Four edge distances: the lap has an edge on either side, two in all.',
+					'The edge distances were counted twice: the lap has an edge on either side, two in all.',
 					{ rare: true }
 				),
 				edgeAtEachRow: slip(

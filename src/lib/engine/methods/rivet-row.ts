@@ -142,7 +142,7 @@ export const rivetRow = method({
 				),
 				marginAndPitch: slip(
 					'stepOff(endMargin + pitch, pitch, count)',
-					'Begun a pitch behind the first hole: the first one stands an end margin from the edge.'
+					'The first hole was put a pitch too far: it stands an end margin from the edge.'
 				),
 				firstAtPitch: slip(
 					'stepOff(pitch, pitch, count)',
