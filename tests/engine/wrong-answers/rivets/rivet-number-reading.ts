@@ -82,6 +82,7 @@ export const rules = [
 		'diameter',
 		'the second number over 16: the length',
 		(_, { diameter, length }) => off(length, diameter, fraction),
+		'lengthForSize',
 		'other-step:length',
 		'diameterIn16ths+lastForDiameter'
 	),
