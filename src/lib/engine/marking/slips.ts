@@ -34,7 +34,7 @@ const costs = {
 	unused: 0.5,
 	notWorkedOn: 0.3,
 	/** The same was not done in another step, or it was done in two. */
-	notAlike: 0.04,
+	notAlike: 0.1,
 	twice: 0.06
 };
 
