@@ -49,7 +49,7 @@ const rows: readonly Row[] = [
 		given: { alloy: '2024-O', T: 0.09 },
 		asked: ['radius'],
 		typed: { radius: '.25' },
-		told: { radius: 'downAndRight' }
+		told: { radius: 'downAndRight or twoRowsDown' }
 	},
 	{
 		code: 'BR',
@@ -57,7 +57,7 @@ const rows: readonly Row[] = [
 		given: { alloy: '6061-T6', T: 0.09 },
 		asked: ['radius'],
 		typed: { radius: '.16' },
-		told: { radius: 'upAndLeft' }
+		told: { radius: 'upAndLeft or twoRowsUp' }
 	},
 	{
 		code: 'BR',

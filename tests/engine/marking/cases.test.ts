@@ -27,7 +27,7 @@ describe('told at the bench', () => {
 			{ R: 0.25, T: 0.09, legs: [0.875, 1.9375], angles: [45] },
 			'flats',
 			'.1408',
-			'unread'
+			'other-step:taken'
 		],
 		// Four digits that a slip leads to, before rounding on the way.
 		[

@@ -24,6 +24,8 @@ function inWords(cause: Cause): string {
 			return `rounding ${cause.how}${cause.parts ? ` ${cause.parts}` : ''}`;
 		case 'digits':
 			return `digits ${cause.how}`;
+		case 'order':
+			return `order ${cause.how}`;
 		default:
 			return cause.kind;
 	}

@@ -4,6 +4,7 @@ import { dashesIn, normalPartNumber } from '../../../src/lib/engine/quantity/par
 test.each([
 	['MS20470AD4-5', 'MS20470AD4-5'],
 	['ms20470ad4-5', 'MS20470AD4-5'],
+	['MS20426AD6-6-5', 'MS20426AD6-6.5'],
 	[' MS 20470 AD 4 - 5 ', 'MS20470AD4-5'],
 	['MS20470.AD4-5', 'MS20470AD4-5'],
 	['M.S.20470 AD4-5', 'MS20470AD4-5'],

@@ -30,6 +30,8 @@ const steps: Readonly<Partial<Record<Misreading, readonly [down: number, right: 
 	twoBelow: [2, 0],
 	left: [0, -1],
 	right: [0, 1],
+	twoLeft: [0, -2],
+	twoRight: [0, 2],
 	aboveLeft: [-1, -1],
 	aboveRight: [-1, 1],
 	belowLeft: [1, -1],

@@ -17,7 +17,7 @@ export type Told =
 	| { readonly kind: 'cannot tell' }
 	| { readonly kind: 'unread' };
 
-/** Kinds of cause that are no slip of a method; the last two are to come. */
+/** Kinds of cause that are no slip of a method; half-list is to come. */
 export const kinds = ['other-step', 'unit', 'rounding', 'digits', 'order', 'half-list', 'factor'];
 
 /** Reads a verdict: the one place that knows its shape. */
@@ -44,6 +44,7 @@ function namesOf(cause: Cause): string[] {
 			return [`unit:${cause.unit}`, cause.kind];
 		case 'rounding':
 		case 'digits':
+		case 'order':
 			return [`${cause.kind}:${cause.how}`, cause.kind];
 		default:
 			return [cause.kind];

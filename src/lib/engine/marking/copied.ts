@@ -1,3 +1,5 @@
+import type { Exact } from '../quantity/exact.ts';
+import type { Nearness } from '../quantity/kinds/kind.ts';
 import type { Value } from '../quantity/value.ts';
 import { kindAt } from '../solver/kind-at.ts';
 import { type Candidate, kindOf, type Question, type Seen } from './question.ts';
@@ -33,9 +35,7 @@ function otherStep(question: Question): Candidate | null {
 	const right = task.right[key];
 	const steps = Object.keys(task.method.steps);
 	const near = steps.filter((step) => step !== key && isResultOf(question, step));
-	const very = near.filter((step) =>
-		kind.isWritten(question.entry, task.right[step] ?? [], 'very')
-	);
+	const very = near.filter((step) => isValue(question, task.right[step] ?? [], 'very'));
 	const found = very.length > 0 ? very : near;
 	const isExchanged = (step: string) => {
 		const there = sheet.find((seen) => seen.key === step && !seen.earlier);
@@ -55,7 +55,7 @@ function otherStep(question: Question): Candidate | null {
 
 /** Whether the entry is the right value of another step, and of a kind that may be taken for it. */
 function isResultOf(question: Question, step: string): boolean {
-	const { task, entry } = question;
+	const { task } = question;
 	const kind = kindOf(question);
 	const value = task.right[step];
 	const { dimension, isList, mistakes } = kindAt(task.method, step);
@@ -64,7 +64,19 @@ function isResultOf(question: Question, step: string): boolean {
 	// A value off a chart, such as K, is typed for what it is to be multiplied by.
 	const offChart = dimension.formula === '' && mistakes.coarse.length > 0;
 	const alike = isList === kind.isList && (dimension === kind.dimension || asked || offChart);
-	return value !== undefined && alike && kind.isWritten(entry, value, 'exact');
+	const once = kind.isList && !isList && dimension === kind.dimension;
+	return value !== undefined && (alike || once) && isValue(question, value, 'exact');
+}
+
+/** Whether the entry is this value; a list, whether it holds a single one in every place. */
+function isValue(question: Question, value: Value, nearness: Nearness): boolean {
+	const { entry } = question;
+	const kind = kindOf(question);
+	if (!kind.isList || Array.isArray(value)) return kind.isWritten(entry, value, nearness);
+	const ones = Array.isArray(entry.value) ? (entry.value as readonly Exact[]) : [];
+	const isOne = (one: Exact) =>
+		kind.member.isWritten({ value: one, grain: entry.grain }, value, nearness);
+	return ones.length > 0 && ones.every(isOne);
 }
 
 /** What stands in another field as well, wrong there too. */

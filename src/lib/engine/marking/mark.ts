@@ -38,10 +38,10 @@ export function mark(task: Task, entries: Entries, evidence: Evidence = {}): Ver
 	return Object.fromEntries(keys.map((key) => [key, verdictBy(verdicts[key], causes[key])]));
 }
 
-/** A slip that was found goes before what an entry shows by itself, such as values left out. */
+/** A cause that was found goes before what an entry shows by itself, such as values left out. */
 function verdictBy(shown: Verdict | undefined, cause: Cause = { kind: 'unknown' }): Verdict {
-	const isSlip = cause.kind === 'slip' || cause.kind === 'either';
-	return shown && !(isSlip && shown.kind !== 'accept') ? shown : { kind: 'rework', cause };
+	const isFound = ['slip', 'either', 'other-step'].includes(cause.kind);
+	return shown && !(isFound && shown.kind !== 'accept') ? shown : { kind: 'rework', cause };
 }
 
 /** The newest entries of earlier checks at steps that this one leaves out. */

@@ -2,7 +2,14 @@ import type { Task } from '../tasks/task.ts';
 import { roundingSays } from '../quantity/kinds/find-mistakes.ts';
 import { kindAt } from '../solver/kind-at.ts';
 import { factorSays } from './factor.ts';
-import { type Cause, choicesIn, type DigitsHow, stepOfSlip, type Verdict } from './verdict.ts';
+import {
+	type Cause,
+	choicesIn,
+	type DigitsHow,
+	type OrderHow,
+	stepOfSlip,
+	type Verdict
+} from './verdict.ts';
 
 /** The verdict on step `key`, one clear sentence. */
 export function sayVerdict(task: Task, verdict: Verdict, key: string): string {
@@ -47,6 +54,8 @@ export function sayCause(task: Task, cause: Cause, key: string): string {
 			return roundingSays(kind, cause);
 		case 'digits':
 			return digitsSay[cause.how];
+		case 'order':
+			return orderSays[cause.how];
 		case 'breaks':
 			return cause.says;
 		case 'unknown':
@@ -61,6 +70,11 @@ const digitsSay: Readonly<Record<DigitsHow, string>> = {
 	swapped: 'Two digits have changed places.',
 	dropped: 'A digit was left out.',
 	doubled: 'A digit was typed twice.'
+};
+
+const orderSays: Readonly<Record<OrderHow, string>> = {
+	reversed: 'The right values, listed from the other end: begin where the task begins.',
+	mixed: 'The right values, but not in the order of the task.'
 };
 
 /** `That is “Grip”; another step is asked for.` */
@@ -81,6 +95,7 @@ export function stepOf(task: Task, cause: Cause, key: string): string | null {
 		case 'unit':
 		case 'rounding':
 		case 'digits':
+		case 'order':
 		case 'breaks':
 		case 'factor':
 		case 'other-step':

@@ -1,5 +1,6 @@
 import type { Value } from '../quantity/value.ts';
 import type { Entry, Kind } from '../quantity/kinds/kind.ts';
+import { roundedTo } from '../quantity/kinds/rounding.ts';
 import type { Values } from '../solver/compiled.ts';
 import type { Method } from '../solver/method.ts';
 import { differs } from '../solver/tolerance.ts';
@@ -46,11 +47,13 @@ export function singleSlips(question: Question): Candidate[] {
 }
 
 /**
- * Slips whose own step was entered right and then not worked on with. A stocked size is come to in so
- * many ways that none is told of it.
+ * Slips whose own step was entered right and then not worked on with. A stocked size or a fraction is
+ * come to in so many ways that none is told of it.
  */
 export function unusedSlips(question: Question): Candidate[] {
-	return kindOf(question).mistakes.stocked ? [] : slipsAlone(question, unusedCost);
+	const { mistakes } = kindOf(question);
+	const isFraction = question.entry.grain === 0 && mistakes.coarse.length > 0;
+	return mistakes.stocked || isFraction ? [] : slipsAlone(question, unusedCost);
 }
 
 type CostOf = (
@@ -121,6 +124,8 @@ interface Double {
 	readonly world: World;
 	readonly cause: SlipCause;
 	readonly value: Value;
+	/** The same as it stands in the unit typed. */
+	readonly typed: Value;
 	/** What would be written by them: the entry, or that in the right unit. */
 	readonly entry: Entry;
 }
@@ -141,7 +146,7 @@ export function doubleSlips(question: Question): Candidate[] {
 function likely(question: Question, doubles: readonly Double[], most: number): Candidate[] {
 	const kind = kindOf(question);
 	const near = doubles.filter(({ value, entry }) => kind.isWritten(entry, value, 'exact'));
-	const reached = doubles.map(({ value }) => value);
+	const reached = doubles.map(({ typed }) => typed);
 	if (near.length === 0 || chanceOf(kind, question.entry, reached) > most) return [];
 	return near.flatMap(({ world, cause }) => {
 		const [one = '', other] = cause.slips;
@@ -153,22 +158,23 @@ function likely(question: Question, doubles: readonly Double[], most: number): C
 
 function doublesIn(question: Question, world: World): Double[] {
 	const { key } = question;
-	const found = (cause: SlipCause, values: Values, entry: Entry): Double[] => {
+	const kind = kindOf(question);
+	const found = (cause: SlipCause, values: Values, entry: Entry, factor = 1): Double[] => {
 		const value = values[key];
 		return value === undefined || !isOff(question, world, values)
 			? []
-			: [{ world, cause, value, entry }];
+			: [{ world, cause, value, typed: kind.map(value, (one) => one / factor), entry }];
 	};
 	const pairs = pairsIn(question, world).flatMap(([one, other]) =>
 		found({ kind: 'slip', slips: [one, other] }, world.pair(one, other, key), question.entry)
 	);
-	const { units } = kindOf(question).mistakes;
+	const { units } = kind.mistakes;
 	const misread = units
 		.filter(({ foreign }) => foreign)
 		.flatMap(({ id: also, factor }) => {
-			const entry = kindOf(question).scaled(question.entry, factor);
+			const entry = kind.scaled(question.entry, factor);
 			return idsIn(question, world).flatMap((id) =>
-				found({ kind: 'slip', slips: [id], also }, world.single(id), entry)
+				found({ kind: 'slip', slips: [id], also }, world.single(id), entry, factor.valueOf())
 			);
 		});
 	return [...pairs, ...misread];
@@ -267,7 +273,8 @@ function matchCost(
 	const kind = kindOf(question);
 	if (isCoarse(kind, entry)) {
 		if (kind.isWritten({ ...entry, grain: 0 }, value, 'exact')) return costs.coarseExact;
-		return kind.isWritten(entry, value) ? costs.coarse : null;
+		const isIt = kind.isWritten(entry, value) || isRounded(kind, entry, value);
+		return isIt ? costs.coarse : null;
 	}
 	if (kind.isWritten(entry, value, 'exact')) return 0;
 	const typed = kind.toValue(entry, value);
@@ -276,6 +283,14 @@ function matchCost(
 	if (isNear && carried().some((one) => kind.isWritten(entry, one, 'exact'))) return costs.carried;
 	// Fractions may have been read off a rule.
 	return entry.grain === 0 && kind.isWritten(entry, value) ? costs.coarse : null;
+}
+
+/** Whether an entry is a value rounded to the places typed, with three digits left: 27.9 for 27.92. */
+function isRounded(kind: Kind, entry: Entry, value: Value): boolean {
+	const parts = 1 / (2 * entry.grain);
+	const written = kind.map(value, (one) => roundedTo(one, parts));
+	const isLong = kind.numbers(written).every((one) => Math.abs(one) * parts >= 100);
+	return isLong && kind.isWritten(entry, written, 'very');
 }
 
 /** Whether an entry has so few digits that a slip's number may match it by chance. */

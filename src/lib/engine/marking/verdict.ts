@@ -17,6 +17,7 @@ export type Entries = Readonly<Record<string, Entry>>;
  *   kind of the step knows
  * - `rounding`: the right number, rounded too coarsely at the end or on the way
  * - `digits`: the right digits but for the point, the order of two, or one too few or too many
+ * - `order`: the right values of a list, in another order than is asked
  * - `breaks`: it cannot be made as it stands, and why
  * - `unknown`: it cannot be told; the steps will show it
  */
@@ -34,6 +35,7 @@ export type Cause =
 	| { readonly kind: 'unit'; readonly unit: string }
 	| { readonly kind: 'rounding'; readonly how: RoundedHow; readonly parts?: number }
 	| { readonly kind: 'digits'; readonly how: DigitsHow }
+	| { readonly kind: 'order'; readonly how: OrderHow }
 	| { readonly kind: 'breaks'; readonly says: string }
 	| { readonly kind: 'unknown' };
 
@@ -46,6 +48,9 @@ export interface SlipCause {
 
 /** The point misplaced, two neighbours exchanged, a digit left out or typed twice. */
 export type DigitsHow = 'point' | 'swapped' | 'dropped' | 'doubled';
+
+/** From the far end, or in any other order. */
+export type OrderHow = 'reversed' | 'mixed';
 
 /**
  * At the end, on the way, cut off instead of rounded, or to a metric scale. `parts` of a cause are

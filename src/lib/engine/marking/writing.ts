@@ -14,11 +14,11 @@ import {
 	numbersIn,
 	type Question
 } from './question.ts';
-import type { Cause } from './verdict.ts';
+import type { Cause, OrderHow } from './verdict.ts';
 
 /*
  * Causes that are no slips of the method: the right number in another unit, rounded, with its
- * digits misplaced, copied from another place, or not worked out.
+ * digits misplaced, in another order, copied from another place, or not worked out.
  */
 
 /**
@@ -31,12 +31,14 @@ const costs = {
 	rounding: { near: 1.04, far: 1.1 },
 	unit: 1.08,
 	swapped: 1.08,
+	order: 0.96,
 	point: 1.3
 };
 /** Whoever rounds away more of a value sees that it is another one. A stocked size is hardly rounded. */
 const coarsely = 0.15;
 
-const onTheWay = 1.4;
+/** Of a number with two digits, many a slip is likelier. */
+const onTheWay = { fine: 1.4, coarse: 1.9 };
 
 /** Every such cause that leads to the entry. */
 export function writingFaults(question: Question): Candidate[] {
@@ -58,10 +60,25 @@ function misread(question: Question, right: Value): Candidate[] {
 	const kind = kindOf(question);
 	const unit = unitSlipIn(kind, question.entry, right);
 	const how = digitsIn(kind, question.entry, right);
+	const order = orderIn(kind, question.entry, right);
 	return [
+		...(order ? [candidate({ kind: 'order', how: order }, costs.order)] : []),
 		...(unit ? [candidate({ kind: 'unit', unit: unit.id }, costs.unit)] : []),
 		...(how ? [candidate({ kind: 'digits', how }, costs[how])] : [])
 	];
+}
+
+/** How a list holds the right values in another order; null where it does not. */
+function orderIn(kind: Kind, entry: Entry, right: Value): OrderHow | null {
+	const typed = kind.isList ? numbersIn(kind, entry) : [];
+	const wanted = kind.numbers(right);
+	if (typed.length !== wanted.length || wanted.length < 2) return null;
+	const inOrder = (ones: readonly number[]) => kind.isWritten(entry, ones);
+	if (inOrder(wanted)) return null;
+	if (inOrder([...wanted].reverse())) return 'reversed';
+	const places = typed.map((_, at) => at).sort((a, b) => (typed[a] ?? 0) - (typed[b] ?? 0));
+	const sorted = [...wanted].sort((a, b) => a - b);
+	return inOrder(typed.map((_, at) => sorted[places.indexOf(at)] ?? NaN)) ? 'mixed' : null;
 }
 
 function rounded(question: Question, right: Value): Candidate[] {
@@ -108,7 +125,8 @@ function roundedOnTheWay(question: Question): Candidate[] {
 			return isIt && !isContradicted(question, world, values);
 		})
 	);
-	return hit ? [candidate({ kind: 'rounding', how: 'way' }, onTheWay)] : [];
+	const cost = entry.grain * kindOf(question).fine < 5 ? onTheWay.fine : onTheWay.coarse;
+	return hit ? [candidate({ kind: 'rounding', how: 'way' }, cost)] : [];
 }
 
 /**

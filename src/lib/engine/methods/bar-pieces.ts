@@ -48,11 +48,26 @@ export const barPieces = method({
 					'Half a kerf for every piece: each piece is cut off with a whole one.',
 					{ rare: true }
 				),
+				kerfEighth: slip(
+					'downTo((bar + (1/8 in)) / (piece + (1/8 in)), 1)',
+					'Worked with a kerf of 1/8 in: this saw takes another.',
+					{ rare: true, act: 'kerf 1/8' }
+				),
+				kerfSixteenth: slip(
+					'downTo((bar + (1/16 in)) / (piece + (1/16 in)), 1)',
+					'Worked with a kerf of 1/16 in: this saw takes another.',
+					{ rare: true, act: 'kerf 1/16' }
+				),
 				up: slip(
 					'upTo((bar + kerf) / (piece + kerf), 1)',
 					'Rounded up: the last piece comes out short.',
 					// Whoever goes up mostly does so to a number that is nearer.
 					{ rare: true }
+				),
+				upNoKerf: slip(
+					'upTo(bar / piece, 1)',
+					'The kerf is left out, and the number rounded up: the last piece comes out short.',
+					{ rare: true, act: 'kerf' }
 				),
 				nearest: slip(
 					'nearest((bar + kerf) / (piece + kerf), 1)',
@@ -60,7 +75,7 @@ export const barPieces = method({
 				),
 				cuts: slip(
 					'downTo((bar + kerf) / (piece + kerf), 1) - 1',
-					'One too few: count the pieces and not the cuts between them.'
+					'One too few: count every piece that comes out, and not the cuts between them.'
 				)
 			}
 		}),
@@ -74,6 +89,16 @@ export const barPieces = method({
 					'count * piece',
 					'The kerfs are missing from the metal used: they are chips on the floor.',
 					{ act: 'kerf' }
+				),
+				usedEighth: slip(
+					'count * (piece + (1/8 in))',
+					'Worked with a kerf of 1/8 in: this saw takes another.',
+					{ rare: true, act: 'kerf 1/8' }
+				),
+				usedSixteenth: slip(
+					'count * (piece + (1/16 in))',
+					'Worked with a kerf of 1/16 in: this saw takes another.',
+					{ rare: true, act: 'kerf 1/16' }
 				),
 				kerfsOnly: slip('count * kerf', 'The kerfs only: the pieces use metal too.'),
 				kerfsOff: slip(

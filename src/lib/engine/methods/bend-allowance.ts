@@ -44,6 +44,10 @@ export const bendAllowance = method({
 					'0.001743 * R * degrees(angle)',
 					'A tenth of it for the radius: its constant is 0.01743.'
 				),
+				navyForRadius: slip(
+					'0.0173 * R * degrees(angle)',
+					'Right by the Navy’s formula with 0.0173; this task asks for 0.01743.'
+				),
 				radiusDigits: slip(
 					'0.01473 * R * degrees(angle)',
 					'0.01473 was taken for 0.01743: two digits changed places.',
@@ -162,6 +166,11 @@ export const bendAllowance = method({
 				early: slip(
 					'nearest(0.01743 * R + 0.0078 * T, 0.001 in) * degrees(angle)',
 					'The allowance for 1° was rounded to thousandths first: multiply by N, then round.'
+				),
+				twiceAllowance: slip(
+					'2 * (0.01743 * R + 0.0078 * T) * degrees(angle)',
+					'Twice the allowance: this asks for one bend, and R is a radius, T one thickness.',
+					{ rare: true }
 				),
 				middle: midThickness,
 				navy: slip(

@@ -116,6 +116,16 @@ export const developedWidth = method({
 					'sum(flats) + sum(allowances) - member(legs, howMany(legs))',
 					'One leg was left out: every leg counts.'
 				),
+				flatLeftOut: slip(
+					'sum(flats) + sum(allowances) - member(flats, howMany(legs) > 2 ? 2 : 1)',
+					'One flat was left out: every flat counts, also one between two bends.',
+					{ rare: true }
+				),
+				lastFlatLeftOut: slip(
+					'sum(flats) + sum(allowances) - member(flats, howMany(flats))',
+					'The last flat was left out: there is one flat more than bends.',
+					{ rare: true }
+				),
 				lessOneT: slip(
 					'sum(legs) - T * howMany(angles)',
 					'T taken off at each bend: take off the setbacks and add the bend allowances.',

@@ -92,8 +92,7 @@ export const drillSize = method({
 				),
 				under16ths: slip(
 					'downTo(size, 1/16 in)',
-					'Only 16ths were looked at; fraction drills step by 1/64 in.',
-					{ rare: true }
+					'Only 16ths were looked at; fraction drills step by 1/64 in.'
 				),
 				up32nds: slip(
 					'upTo(size, 1/32 in)',

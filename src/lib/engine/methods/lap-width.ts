@@ -80,6 +80,11 @@ export const lapWidth = method({
 					{ rare: true }
 				),
 				edgeForRows: slip('2 * D', '2D is an edge distance: rows stand at least 2.5D apart.'),
+				fiveD: slip(
+					'5 * D',
+					'5D: rows go by 75 percent of the pitch, and stand at least 2.5D apart.',
+					{ rare: true }
+				),
 				pitchFloor: slip('3 * D', '3D is the minimum pitch along a row, not across the rows.')
 			}
 		}),
@@ -101,6 +106,11 @@ export const lapWidth = method({
 				bothSheets: slip(
 					'4 * edge + 2 * (rows - 1) * rowsApart',
 					'The lap was counted twice: both sheets lie on the same width.',
+					{ rare: true }
+				),
+				fourEdges: slip(
+					'4 * edge + (rows - 1) * rowsApart',
+					'The edge distances were counted twice: the lap has an edge on either side, two in all.',
 					{ rare: true }
 				),
 				edgeAtEachRow: slip(

@@ -28,7 +28,11 @@ export const leastBendRadius = method({
 					upAndLeft: 'aboveLeft',
 					upAndRight: 'aboveRight',
 					downAndLeft: 'belowLeft',
-					downAndRight: 'belowRight'
+					downAndRight: 'belowRight',
+					twoRowsUp: 'twoAbove',
+					twoRowsDown: 'twoBelow',
+					twoColumnsLeft: 'twoLeft',
+					twoColumnsRight: 'twoRight'
 				}),
 				annealed: slip(
 					'minimumRadius(annealed(alloy), T)',
@@ -88,6 +92,11 @@ export const leastBendRadius = method({
 				down32nds: slip(
 					'downTo(radius, 1/32 in)',
 					'Rounded down to a 32nd: the two decimals stand for the nearest one.',
+					{ rare: true }
+				),
+				one32ndOver: slip(
+					'nearest(radius, 1/32 in) + (1/32 in)',
+					'One 32nd too much: the two decimals stand for the nearest 32nd.',
 					{ rare: true }
 				),
 				in16ths: slip(

@@ -105,14 +105,16 @@ export const piecesPerSheet = method({
 					'One too few each way: count the blanks and not the cuts between them.',
 					{ rare: true }
 				),
+				turned: slip(
+					'downTo((sheetLength + kerf) / (pieceWidth + kerf), 1) * downTo((sheetWidth + kerf) / (pieceLength + kerf), 1)',
+					'That is with the blanks turned a quarter; laid along the sheet it is another number.',
+					// Whoever is asked for the better way has tried one alone.
+					{ rare: true }
+				),
 				turnedNoKerf: slip(
 					'downTo(sheetLength / pieceWidth, 1) * downTo(sheetWidth / pieceLength, 1)',
 					'That is with the blanks turned a quarter, and without the kerf.',
 					{ rare: true }
-				),
-				turned: slip(
-					'downTo((sheetLength + kerf) / (pieceWidth + kerf), 1) * downTo((sheetWidth + kerf) / (pieceLength + kerf), 1)',
-					'That is with the blanks turned a quarter; laid along the sheet it is another number.'
 				),
 				addedUp: slip(
 					'alongLength + acrossWidth',
@@ -192,14 +194,23 @@ export const piecesPerSheet = method({
 					'One too few each way, as there are cuts between them: count the blanks.',
 					{ rare: true }
 				),
+				rowTooFew: slip(
+					'lengthwise > crosswise ? alongLength * (acrossWidth - 1) : turnedAlong * (turnedAcross - 1)',
+					'One row too few across the sheet: count the rows that fit.',
+					{ rare: true }
+				),
+				columnTooFew: slip(
+					'lengthwise > crosswise ? (alongLength - 1) * acrossWidth : (turnedAlong - 1) * turnedAcross',
+					'One blank too few along the sheet: count those that fit.',
+					{ rare: true }
+				),
 				alongOnly: slip(
 					'lengthwise',
 					'Only one way was tried: turned a quarter, more blanks come out.'
 				),
 				acrossOnly: slip(
 					'crosswise',
-					'Only the turned way was tried: laid along the sheet, more come out.',
-					{ rare: true }
+					'Only the turned way was tried: laid along the sheet, more come out.'
 				),
 				bothWays: slip(
 					'lengthwise + crosswise',

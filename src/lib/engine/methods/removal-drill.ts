@@ -122,6 +122,9 @@ export const removalDrill = method({
 					'0.5 * D',
 					'0.5D is the height of a shop head; the universal head is 0.425D high.'
 				),
+				quarterD: slip('0.25 * D', '0.25D does not take the head off; it is 0.425D high.', {
+					rare: true
+				}),
 				oneDiameter: slip(
 					'D',
 					'1D goes through the head and into the sheet; the head is 0.425D high.'

@@ -48,6 +48,11 @@ export const rivetDiameterFromStack = method({
 					'The stack was taken without a factor; three times the thickest layer decides.',
 					{ rare: true }
 				),
+				twoAsOne: slip(
+					'howMany(layers) > 2 ? member(layers, 1) + member(layers, 2) : largest(layers)',
+					'Two layers were taken as one sheet: each stands by itself, and the thickest one decides.',
+					{ rare: true }
+				),
 				middle: slip(
 					'howMany(layers) > 2 ? member(layers, 2) : largest(layers)',
 					'The layer in the middle was taken; the thickest one decides.',

@@ -1,10 +1,10 @@
-import { choice, count, fraction, partNumber } from '../quantity/kinds.ts';
+import { choice, fraction, lengthDash, partNumber } from '../quantity/kinds.ts';
 import { given } from '../solver/given.ts';
 import { method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
 import { nearRight } from './outcomes/near-right.ts';
 import { dashDiameter } from './pieces/dash-diameter.ts';
 import { diameterDash } from './pieces/diameter-dash.ts';
-import { alloyLetters, headNumbers } from '../trade/rivet-code.ts';
+import { alloyLetters, headNumbers, headsSaid } from '../trade/rivet-code.ts';
 import { exactNumber, exactWords, stockedSize } from '../trade/tolerances.ts';
 
 export const rivetNumberReading = method({
@@ -19,7 +19,7 @@ export const rivetNumberReading = method({
 
 			rule: 'number.head',
 			tolerance: exactWords,
-			kind: choice(Object.keys(headNumbers)),
+			kind: choice(Object.keys(headNumbers), headsSaid),
 			slips: {
 				universalHead: slip('"universal"', 'The universal head has the number 470.'),
 				countersunkHead: slip('"countersunk"', 'The countersunk head has the number 426.')
@@ -44,7 +44,7 @@ export const rivetNumberReading = method({
 			asks: 'Which number of the rivet stands for its length?',
 
 			rule: 'number.code',
-			kind: count,
+			kind: lengthDash,
 			tolerance: exactNumber,
 			slips: {
 				firstForLength: slip(
@@ -83,6 +83,11 @@ export const rivetNumberReading = method({
 				lengthOneOver: slip(
 					'(lengthDash + 1) * (1/16 in)',
 					'1/16 in too long: the number itself counts the 16ths.',
+					{ rare: true }
+				),
+				lengthOneUnder: slip(
+					'(lengthDash - 1) * (1/16 in)',
+					'1/16 in too short: the number itself counts the 16ths.',
 					{ rare: true }
 				),
 				gripForLength: slip(

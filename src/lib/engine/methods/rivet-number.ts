@@ -1,4 +1,11 @@
-import { choice, count, fraction, lengthDash, partNumber } from '../quantity/kinds.ts';
+import {
+	choice,
+	diameterDash,
+	fraction,
+	headNumber,
+	lengthDash,
+	partNumber
+} from '../quantity/kinds.ts';
 import { given } from '../solver/given.ts';
 import { atMost, method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
 import { alloyLetters, headNumbers } from '../trade/rivet-code.ts';
@@ -18,7 +25,7 @@ export const rivetNumber = method({
 			asks: 'Which number stands for this head, after MS20?',
 
 			rule: 'number.head',
-			kind: count,
+			kind: headNumber,
 			tolerance: exactNumber,
 			slips: {
 				universalHead: slip('470', '470 is the universal head; this one is countersunk.'),
@@ -48,7 +55,7 @@ export const rivetNumber = method({
 			asks: 'How many 32nds is the diameter?',
 
 			rule: 'number.code',
-			kind: count,
+			kind: diameterDash,
 			tolerance: exactNumber,
 			slips: {
 				diameterIn16ths: slip(
@@ -95,6 +102,11 @@ export const rivetNumber = method({
 				lengthIn8ths: slip(
 					'length / (1/8 in)',
 					'The length was counted in 8ths; it goes by 16ths.'
+				),
+				dashIn64ths: slip(
+					'length / (1/64 in)',
+					'The length was counted in 64ths; it goes by 16ths.',
+					{ rare: true }
 				),
 				halfDropped: slip(
 					'downTo(length / (1/16 in), 1)',

@@ -140,6 +140,10 @@ export const rivetRow = method({
 					'The end margin was stepped off twice: from the first hole on, every step is a pitch.',
 					{ rare: true }
 				),
+				marginAndPitch: slip(
+					'stepOff(endMargin + pitch, pitch, count)',
+					'The first hole was put a pitch too far: it stands an end margin from the edge.'
+				),
 				firstAtPitch: slip(
 					'stepOff(pitch, pitch, count)',
 					'The first hole stands a pitch from the edge: it stands one end margin from it.'

@@ -95,6 +95,11 @@ export const rivetsEachSide = method({
 					'The part of an inch was counted as a whole one; multiply by the width as it is.',
 					{ rare: true }
 				),
+				bothRoundedOnce: slip(
+					'upTo(perInch, 1) * upTo(width / (1 in), 1)',
+					'Rivets per inch and inches were both rounded up: multiply them as they are, and round up the product.',
+					{ rare: true }
+				),
 				noWidth: slip(
 					'upTo(perInch, 1)',
 					'The width is left out: that is the number for a break 1 in wide.'

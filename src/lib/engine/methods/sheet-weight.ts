@@ -53,6 +53,11 @@ export const sheetWeight = method({
 					'0.283 is about the density of steel: this sheet is aluminum alloy.',
 					{ rare: true }
 				),
+				densityAboutSteel: slip(
+					'0.28 lb / (1 in)^3',
+					'0.28 is about the density of steel: this sheet is aluminum alloy.',
+					{ rare: true }
+				),
 				perCubicFoot: slip(
 					'density(alloy) * 1728',
 					'That is pounds for a cubic foot: the sheet is worked in cubic inches.'
@@ -87,6 +92,21 @@ export const sheetWeight = method({
 				widthTwice: slip(
 					'width * width * T * density',
 					'The width was taken for both sides: length times width is the area.',
+					{ rare: true }
+				),
+				lengthTwice: slip(
+					'length * length * T * density',
+					'The length was taken for both sides: length times width is the area.',
+					{ rare: true }
+				),
+				gaugeOver: slip(
+					'length * width * gaugeAbove(T) * density',
+					'The next thicker sheet was taken: this one has its own thickness.',
+					{ rare: true }
+				),
+				gaugeUnder: slip(
+					'length * width * gaugeBelow(T) * density',
+					'The next thinner sheet was taken: this one has its own thickness.',
 					{ rare: true }
 				),
 				oneSideInFeet: slip(

@@ -33,13 +33,17 @@ function withoutNoun(entry: string, field: Field, { is }: DashSize): Entry | str
 
 const dash = /^(?:-|dash(?: no\.?| number)? ?-?) ?(\d{1,2})(?:\.([05]))?$/;
 
-function named(entry: string, field: Field, size: DashSize): Found {
+/** The number behind a dash, `-5` or `dash 5`; null where no size has it. */
+export function dashIn(entry: string, { halves }: Pick<DashSize, 'halves'>): Exact | null {
 	const [, whole, half = ''] = dash.exec(entry) ?? [];
-	if (whole) {
-		const number = fromDigits(whole, half);
-		const made = number.n > 0n && (number.d === 1n || size.halves);
-		return made ? [dashOption(number, field, size)] : [];
-	}
+	if (!whole) return null;
+	const number = fromDigits(whole, half);
+	return number.n > 0n && (number.d === 1n || halves) ? number : null;
+}
+
+function named(entry: string, field: Field, size: DashSize): Found {
+	const number = dashIn(entry, size);
+	if (number) return [dashOption(number, field, size)];
 	const code = dashesIn(entry);
 	if (code) return [fromCode(code[size.is], code.name, field, size)];
 	const begun = size.is === 'diameter' ? diameterIn(entry) : null;

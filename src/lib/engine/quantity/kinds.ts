@@ -4,7 +4,7 @@
  */
 export { angle } from './kinds/angle.ts';
 export { choice } from './kinds/choice.ts';
-export { count, lengthDash } from './kinds/count.ts';
+export { count, diameterDash, headNumber, lengthDash } from './kinds/count.ts';
 export { density } from './kinds/density.ts';
 export { drill } from './kinds/drill.ts';
 export { fraction } from './kinds/fraction.ts';

@@ -71,13 +71,13 @@ function faultOf(reading: Exclude<OneReading, { state: 'read' }> | ''): string {
 
 /** Decimals, or fractions with or without a whole number, parted by nothing but spaces. */
 const spaced =
-	/^(?:\d*\.\d+ )+\d*\.\d+(?! ?[\d/])|^(?:(?:\d+ )?\d+\/\d+ )+(?:\d+ )?\d+\/\d+(?! ?\d)/;
+	/^(?:\d*\.\d+ )+\d*\.\d+(?! ?[\d/])|^(?:(?:\d+[ -])?\d+\/\d+ )+(?:\d+[ -])?\d+\/\d+(?! ?\d)/;
 
 /** The texts of the values; null when a comma may also be a decimal point or a thousands mark. */
 function separated(entry: string): string[] | null {
 	if (/[;\n]/.test(entry)) return split(entry, /[;\n]/);
 	const [row] = spaced.exec(entry) ?? [];
-	const values = row?.match(/(?:\d+ )?\d+\/\d+|\d*\.\d+/g) ?? [];
+	const values = row?.match(/(?:\d+[ -])?\d+\/\d+|\d*\.\d+/g) ?? [];
 	if (row && values.length > 1) {
 		const unit = entry.slice(row.length);
 		return values.map((one, i) => (i === values.length - 1 ? one + unit : one));

@@ -3,9 +3,13 @@ import { plainText } from './plain-text.ts';
 const whole = /^(ms20|an)(\d{3})-?([a-z]{1,2})-?(\d{1,2})-(\d{1,2}(?:\.[05])?)$/;
 const sizes = /^(?:(?:ms|an)?(?:20)?\d{3})?-?(?:a|ad|b|d|dd|m)?-?(\d{1,2})-(\d{1,2}(?:\.[05])?)$/;
 
-/** Plain text without the spaces and dots that stand outside numbers. */
+/**
+ * Plain text without the spaces and dots that stand outside numbers. A half length may be written with
+ * a dash of its own, `AD6-6-5` for a -6.5 length (common practice).
+ */
 function squeezed(text: string): string {
-	return plainText(text).replace(/(^|\D)[ .]+|[ .]+(?=\D|$)/g, '$1');
+	const code = plainText(text).replace(/(^|\D)[ .]+|[ .]+(?=\D|$)/g, '$1');
+	return code.replace(/([a-z]-?\d{1,2}-\d{1,2})-5$/, '$1.5');
 }
 
 /**

@@ -7,6 +7,7 @@ import './kinds/all.ts';
 export { readArithmetic } from './arithmetic.ts';
 export { dashNames } from './dash-names.ts';
 export { drillsAlone, drillsInFigures, drillsNamed } from './drill-names.ts';
+export { dashNumbers, headNumbers } from './number-names.ts';
 export { unopened } from './opened.ts';
 export { normalPartNumber } from './part-number.ts';
 export { plainText } from './plain-text.ts';

@@ -103,7 +103,7 @@ function shownBy(task: Task, key: string, verdict: Verdict, notes: CheckNotes): 
 
 /** Whether the cause accounts for the number, so that the other steps must have been right. */
 function explains(cause: Cause): boolean {
-	return ['slip', 'factor', 'unit', 'rounding', 'digits'].includes(cause.kind);
+	return ['slip', 'factor', 'unit', 'rounding', 'digits', 'order'].includes(cause.kind);
 }
 
 /** The slips by the step they sit in. A step answered right by itself made none. */

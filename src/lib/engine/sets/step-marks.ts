@@ -141,6 +141,7 @@ function lostSteps(task: Task, key: string, group: Group, verdict: Verdict): str
 		case 'unit':
 		case 'rounding':
 		case 'digits':
+		case 'order':
 		case 'factor':
 			return [key];
 		case 'other-step':

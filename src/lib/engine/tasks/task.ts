@@ -1,4 +1,5 @@
 import type { Value } from '../quantity/value.ts';
+import { addedSlips } from './added-slips.ts';
 import { compiledOf, type Values } from '../solver/compiled.ts';
 import { evaluate, withSlip } from '../solver/evaluate.ts';
 import { brokenLimit } from '../solver/limits.ts';
@@ -148,7 +149,8 @@ function distinctAt(
 ): number {
 	const kind = kindAt(method, key);
 	const seen: Value[] = [];
-	for (const values of slips.values()) {
+	for (const [id, values] of slips) {
+		if (addedSlips.has(method.slips[id]?.id ?? '')) continue;
 		const value = values[key];
 		if (value === undefined || !differs(method, key, right, values)) continue;
 		if (seen.every((other) => kind.differs(value, other, leastApart))) seen.push(value);

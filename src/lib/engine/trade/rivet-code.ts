@@ -15,6 +15,12 @@ export const lettersOf = letters.run;
 export const headNumbers = choices(rivetHeads);
 export const alloyLetters = choices(rivetAlloys);
 
+/** What the shop says for a head (common practice). */
+export const headsSaid = {
+	universal: ['protruding', 'protruding head', 'uni head'],
+	countersunk: ['csk', "c'sunk", 'flush', 'flush head', 'counter sunk']
+} as const;
+
 function choices<V extends Cell>(table: Table<string, string, V>): Readonly<Record<string, V>> {
 	return Object.fromEntries(
 		table.rows.keys.map(([name = ''], row) => [name, cellAt(table, row, 0)])

@@ -496,7 +496,8 @@ export const rules = [
 		'the setbacks, not the flats',
 		(given) => list(setbacksOf(given), decimal),
 		'other-step:setbacks',
-		'order'
+		// As many are taken from the legs, one from each.
+		({ legs }) => (legs.length === 2 ? 'other-step:taken' : '')
 	),
 	common(
 		'flats',

@@ -138,8 +138,11 @@ export const rules = [
 			given.alloy === '2024-O' ? off(temper(given, 'T3'), radius, hundredths) : null,
 		'harder'
 	),
-	rare('radius', 'two rows down', (given, { radius }) =>
-		off(cell(given, 2, 0), radius, hundredths)
+	rare(
+		'radius',
+		'two rows down',
+		(given, { radius }) => off(cell(given, 2, 0), radius, hundredths),
+		'twoRowsDown'
 	),
 	common(
 		'radius',

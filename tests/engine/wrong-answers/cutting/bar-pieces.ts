@@ -78,8 +78,11 @@ export const rules = [
 		({ bar, piece, kerf }, { count }) => off(whole(bar / (piece + kerf / 2)), count, number),
 		'halfKerf'
 	),
-	rare('count', 'no kerf, and rounded up', ({ bar, piece }, { count }) =>
-		off(up(bar / piece, 1), count, number)
+	rare(
+		'count',
+		'no kerf, and rounded up',
+		({ bar, piece }, { count }) => off(up(bar / piece, 1), count, number),
+		'upNoKerf'
 	),
 	rare('count', 'the kerf read as 1/16 in', ({ bar, piece, kerf }, { count }) =>
 		kerf === 1 / 8 ? off(fit({ bar, piece, kerf: 1 / 16 }), count, number) : null

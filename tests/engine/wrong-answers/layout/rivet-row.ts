@@ -302,7 +302,7 @@ export const rules = [
 		'positions',
 		'the gaps between the rivets, not the marks',
 		(_, { pitch, spaces }) => list(Array(spaces).fill(pitch), decimal),
-		'order'
+		'other-step:pitch'
 	),
 	common(
 		'positions',

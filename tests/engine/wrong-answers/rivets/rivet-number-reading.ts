@@ -82,6 +82,7 @@ export const rules = [
 		'diameter',
 		'the second number over 16: the length',
 		(_, { diameter, length }) => off(length, diameter, fraction),
+		'lengthForSize',
 		'other-step:length',
 		'diameterIn16ths+lastForDiameter'
 	),
@@ -91,8 +92,11 @@ export const rules = [
 		(_, { diameter }) => swapped(diameter, decimal, 1),
 		'digits'
 	),
-	rare('diameter', 'one rivet smaller: counts from 2 as the first', (_, { diameter }) =>
-		off(diameter - 1 / 32, diameter, fraction)
+	rare(
+		'diameter',
+		'one rivet smaller: counts from 2 as the first',
+		(_, { diameter }) => off(diameter - 1 / 32, diameter, fraction),
+		'diameterOneUnder'
 	),
 	common(
 		'diameter',

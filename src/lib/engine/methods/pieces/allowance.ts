@@ -27,7 +27,7 @@ export const allowanceOfBend = piece(
 		slips: {
 			allowNoT: slip(
 				'0.01743 * R * degrees(angle)',
-				'The thickness term of the bend allowance was left out: that is only the arc of the inside face.'
+				'The thickness term of the bend allowance was left out, or not multiplied by N: that is little more than the arc of the inside face.'
 			),
 			brackets: slip(
 				'0.01743 * R + 0.0078 * T * degrees(angle)',
@@ -63,7 +63,7 @@ export const allowanceOfBend = piece(
 			),
 			allowSetback: slip(
 				'setbackK(angle) * (R + T)',
-				'Setback taken for the bend allowance: what a bend takes is the length of metal in the curve.'
+				'Setback taken for the bend allowance, or one setback for each bend taken off and no allowance added: what a bend takes is the length of metal in the curve.'
 			),
 			allowOutside: slip('0.01743 * (R + T) * degrees(angle)', outerArc),
 			allowMiddle: midThickness,

@@ -1,4 +1,4 @@
-import { count, fraction } from '../../quantity/kinds.ts';
+import { count, fraction, partNumber } from '../../quantity/kinds.ts';
 import { given } from '../../solver/given.ts';
 import { piece, slip, step } from '../../solver/write.ts';
 import { stockedSize } from '../../trade/tolerances.ts';
@@ -32,11 +32,21 @@ export const dashDiameter = piece(
 				'The diameter was read in 8ths; it goes by 32nds.',
 				{ rare: true }
 			),
+			lengthForSize: slip(
+				'dashAtEnd(number) * (1/16 in)',
+				'That is the length of the rivet: its diameter stands before the dash, in 32nds.'
+			),
+			diameterOneUnder: slip(
+				'(diameterDash - 1) * (1/32 in)',
+				'1/32 in too thin: the number itself counts the 32nds.',
+				{ rare: true }
+			),
 			diameterInTenths: slip(
 				'diameterDash * (0.1 in)',
 				'The number was read as tenths of an inch; the diameter goes by 32nds.',
 				{ rare: true }
 			)
 		}
-	})
+	}),
+	{ number: given(partNumber, 'Rivet number') }
 );

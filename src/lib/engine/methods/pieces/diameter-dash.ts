@@ -1,4 +1,4 @@
-import { count, partNumber } from '../../quantity/kinds.ts';
+import { diameterDash as dashNumber, partNumber } from '../../quantity/kinds.ts';
 import { given } from '../../solver/given.ts';
 import { piece, slip, step } from '../../solver/write.ts';
 import { exactNumber } from '../../trade/tolerances.ts';
@@ -11,7 +11,7 @@ export const diameterDash = piece(
 		asks: 'Which number of the rivet stands for its diameter?',
 
 		rule: 'number.code',
-		kind: count,
+		kind: dashNumber,
 		tolerance: exactNumber,
 		slips: {
 			lastForDiameter: slip(

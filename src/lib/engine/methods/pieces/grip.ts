@@ -42,6 +42,11 @@ export const grip = piece(
 				'The thickest layer was counted for every layer; add them up as they are.',
 				{ rare: true }
 			),
+			twoAsOne: slip(
+				'howMany(layers) * smallest(layers)',
+				'The thinnest layer was counted for every layer; add them up as they are.',
+				{ rare: true }
+			),
 			headToo: slip(
 				'sum(layers) + 0.425 * D',
 				'The manufactured head was added: the grip is the layers alone.',

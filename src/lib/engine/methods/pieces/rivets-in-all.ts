@@ -22,6 +22,13 @@ export const rivetsInAll = piece(
 			oneRowMore: slip('(rows + 1) * count', 'One row too many: count the rows of the panel.', {
 				rare: true
 			}),
+			twoRows: slip(
+				'rows / 2 * count',
+				'Two rows were counted for one: every row takes its own rivets.',
+				{
+					rare: true
+				}
+			),
 			twice: slip(
 				'2 * rows * count',
 				'Twice as many: a rivet holds all of the stack, so each hole takes one.',

@@ -26,7 +26,7 @@ export const stockedDiameter = piece(
 			notStocked: slip('threeT', 'That is 3T itself; take the next stocked size up.'),
 			down: slip(
 				stockedBelow,
-				'Under 3T: this asks for the next size up, even when the one below is nearer.'
+				'Under 3T, rounded down or from less than three times the thickest sheet: this asks for the next size up, even when the one below is nearer.'
 			),
 			nearest: slip(
 				'nearest(threeT, 1/32 in)',
@@ -44,14 +44,18 @@ export const stockedDiameter = piece(
 			),
 			sixteenths: slip(
 				'max(upTo(threeT, 1/16 in), 3/32 in)',
-				'Rounded up to 1/16 in: diameters step by 1/32 in, lengths by 1/16 in.',
-				{ rare: true }
+				'Rounded up to 1/16 in: diameters step by 1/32 in, lengths by 1/16 in.'
 			),
 			tooSmall: slip(
 				'upTo(threeT, 1/32 in)',
 				'Under 3/32 in, the minimum for a part that carries stress.'
 			),
-			in16ths: slip(`2 * (${nextStocked})`, twiceTheDiameter, { rare: true }),
+			in16ths: slip(`2 * (${nextStocked})`, twiceTheDiameter),
+			twiceUnstocked: slip(
+				'2 * max(upTo(threeT, 1/32 in), 3/32 in)',
+				'Twice a size that the bins do not hold: a dash number counts 32nds, and over 3/16 in diameters step by 1/16 in.',
+				{ rare: true }
+			),
 			dashOf16ths: slip(
 				`(${nextStocked}) / 2`,
 				'Half the diameter: the dash number of a diameter counts 32nds, not 16ths.',

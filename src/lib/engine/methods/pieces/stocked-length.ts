@@ -31,6 +31,11 @@ export const stockedLength = piece(
 				'2 * upTo(needed, 1/16 in)',
 				'Twice as long: a length and its dash number count 16ths, neither 32nds nor 8ths.'
 			),
+			lengthOver32: slip(
+				'upTo(needed, 1/16 in) / 2',
+				'Half as long: a length and its dash number count 16ths, not 32nds.',
+				{ rare: true }
+			),
 			topAsDash: slip(
 				'2 * upTo(needed, 1/32 in)',
 				'The top number of the length in 32nds was taken for its dash number: that counts 16ths.',

@@ -5,8 +5,13 @@ import { worded } from './worded.ts';
 /**
  * One of a few words, which may be typed in full or by the first letters, as long as only one
  * begins so.
+ *
+ * @param also what the shop says for some of them, by the word: `csk` for `countersunk`
  */
-export function choice(words: readonly string[]): Listable<string, string> {
+export function choice(
+	words: readonly string[],
+	also: Readonly<Record<string, readonly string[]>> = {}
+): Listable<string, string> {
 	return worded({
 		id: 'choice',
 		noun: `one of ${words.join(', ')}`,
@@ -18,7 +23,8 @@ export function choice(words: readonly string[]): Listable<string, string> {
 			compare: (one, other) => words.indexOf(one) - words.indexOf(other)
 		},
 		meant(typed, { begunBy }) {
-			const found = begunBy(typed, words);
+			const said = words.find((word) => also[word]?.includes(typed.toLowerCase()));
+			const found = said ?? begunBy(typed, words);
 			return found === null ? `Answer with one of: ${words.join(', ')}.` : { words: found };
 		}
 	});

@@ -2,7 +2,8 @@ import { dimension, type UnitRow } from '../units.ts';
 import { measured, type NumberKind } from './measured.ts';
 import { plain } from './plain.ts';
 
-const things = 'pc pcs piece pieces ea each rivet rivets hole holes space spaces part parts';
+const things =
+	'pc pcs piece pieces blank blanks ea each rivet rivets hole holes space spaces part parts row rows strip strips';
 
 /** Numbers without a unit; a counted thing may be named behind one. */
 export const plainNumbers = dimension({

@@ -15,6 +15,8 @@ export type Misreading =
 	| 'twoBelow'
 	| 'left'
 	| 'right'
+	| 'twoLeft'
+	| 'twoRight'
 	| 'aboveLeft'
 	| 'aboveRight'
 	| 'belowLeft'
@@ -30,6 +32,8 @@ const moves: Readonly<
 	twoBelow: [2, 0, 'two rows below'],
 	left: [0, -1, 'one column left of'],
 	right: [0, 1, 'one column right of'],
+	twoLeft: [0, -2, 'two columns left of'],
+	twoRight: [0, 2, 'two columns right of'],
 	aboveLeft: [-1, -1, 'a row above and a column left of'],
 	aboveRight: [-1, 1, 'a row above and a column right of'],
 	belowLeft: [1, -1, 'a row below and a column left of'],
@@ -60,6 +64,8 @@ export function misreadingsOf({ table, column, gives }: LookUp): Misreading[] {
 		twoBelow: several,
 		left: beside(-1),
 		right: beside(1),
+		twoLeft: beside(-2),
+		twoRight: beside(2),
 		aboveLeft: aslant,
 		aboveRight: aslant,
 		belowLeft: aslant,

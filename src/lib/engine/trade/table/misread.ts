@@ -5,7 +5,7 @@ import { type Misreading, misreadingsOf, misreadName } from './misread-as.ts';
 /**
  * Slips of a step that looks a value up: ids for the misreadings wanted, `{ rowUp: 'above' }`.
  * `given` is what the formula hands to the look-up: `alloy, T`. Seldom made are those that miss row
- * and column.
+ * and column, and of two looked for, those that miss one by two.
  */
 export function misread<const I extends string>(
 	lookUp: LookUp,
@@ -17,7 +17,8 @@ export function misread<const I extends string>(
 			throw new Error(`${id}: ${lookUp.table.id} cannot be misread ${misreading}`);
 		}
 		const formula = `${misreadName(lookUp.name, misreading)}(${given})`;
-		const rare = aslant.includes(misreading);
+		const rare =
+			aslant.includes(misreading) || (far.includes(misreading) && lookUp.column === null);
 		return [
 			id,
 			slip(formula, sentence(lookUp, misreading), { rare, act: `${lookUp.table.id} ${misreading}` })
@@ -26,6 +27,7 @@ export function misread<const I extends string>(
 	return Object.fromEntries(slips) as Record<I, SlipText>;
 }
 
+const far: readonly Misreading[] = ['twoAbove', 'twoBelow', 'twoLeft', 'twoRight'];
 const aslant: readonly Misreading[] = ['aboveLeft', 'aboveRight', 'belowLeft', 'belowRight'];
 
 function sentence(lookUp: LookUp, misreading: Misreading): string {
@@ -45,6 +47,10 @@ function sentence(lookUp: LookUp, misreading: Misreading): string {
 			return `One column too far left: that is ${beside(lookUp, -1)}.`;
 		case 'right':
 			return `One column too far right: that is ${beside(lookUp, 1)}.`;
+		case 'twoLeft':
+			return `Two columns too far left: that is ${beside(lookUp, -2)}.`;
+		case 'twoRight':
+			return `Two columns too far right: that is ${beside(lookUp, 2)}.`;
 		case 'aboveLeft':
 			return 'One row too far up and one column too far left.';
 		case 'aboveRight':
