@@ -380,7 +380,12 @@ const rows: readonly Row[] = [
 		given: { layers: [0.05, 0.05], rows: 3, count: 14 },
 		asked: ['diameter', 'length', 'final', 'total'],
 		typed: { diameter: '5/16', length: '5/8', final: 'F', total: '42' },
-		told: { diameter: 'wholeStack or in16ths', length: 'right', final: 'cannot tell', total: 'right' }
+		told: {
+			diameter: 'wholeStack or in16ths',
+			length: 'right',
+			final: 'cannot tell',
+			total: 'right'
+		}
 	},
 	// The doubler left out of the stack of a panel, and worked on with that.
 	{
