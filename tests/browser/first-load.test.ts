@@ -5,10 +5,10 @@ import { site } from '../../src/scripts/build.js';
 import { familyLoads, noted } from '../../src/scripts/size.js';
 
 /** Bytes after gzip: the most of JavaScript until a task of any family can be answered. */
-const most = 72_200;
+const most = 72_900;
 
 /** A panel is drawn by the methods of all its parts; what they share is put together for the others. */
-const mostJoined: Readonly<Record<string, number>> = { 'panel/whole-panel': 79_800 };
+const mostJoined: Readonly<Record<string, number>> = { 'panel/whole-panel': 80_600 };
 
 /** Bytes that may come without a note. */
 const unnoted = 300;

@@ -65,11 +65,11 @@ describe('at the first try', () => {
 	});
 
 	test('two slips together charge two steps', () => {
-		// One layer and half of 1.5 D: 0.063 + 0.09375, next stocked length 3/16; named as needed.
-		expect(shown(steps, { needed: '0.1568' })).toEqual([
+		// One layer and 2 D: 0.063 + 0.25.
+		expect(shown(steps, { needed: '0.313' })).toEqual([
 			'grip: wrong (oneLayer)',
 			'needed: right',
-			'shank: wrong (halfD)'
+			'shank: wrong (twoD)'
 		]);
 	});
 
