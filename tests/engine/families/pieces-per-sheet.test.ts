@@ -59,7 +59,7 @@ test('trying one way only is named, whichever way is better', () => {
 		expect(along, task.number).not.toBe(turned);
 		if (leadingTo(task, 'count', Math.min(along, turned)) > 3) continue;
 		const named = slipsNamed(task, 'count', Math.min(along, turned));
-		expect(named).toContain(along < turned ? 'alongOnly' : 'turned');
+		expect(named).toContain(along < turned ? 'alongOnly' : 'acrossOnly');
 		better.add(along < turned ? 'turned' : 'along');
 	}
 	expect(better.size).toBe(2);

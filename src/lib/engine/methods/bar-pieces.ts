@@ -92,12 +92,12 @@ export const barPieces = method({
 				),
 				usedEighth: slip(
 					'count * (piece + (1/8 in))',
-					'Worked with a kerf of 1/8 in: this saw takes another.',
+					'The pieces were laid out with a kerf of 1/8 in: this saw takes another.',
 					{ rare: true, act: 'kerf 1/8' }
 				),
 				usedSixteenth: slip(
 					'count * (piece + (1/16 in))',
-					'Worked with a kerf of 1/16 in: this saw takes another.',
+					'The pieces were laid out with a kerf of 1/16 in: this saw takes another.',
 					{ rare: true, act: 'kerf 1/16' }
 				),
 				kerfsOnly: slip('count * kerf', 'The kerfs only: the pieces use metal too.'),

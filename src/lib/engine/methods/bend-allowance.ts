@@ -46,7 +46,7 @@ export const bendAllowance = method({
 				),
 				navyForRadius: slip(
 					'0.0173 * R * degrees(angle)',
-					'Right by the Navy’s formula with 0.0173; this task asks for 0.01743.'
+					'By the Navy’s 0.0173 this part is right; this task asks for 0.01743.'
 				),
 				radiusDigits: slip(
 					'0.01473 * R * degrees(angle)',
