@@ -1,4 +1,9 @@
-import { count } from '../../src/lib/engine/quantity/kinds.ts';
+import {
+	count,
+	diameterDash,
+	headNumber,
+	lengthDash
+} from '../../src/lib/engine/quantity/kinds.ts';
 import { kindAt } from '../../src/lib/engine/solver/kind-at.ts';
 import type { Page } from 'playwright-core';
 import type { Task } from '../../src/lib/engine/tasks/task.ts';
@@ -22,6 +27,14 @@ export function rightAnswers({ method, drawn, right }: Task): Record<string, str
 	);
 }
 
+/** Kinds of whole numbers. */
+export const wholeKinds: ReadonlySet<unknown> = new Set([
+	count,
+	diameterDash,
+	headNumber,
+	lengthDash
+]);
+
 /** Answers that nothing explains and no task has. */
 export function wrongAnswers({ method, drawn, right }: Task): Record<string, string> {
 	return Object.fromEntries(
@@ -30,7 +43,7 @@ export function wrongAnswers({ method, drawn, right }: Task): Record<string, str
 			const other = choices.find((choice) => choice !== right[key]);
 			if (other !== undefined) return [key, other];
 			if (typeof right[key] === 'string') return [key, 'MS20470A9-99'];
-			return [key, kindAt(method, key) === count ? '977' : '97.7'];
+			return [key, wholeKinds.has(kindAt(method, key)) ? '977' : '97.7'];
 		})
 	);
 }

@@ -1,4 +1,3 @@
-import { count, diameterDash, lengthDash } from '../../../src/lib/engine/quantity/kinds.ts';
 import { kindAt } from '../../../src/lib/engine/solver/kind-at.ts';
 import { expect, test } from 'vitest';
 import { outcomesOf } from '../../../src/lib/ui/sheet/outcomes.ts';
@@ -6,10 +5,8 @@ import type { Check } from '../../../src/lib/ui/sheet/task-work.svelte.ts';
 import { loadFamilies } from '../../../src/lib/engine/families/catalogue.ts';
 import { drawTask, type Task } from '../../../src/lib/engine/tasks/task.ts';
 import { textAt } from '../../../src/lib/engine/solver/show.ts';
+import { wholeKinds } from '../../browser/keyboard.ts';
 import { entriesOf, verdictsOn } from '../../engine/marking/typed-answers.ts';
-
-/** Kinds of whole numbers. */
-const wholeKinds: ReadonlySet<unknown> = new Set([count, diameterDash, lengthDash]);
 
 const families = await loadFamilies();
 const tasks = families.flatMap((family) =>
