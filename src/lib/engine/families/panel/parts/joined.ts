@@ -29,8 +29,14 @@ const diameterOfTwo = part(
 );
 const drills = part(drillForRivet, { D: 'diameter' }, {}, { until: 'final' });
 
-const length = (label: string) =>
-	part(rivetLength, { D: 'diameter' }, {}, { labels: { length: label } });
+const length = part(rivetLength, { D: 'diameter' });
+
+const lengthA = part(
+	rivetLength,
+	{ D: 'diameter' },
+	{},
+	{ labels: { grip: 'Grip at A', needed: 'Length needed at A', length: 'Rivet length at A' } }
+);
 
 const lengthB = part(
 	rivetLength,
@@ -53,10 +59,10 @@ const holes = [
 
 /** The parts of each method, in the order of the work. */
 export const partsOf = {
-	rivets: [diameter, length('Rivet length'), drills, part(inAll)],
-	rows: [diameter, length('Rivet length'), drills, ...holes],
+	rivets: [diameter, length, drills, part(inAll)],
+	rows: [diameter, length, drills, ...holes],
 	// One diameter for both stacks, by the thicker one, and a length for each.
-	twoStacks: [diameterOfTwo, length('Rivet length at A'), lengthB, drills, ...holes]
+	twoStacks: [diameterOfTwo, lengthA, lengthB, drills, ...holes]
 };
 
 export const panelRivets = join({
