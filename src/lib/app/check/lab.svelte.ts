@@ -1,3 +1,4 @@
+import { decapital } from '$lib/engine/quantity/capital.ts';
 import type { Checkup } from '$lib/engine/check/check.ts';
 import { checkPart } from '$lib/engine/check/check.ts';
 import { checkCard, type LoadedCheck, loadCheck } from '$lib/engine/check/catalogue.ts';
@@ -234,7 +235,7 @@ function inLabels(sentence: string, check: Checked): string {
 	if (own) return `${own.label}${rest}`;
 	const [, missing = ''] = /^[\w-]+ also needs (\w+)/.exec(sentence) ?? [];
 	const label = check.given[missing]?.label;
-	return label ? `Give this too: ${label.charAt(0).toLowerCase()}${label.slice(1)}.` : sentence;
+	return label ? `Give this too: ${decapital(label)}.` : sentence;
 }
 
 export { checkCard };

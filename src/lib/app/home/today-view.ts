@@ -1,3 +1,4 @@
+import { decapital } from '$lib/engine/quantity/capital.ts';
 import type { Forecast } from '$lib/engine/schedule/forecast.ts';
 import type { Learning } from '$lib/engine/schedule/learning.ts';
 import { isMet } from '$lib/engine/schedule/memory.ts';
@@ -159,7 +160,7 @@ function fewOf(labels: readonly string[]): string {
 }
 
 function lower(label: string): string {
-	return /^[A-Z][a-z]/.test(label) ? label.charAt(0).toLowerCase() + label.slice(1) : label;
+	return /^[A-Z][a-z]/.test(label) ? decapital(label) : label;
 }
 
 function backIn(work: readonly Planned[], facts: TodayFacts): StepLine[] {

@@ -25,9 +25,9 @@ export async function lookAhead(practice: Practice): Promise<void> {
 	});
 }
 
-async function nextIn({ run }: Practice): Promise<RunTask | undefined> {
+async function nextIn({ run, atEnd }: Practice): Promise<RunTask | undefined> {
 	if (!run) return undefined;
 	const next = run.tasks[run.at + 1];
-	if (next || run.topic === 'plan') return next;
+	if (next || atEnd || run.topic === 'plan') return next;
 	return (await oneMore(run, run.topic))[0];
 }

@@ -1,3 +1,4 @@
+import { decapital } from '$lib/engine/quantity/capital.ts';
 import type { Attempt } from '$lib/engine/schedule/event.ts';
 import { dayOf } from '$lib/engine/schedule/day.ts';
 import type { Forecast } from '$lib/engine/schedule/forecast.ts';
@@ -228,9 +229,7 @@ function marksOf(rows: readonly RunRow[], { day, worked, exam, forecast }: RunEn
 
 function fewNames(names: readonly string[]): string {
 	const [only = ''] = names;
-	return names.length === 1
-		? only.charAt(0).toLowerCase() + only.slice(1)
-		: counted(names.length, 'task');
+	return names.length === 1 ? decapital(only) : counted(names.length, 'task');
 }
 
 /** A number and its word, kept on one line. */

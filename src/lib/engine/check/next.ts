@@ -1,4 +1,4 @@
-import { capital } from '../quantity/capital.ts';
+import { capital, decapital } from '../quantity/capital.ts';
 import type { Checkup, Told } from './check.ts';
 import { finerThan } from './instruments.ts';
 import { placeName } from './say.ts';
@@ -55,8 +55,4 @@ export function placesIn(checkup: Checkup, told: readonly Told[]): string {
 export function listedPlaces(words: readonly string[]): string {
 	const last = words.at(-1) ?? '';
 	return words.length < 2 ? last : `${words.slice(0, -1).join(', ')} and ${last}`;
-}
-
-function decapital(text: string): string {
-	return text.charAt(0).toLowerCase() + text.slice(1);
 }

@@ -1,3 +1,4 @@
+import { decapital } from '../quantity/capital.ts';
 import type { Family } from '../families/family.ts';
 import { type Level, levels } from '../families/level.ts';
 import { type Random, randomFrom } from '../families/random.ts';
@@ -55,5 +56,5 @@ export function questionText({ task, key }: Question): string {
 	if (task.drawn.asked.length === 1) return task.drawn.question;
 	// What stands behind the colon of a label says how to work it.
 	const [label = key] = (task.method.steps[key]?.label ?? key).split(':');
-	return `Wanted: ${label.charAt(0).toLowerCase()}${label.slice(1)}`;
+	return `Wanted: ${decapital(label)}`;
 }

@@ -72,9 +72,7 @@ export const sheetFacts: readonly Fact[] = [
 		says: `A sheet is cut into at most ${mostInOneBatch.shear} blanks on a shear and ${mostInOneBatch.saw} on a saw: what is smaller is cut from strips.`,
 		source: source('none', 'blanks cut from one sheet in one go', 'practice'),
 		holds: ({ blanks, cautions = [] }) =>
-			blanks === undefined
-				? null
-				: isOneBatch(blanks - slack, cautions.includes('shear') ? 'shear' : 'saw')
+			blanks === undefined ? null : isOneBatch(blanks, cautions.includes('shear') ? 'shear' : 'saw')
 	},
 	{
 		id: 'snips.gauge',
