@@ -67,7 +67,7 @@ export async function untilPainted(page: Page, path: string, selector: string): 
 }
 
 interface Watched {
-	watched?: Record<string, number>;
+	watched?: Record<string, number | undefined>;
 }
 
 /**
@@ -86,7 +86,7 @@ export async function watchEnter(
 	await page.evaluate(
 		([name, wanted, replaced]) => {
 			const times = ((window as Watched).watched ??= {});
-			delete times[name];
+			times[name] = undefined;
 			const first = () => (replaced === null ? null : document.querySelector(replaced));
 			const before = first();
 			const isThere = () => replaced === null || (first() !== null && first() !== before);
