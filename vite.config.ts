@@ -5,12 +5,13 @@ import { maxWorkers, testProjects } from './.config/test-projects.ts';
 import { compileMethods } from './src/plugins/compile-methods.ts';
 import { firstChunk } from './src/plugins/first-chunk.ts';
 import { lighten } from './src/plugins/lighten.ts';
+import { workAhead } from './src/plugins/work-ahead.ts';
 
 /** The page whose first load is kept small. */
 const firstPage = resolve(import.meta.dirname, 'src/routes/practice/+page.svelte');
 
 export default defineConfig({
-	plugins: [compileMethods(), lighten(), firstChunk(firstPage), sveltekit()],
+	plugins: [compileMethods(), workAhead(), lighten(), firstChunk(firstPage), sveltekit()],
 	build: {
 		assetsInlineLimit: 0,
 		// The texts that the licences of what is built in ask to be handed on.

@@ -13,18 +13,21 @@ const note = 'Why is the shank 1.5 D? I took 1 D.';
 
 /** Checks two wrong answers with a step opened between them, leaves a third unchecked, and asks. */
 async function ask(page: Page) {
-	await page.goto('/practice/?task=RL1-0001-5F');
+	await page.goto('/practice/?task=RL1-0001-6D');
 	await openTask(page);
-	const field = page.locator('[data-answer]');
+	const needed = page.locator('[data-answer="needed"]');
+	const field = page.locator('[data-answer="length"]');
+	await needed.fill('1.8');
 	await field.fill('1 7/8');
 	await field.press('Enter');
 	await page.locator('.stamp').waitFor();
 	await page.getByRole('button', { name: 'Step by step' }).click();
 	await page.getByRole('button', { name: 'Show this step' }).click();
 	await page.getByRole('button', { name: 'Back to the whole task' }).click();
-	await field.fill('-3');
+	await needed.fill('.281');
+	await field.fill('-5');
 	await field.press('Enter');
-	await page.getByText('3/16 in (−3)').first().waitFor();
+	await page.getByText('5/16 in (−5)').first().waitFor();
 	await field.fill('about half');
 	await page.getByText('Saved on this device.').waitFor();
 	await page.getByRole('button', { name: 'Ask my instructor' }).click();
@@ -80,7 +83,7 @@ test('the link opened on another device shows exactly what was asked', async ({ 
 		'The shank alone: the grip is left out.',
 		'about half could not be read',
 		'Steps opened: 1 of 4',
-		'0.065 in'
+		'0.103 in'
 	]) {
 		expect(shown).toContain(part);
 	}
@@ -88,7 +91,7 @@ test('the link opened on another device shows exactly what was asked', async ({ 
 	const lettering = (one: Page) =>
 		one.locator('.question figure svg').locator('text, title').allTextContents();
 	expect(await lettering(there)).toEqual(await lettering(page));
-	expect(await lettering(there)).toContain('D 1/8 in (−4)');
+	expect(await lettering(there)).toContain('D 3/16 in (−6)');
 
 	// To be read only: no field, and nothing is kept on that device.
 	expect(await there.locator('main input, main textarea').count()).toBe(0);
@@ -101,7 +104,7 @@ test('the link opened on another device shows exactly what was asked', async ({ 
 	await there.getByText('The full working').click();
 	expect(await working.isVisible()).toBe(true);
 	await there.getByRole('link', { name: 'Open this task' }).click();
-	expect((await openTask(there)).number).toBe('RL1-0001-5F');
+	expect((await openTask(there)).number).toBe('RL1-0001-6D');
 });
 
 test('a question is shown in the units it was asked in, until they are switched', async ({
@@ -128,7 +131,7 @@ test('going back to the task finds it as it was left', async ({ openPage }) => {
 	await ask(page);
 	await page.getByRole('link', { name: 'Back to the task' }).click();
 	await openTask(page);
-	expect(await page.locator('[data-answer]').inputValue()).toBe('about half');
+	expect(await page.locator('[data-answer="length"]').inputValue()).toBe('about half');
 });
 
 describe('handing on the link', () => {
@@ -171,7 +174,7 @@ test('a link that is no question gets one sentence, and the page goes on', async
 	const page = await openPage();
 	await page.goto('/ask/');
 	await page.getByRole('heading', { name: 'Ask your instructor' }).waitFor();
-	const good = await writeQuestion(question('RL1-0001-5F'));
+	const good = await writeQuestion(question('RL1-0001-6D'));
 	const wrongNumber = await writeQuestion(question('RL1-0004-1C'));
 	const hostile = [
 		['1.abc.xx', 'damaged or cut short'],
@@ -229,7 +232,7 @@ describe('the printed slip', () => {
 		await ask(page);
 		await link(page);
 		await page.emulateMedia({ media: 'print' });
-		for (const part of [note, 'Check 2', 'RL1-0001-5F', 'Grip: everything', 'Name']) {
+		for (const part of [note, 'Check 2', 'RL1-0001-6D', 'Grip: everything', 'Name']) {
 			expect(await page.getByText(part).locator('visible=true').count(), part).toBeGreaterThan(0);
 		}
 		// Words of the trade can be pressed on a screen; on paper they are words like the rest.
@@ -277,7 +280,7 @@ test('no state of the page breaks a rule that a program can check', async ({ ope
 
 test('by keyboard alone a question is asked on a phone', async ({ openPage }) => {
 	const page = await openPage(looks[1]);
-	await page.goto('/practice/?task=RL1-0001-5F');
+	await page.goto('/practice/?task=RL1-0001-6D');
 	await answerByKeyboard(page, wrongAnswers(await openTask(page)));
 	await page.locator('.stamp').waitFor();
 	await page.getByRole('button', { name: 'Ask my instructor' }).press('Enter');

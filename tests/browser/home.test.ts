@@ -36,7 +36,7 @@ async function watch(page: Page): Promise<void> {
 	});
 }
 
-test('a newcomer on a phone has answered after two presses, and the answer counts', async ({
+test('a newcomer on a phone has answered with one number and three presses, and the answer counts', async ({
 	openPage
 }) => {
 	const page = await openPage({ ...phone, own: true });
@@ -46,11 +46,13 @@ test('a newcomer on a phone has answered after two presses, and the answer count
 	await page.evaluate(() => document.fonts.ready);
 	const moved = (await page.evaluate('seen.moved')) as number;
 	expect(moved).toBeLessThan(0.001);
+	await page.getByLabel('Length needed').click();
+	await page.keyboard.type('.2525');
 	await page.locator('label', { hasText: '1/4' }).click();
 	await page.getByRole('button', { name: 'Check' }).click();
 	await page.getByText('REWORK').waitFor();
 	await page.getByRole('img', { name: 'less than the 1.5D wanted' }).waitFor();
-	await page.getByText('It is 0.0025 in short').waitFor();
+	await page.getByText('Shorter than the length needed').waitFor();
 	// All of the verdict is in view, and the metal above it.
 	const seen = () =>
 		page.evaluate(() => {
@@ -60,7 +62,7 @@ test('a newcomer on a phone has answered after two presses, and the answer count
 			return { words: bottom <= innerHeight, metal: top >= 0 };
 		});
 	await expect.poll(seen).toEqual({ words: true, metal: true });
-	expect(await page.evaluate('seen.presses')).toBe(2);
+	expect(await page.evaluate('seen.presses')).toBe(3 + '.2525'.length);
 	await page.getByText('Saved on this device.').waitFor();
 
 	await page.locator('label', { hasText: '5/16' }).click();
@@ -68,7 +70,10 @@ test('a newcomer on a phone has answered after two presses, and the answer count
 	await page.getByText('ACCEPT').waitFor();
 	await expect.poll(async () => (await logged(page, 'attempt')).length).toBe(2);
 	const [first] = await logged(page, 'attempt');
-	expect(first).toMatchObject({ task: 'RL1-004M-56', typed: { length: '1/4 in' } });
+	expect(first).toMatchObject({
+		task: 'RL1-0021-6Y',
+		typed: { needed: '.2525', length: '1/4 in' }
+	});
 
 	// From now on this device knows somebody: today's work comes first.
 	await page.reload();

@@ -96,7 +96,7 @@ async function practiseAndKill(times: number, laneSeed: number): Promise<Tally> 
 }
 
 const savedWords = 'Saved on this device.';
-const startAddress = '/practice/?task=RL1-0001-5F';
+const startAddress = '/practice/?task=BS1-00S1-54';
 
 /** A page that tells, the moment it does so, which attempt it calls saved. */
 async function openedPage({ context }: Killable, shown: Set<Typed>): Promise<Page> {

@@ -100,7 +100,7 @@ test('a lost log is put back with a word, and nothing moves under the hands of w
 		expect.soft(await link.evaluate((one) => one === document.activeElement)).toBe(true);
 	}
 	await lose(page);
-	await page.goto('/practice/?task=RL1-0001-5F');
+	await page.goto('/practice/?task=BS1-00S1-54');
 	const field = page.locator('[data-answer]').first();
 	await field.focus();
 	await page.keyboard.type('9.0001 in');

@@ -123,8 +123,8 @@ test.for([
 		expect(await field.inputValue()).toBe('rl1 0004 1c');
 		await field.fill('rl1 ooo1 5f');
 		await field.press('Enter');
-		await page.waitForURL('**/practice/?task=RL1-0001-5F');
-		expect((await openTask(page)).number).toBe('RL1-0001-5F');
+		await page.waitForURL('**/practice/?task=RL1-0001-6D');
+		expect((await openTask(page)).number).toBe('RL1-0001-6D');
 	}
 );
 
@@ -157,7 +157,7 @@ test('a step can be shown before answering, and the answer is then helped', asyn
 	openPage
 }) => {
 	const page = await openPage();
-	await page.goto('/practice/?task=RL1-0001-5F');
+	await page.goto('/practice/?task=RL1-0001-6D');
 	const task = await openTask(page);
 	await page.getByRole('button', { name: 'Step by step' }).click();
 	await page.getByRole('button', { name: 'Show this step' }).click();
@@ -182,7 +182,7 @@ test('a task is talked through: each step has its verdict before the next is ask
 	openPage
 }) => {
 	const page = await openPage();
-	await page.goto('/practice/?task=RL1-0001-5F');
+	await page.goto('/practice/?task=RL1-0001-6D');
 	const { right } = await openTask(page);
 	await page.getByRole('button', { name: 'Step by step' }).click();
 	for (const key of ['grip', 'shank', 'needed', 'length']) {
@@ -207,9 +207,10 @@ test('a verdict is that of an earlier entry as soon as the entry is changed', as
 	openPage
 }) => {
 	const page = await openPage();
-	await page.goto('/practice/?task=RL1-0001-5F');
+	await page.goto('/practice/?task=RL1-0001-6D');
 	await openTask(page);
-	const field = page.locator('[data-answer]');
+	const field = page.locator('[data-answer="length"]');
+	await page.locator('[data-answer="needed"]').fill('.19');
 	await field.fill('3/16');
 	await field.press('Enter');
 	await page.locator('.stamp', { hasText: 'REWORK' }).waitFor();
@@ -221,7 +222,7 @@ test('over a phone’s keyboard stand drawing, field, verdict and the keys that 
 	openPage
 }) => {
 	const page = await openPage({ viewport: { width: 360, height: 380 }, hasTouch: true });
-	await page.goto('/practice/?task=RL3-00C9-5Q');
+	await page.goto('/practice/?task=RL3-00C9-6N');
 	const task = await openTask(page);
 	await page.locator('[data-answer="grip"]').focus();
 	await page.getByRole('button', { name: '.', exact: true }).click();
@@ -244,7 +245,7 @@ test('over a phone’s keyboard stand drawing, field, verdict and the keys that 
 	}
 });
 
-test.for(['RL1-0001-5F', 'RL3-00C9-5Q', 'BW1-03MP-4V'])(
+test.for(['RL1-0001-6D', 'RL3-00C9-6N', 'BW1-03MP-4V'])(
 	'on a phone the verdict and what comes next are both in view: %s',
 	async (number, { openPage }) => {
 		const page = await openPage({ viewport: { width: 360, height: 740 }, hasTouch: true });
@@ -261,7 +262,7 @@ test.for(['RL1-0001-5F', 'RL3-00C9-5Q', 'BW1-03MP-4V'])(
 
 test('scratch arithmetic stays with its task', async ({ openPage }) => {
 	const page = await openPage();
-	await page.goto('/practice/?task=RL1-0001-5F');
+	await page.goto('/practice/?task=RL1-0001-6D');
 	await openTask(page);
 	await page.getByLabel('Scratch').fill('1.5 * 5/32');
 	await page.keyboard.press('Enter');
@@ -272,9 +273,10 @@ test('scratch arithmetic stays with its task', async ({ openPage }) => {
 
 test('a number with two readings is asked about, and costs nothing', async ({ openPage }) => {
 	const page = await openPage();
-	await page.goto('/practice/?task=RL1-0001-5F');
+	await page.goto('/practice/?task=RL1-0001-6D');
 	await openTask(page);
 	const field = page.locator('[data-answer="length"]');
+	await page.locator('[data-answer="needed"]').fill('.3');
 	await field.fill('5');
 	await page.getByText('Do you mean').waitFor();
 	await page.keyboard.press('Enter');
@@ -294,7 +296,7 @@ test('no press is lost while the script of the first page is on its way', async 
 		await route.continue();
 	});
 	await page.goto('/', { waitUntil: 'commit' });
-	const field = page.getByLabel('Length', { exact: true });
+	const field = page.getByLabel('Taken', { exact: true });
 	await field.waitFor();
 	// Nor is anything typed that would come to nothing.
 	await field.evaluate((input) => input.focus());
@@ -303,6 +305,7 @@ test('no press is lost while the script of the first page is on its way', async 
 	come();
 	await pressed;
 	expect(await field.inputValue()).toBe('5/16 in');
+	await page.getByLabel('Length needed').fill('.2525');
 	await page.getByRole('button', { name: 'Check' }).click();
 	await page.locator('.stamp', { hasText: 'ACCEPT' }).waitFor();
 });

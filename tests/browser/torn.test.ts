@@ -49,7 +49,7 @@ async function live(profile: string, work: (page: Page) => Promise<void>): Promi
 	const { context, kill } = await startKillable(profile);
 	try {
 		const page = await context.newPage();
-		await page.goto(`${inject('site')}/practice/?task=RL1-0001-5F`);
+		await page.goto(`${inject('site')}/practice/?task=BS1-00S1-54`);
 		await work(page);
 	} finally {
 		await kill();

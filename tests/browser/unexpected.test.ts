@@ -24,7 +24,7 @@ const mark = 'src/lib/engine/marking/mark.ts';
 const noting = 'src/lib/app/practice/noting.ts';
 const sentences = 'src/lib/engine/methods/rivet-length.ts?told';
 const rivetLength = 'src/lib/engine/families/rivets/rivet-length.ts';
-const task = 'RL1-0001-5F';
+const task = 'RL1-0001-6D';
 
 /** A visitor who does not get every file as it is in the site. */
 const altered = { altered: true } as const;
@@ -84,7 +84,8 @@ test.for(['src/lib/ui/sheet/Verdict.svelte', 'src/lib/ui/sheet/Working.svelte'])
 		await plantThrow(page, part);
 		await page.goto(`/practice/?task=${task}`);
 		await openTask(page);
-		const field = page.locator('[data-answer]');
+		const field = page.locator('[data-answer="length"]');
+		await page.locator('[data-answer="needed"]').fill('.19');
 		await field.fill('3/16');
 		await field.press('Enter');
 		await page.getByText('Saved on this device.').waitFor();
@@ -156,14 +157,16 @@ describe('what the site no longer has asks for a reload, and what was typed is t
 			await takeAway(page, module);
 			await page.goto(`/practice/?task=${task}`);
 			await openTask(page);
-			await page.locator('[data-answer]').fill('3/16');
-			await page.locator('[data-answer]').press('Enter');
+			const field = page.locator('[data-answer="length"]');
+			await page.locator('[data-answer="needed"]').fill('.19');
+			await field.fill('3/16');
+			await field.press('Enter');
 			await told(page).getByText('could not be loaded').waitFor();
 			expect(await told(page).textContent()).not.toContain('network');
 			await page.unrouteAll();
 			await page.getByRole('button', { name: 'Reload' }).click();
-			await expect.poll(() => page.locator('[data-answer]').inputValue()).toBe('3/16');
-			await page.locator('[data-answer]').press('Enter');
+			await expect.poll(() => field.inputValue()).toBe('3/16');
+			await field.press('Enter');
 			await page.locator('.stamp').waitFor();
 			await page.goto('about:blank');
 			for (const fault of faults.splice(0))
@@ -249,7 +252,7 @@ const valuesOf = (all: Element[]) =>
 
 test('a chart that cannot be loaded is told in one sentence', async ({ openPage }) => {
 	const page = await openPage(altered);
-	await page.goto('/practice/?task=RL1-0001-5F');
+	await page.goto('/practice/?task=RL1-0001-6D');
 	await openTask(page);
 	await page.locator('[data-answer]').first().waitFor();
 	await page.route('**/*.js', (route) => route.fulfill({ status: 404 }));

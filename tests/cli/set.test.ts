@@ -135,7 +135,7 @@ describe('set hand-in and set collect', () => {
 	test('go from answers to marks, gradebook and slips', async () => {
 		const right = await rightAnswers();
 		await handIn('B05', right);
-		await handIn('B06', { ...right, 1: { length: '7.77 in' }, 2: {}, 3: { length: '??' } });
+		await handIn('B06', { ...right, 1: { needed: '7.77 in' }, 2: {}, 3: { length: '??' } });
 		await handIn('B07', { 1: right[1] }, '--name', '=cmd()', '--promised', '--version', '2');
 		await writeFile(at('class/notes.txt'), 'Collected on Friday.');
 		await writeFile(
@@ -150,7 +150,7 @@ describe('set hand-in and set collect', () => {
 			...['set', 'collect', at('class'), '--csv', at('out.csv'), '--slips', at('slips.csv')],
 			...['--overrides', at('marks.json'), '--xapi', at('xapi.json')]
 		);
-		expect(JSON.parse(await readFile(at('xapi.json'), 'utf8'))).toHaveLength(3 + 5 + 4 + 1);
+		expect(JSON.parse(await readFile(at('xapi.json'), 'utf8'))).toHaveLength(3 + 8 + 4 + 2);
 		expect(collected.set).toBe(set.hash);
 		expect(collected.aside).toEqual([
 			{ file: at('class/notes.txt'), why: 'That is no hand-in of Bucktail.' }
@@ -163,7 +163,7 @@ describe('set hand-in and set collect', () => {
 		]);
 		expect(collected.handIns[1]?.answers[0]).toMatchObject({
 			task: set.tasks[0],
-			key: 'length',
+			key: 'needed',
 			entry: '7.77 in',
 			marks: 0
 		});
@@ -304,7 +304,7 @@ describe('bad input: one line on standard error, exit code 2', () => {
 	test.each([
 		['<script>', '{"1":{}}', 'A student code starts with a letter'],
 		['B05', '{"9":{}}', 'The answers have a task 9; the set has 5.'],
-		['B05', '{"1":{"girth":"1"}}', 'Task 1 has no step girth; it asks length.'],
+		['B05', '{"1":{"girth":"1"}}', 'Task 1 has no step girth; it asks needed, length.'],
 		['B05', '{"1":"5/16"}', 'Write the answers as'],
 		['B05', '{"1":', 'There is no JSON in']
 	])('a hand-in of %s with %s', async (code, answers, says) => {

@@ -9,6 +9,11 @@ export function drawAhead(draw: () => Drawing, room: Room): void {
 	ahead.set(draw, { room, made: fitted(draw, room) });
 }
 
+/** The room that a drawing was made for before it is shown. */
+export function roomAhead(draw: () => Drawing): Room | null {
+	return ahead.get(draw)?.room ?? null;
+}
+
 /** The drawing for a place, as it was made before or made now. */
 export function drawnFor(draw: () => Drawing, room: Room, box?: () => Box): Fitted {
 	const known = ahead.get(draw);

@@ -14,7 +14,7 @@ import type { LengthUnit } from '../../../src/lib/engine/quantity/value.ts';
 import { type Asked, stoppedAt } from '../../../src/lib/ui/ask/asked.ts';
 import { TaskWork } from '../../../src/lib/ui/sheet/task-work.svelte.ts';
 
-const rivetLength = 'RL1-0001-5F';
+const rivetLength = 'RL1-0001-6D';
 
 async function workOn(number: string, units: () => LengthUnit = () => 'in'): Promise<TaskWork> {
 	return new TaskWork(await taskFromNumber(number), units);
@@ -55,36 +55,36 @@ describe('what the instructor sees', () => {
 
 	test('is how each entry was read, also where one of two readings was picked', async () => {
 		const work = await workOn(rivetLength);
-		type(work, '5');
-		work.lines[0]?.pick(1);
+		type(work, '.3', '5');
+		work.lines[1]?.pick(1);
 		await work.check();
-		const reading = work.lines[0]?.reading;
+		const reading = work.lines[1]?.reading;
 		if (reading?.state !== 'read') throw new Error('not read');
-		const [line] = (await sent(work)).checks[0]?.lines ?? [];
+		const [, line] = (await sent(work)).checks[0]?.lines ?? [];
 		expect(line).toMatchObject({ typed: '5', read: `read as ${reading.said}` });
 	});
 
 	test('is an entry in the units it was typed in, also after they were switched', async () => {
 		let units: LengthUnit = 'mm';
 		const work = await workOn(rivetLength, () => units);
-		type(work, '12.7');
+		type(work, '9', '12.7');
 		await work.check();
 		units = 'in';
 		const asked = await sent(work, 'in');
-		expect(asked.checks[0]?.lines[0]?.read).toContain('12.7 mm');
-		expect(asked.checks[0]?.lines[0]?.verdict).toEqual(work.checks[0]?.verdicts.length);
+		expect(asked.checks[0]?.lines[1]?.read).toContain('12.7 mm');
+		expect(asked.checks[0]?.lines[1]?.verdict).toEqual(work.checks[0]?.verdicts.length);
 	});
 
 	test('is arithmetic worked out', async () => {
 		const work = await workOn(rivetLength);
-		type(work, '1/8 + 1/16');
+		type(work, '.3', '1/8 + 1/16');
 		await work.check();
-		expect((await sent(work)).checks[0]?.lines[0]?.read).toContain('3/16 in');
+		expect((await sent(work)).checks[0]?.lines[1]?.read).toContain('3/16 in');
 	});
 
 	test('are the steps opened, before each check and now', async () => {
 		const work = await workOn(rivetLength);
-		type(work, '97.7');
+		type(work, '97.7', '97.7');
 		await work.check();
 		work.openStep();
 		await work.check();
@@ -96,11 +96,12 @@ describe('what the instructor sees', () => {
 
 	test('is what was typed and not checked, read as far as it can be', async () => {
 		const work = await workOn(rivetLength);
-		type(work, '97.7');
+		type(work, '97.7', '97.7');
 		await work.check();
 		expect((await sent(work)).open).toEqual([]);
-		type(work, 'half an inch or so');
+		type(work, '97.7', 'half an inch or so');
 		expect((await sent(work)).open).toMatchObject([
+			{ typed: '97.7' },
 			{ typed: 'half an inch or so', read: 'could not be read', verdict: null }
 		]);
 	});
@@ -108,10 +109,10 @@ describe('what the instructor sees', () => {
 	test('are the newest checks when there were many', async () => {
 		const work = await workOn(rivetLength);
 		for (let n = 1; n <= mostChecks + 2; n++) {
-			type(work, '97.7');
+			type(work, '97.7', '97.7');
 			await work.check();
 		}
-		type(work, '98.8');
+		type(work, '98.8', '98.8');
 		await work.check();
 		const asked = await sent(work);
 		expect(asked.before).toBe(3);
@@ -131,9 +132,9 @@ describe('where the working stopped', () => {
 		const work = await workOn(rivetLength);
 		const { right } = work.task;
 		// The stack alone, up to the next sixteenth.
-		type(work, String(Math.ceil(Number(right.grip) * 16) / 16));
+		type(work, String(right.grip), String(Math.ceil(Number(right.grip) * 16) / 16));
 		await work.check();
-		expect(work.last?.verdicts.length).toMatchObject({ cause: { kind: 'slip' } });
+		expect(work.last?.verdicts.needed).toMatchObject({ cause: { kind: 'slip' } });
 		expect(stoppedAt(await sent(work))).toMatch(/^At the step “.+”\.$/);
 	});
 
@@ -147,7 +148,7 @@ describe('where the working stopped', () => {
 
 	test('nowhere, when it was right or shown', async () => {
 		const work = await workOn(rivetLength);
-		type(work, String(work.task.right.length));
+		type(work, String(work.task.right.needed), String(work.task.right.length));
 		await work.check();
 		expect(stoppedAt(await sent(work))).toContain('The answer was right');
 		work.worked = true;

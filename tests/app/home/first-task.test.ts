@@ -15,9 +15,10 @@ await loadReader();
 await tell();
 const task = firstTask();
 
-async function answered(text: string) {
+async function answered(needed: string, taken: string) {
 	const work = new TaskWork(task, () => 'in');
-	work.lines[0]?.type(text);
+	work.lines[0]?.type(needed);
+	work.lines[1]?.type(taken);
 	const check = await work.check();
 	return check && firstAnswer(task, check, 'in');
 }
@@ -41,7 +42,7 @@ test.each([
 ] as const)(
 	'%s is read back in a sentence',
 	async (text, units, says) => {
-		const line = new TaskWork(task, () => units).lines[0];
+		const line = new TaskWork(task, () => units).lines[1];
 		line?.type(text);
 		// The first sum loads what works it.
 		await expect.poll(() => line?.says, { timeout: 20_000 }).toBe(says);
@@ -50,7 +51,7 @@ test.each([
 );
 
 test.each(binOf(task))('$written in is marked, told and drawn in its place', async (one) => {
-	const answer = await answered(`${one.written} in`);
+	const answer = await answered('.2525', `${one.written} in`);
 	const good = one.sixteenths === Number(task.right.length) * 16;
 	expect(answer?.verdict).toBe(good ? 'accept' : 'rework');
 	expect(answer?.metal).not.toBe('');
@@ -68,4 +69,17 @@ test.each(binOf(task))('$written in is marked, told and drawn in its place', asy
 			expect(box.bottom).toBeLessThanOrEqual(height + 4);
 		}
 	}
+});
+
+test.each([
+	['.065', '1/8', 'rework', 'Length needed: The stack alone'],
+	['.2525', '1/4', 'rework', 'Shorter than the length needed'],
+	['.065', '1/4', 'rework', 'Length needed: The stack alone'],
+	['.9', '1', 'rework', 'Length needed: Add the layers, and 1.5D for the shop head.'],
+	['.2525', '5/16', 'accept', '0.2525 in, and the next 1/16 in up is 5/16 in']
+])('%s needed and %s taken is %s, and told why', async (needed, taken, verdict, why) => {
+	const answer = await answered(`${needed} in`, `${taken} in`);
+	expect(answer?.verdict).toBe(verdict);
+	expect(answer?.why).toContain(why);
+	expect(answer?.driven?.right).toBe(taken === '5/16');
 });

@@ -21,24 +21,26 @@ const task = await taskFromNumber(set.tasks[0]?.number ?? '');
 const own = { place: 1, task, marks: [1, 1, 1, 1], question: null };
 const begun = () => new TaskWork(task, () => 'in');
 
-function typed(text: string): TaskWork {
+/** Types into the fields, the length needed and the rivet that is taken. */
+function typed(length: string, needed = '.3'): TaskWork {
 	const work = begun();
-	work.lines[0]?.type(text);
+	work.lines[0]?.type(needed);
+	work.lines[1]?.type(length);
 	return work;
 }
 
 test('an entry with two meanings is taken up with the one that was picked', () => {
 	const work = typed('5');
-	expect(work.lines[0]?.reading.state).toBe('which');
-	work.lines[0]?.pick(1);
+	expect(work.lines[1]?.reading.state).toBe('which');
+	work.lines[1]?.pick(1);
 	const answer = answerIn(work, noAnswer(1, 'in'), 'in');
-	expect(answer).toMatchObject({ entries: { length: '5' }, picked: { length: 1 } });
+	expect(answer).toMatchObject({ entries: { needed: '.3', length: '5' }, picked: { length: 1 } });
 	const kept = readKeptAnswer(JSON.stringify(answer));
 	expect(kept).toEqual(answer);
 	const again = begun();
 	if (kept) takeUp(again, kept);
-	expect(again.lines[0]?.reading).toEqual(work.lines[0]?.reading);
-	again.lines[0]?.type('6');
+	expect(again.lines[1]?.reading).toEqual(work.lines[1]?.reading);
+	again.lines[1]?.type('6');
 	expect(answerIn(again, answer, 'in').picked).toEqual({});
 });
 
@@ -103,11 +105,13 @@ test('what a check told to be wrong is handed in with the answer, whatever stand
 	const wrong = await work.check();
 	expect(wrong?.accepted).toBe(false);
 	const told = wrong && afterCheck(answerIn(work, noAnswer(1, 'in'), 'in'), wrong);
-	expect(told?.told).toEqual(['length']);
+	expect(told?.told).toEqual(['needed', 'length']);
 	expect(readKeptAnswer(JSON.stringify(told))).toEqual(told);
-	const right = typed(textAt(task.method, 'length', task.right.length ?? '').replace(/ \(.*/, ''));
+	const said = (key: string) =>
+		textAt(task.method, key, task.right[key] ?? '').replace(/ \(.*/, '');
+	const right = typed(said('length'), said('needed'));
 	const check = await right.check();
 	expect(check?.accepted).toBe(true);
 	expect(check && afterCheck(noAnswer(1, 'in'), check)).toEqual(noAnswer(1, 'in'));
-	expect(check && told && afterCheck(answerIn(right, told, 'in'), check).told).toEqual(['length']);
+	expect(check && told && afterCheck(answerIn(right, told, 'in'), check).told).toEqual(told?.told);
 });

@@ -66,9 +66,14 @@ export async function untilPainted(page: Page, path: string, selector: string): 
 	return (await found.jsonValue()) ?? NaN;
 }
 
+interface Watched {
+	watched?: Record<string, number | undefined>;
+}
+
 /**
  * Milliseconds from the next press of Enter until a change it makes below `selector` has been
- * painted. Called before the key is pressed; the promise inside tells afterwards.
+ * painted. Called before the key is pressed; the promise inside tells afterwards. Several may be
+ * watched at once.
  *
  * @param replaced only the change counts after which the first element of this selector is another
  */
@@ -77,9 +82,11 @@ export async function watchEnter(
 	selector: string,
 	replaced?: string
 ): Promise<() => Promise<number>> {
+	const name = `${selector} ${replaced ?? ''}`;
 	await page.evaluate(
-		([wanted, replaced]) => {
-			delete (window as Timed).timed;
+		([name, wanted, replaced]) => {
+			const times = ((window as Watched).watched ??= {});
+			times[name] = undefined;
 			const first = () => (replaced === null ? null : document.querySelector(replaced));
 			const before = first();
 			const isThere = () => replaced === null || (first() !== null && first() !== before);
@@ -90,7 +97,7 @@ export async function watchEnter(
 					if (!isThere()) return;
 					watch.disconnect();
 					requestAnimationFrame(() =>
-						setTimeout(() => ((window as Timed).timed = performance.now() - event.timeStamp))
+						setTimeout(() => (times[name] = performance.now() - event.timeStamp))
 					);
 				});
 				for (const element of document.querySelectorAll(wanted))
@@ -98,10 +105,10 @@ export async function watchEnter(
 			};
 			addEventListener('keydown', onKey, { capture: true });
 		},
-		[selector, replaced ?? null] as const
+		[name, selector, replaced ?? null] as const
 	);
 	return async () => {
-		const found = await page.waitForFunction(() => (window as Timed).timed);
+		const found = await page.waitForFunction((name) => (window as Watched).watched?.[name], name);
 		return (await found.jsonValue()) ?? NaN;
 	};
 }

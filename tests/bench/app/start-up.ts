@@ -11,7 +11,7 @@ export async function startUp(site: Site, script: string): Promise<void> {
 	const [empty, full] = [await site.newDevice(), await site.newDevice()];
 	const first = await fillDevice(full, script, attempts);
 	const starts = [
-		{ what: 'first task answerable', path: '/practice/?task=RL1-0001-5F', until: answerable },
+		{ what: 'first task answerable', path: '/practice/?task=RL1-0001-6D', until: answerable },
 		{ what: 'plan for today shown', path: '/', until: planShown }
 	];
 	const figures = [];

@@ -7,7 +7,7 @@ const rounds = 9;
 
 const paths = [
 	'/',
-	'/practice/?task=RL1-0001-5F',
+	'/practice/?task=RL1-0001-6D',
 	'/plan/',
 	'/lessons/',
 	'/sets/',

@@ -70,7 +70,9 @@ describe('marks', () => {
 
 	test('a number that nothing explains has none of the steps that it speaks for', async () => {
 		const handIn = await handInOf(open, 'B1', (task) =>
-			task.place === 1 ? { length: '7 in' } : { count: '3', pitch: rightText(task.task, 'pitch') }
+			task.place === 1
+				? { needed: '9 in', length: '7 in' }
+				: { count: '3', pitch: rightText(task.task, 'pitch') }
 		);
 		const { tasks } = await markedOne(handIn);
 		expect(tasks[0]).toMatchObject({ marks: 0, of: 4 });
@@ -82,12 +84,13 @@ describe('marks', () => {
 
 	test('steps entered by themselves are marked by themselves', async () => {
 		const handIn = await handInOf(open, 'B1', ({ task, place }) =>
-			place === 1 ? { grip: rightText(task, 'grip'), length: '7 in' } : {}
+			place === 1 ? { grip: rightText(task, 'grip'), needed: '9 in', length: '7 in' } : {}
 		);
 		const { tasks } = await markedOne(handIn);
 		expect(tasks[0]?.answers).toMatchObject([
 			{ key: 'grip', marks: 1, of: 1 },
-			{ key: 'length', marks: 0, of: 3 }
+			{ key: 'needed', marks: 0, of: 2 },
+			{ key: 'length', marks: 0, of: 1 }
 		]);
 	});
 
@@ -97,8 +100,11 @@ describe('marks', () => {
 		);
 		const { tasks, marks, of } = await markedOne(handIn);
 		expect([marks, of]).toEqual([0, 8]);
-		expect(tasks[0]?.answers).toMatchObject([{ verdict: 'unread', entry: 'about so', of: 4 }]);
-		expect(tasks[0]?.answers[0]?.says).toMatch(/^[A-Z].*\.$/);
+		expect(tasks[0]?.answers).toMatchObject([
+			{ verdict: 'blank', of: 1 },
+			{ verdict: 'unread', entry: 'about so', of: 3 }
+		]);
+		expect(tasks[0]?.answers[1]?.says).toMatch(/^[A-Z].*\.$/);
 		expect(tasks[1]?.answers.map(({ verdict }) => verdict)).toEqual(['blank', 'blank']);
 		expect(tasks[1]?.answers.reduce((sum, one) => sum + one.of, 0)).toBe(4);
 	});
@@ -106,12 +112,12 @@ describe('marks', () => {
 	test('an entry that can be meant in two ways is taken as the right one', async () => {
 		const sixteenths = (Number(open.tasks[0]?.task.right.length) * 16).toString();
 		const handIn = await handInOf(open, 'B1', (task) =>
-			task.place === 1 ? { length: sixteenths } : rightEntries(task)
+			task.place === 1 ? { ...rightEntries(task), length: sixteenths } : rightEntries(task)
 		);
 		const { tasks } = await markedOne(handIn);
 		expect(tasks[0]).toMatchObject({
 			marks: 4,
-			answers: [{ entry: sixteenths, verdict: 'right' }]
+			answers: [{ verdict: 'right' }, { entry: sixteenths, verdict: 'right' }]
 		});
 		// The student picked inches for it.
 		const [first, ...others] = handIn.answers;
@@ -126,17 +132,20 @@ describe('marks', () => {
 		const onlyLast = { ...open.set, tasks: [{ ...first, marks: [0, 0, 0, 3] }, second] };
 		const reopened = await openSet(onlyLast);
 		const handIn = await handInOf(reopened, 'B1', (task) =>
-			task.place === 1 ? { length: slipText(task, 'noShank', 'length') } : rightEntries(task)
+			task.place === 1
+				? { ...rightEntries(task), length: slipText(task, 'down', 'length') }
+				: rightEntries(task)
 		);
 		const { tasks } = await markedOne(handIn, reopened);
-		expect(tasks[0]).toMatchObject({ marks: 0, of: 3, answers: [{ slips: ['noShank'] }] });
+		expect(tasks[0]).toMatchObject({ marks: 0, of: 3, answers: [{}, { slips: ['down'] }] });
 	});
 
 	test('bare lengths are read in the units of the answer', async () => {
 		const [first] = open.tasks;
-		const mm = (Number(first?.task.right.length) * 25.4).toFixed(3);
+		const mm = (key: string) => (Number(first?.task.right[key]) * 25.4).toFixed(3);
+		const entries = { needed: mm('needed'), length: mm('length') };
 		const handIn = await handInOf(open, 'B1', () => ({}));
-		const answers = [{ ...handIn.answers[0], place: 1, entries: { length: mm }, units: 'mm' }];
+		const answers = [{ ...handIn.answers[0], place: 1, entries, units: 'mm' }];
 		const { tasks } = await markedOne({ ...handIn, answers } as HandIn);
 		expect(tasks[0]?.marks).toBe(4);
 	});

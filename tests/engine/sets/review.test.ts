@@ -23,12 +23,12 @@ test('what is left out, half done or cannot be read is told by its label, right 
 	]);
 	expect(none[1]?.blank).toEqual([labelOf(count), labelOf(pitch)]);
 	const some = [
-		answerAt(1, { length: '99 in' }),
+		answerAt(1, { needed: '98 in', length: '99 in' }),
 		answerAt(2, { [count]: ' ', [pitch]: '<b>three</b>' }),
 		answerAt(3, open.tasks[2] ? rightEntries(open.tasks[2]) : {})
 	];
 	const [wrong, half, right] = await reviewOf(open.tasks, some);
-	expect(wrong).toEqual({ place: 1, asked: 1, entered: 1, blank: [], unclear: [] });
+	expect(wrong).toEqual({ place: 1, asked: 2, entered: 2, blank: [], unclear: [] });
 	expect(half).toMatchObject({ asked: 2, entered: 1, blank: [labelOf(count)] });
 	expect(half?.unclear).toEqual([
 		{ label: labelOf(pitch), entry: '<b>three</b>', why: expect.stringMatching(/\w/) }

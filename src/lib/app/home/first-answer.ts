@@ -20,24 +20,29 @@ export interface FirstAnswer {
 	readonly driven: Driven | null;
 }
 
+/** What the metal is driven by. */
 const key = 'length';
+
 /** Longest shank that is drawn past the stack, in D. */
 const longest = 4;
 
 /** Read once the method has told (`tell`). */
 export function firstAnswer(task: Task, check: Check, units: LengthUnit): FirstAnswer | null {
 	const { method, drawn, right } = task;
-	const verdict = check.verdicts[key];
+	const { needed, length } = check.verdicts;
 	const entry = check.entries[key];
-	if (!verdict || !entry) return null;
-	const good = verdict.kind === 'accept';
+	if (!needed || !length || !entry) return null;
 	const entered = kindAt(method, key).toValue(entry, right[key]);
 	const seen = entered === null ? null : seenAt(method, drawn.given, right, key, entered, units);
-	const why = good ? sumOf(task, units) : whyNot(task, verdict, entered, units);
+	const why = [
+		...(needed.kind === 'accept' ? [] : [`Length needed: ${whyNotNeeded(task, needed)}`]),
+		...(length.kind === 'accept' ? [] : [whyNotTaken(task, length, entered, units)])
+	];
+	const good = length.kind === 'accept' && !length.carried;
 	return {
-		verdict: good ? 'accept' : 'rework',
+		verdict: check.accepted ? 'accept' : 'rework',
 		metal: seen ? inBothUnits(seen.says, units) : '',
-		why: inBothUnits(why, units),
+		why: inBothUnits(check.accepted ? sumOf(task, units) : why.join(' '), units),
 		driven: seen && drivenBy(seen, Number(right.grip), Number(drawn.given.D), good)
 	};
 }
@@ -59,10 +64,26 @@ function drivenBy(
 	return { length, out: out.toFixed(2), head, right };
 }
 
+/** Whether the number tells one cause. */
+function isTold(verdict: Verdict): boolean {
+	return verdict.kind !== 'rework' || !['unknown', 'either'].includes(verdict.cause.kind);
+}
+
+/** The slip where the number tells one; else the way to go. */
+function whyNotNeeded(task: Task, verdict: Verdict): string {
+	return isTold(verdict)
+		? sayVerdict(task, verdict, 'needed')
+		: 'Add the layers, and 1.5D for the shop head.';
+}
+
 /** The slip where the number tells one; else what is missing, or the way to go. */
-function whyNot(task: Task, verdict: Verdict, entered: Value | null, units: LengthUnit): string {
-	const told = verdict.kind === 'rework' && ['unknown', 'either'].includes(verdict.cause.kind);
-	if (!told) return sayVerdict(task, verdict, key);
+function whyNotTaken(
+	task: Task,
+	verdict: Verdict,
+	entered: Value | null,
+	units: LengthUnit
+): string {
+	if (isTold(verdict)) return sayVerdict(task, verdict, key);
 	const short = Number(task.right.needed) - Number(entered);
 	return short > 0 && short < 1 / 16
 		? `It is ${textAt(task.method, 'needed', short, units)} short: a length always goes up to the next 1/16 in.`

@@ -14,7 +14,7 @@ import { afterMiss, type Run as EngineRun, type RunItem } from '$lib/engine/sche
 import type { SkillId, Syllabus, TaskKind } from '$lib/engine/schedule/skill.ts';
 import { goneSlipSays } from '$lib/engine/schedule/old-skills.ts';
 import { skillWords } from '$lib/engine/schedule/skill-words.ts';
-import { syllabusOf } from '$lib/engine/schedule/syllabus.ts';
+import { wholeSyllabus } from '$lib/engine/schedule/whole-syllabus.ts';
 import { sayReason } from '$lib/ui/reason.ts';
 import { type Below, numberOf, type Planned, type Run, type RunTask } from '../practice/run.ts';
 
@@ -64,8 +64,7 @@ export interface Planner {
 }
 
 export async function loadPlanner(): Promise<Planner> {
-	const families = await loadFamilies();
-	const syllabus = syllabusOf(families);
+	const [families, syllabus] = await Promise.all([loadFamilies(), wholeSyllabus()]);
 	const map = mapPractice(syllabus);
 	const words = skillWords(families.flatMap(({ method, others = [] }) => [method, ...others]));
 	const label = (skill: SkillId) => words.get(skill)?.label ?? skill.split('/').at(-1) ?? '';

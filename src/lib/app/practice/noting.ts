@@ -140,14 +140,13 @@ function stand(
 ): void {
 	if (!practice.run) return;
 	const wrong = skills.filter(({ result }) => result === 'wrong').map(({ skill }) => skill);
-	practice.keep(
+	practice.keepNotes(
 		withOpen(practice.run, ({ charged = [], ...task }) => ({
 			...task,
 			standing,
 			charged: [...charged, ...wrong.filter((skill) => !charged.includes(skill))]
 		}))
 	);
-	practice.keepNotes();
 }
 
 /** The run with a task of the missed one's kind after three others, while others follow. */

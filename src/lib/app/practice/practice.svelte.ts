@@ -129,9 +129,13 @@ export class Practice {
 		return (await notingPart()).noteWorked(this);
 	}
 
-	/** Keeps what has been typed, so that leaving the page loses nothing. */
-	keepNotes(): void {
-		const { run, work } = this;
+	/**
+	 * Keeps what has been typed, so that leaving the page loses nothing.
+	 *
+	 * @param run as it is from now on
+	 */
+	keepNotes(run = this.run): void {
+		const { work } = this;
 		if (!run || !work) return;
 		const notes = { ...work.notes(), checks: work.checks.length };
 		this.keep(withOpen(run, (task) => ({ ...task, notes })));

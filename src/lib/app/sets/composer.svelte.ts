@@ -1,7 +1,6 @@
-import { loadFamilies } from '$lib/engine/families/catalogue.ts';
 import type { Level } from '$lib/engine/families/level.ts';
 import type { TopicId } from '$lib/engine/families/topics.ts';
-import { syllabusOf } from '$lib/engine/schedule/syllabus.ts';
+import { wholeSyllabus } from '$lib/engine/schedule/whole-syllabus.ts';
 import {
 	plainTerms,
 	readWish,
@@ -100,7 +99,7 @@ class Composer {
 		const skills = parts.filter((part) => part.includes('/'));
 		await this.#change(async () => {
 			const wishes = parts.filter((part) => !part.includes('/')).map(readWish);
-			const missed = skills.length > 0 ? wishesFor(syllabusOf(await loadFamilies()), skills) : [];
+			const missed = skills.length > 0 ? wishesFor(await wholeSyllabus(), skills) : [];
 			return wishedDraft([...wishes, ...missed], this.#seed);
 		});
 		if (this.draft.length === 0) this.problem ??= 'No kind of task practises that; choose some.';

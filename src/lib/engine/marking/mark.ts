@@ -38,6 +38,11 @@ export function mark(task: Task, entries: Entries, evidence: Evidence = {}): Ver
 	return Object.fromEntries(keys.map((key) => [key, verdictBy(verdicts[key], causes[key])]));
 }
 
+/** Works what slips lead to at a step before it is answered, so that a wrong answer is explained sooner. */
+export function prepare(task: Task, key: string): void {
+	World.of(task).pairsAt(key);
+}
+
 /** A cause that was found goes before what an entry shows by itself, such as values left out. */
 function verdictBy(shown: Verdict | undefined, cause: Cause = { kind: 'unknown' }): Verdict {
 	const isFound = ['slip', 'either', 'other-step'].includes(cause.kind);

@@ -16,7 +16,7 @@ import {
 } from './question.ts';
 import { isSameAct } from './same-act.ts';
 import { isSeldom, type SlipCause, stepOfSlip } from './verdict.ts';
-import type { World } from './world.ts';
+import type { Pair, World } from './world.ts';
 
 /** What speaks against a cause: fewer slips before more, exact before rounded, common before rare. */
 const costs = {
@@ -121,11 +121,10 @@ function actsInTwo(question: Question): Candidate[] {
 
 /** Two slips that may have been made together, or one and a unit, and what they lead to. */
 interface Double {
-	readonly world: World;
 	readonly cause: SlipCause;
 	readonly value: Value;
-	/** The same as it stands in the unit typed. */
-	readonly typed: Value;
+	/** By how much a wrong unit makes what is typed another number. */
+	readonly factor: number;
 	/** What would be written by them: the entry, or that in the right unit. */
 	readonly entry: Entry;
 }
@@ -137,18 +136,30 @@ interface Double {
 export function doubleSlips(question: Question): Candidate[] {
 	// Whoever has a wrong value before works on with it: one slip more would be needed there.
 	const [own] = question.worlds;
-	const all = own ? doublesIn(question, own) : [];
+	if (!own) return [];
+	const all = doublesIn(question, own);
 	const common = all.filter(({ cause }) => !cause.also && !hasSeldom(question, cause.slips));
-	const found = likely(question, common, mostChance.common);
-	return found.length > 0 ? found : likely(question, all, mostChance.seldom);
+	const found = likely(question, own, common, mostChance.common);
+	return found.length > 0 ? found : likely(question, own, all, mostChance.seldom);
 }
 
-function likely(question: Question, doubles: readonly Double[], most: number): Candidate[] {
+function likely(
+	question: Question,
+	world: World,
+	doubles: readonly Double[],
+	most: number
+): Candidate[] {
+	const { key, entry } = question;
 	const kind = kindOf(question);
-	const near = doubles.filter(({ value, entry }) => kind.isWritten(entry, value, 'exact'));
-	const reached = doubles.map(({ typed }) => typed);
-	if (near.length === 0 || chanceOf(kind, question.entry, reached) > most) return [];
-	return near.flatMap(({ world, cause }) => {
+	const shows = ({ value }: Double) => isOff(question, world, { [key]: value });
+	// First those that are written so, which are few.
+	const near = doubles.filter((one) => kind.isWritten(one.entry, one.value, 'exact')).filter(shows);
+	if (near.length === 0) return [];
+	const reached = doubles
+		.filter(shows)
+		.map(({ value, factor }) => kind.map(value, (one) => one / factor));
+	if (chanceOf(kind, entry, reached) > most) return [];
+	return near.flatMap(({ cause }) => {
 		const [one = '', other] = cause.slips;
 		const values = other === undefined ? world.single(one) : world.pair(one, other);
 		if (isContradicted(question, world, values)) return [];
@@ -157,25 +168,27 @@ function likely(question: Question, doubles: readonly Double[], most: number): C
 }
 
 function doublesIn(question: Question, world: World): Double[] {
-	const { key } = question;
+	const { key, entry } = question;
 	const kind = kindOf(question);
-	const found = (cause: SlipCause, values: Values, entry: Entry, factor = 1): Double[] => {
-		const value = values[key];
-		return value === undefined || !isOff(question, world, values)
-			? []
-			: [{ world, cause, value, typed: kind.map(value, (one) => one / factor), entry }];
-	};
-	const pairs = pairsIn(question, world).flatMap(([one, other]) =>
-		found({ kind: 'slip', slips: [one, other] }, world.pair(one, other, key), question.entry)
-	);
+	const ids = idsIn(question, world);
+	const pairs = pairsIn(question, world, ids).map(({ ids: [one, other], value }): Double => ({
+		cause: { kind: 'slip', slips: [one, other] },
+		value,
+		factor: 1,
+		entry
+	}));
 	const { units } = kind.mistakes;
 	const misread = units
 		.filter(({ foreign }) => foreign)
 		.flatMap(({ id: also, factor }) => {
-			const entry = kind.scaled(question.entry, factor);
-			return idsIn(question, world).flatMap((id) =>
-				found({ kind: 'slip', slips: [id], also }, world.single(id), entry, factor.valueOf())
-			);
+			const scaled = kind.scaled(entry, factor);
+			return ids.flatMap((id): Double[] => {
+				const value = world.single(id)[key];
+				const cause: SlipCause = { kind: 'slip', slips: [id], also };
+				return value === undefined
+					? []
+					: [{ cause, value, factor: factor.valueOf(), entry: scaled }];
+			});
 		});
 	return [...pairs, ...misread];
 }
@@ -188,21 +201,16 @@ function idsIn({ task, key, opened }: Question, world: World): readonly string[]
 	return [...ids.filter((id) => !seldom.includes(id)), ...seldom];
 }
 
-/** Pairs in different steps, the earlier one first. None with a slip that another entry speaks against. */
-function pairsIn(question: Question, world: World): [string, string][] {
-	const { method } = question.task;
-	const ids = idsIn(question, world).filter(
-		(id) => !isContradicted(question, world, world.single(id))
-	);
-	const steps = Object.keys(method.steps);
-	const place = (id: string) => steps.indexOf(stepOfSlip(method, id));
-	return ids
-		.filter((one) => !world.isIdle(one))
-		.flatMap((one) =>
-			ids
-				.filter((other) => place(one) < place(other))
-				.map((other): [string, string] => [one, other])
-		);
+/** Pairs of the slips that may have been made. None with one that another entry speaks against. */
+function pairsIn(question: Question, world: World, ids: readonly string[]): readonly Pair[] {
+	const open = ids.filter((id) => !isContradicted(question, world, world.single(id)));
+	const places = new Map(open.map((id, i) => [id, i]));
+	const rank = ({ ids: [one, other] }: Pair) =>
+		(places.get(one) ?? NaN) * places.size + (places.get(other) ?? NaN);
+	return world
+		.pairsAt(question.key)
+		.filter((pair) => rank(pair) >= 0)
+		.toSorted((one, other) => rank(one) - rank(other));
 }
 
 function hasSeldom({ task }: Question, ids: readonly string[]): boolean {

@@ -9,6 +9,12 @@ import { carriedIn } from '../solver/tolerance.ts';
 import type { Task } from '../tasks/task.ts';
 import { stepOfSlip } from './verdict.ts';
 
+/** Two slips in different steps, the earlier one first, and what they lead to at a step. */
+export interface Pair {
+	readonly ids: readonly [string, string];
+	readonly value: Value;
+}
+
 /** Charts of factors, as that of K, print so many. */
 const printedFigures = 4;
 
@@ -23,6 +29,7 @@ export class World {
 	readonly #task: Task;
 	readonly #put: Values;
 	readonly #singles = new Map<string, Values>();
+	readonly #pairs = new Map<string, readonly Pair[]>();
 	readonly #leading = new Map<string, ReadonlySet<string>>();
 	readonly #rest = new Map<string, Values>();
 	readonly #places: readonly string[];
@@ -127,6 +134,24 @@ export class World {
 		const before = this.#places.slice(0, this.#place(second));
 		if (before.some((step) => values[step] === undefined)) return values;
 		return this.#with(values, second, key === undefined ? this.#put : this.#onlyFor(key));
+	}
+
+	/** What every two slips in different steps lead to at `key`: none with an earlier one that is idle. */
+	pairsAt(key: string): readonly Pair[] {
+		const known = this.#pairs.get(key);
+		if (known) return known;
+		const ids = this.slipsAt(key);
+		const pairs = ids
+			.filter((one) => !this.isIdle(one))
+			.flatMap((one) => {
+				const later = ids.filter((other) => this.#place(one) < this.#place(other));
+				return later.flatMap((other): Pair[] => {
+					const value = this.pair(one, other, key)[key];
+					return value === undefined ? [] : [{ ids: [one, other], value }];
+				});
+			});
+		this.#pairs.set(key, pairs);
+		return pairs;
 	}
 
 	/** The values that slips in different steps lead to, all made at once. */

@@ -1,6 +1,7 @@
-import { mark, stepOf } from '$lib/engine/marking/mark.ts';
+import { mark, prepare, stepOf } from '$lib/engine/marking/mark.ts';
 import type { Cause, Entry, Verdict } from '$lib/engine/marking/verdict.ts';
 import type { Task } from '$lib/engine/tasks/task.ts';
+import { whenIdle } from '../late.ts';
 import type { AnswerLine } from './answer-line.svelte.ts';
 import type { Check, TaskWork } from './task-work.svelte.ts';
 
@@ -9,6 +10,15 @@ export { mark };
 /*
  * What a check comes to: loaded before the first answer is marked.
  */
+
+/** Prepares the marking of each step that is asked for, one whenever the browser has nothing to do. */
+export function prepareAll(task: Task, [key, ...later] = task.drawn.asked): void {
+	if (key === undefined) return;
+	whenIdle(() => {
+		prepare(task, key);
+		prepareAll(task, later);
+	});
+}
 
 /** Marks what stands in some lines of the work on a task. */
 export function checkOf(work: TaskWork, lines: readonly AnswerLine[]): Check {

@@ -1,5 +1,6 @@
 import { late, whenIdle } from '../late.ts';
 import { loadReader } from '$lib/engine/quantity/reader.ts';
+import type { TaskWork } from './task-work.svelte.ts';
 
 /*
  * What a task needs only once it is answered: loaded when it is first wanted, or when the browser
@@ -39,16 +40,17 @@ async function withTold<T>(load: () => Promise<T>): Promise<T> {
 	return part;
 }
 
-/**
- * Fetches them all when the browser is idle, so that the first verdict need not wait.
- *
- * @param more what else is wanted then
- */
-export function warmUp(more: () => Promise<unknown>): void {
+/** Fetches them all when the browser is idle, so that no verdict need wait. */
+export function warmUp({ task, ready }: TaskWork): void {
 	const parts = () =>
-		Promise.all([loadReader(), checkPart(), more(), verdictPart(), workingPart()]);
+		Promise.all([checkPart(), loadReader(), ready(), verdictPart(), workingPart()]);
 	// What does not come now is asked for again when it is wanted, and its lack is told then.
-	whenIdle(() => void parts().catch(() => {}));
+	whenIdle(
+		() =>
+			void parts()
+				.then(([{ prepareAll }]) => prepareAll(task))
+				.catch(() => {})
+	);
 }
 
 /**

@@ -51,6 +51,28 @@ const left =
 /** The last layer is the only one left out where there are two. */
 const lastLeft = (given: Given): string => (given.layers.length === 2 ? left(1)(given) : '');
 
+/** A wrong length needed, and the bin for it: what levels 1 and 2 ask. */
+function carried(needed: number, right: Right): Typed | null {
+	if (off(needed, right.needed) === null) return null;
+	return { needed: decimal(needed), length: fraction(bin(needed)) };
+}
+
+/** A wrong length needed, and then down or to the nearest instead of up. */
+function wrongTwice(
+	needed: number,
+	to: (value: number, per: number) => number,
+	right: Right
+): Typed | null {
+	if (to(needed, 16) === bin(needed)) return null;
+	const both = carried(needed, right);
+	return both && { ...both, length: fraction(to(needed, 16)) };
+}
+
+/** The length needed right, and a wrong rivet for it. */
+function wrongBin(length: string | null, { needed }: Right): Typed | null {
+	return length === null ? null : { needed: decimal(needed), length };
+}
+
 /** The whole sheet filled in from a grip and a shank, carried on correctly. */
 function worked(grip: number, shank: number, right: Right): Typed | null {
 	const needed = grip + shank;
@@ -64,15 +86,15 @@ function worked(grip: number, shank: number, right: Right): Typed | null {
 
 export const rules = [
 	common(
-		'length',
+		'needed',
 		'the stack alone, nothing for the shop head',
-		({ layers }, { length }) => off(bin(sum(layers)), length, fraction),
+		({ layers }, right) => carried(sum(layers), right),
 		'noShank'
 	),
 	common(
 		'length',
 		'to the nearest sixteenth, not up',
-		(_, { needed, length }) => off(nearest(needed, 16), length, fraction),
+		(_, right) => wrongBin(off(nearest(right.needed, 16), right.length, fraction), right),
 		'down',
 		'rounding',
 		'nearest'
@@ -80,185 +102,186 @@ export const rules = [
 	common(
 		'length',
 		'the longest that does not stand out too far: rounded down',
-		(_, right) => off(down(right.needed, 16), right.length, fraction),
+		(_, right) => wrongBin(off(down(right.needed, 16), right.length, fraction), right),
 		'down'
 	),
 	common(
 		'length',
 		'one length more, to be on the safe side',
-		(_, { length }) => fraction(length + 1 / 16),
+		(_, right) => wrongBin(fraction(right.length + 1 / 16), right),
 		'oneMore'
 	),
 	common(
 		'length',
 		'the length needed, no bin looked for',
-		(_, { needed, length }) => off(needed, length),
+		(_, right) => wrongBin(off(right.needed, right.length), right),
 		'notStocked',
 		'other-step:needed'
 	),
 	rare(
 		'length',
 		'up to the next eighth',
-		(_, { needed, length }) => off(up(needed, 8), length, fraction),
+		(_, right) => wrongBin(off(up(right.needed, 8), right.length, fraction), right),
 		'oneMore'
 	),
 	common(
 		'length',
 		'up to the next 32nd: half sizes',
-		(_, { needed, length }) => off(up(needed, 32), length, fraction),
+		(_, right) => wrongBin(off(up(right.needed, 32), right.length, fraction), right),
 		'halfSize'
 	),
 	rare(
 		'length',
 		'a half size as a dash number',
-		(_, { needed, length }) => off(up(needed, 32) * 16, length * 16, dash),
+		(_, right) => wrongBin(off(up(right.needed, 32) * 16, right.length * 16, dash), right),
 		'halfSize'
 	),
 	common(
-		'length',
+		'needed',
 		'the first layer only',
-		({ layers, D }, { length }) => off(bin(first(layers) + 1.5 * D), length, fraction),
+		({ layers, D }, right) => carried(first(layers) + 1.5 * D, right),
 		'oneLayer',
 		lastLeft,
 		'firstLayer'
 	),
 	common(
-		'length',
+		'needed',
 		'the layer in the middle left out: it cannot be seen',
-		({ layers, D }, right) =>
-			three(layers) ? off(bin(but(layers, 1) + 1.5 * D), right.length, fraction) : null,
+		({ layers, D }, right) => (three(layers) ? carried(but(layers, 1) + 1.5 * D, right) : null),
 		left(1),
 		'middleLeftOut'
 	),
 	rare(
-		'length',
+		'needed',
 		'the last layer left out',
-		({ layers, D }, { length }) =>
-			three(layers) ? off(bin(but(layers, 2) + 1.5 * D), length, fraction) : null,
+		({ layers, D }, right) => (three(layers) ? carried(but(layers, 2) + 1.5 * D, right) : null),
 		left(2),
 		'lastLeftOut'
 	),
 	rare(
-		'length',
+		'needed',
 		'the thickest layer twice',
-		({ layers, D }, { length }) => off(bin(2 * Math.max(...layers) + 1.5 * D), length, fraction),
+		({ layers, D }, right) => carried(2 * Math.max(...layers) + 1.5 * D, right),
 		({ layers }) => (three(layers) ? '' : 'thickestForAll')
 	),
 	common(
-		'length',
+		'needed',
 		'one diameter for the shop head',
-		({ layers, D }, { length }) => off(bin(sum(layers) + D), length, fraction),
+		({ layers, D }, right) => carried(sum(layers) + D, right),
 		'oneD'
 	),
 	common(
-		'length',
+		'needed',
 		'half a diameter, which is the height of the head',
-		({ layers, D }, { length }) => off(bin(sum(layers) + D / 2), length, fraction),
+		({ layers, D }, right) => carried(sum(layers) + D / 2, right),
 		'headHigh'
 	),
 	rare(
-		'length',
+		'needed',
 		'two diameters, as for the edge',
-		({ layers, D }, { length }) => off(bin(sum(layers) + 2 * D), length, fraction),
+		({ layers, D }, right) => carried(sum(layers) + 2 * D, right),
 		'twoD'
 	),
 	rare(
-		'length',
+		'needed',
 		'1.5 times grip and diameter together',
-		({ layers, D }, { length }) => off(bin(1.5 * (sum(layers) + D)), length, fraction),
+		({ layers, D }, right) => carried(1.5 * (sum(layers) + D), right),
 		'factorOnBoth'
 	),
 	rare(
-		'length',
+		'needed',
 		'one and a half times the grip',
-		({ layers }, { length }) => off(bin(1.5 * sum(layers)), length, fraction),
+		({ layers }, right) => carried(1.5 * sum(layers), right),
 		'factorForShank'
 	),
 	rare(
-		'length',
+		'needed',
 		'the factor on the grip: 1.5 grip + D',
-		({ layers, D }, { length }) => off(bin(1.5 * sum(layers) + D), length, fraction),
+		({ layers, D }, right) => carried(1.5 * sum(layers) + D, right),
 		'factorOnGrip'
 	),
 	common(
-		'length',
+		'needed',
 		'1.5 D alone, the stack forgotten',
-		({ D }, { length }) => off(bin(1.5 * D), length, fraction),
+		({ D }, right) => carried(1.5 * D, right),
 		'noGrip'
 	),
 	common(
-		'length',
+		'needed',
 		'the made head added: length taken over all',
-		({ layers, D }, { length }) => off(bin(sum(layers) + 1.5 * D + headHigh * D), length, fraction),
+		({ layers, D }, right) => carried(sum(layers) + 1.5 * D + headHigh * D, right),
 		'headToo'
 	),
 	common(
-		'length',
+		'needed',
 		'the dash number of D read as sixteenths',
-		({ layers, D }, { length }) => off(bin(sum(layers) + 1.5 * 2 * D), length, fraction),
+		({ layers, D }, right) => carried(sum(layers) + 1.5 * 2 * D, right),
 		'dashIn16ths'
 	),
 	common(
 		'length',
 		'the length in 32nds, as the diameter is',
-		(_, { length }) => dash(length * 32),
+		(_, right) => wrongBin(dash(right.length * 32), right),
 		'in32nds'
 	),
 	rare(
 		'length',
 		'the diameter of the rivet',
-		({ D }, { length }) => off(D, length, fraction),
+		({ D }, right) => wrongBin(off(D, right.length, fraction), right),
 		'other-step:D'
 	),
-	common('length', 'the rule and not the size', () => '1.5D', 'factor'),
+	common('length', 'the rule and not the size', (_, right) => wrongBin('1.5D', right), 'factor'),
 	rare(
 		'length',
 		'up to a whole millimetre',
-		(_, { needed, length }) => {
-			const whole = Math.ceil(needed * 25.4 - 1e-6);
-			return off(whole / 25.4, length, () => `${whole} mm`);
+		(_, right) => {
+			const whole = Math.ceil(right.needed * 25.4 - 1e-6);
+			return wrongBin(
+				off(whole / 25.4, right.length, () => `${whole} mm`),
+				right
+			);
 		},
 		'rounding'
 	),
 	rare(
 		'length',
 		'reads the sixteenths as eighths',
-		(_, { length }) => off(length * 2, length, fraction),
+		(_, right) => wrongBin(off(right.length * 2, right.length, fraction), right),
 		'in32nds'
 	),
-	rare('length', 'misreads 5/32 in as 3/16 in', ({ layers, D }, { length }) =>
-		D === 5 / 32 ? off(bin(sum(layers) + 1.5 * (3 / 16)), length, fraction) : null
+	rare('needed', 'misreads 5/32 in as 3/16 in', ({ layers, D }, right) =>
+		D === 5 / 32 ? carried(sum(layers) + 1.5 * (3 / 16), right) : null
 	),
-	rare('length', 'a sheet of .040 taken as .4: the point', ({ layers, D }, { length }) =>
-		layers.includes(0.04) ? off(bin(sum(layers) + 0.36 + 1.5 * D), length, fraction) : null
+	rare('needed', 'a sheet of .040 taken as .4: the point', ({ layers, D }, right) =>
+		layers.includes(0.04) ? carried(sum(layers) + 0.36 + 1.5 * D, right) : null
 	),
 	rare(
 		'length',
 		'the length typed in millimetres without the unit',
-		(_, { needed }) => bareMillimetres(needed),
+		(_, right) => wrongBin(bareMillimetres(right.needed), right),
 		'unit',
 		'mm-for-inch+notStocked'
 	),
 	rare(
-		'length',
+		'needed',
 		'two mistakes: first layer only, then nearest',
-		({ layers, D }, { length }) => off(nearest(first(layers) + 1.5 * D, 16), length, fraction),
+		({ layers, D }, right) => wrongTwice(first(layers) + 1.5 * D, nearest, right),
 		'down+oneLayer',
 		'down+firstLayer',
 		'firstLayer+nearest'
 	),
 	rare(
-		'length',
+		'needed',
 		'two mistakes: one diameter, then nearest',
-		({ layers, D }, { length }) => off(nearest(sum(layers) + D, 16), length, fraction),
+		({ layers, D }, right) => wrongTwice(sum(layers) + D, nearest, right),
 		'down+oneD',
 		'nearest+oneD'
 	),
 	rare(
-		'length',
+		'needed',
 		'two mistakes: middle left out, then rounded down',
-		({ layers, D }, { length }) =>
-			three(layers) ? off(down(but(layers, 1) + 1.5 * D, 16), length, fraction) : null,
+		({ layers, D }, right) =>
+			three(layers) ? wrongTwice(but(layers, 1) + 1.5 * D, down, right) : null,
 		left(1, 'down'),
 		'down+middleLeftOut'
 	),
@@ -415,23 +438,11 @@ export const rules = [
 		({ layers, D }, right) => worked(sum(layers), 2 * D, right),
 		'twoD'
 	),
-	common(
-		'length',
-		'all right, then the nearest sixteenth',
-		(_, { grip, needed, length }) => {
-			const typed = off(nearest(needed, 16), length, fraction);
-			return typed && { grip: thousandths(grip), needed: decimal(needed), length: typed };
-		},
-		'down',
-		'rounding',
-		'nearest'
-	),
 	rare(
 		'needed',
 		'needed and length each in the field of the other',
 		(_, right) =>
 			off(right.needed, right.length) && {
-				grip: thousandths(right.grip),
 				needed: fraction(right.length),
 				length: decimal(right.needed)
 			},

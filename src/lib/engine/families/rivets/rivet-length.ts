@@ -24,14 +24,13 @@ export const tasks = family({
 			question:
 				level === 3
 					? 'What is the grip, what length is needed, and which rivet do you take?'
-					: 'Which rivet length do you take from the bin?',
-			asked: level === 3 ? ['grip', 'needed', 'length'] : ['length'],
+					: 'How long must this rivet be?',
+			// Of a stocked size alone nobody can tell which of several mistakes led to it.
+			asked: level === 3 ? ['grip', 'needed', 'length'] : ['needed', 'length'],
 			chief: {
 				grip: ['oneLayer', 'thinLeftOut', 'headToo'],
-				length:
-					level === 1
-						? ['oneLayer', 'noShank', 'down', 'nearest']
-						: ['oneLayer', 'middleLeftOut', 'noShank', 'oneD', 'down', 'nearest']
+				needed: ['oneLayer', 'noShank', ...(level === 1 ? [] : ['middleLeftOut', 'oneD'])],
+				length: ['down', 'nearest']
 			},
 			labels: { layers: joint.layers },
 			told: [
