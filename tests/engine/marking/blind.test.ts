@@ -333,6 +333,15 @@ const rows: readonly Row[] = [
 		asked: ['positions'],
 		typed: { positions: '3/8 1-7/16 2-1/2 3-9/16 4-5/8 5-11/16 6-3/4' },
 		told: { positions: 'right' }
+	},
+	// 7/32 in is over 3/32 in: it is only no size that the bins hold.
+	{
+		code: 'RD',
+		id: 'rivet-diameter-from-stack',
+		given: { layers: [0.071, 0.04] },
+		asked: ['threeT', 'diameter'],
+		typed: { threeT: '.213', diameter: '7/32' },
+		told: { threeT: 'right', diameter: 'unstocked' }
 	}
 ];
 

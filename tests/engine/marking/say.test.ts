@@ -98,13 +98,13 @@ describe('what is said of a cause, and the step it lies in', () => {
 		[
 			'least',
 			{ kind: 'other-step', step: 'grip' },
-			'That is “Grip”; another step is asked for.',
+			'That is the number for “Grip”; here “Least edge” is wanted.',
 			'least'
 		],
 		[
 			'least',
 			{ kind: 'other-step', step: 'gone' },
-			'That is “gone”; another step is asked for.',
+			'That is the number for “gone”; here “Least edge” is wanted.',
 			'least'
 		],
 		['least', { kind: 'factor', of: 'D', times: '2' }, '2 D is the rule; multiply by D.', 'least'],
@@ -118,7 +118,7 @@ describe('what is said of a cause, and the step it lies in', () => {
 		[
 			'least',
 			unknown,
-			'This number alone does not tell which step went wrong; work the steps one by one.',
+			'This number does not tell what went wrong; work this step once more.',
 			null
 		],
 		// A record of an earlier version may name what is gone.
@@ -135,5 +135,12 @@ describe('what is said of a cause, and the step it lies in', () => {
 		expect(sayCause(shelfTask, cause, key)).toBe(says);
 		expect(stepOf(shelfTask, cause, key)).toBe(step);
 		expect(sayVerdict(shelfTask, { kind: 'rework', cause }, key)).toBe(says);
+	});
+
+	test('steps are to be worked only where some were not asked for', () => {
+		const pitchAlone = { ...shelfTask, drawn: { ...shelfTask.drawn, asked: ['pitch'] } };
+		expect(sayCause(pitchAlone, unknown, 'pitch')).toBe(
+			'This number alone does not tell which step went wrong; work the steps one by one.'
+		);
 	});
 });

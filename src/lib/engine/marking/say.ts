@@ -1,4 +1,4 @@
-import type { Task } from '../tasks/task.ts';
+import { stepsOf, type Task } from '../tasks/task.ts';
 import { roundingSays } from '../quantity/kinds/find-mistakes.ts';
 import { kindAt } from '../solver/kind-at.ts';
 import { factorSays } from './factor.ts';
@@ -45,7 +45,7 @@ export function sayCause(task: Task, cause: Cause, key: string): string {
 			return `One of ${numbers[causes.length]}: ${said}`;
 		}
 		case 'other-step':
-			return copiedSays(task, cause.step);
+			return copiedSays(task, cause.step, key);
 		case 'factor':
 			return factorSays(task, cause.of, cause.times);
 		case 'unit':
@@ -59,7 +59,9 @@ export function sayCause(task: Task, cause: Cause, key: string): string {
 		case 'breaks':
 			return cause.says;
 		case 'unknown':
-			return 'This number alone does not tell which step went wrong; work the steps one by one.';
+			return hasOpenSteps(task, key)
+				? 'This number alone does not tell which step went wrong; work the steps one by one.'
+				: 'This number does not tell what went wrong; work this step once more.';
 		default:
 			return cause satisfies never;
 	}
@@ -77,10 +79,19 @@ const orderSays: Readonly<Record<OrderHow, string>> = {
 	mixed: 'The right values, but not in the order of the task.'
 };
 
-/** `That is “Grip”; another step is asked for.` */
-function copiedSays({ method, drawn }: Task, place: string): string {
+/** Whether there are steps to work before this one that are not asked for. */
+function hasOpenSteps({ method, drawn }: Task, key: string): boolean {
+	const steps = stepsOf({ method, drawn });
+	return steps.slice(0, steps.indexOf(key) + 1).some((step) => !drawn.asked.includes(step));
+}
+
+/** `That is the number for “Grip”; here “Length needed” is wanted.` */
+function copiedSays({ method, drawn }: Task, place: string, key: string): string {
 	const given = method.given[place];
-	if (!given) return `That is “${method.steps[place]?.label ?? place}”; another step is asked for.`;
+	if (!given) {
+		const [is, wanted] = [place, key].map((step) => method.steps[step]?.label ?? step);
+		return `That is the number for “${is}”; here “${wanted}” is wanted.`;
+	}
 	const told = drawn.labels?.[place];
 	const label = typeof told === 'string' ? told : given.label;
 	const one = given.kind.isList ? 'one of ' : '';

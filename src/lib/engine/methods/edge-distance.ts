@@ -51,7 +51,7 @@ export const edgeDistance = method({
 				),
 				threeD: slip(
 					'3 * D',
-					'3D is the minimum pitch, and midway between 2D and 4D: preferred is 1/16 in over the minimum edge distance.'
+					'3D is the minimum pitch. Preferred is 1/16 in over the minimum edge distance.'
 				),
 				flushForPreferred: slip(
 					'2.5 * D',
@@ -90,10 +90,7 @@ export const edgeDistance = method({
 			kind: fraction,
 			tolerance: thousandths,
 			slips: {
-				halfGreatest: slip(
-					'4 * D / 2',
-					'2D is the minimum for a protruding head, and half of the maximum: that is 4D.'
-				),
+				halfGreatest: slip('4 * D / 2', '2D is only half of the maximum, which is 4D.'),
 				pitchForGreatest: slip(
 					'3 * D',
 					'3D is the minimum pitch; the maximum edge distance is 4D.'
@@ -117,7 +114,7 @@ export const edgeDistance = method({
 				}),
 				greatestIn16ths: slip(
 					'8 * D',
-					'8D is a pitch, or 4D with the dash number read in sixteenths: it counts 32nds.',
+					'8D is twice the maximum of 4D: a dash number counts 32nds, not 16ths.',
 					{ rare: true }
 				),
 				twiceLeast: slip(

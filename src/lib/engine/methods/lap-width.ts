@@ -63,11 +63,11 @@ export const lapWidth = method({
 				),
 				closestAlone: slip(
 					'closest',
-					'2.5D is the minimum; 75 percent of the pitch is more, so that counts.'
+					'2.5D alone is only the minimum: where 75 percent of the pitch is more, that counts.'
 				),
 				pitchAlone: slip(
 					'byPitch',
-					'75 percent of the pitch is under 2.5D here: rows never stand closer than 2.5D.'
+					'That goes by the pitch alone: rows never stand closer than 2.5D.'
 				),
 				bothAdded: slip(
 					'byPitch + closest',

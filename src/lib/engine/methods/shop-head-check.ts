@@ -158,11 +158,11 @@ export const shopHeadCheck = method({
 					),
 					drivenMore: slip(
 						'"drive more"',
-						'More driving makes a head wider and flatter; that helps only one that is too narrow or too high.'
+						'More driving makes a head wider and flatter: both measured sizes have limits.'
 					),
 					replaced: slip(
 						'"replace"',
-						'A rivet is replaced when its head is too wide or too flat: more driving cannot mend that.'
+						'A rivet is replaced only where more driving cannot mend its head: both measured sizes have limits.'
 					)
 				}
 			}

@@ -18,15 +18,15 @@ export const edgeFactor = piece(
 		slips: {
 			flushFactor: slip(
 				'2.5',
-				'2.5D is the minimum for a countersunk head; a protruding head needs 2D, from the centre of the hole and not from its rim.'
+				'2.5D is the minimum for a countersunk head, or 2D counted from the rim of the hole. A protruding head needs 2D from its centre.'
 			),
 			protrudingFactor: slip(
 				'2',
-				'2D is the minimum for a protruding head; a countersunk one needs 2.5D, and to the centre of the hole, not to its rim.'
+				'2D is the minimum for a protruding head. A countersunk one needs 2.5D, from the centre of the hole.'
 			),
 			pitchFactor: slip(
 				'3',
-				'3D is the minimum pitch, from rivet to rivet; the edge distance is less, and runs from the centre of the hole, not from its rim.'
+				'3D is the minimum pitch, from rivet to rivet. To the edge the minimum is less, from the centre of the hole.'
 			),
 			oneDiameter: slip(
 				'1',
@@ -37,7 +37,7 @@ export const edgeFactor = piece(
 			),
 			shankFactor: slip(
 				'1.5',
-				'1.5D is the shank for the shop head; the edge distance is more, and runs to the centre of the hole, not to its rim.'
+				'1.5D is the shank for the shop head. The edge distance is more, from the centre of the hole.'
 			)
 		}
 	})
@@ -59,7 +59,7 @@ export const leastEdge = piece(
 			// 4D first: of a protruding head it is twice the minimum as well.
 			greatestForLeast: slip(
 				'4 * D',
-				'4D is the maximum edge distance, and twice 2D: the minimum is asked for, and a dash number counts 32nds.',
+				'4D is the maximum edge distance, or 2D with the dash number read in 16ths. The minimum is asked for, and a dash number counts 32nds.',
 				{ rare: true }
 			),
 			halfLeast: slip(
@@ -74,7 +74,7 @@ export const leastEdge = piece(
 			),
 			sixteenthAdded: slip(
 				'factor * D + (1/16 in)',
-				'1/16 in over the minimum, as is preferred or as the next larger rivet needs: the bare minimum is asked for.',
+				'That is 1/16 in over the minimum. The bare minimum is asked for.',
 				{ rare: true }
 			),
 			// Of a protruding head it is 1/16 in more as well.

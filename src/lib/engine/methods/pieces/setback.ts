@@ -65,7 +65,7 @@ export const setbackOfBend = piece(
 			brackets: slip('K * R + T', 'K multiplied R only: it multiplies R and T together.'),
 			allowance: slip(
 				'bendAllowance(R, T, angle)',
-				'That is the bend allowance: what comes off a leg is the setback, K times R + T.'
+				'That is the bend allowance: the setback is K times R + T.'
 			)
 		}
 	}),

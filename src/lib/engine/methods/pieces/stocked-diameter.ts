@@ -26,7 +26,7 @@ export const stockedDiameter = piece(
 			notStocked: slip('threeT', 'That is 3T itself; take the next stocked size up.'),
 			down: slip(
 				stockedBelow,
-				'Under 3T, rounded down or from less than three times the thickest sheet: this asks for the next size up, even when the one below is nearer.'
+				'Under 3T: take the next size up, even when the one below is nearer.'
 			),
 			nearest: slip(
 				'nearest(threeT, 1/32 in)',
@@ -47,7 +47,7 @@ export const stockedDiameter = piece(
 				'Rounded up to 1/16 in: diameters step by 1/32 in, lengths by 1/16 in.'
 			),
 			tooSmall: slip(
-				'upTo(threeT, 1/32 in)',
+				`threeT > (3/32 in) ? (${nextStocked}) : upTo(threeT, 1/32 in)`,
 				'Under 3/32 in, the minimum for a part that carries stress.'
 			),
 			in16ths: slip(`2 * (${nextStocked})`, twiceTheDiameter),
