@@ -210,7 +210,7 @@ function pairsIn(question: Question, world: World, ids: readonly string[]): read
 	return world
 		.pairsAt(question.key)
 		.filter((pair) => rank(pair) >= 0)
-		.toSorted((one, other) => rank(one) - rank(other));
+		.sort((one, other) => rank(one) - rank(other));
 }
 
 function hasSeldom({ task }: Question, ids: readonly string[]): boolean {
