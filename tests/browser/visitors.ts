@@ -88,7 +88,7 @@ async function cleared(visit: Visit): Promise<boolean> {
 	for (const page of context.pages()) if (page !== visit.page) await page.close();
 	await visit.page.unrouteAll({ behavior: 'ignoreErrors' });
 	await visit.page.goto(bare);
-	await visit.page.emulateMedia({ media: null });
+	await visit.page.emulateMedia({ media: null, forcedColors: null });
 	await visit.page.evaluate(removeAll);
 	return true;
 }

@@ -12,3 +12,11 @@ test.each([
 test('a = inside a line is not passed over', async () => {
 	expect((await workScratch('1=2', 'in')).problem).not.toBe('');
 });
+
+test.each(['.040+', '2 × ', '.04 in −', '3/ ='])('%s still wants a number', async (typed) => {
+	expect(await workScratch(typed, 'in')).toEqual({
+		typed,
+		result: '',
+		problem: 'Write a number after the sign.'
+	});
+});

@@ -1,6 +1,6 @@
 import { late } from '$lib/ui/late.ts';
 import type { TopicId } from '$lib/engine/families/topics.ts';
-import { loadToDraw } from '$lib/engine/families/catalogue.ts';
+import { cardByCode, loadToDraw } from '$lib/engine/families/catalogue.ts';
 import { type Task, taskFromNumber } from '$lib/engine/tasks/task.ts';
 import type { Level } from '$lib/engine/families/level.ts';
 import { TaskNumberError } from '$lib/engine/tasks/task-number.ts';
@@ -39,8 +39,15 @@ export class Practice {
 	/** Counts what `saved` has spoken of: one answer, or a task just opened. */
 	turn = 0;
 
-	/** Takes up the run that the learner at work left on this device, if there is one. */
-	async load(): Promise<void> {
+	/**
+	 * Takes up the run that the learner at work left on this device, if there is one.
+	 *
+	 * @param wanted number of the task that is opened next, whose files come meanwhile
+	 */
+	async load(wanted: string | null = null): Promise<void> {
+		const card = cardByCode(wanted?.slice(0, 2) ?? '');
+		// What does not come is asked for again as it is opened, and its lack is told then.
+		if (card) loadToDraw(card).catch(() => {});
 		const kept = readOwn('run');
 		this.work = null;
 		this.run = kept === null ? null : (await late(() => import('./run-reader.ts'))).readRun(kept);

@@ -14,6 +14,8 @@ export interface ScratchLine {
 export async function workScratch(typed: string, units: LengthUnit): Promise<ScratchLine> {
 	// On a calculator a line ends with =.
 	const sum = typed.replace(/\s*=\s*$/, '');
+	if (/[-+*/×÷−–]\s*$/.test(sum))
+		return { typed, result: '', problem: 'Write a number after the sign.' };
 	const hasUnits = /[a-z"”′″']/i.test(sum.replace(/x/gi, ''));
 	const reading = await (hasUnits ? length : number).work(sum, units);
 	switch (reading.state) {
