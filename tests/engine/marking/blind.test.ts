@@ -342,6 +342,32 @@ const rows: readonly Row[] = [
 		asked: ['threeT', 'diameter'],
 		typed: { threeT: '.213', diameter: '7/32' },
 		told: { threeT: 'right', diameter: 'unstocked' }
+	},
+	// Numbers made up: so many pairs of slips lead near them that none is to be named.
+	{
+		code: 'BG',
+		id: 'sight-line',
+		given: { leg: 1.5, R: 0.25, T: 0.04, angle: 45 },
+		asked: ['sightLine'],
+		typed: { sightLine: '1.127' },
+		told: { sightLine: 'cannot tell' }
+	},
+	{
+		code: 'BW',
+		id: 'developed-width',
+		given: { R: 0.125, T: 0.032, legs: [0.9375, 1.75, 0.9375], angles: [90, 90] },
+		asked: ['width'],
+		typed: { width: '3.816' },
+		told: { width: 'cannot tell' }
+	},
+	// Of one digit none was left out.
+	{
+		code: 'HP',
+		id: 'drill-for-rivet-from-number',
+		given: { number: 'AN426AD4-8' },
+		asked: ['clearance'],
+		typed: { clearance: '.005' },
+		told: { clearance: 'cannot tell' }
 	}
 ];
 

@@ -39,7 +39,7 @@ const costs = {
 };
 
 /** More of a chance than this, and two slips are not named: both met often, or any. */
-const mostChance = { common: 0.12, seldom: 0.04 };
+const mostChance = { common: 0.06, seldom: 0.03 };
 
 /** Every single slip that leads to the entry, and every act that does: a slip made in two steps alike. */
 export function singleSlips(question: Question): Candidate[] {
@@ -210,7 +210,7 @@ function pairsIn(question: Question, world: World, ids: readonly string[]): read
 	return world
 		.pairsAt(question.key)
 		.filter((pair) => rank(pair) >= 0)
-		.toSorted((one, other) => rank(one) - rank(other));
+		.sort((one, other) => rank(one) - rank(other));
 }
 
 function hasSeldom({ task }: Question, ids: readonly string[]): boolean {

@@ -41,11 +41,11 @@ const three = (layers: readonly number[]): boolean => layers.length === 3;
 
 /** The slip of one layer left out, alone or behind another slip. */
 const left =
-	(place: number, ...others: readonly string[]) =>
+	(place: number) =>
 	({ layers }: Given): string => {
 		const layer = layers[place];
-		if (layer === Math.min(...layers)) return [...others, 'thinLeftOut'].join('+');
-		return layer === Math.max(...layers) ? [...others, 'thickLeftOut'].join('+') : '';
+		if (layer === Math.min(...layers)) return 'thinLeftOut';
+		return layer === Math.max(...layers) ? 'thickLeftOut' : '';
 	};
 
 /** The last layer is the only one left out where there are two. */
@@ -266,24 +266,28 @@ export const rules = [
 		'needed',
 		'two mistakes: first layer only, then nearest',
 		({ layers, D }, right) => wrongTwice(first(layers) + 1.5 * D, nearest, right),
-		'down+oneLayer',
-		'down+firstLayer',
-		'firstLayer+nearest'
+		'oneLayer',
+		lastLeft,
+		'firstLayer',
+		'down',
+		'nearest'
 	),
 	rare(
 		'needed',
 		'two mistakes: one diameter, then nearest',
 		({ layers, D }, right) => wrongTwice(sum(layers) + D, nearest, right),
-		'down+oneD',
-		'nearest+oneD'
+		'oneD',
+		'down',
+		'nearest'
 	),
 	rare(
 		'needed',
 		'two mistakes: middle left out, then rounded down',
 		({ layers, D }, right) =>
 			three(layers) ? wrongTwice(but(layers, 1) + 1.5 * D, down, right) : null,
-		left(1, 'down'),
-		'down+middleLeftOut'
+		left(1),
+		'middleLeftOut',
+		'down'
 	),
 	common(
 		'grip',

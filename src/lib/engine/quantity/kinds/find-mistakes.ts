@@ -192,10 +192,20 @@ export function mistypedIn(
 	const places = entry.grain > 0 ? Math.round(-Math.log10(2 * entry.grain)) : 0;
 	if (places === 0 && !(Number.isInteger(right) && Number.isInteger(typed))) return null;
 	const text = typed.toFixed(Math.max(0, places));
+	// Of so few digits any number is short of.
+	if (places > 0 && digitsOf(text) < fewestLeft) return null;
 	const written = places === 0 ? [right.toFixed(0)] : [2, 3, 4, 5].map((to) => right.toFixed(to));
-	const long = written.filter((one) => one.replace(/^0?[.]0*|[.]/g, '').length > 1);
+	const long = written.filter((one) => digitsOf(one) > 1);
 	if (places > 0 && long.some((one) => lessOne(one).includes(text))) return 'dropped';
 	return long.some((one) => lessOne(text, isTwice).includes(one)) ? 'doubled' : null;
+}
+
+/** Digits that must be left of a number for one of them to be missed. */
+const fewestLeft = 2;
+
+/** How many digits a number has, noughts in front left out. */
+function digitsOf(text: string): number {
+	return text.replace(/^0?[.]0*|[.]/g, '').length;
 }
 
 /** A text without one of its digits, in every way; the last one stays, and a nought before the point. */
