@@ -103,7 +103,12 @@ test('a check that can no longer be marked leaves what was typed, and says so', 
 
 test('a question whose check cannot be marked is told with the number of its task', async () => {
 	const task = 'RL1-0001-6D';
-	const check = { typed: { needed: '.3', length: '3/16' }, picked: {}, units: 'in', opened: 0 } as const;
+	const check = {
+		typed: { needed: '.3', length: '3/16' },
+		picked: {},
+		units: 'in',
+		opened: 0
+	} as const;
 	const link = await writeQuestion({
 		task,
 		units: 'in',

@@ -177,7 +177,12 @@ describe('what the site no longer has asks for a reload, and what was typed is t
 test('a question whose check cannot be marked says so', async ({ openPage, faults }) => {
 	const page = await openPage(altered);
 	await plantThrow(page, mark);
-	const check = { typed: { length: '3/16' }, picked: {}, units: 'in', opened: 0 } as const;
+	const check = {
+		typed: { needed: '.19', length: '3/16' },
+		picked: {},
+		units: 'in',
+		opened: 0
+	} as const;
 	const link = await writeQuestion({
 		task,
 		units: 'in',
@@ -234,6 +239,7 @@ describe('a newcomer’s answer says what could not be loaded', () => {
 			const page = await openPage(altered);
 			await takeAway(page, module);
 			await page.goto('/');
+			await page.getByLabel('Length needed').fill('.2');
 			await page.locator('label', { hasText: '1/4' }).click();
 			await page.getByRole('button', { name: 'Check' }).click();
 			await page.getByText('could not be loaded').first().waitFor();

@@ -31,7 +31,8 @@ export const barPieces = method({
 				),
 				kerfBothSides: slip(
 					'downTo(bar / (piece + 2 * kerf), 1)',
-					'Two kerfs for every piece: one cut parts two pieces.'
+					'Two kerfs for every piece, or one twice as wide: one cut parts two pieces.',
+					{ act: 'two kerfs' }
 				),
 				oneKerfOff: slip(
 					'downTo((bar - kerf) / piece, 1)',
@@ -41,7 +42,7 @@ export const barPieces = method({
 				kerfOff: slip(
 					'downTo(bar / (piece - kerf), 1)',
 					'The kerf was taken off the piece: it comes on top of it.',
-					{ rare: true }
+					{ rare: true, act: 'kerf off' }
 				),
 				halfKerf: slip(
 					'downTo(bar / (piece + kerf / 2), 1)',
@@ -71,7 +72,7 @@ export const barPieces = method({
 				),
 				nearest: slip(
 					'nearest((bar + kerf) / (piece + kerf), 1)',
-					'Rounded up to the nearest whole number: the last piece comes out short.'
+					'Rounded up to a whole number: the last piece comes out short.'
 				),
 				cuts: slip(
 					'downTo((bar + kerf) / (piece + kerf), 1) - 1',
@@ -104,7 +105,12 @@ export const barPieces = method({
 				kerfsOff: slip(
 					'count * (piece - kerf)',
 					'The kerfs were taken off the pieces: they come on top of them.',
-					{ rare: true }
+					{ rare: true, act: 'kerf off' }
+				),
+				usedTwoKerfs: slip(
+					'count * (piece + 2 * kerf)',
+					'Two kerfs for every piece, or one twice as wide: one cut parts two pieces.',
+					{ act: 'two kerfs' }
 				),
 				oneKerfMore: slip(
 					'count * (piece + kerf) + kerf',

@@ -67,6 +67,11 @@ export const bendAllowance = method({
 					'0.01743 * (R + T) * degrees(angle)',
 					'Outside radius taken for R: R is the inside radius.'
 				),
+				thicknessForR: slip(
+					'0.01743 * T * degrees(angle)',
+					'0.01743 was multiplied by T: it goes with the radius.',
+					{ rare: true }
+				),
 				swappedR: slip(
 					'0.0078 * R * degrees(angle)',
 					'0.0078 goes with the thickness; the radius takes 0.01743.'
@@ -96,7 +101,7 @@ export const bendAllowance = method({
 				),
 				radiusForThickness: slip(
 					'0.0078 * R * degrees(angle)',
-					'0.0078 was multiplied by R as well: it goes with the thickness.',
+					'0.0078 was multiplied by R: it goes with the thickness.',
 					{ rare: true }
 				),
 				noT: slip(

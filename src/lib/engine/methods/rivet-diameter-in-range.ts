@@ -44,7 +44,7 @@ export const rivetDiameterInRange = method({
 				),
 				next32nd: slip(
 					'upTo(threeT, 1/32 in)',
-					'The next 1/32 in up is over 3T and in no bin: the range ends at 3T.'
+					'The next 1/32 in up is over 3T: the range ends at 3T.'
 				),
 				underRange: slip(
 					'downTo(lowEnd, 1/32 in)',
@@ -61,7 +61,7 @@ export const rivetDiameterInRange = method({
 			slips: {
 				unstockedAbove: slip(
 					'upTo(threeT, 1/32 in)',
-					'That is the next 1/32 in up, and in no bin: take the next size that is stocked.'
+					'The next 1/32 in up is not stocked: take the next size that is.'
 				),
 				rangeForAbove: slip(
 					down,

@@ -82,12 +82,12 @@ export const rivetNumberReading = method({
 				),
 				lengthOneOver: slip(
 					'(lengthDash + 1) * (1/16 in)',
-					'1/16 in too long: the number itself counts the 16ths.',
+					'1/16 in too long: count the 16ths once more.',
 					{ rare: true }
 				),
 				lengthOneUnder: slip(
 					'(lengthDash - 1) * (1/16 in)',
-					'1/16 in too short: the number itself counts the 16ths.',
+					'1/16 in too short: count the 16ths once more.',
 					{ rare: true }
 				),
 				gripForLength: slip(

@@ -95,7 +95,7 @@ export const shopHeadCheck = method({
 				),
 				mostForLow: slip(
 					'0.66 * D',
-					'0.66D is the maximum height, and twice 0.33D: the minimum is 0.33D, and a dash number counts 32nds.'
+					'That is 0.66D, the maximum height: the minimum is 0.33D, of a diameter in 32nds.'
 				),
 				halfLow: slip('0.33 * D / 2', 'Half of 0.33D: the radius was taken for the diameter.', {
 					rare: true

@@ -8,5 +8,6 @@ export const addedSlips: ReadonlySet<string> = new Set(
 	upNoKerf diameterOneUnder one32ndOver kerfEighth kerfSixteenth usedEighth
 	usedSixteenth gaugeOver gaugeUnder densityAboutSteel fourEdges navyForRadius
 	twiceAllowance rowTooFew columnTooFew quarterD marginAndPitch lengthOver32
-	dashIn64ths lengthOneUnder lengthForSize`.split(/\s+/)
+	dashIn64ths lengthOneUnder lengthForSize thicknessForR
+	usedTwoKerfs`.split(/\s+/)
 );

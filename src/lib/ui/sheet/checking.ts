@@ -15,7 +15,12 @@ export { mark };
 export function prepareAll(task: Task, [key, ...later] = task.drawn.asked): void {
 	if (key === undefined) return;
 	whenIdle(() => {
-		prepare(task, key);
+		try {
+			prepare(task, key);
+		} catch {
+			// It fails again when it is wanted, and is told then.
+			return;
+		}
 		prepareAll(task, later);
 	});
 }

@@ -33,6 +33,11 @@ export const joints: Readonly<Record<string, () => Shape[]>> = {
 	'rivet diameter': () => [...set(), ...dimensionAcross(60, 90, 96, 72, 'D')],
 	'3T': () => [...stack(), ...dimensionDown(0, 16, 172, 150, 'T'), ...setRivet(75, 0.48, 0.9, 100)],
 	drive: driven,
+	'bucking bar': () => [
+		...set(),
+		rectangle(45, 74, 60, 36, 'metal-b'),
+		...leader(105, 92, 126, 110, 'bucking bar')
+	],
 	'edge distance': () => [
 		...plate({ left: 0, top: 0, right: 150, bottom: 70 }, 'metal-a', ['left']),
 		...roundFeature(100, 35, 12, 'rivet'),

@@ -38,7 +38,7 @@ export const dashDiameter = piece(
 			),
 			diameterOneUnder: slip(
 				'(diameterDash - 1) * (1/32 in)',
-				'1/32 in too thin: the number itself counts the 32nds.',
+				'One size too small: count the 32nds once more.',
 				{ rare: true }
 			),
 			diameterInTenths: slip(

@@ -37,7 +37,7 @@ export const edgeFactor = piece(
 			),
 			shankFactor: slip(
 				'1.5',
-				'1.5D is the shank for the shop head. The edge distance is more, from the centre of the hole.'
+				'1.5D is the shank for the shop head, or 2D less half of the hole. Edge distance runs from the centre of the hole.'
 			)
 		}
 	})

@@ -16,7 +16,7 @@ export const setbackFactor = piece(
 		slips: {
 			legs: slip(
 				'setbackK(180 deg - angle)',
-				'K for the angle between the legs, or divided by K, which is the same: the bend angle counts from flat, and K is multiplied.',
+				'K for the angle between the legs (dividing by K comes to the same): read K for the bend angle, from flat, and multiply.',
 				{ act: 'legs' }
 			),
 

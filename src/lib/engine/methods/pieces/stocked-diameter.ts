@@ -35,11 +35,11 @@ export const stockedDiameter = piece(
 			),
 			unstocked: slip(
 				'max(upTo(threeT, 1/32 in), 3/32 in)',
-				'The bins hold no 7/32 in: over 3/16 in, diameters step by 1/16 in.'
+				'Over 3/16 in, stocked diameters step by 1/16 in: there is no 7/32 in.'
 			),
 			unstockedBelow: slip(
 				'downTo(threeT, 1/32 in)',
-				'Under 3T, and the bins hold no 7/32 in: over 3/16 in, diameters step by 1/16 in.',
+				'Under 3T, and not stocked: over 3/16 in, diameters step by 1/16 in.',
 				{ rare: true }
 			),
 			sixteenths: slip(

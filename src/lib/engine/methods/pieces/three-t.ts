@@ -14,7 +14,7 @@ export const threeT = piece(
 		tolerance: thousandths,
 		slips: {
 			oneT: slip('thickest', 'That is T itself: multiply by 3.', { rare: true }),
-			twoT: slip('2 * thickest', '2T, or 2.5T: the rule is 3T.'),
+			twoT: slip('2 * thickest', '2T: the rule is 3T.'),
 			twoAndHalfT: slip(
 				'2.5 * thickest',
 				'2.5T is the low end of the handbook; this asks for 3T.',

@@ -58,12 +58,12 @@ export const lengthMistakes: Partial<Mistakes> = {
 		{
 			id: 'sixteenths',
 			factor: ratio(1n, 16n),
-			says: 'That counts 16ths; write inches or a dash number.'
+			says: 'That counts 16ths; write it in inches.'
 		},
 		{
 			id: 'thirty-seconds',
 			factor: ratio(1n, 32n),
-			says: 'That counts 32nds; write inches or a dash number.'
+			says: 'That counts 32nds; write it in inches.'
 		}
 	],
 	coarse: [100, 10, 1, 64, 32, 16, 8],
