@@ -105,7 +105,7 @@ describe('an item, marked by its own processing', () => {
 		const [task] = open.tasks;
 		if (!task) throw new Error('no task');
 		const xml = made.files.get('items/task-1.xml') ?? '';
-		const value = task.task.slips.get('noShank')?.length;
+		const value = task.task.slips.get('noShank')?.needed;
 		const { score, feedback } = processorOf(xml)({ R1: String(value) });
 		const id = feedback['FEEDBACK-1'] ?? '';
 		expect(score).toBe(0);

@@ -109,7 +109,7 @@ export const barPieces = method({
 				),
 				usedTwoKerfs: slip(
 					'count * (piece + 2 * kerf)',
-					'Two kerfs for every piece, or one twice as wide: one cut parts two pieces.',
+					'Laid out with two kerfs for every piece, or one twice as wide: one cut parts two pieces.',
 					{ act: 'two kerfs' }
 				),
 				oneKerfMore: slip(
