@@ -72,7 +72,7 @@ export const barPieces = method({
 				),
 				nearest: slip(
 					'nearest((bar + kerf) / (piece + kerf), 1)',
-					'Rounded up to a whole number: the last piece comes out short.'
+					'Rounded to the nearest whole number: the last piece comes out short.'
 				),
 				cuts: slip(
 					'downTo((bar + kerf) / (piece + kerf), 1) - 1',

@@ -46,7 +46,7 @@ export const piecesPerSheet = method({
 					),
 					nearestAlong: slip(
 						'nearest((sheetLength + kerf) / (pieceLength + kerf), 1)',
-						'Rounded up to a whole number along the sheet: the last blank is short.',
+						'Rounded to the nearest whole number along the sheet: the last blank is short.',
 						{ act: 'up' }
 					)
 				}
@@ -72,7 +72,7 @@ export const piecesPerSheet = method({
 					),
 					nearestAcross: slip(
 						'nearest((sheetWidth + kerf) / (pieceWidth + kerf), 1)',
-						'Rounded up to a whole number across the sheet: the last row is short.',
+						'Rounded to the nearest whole number across the sheet: the last row is short.',
 						{ act: 'up' }
 					)
 				}
@@ -143,7 +143,7 @@ export const piecesPerSheet = method({
 					),
 					nearestTurnedAlong: slip(
 						'nearest((sheetLength + kerf) / (pieceWidth + kerf), 1)',
-						'Rounded up to a whole number along the sheet with the blanks turned: the last blank is short.',
+						'Rounded to the nearest whole number along the sheet with the blanks turned: the last blank is short.',
 						{ act: 'up' }
 					)
 				}
@@ -169,7 +169,7 @@ export const piecesPerSheet = method({
 					),
 					nearestTurnedAcross: slip(
 						'nearest((sheetWidth + kerf) / (pieceLength + kerf), 1)',
-						'Rounded up to a whole number across the sheet with the blanks turned: the last row is short.',
+						'Rounded to the nearest whole number across the sheet with the blanks turned: the last row is short.',
 						{ act: 'up' }
 					)
 				}
