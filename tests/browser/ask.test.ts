@@ -17,7 +17,7 @@ async function ask(page: Page) {
 	await openTask(page);
 	const needed = page.locator('[data-answer="needed"]');
 	const field = page.locator('[data-answer="length"]');
-	await needed.fill('1.8');
+	await needed.fill('1.7');
 	await field.fill('1 7/8');
 	await field.press('Enter');
 	await page.locator('.stamp').waitFor();

@@ -42,6 +42,7 @@ test('the first page tells it too, to a newcomer and to who has been here', asyn
 	const page = await openPage({ own: true });
 	await silence(page);
 	await page.goto('/');
+	await page.getByLabel('Length needed').fill('.2');
 	await page.locator('label', { hasText: '1/4' }).click();
 	await page.getByRole('button', { name: 'Check' }).click();
 	await page.locator('.stamp', { hasText: 'REWORK' }).waitFor();
