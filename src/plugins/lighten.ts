@@ -147,13 +147,14 @@ function lightened(code: string, path: string, query: string | undefined): strin
 /**
  * A plain `Error` tells whoever writes a method or a family what is missing, and the tests see that
  * it is never thrown on a page: neither its words ship nor, where a task is drawn, the question
- * whether to throw it. What a person is told has a class of its own.
+ * whether to throw it. One that is returned says why a task is drawn again, and its words do not ship
+ * either. What a person is told has a class of its own.
  */
 function withoutFaults(code: string, path: string): string {
 	const { body } = parseAst(code, { lang: 'ts' }) as unknown as { body: Node[] };
-	const { thrown, asked } = faultsIn(body);
+	const { told, asked } = faultsIn(body);
 	const edits = [
-		...thrown.map((at): Edit => ({ at, text: 'Error()' })),
+		...told.map((at): Edit => ({ at, text: 'Error()' })),
 		...(inDrawing.test(path) ? asked.map((at): Edit => ({ at, text: ';' })) : [])
 	];
 	return replaced(code, edits);

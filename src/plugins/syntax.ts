@@ -30,21 +30,22 @@ export function propertiesIn(node: Node): [string, Node][] {
 	return nodesOf(node).flatMap((one) => (one.type === 'ObjectExpression' ? propertiesOf(one) : []));
 }
 
-/** Every `new Error(…)` that is thrown, and every `if` that does nothing but throw one. */
-export function faultsIn(body: readonly Node[]): { thrown: Node[]; asked: Node[] } {
+/** Every `new Error(…)` that is thrown or returned, and every `if` that does nothing but throw one. */
+export function faultsIn(body: readonly Node[]): { told: Node[]; asked: Node[] } {
 	const nodes = body.flatMap(nodesOf);
 	const asked = nodes.filter(({ type, consequent, alternate }) => {
 		const [only, ...more] = isNode(consequent) ? (blockOf(consequent) ?? [consequent]) : [];
 		return type === 'IfStatement' && !alternate && more.length === 0 && faultOf(only);
 	});
-	return { thrown: nodes.flatMap((node) => faultOf(node) ?? []), asked };
+	const told = nodes.flatMap((node) => faultOf(node) ?? faultOf(node, 'ReturnStatement') ?? []);
+	return { told, asked };
 }
 
-/** What a statement throws, where that is a plain error. */
-function faultOf(statement: Node | undefined): Node | null {
-	const thrown = statement?.type === 'ThrowStatement' ? statement.argument : null;
-	if (!isNode(thrown) || thrown.type !== 'NewExpression' || !isNode(thrown.callee)) return null;
-	return nameOf(thrown.callee) === 'Error' ? thrown : null;
+/** What a statement throws, or returns, where that is a plain error. */
+function faultOf(statement: Node | undefined, type = 'ThrowStatement'): Node | null {
+	const told = statement?.type === type ? statement.argument : null;
+	if (!isNode(told) || told.type !== 'NewExpression' || !isNode(told.callee)) return null;
+	return nameOf(told.callee) === 'Error' ? told : null;
 }
 
 function blockOf({ type, body }: Node): Node[] | null {

@@ -158,7 +158,20 @@ const barePage = {
 		export default { plugins: [sveltekit()] };`,
 	'src/app.html': '<!doctype html>%sveltekit.head%<body>%sveltekit.body%</body>',
 	'src/routes/+layout.js': 'export const prerender = true;',
-	'src/routes/+page.svelte': '<p>A bare page.</p>'
+	'src/routes/+page.svelte': '<p>A bare page.</p>',
+	// What Enter takes where nothing is to be worked out: one word is another one after it.
+	'src/routes/enter/+page.svelte': `
+		<script>
+			let presses = $state(0);
+			let hydrated = $state(false);
+			$effect(() => { hydrated = true; });
+			function count(event) {
+				event.preventDefault();
+				presses++;
+			}
+		</script>
+		<form onsubmit={count}><input data-ready={hydrated} /></form>
+		<p role="status">{presses}</p>`
 };
 
 /** Where it is noted what every family weighs. */

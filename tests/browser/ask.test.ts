@@ -13,7 +13,7 @@ const note = 'Why is the shank 1.5 D? I took 1 D.';
 
 /** Checks two wrong answers with a step opened between them, leaves a third unchecked, and asks. */
 async function ask(page: Page) {
-	await page.goto('/practice/?task=RL1-0001-6D');
+	await page.goto('/practice/?task=RL1-014T-7R');
 	await openTask(page);
 	const needed = page.locator('[data-answer="needed"]');
 	const field = page.locator('[data-answer="length"]');
@@ -80,7 +80,7 @@ test('the link opened on another device shows exactly what was asked', async ({ 
 		'Next stocked length: 1 7/8 read as 1 7/8 in',
 		'This number alone does not tell which step went wrong',
 		'Check 2, after opening 1 step',
-		'The shank alone: the grip is left out.',
+		'Only the 1.5D for the shop head: the grip is left out.',
 		'about half could not be read',
 		'Steps opened: 1 of 4',
 		'0.103 in'
@@ -104,7 +104,7 @@ test('the link opened on another device shows exactly what was asked', async ({ 
 	await there.getByText('The full working').click();
 	expect(await working.isVisible()).toBe(true);
 	await there.getByRole('link', { name: 'Open this task' }).click();
-	expect((await openTask(there)).number).toBe('RL1-0001-6D');
+	expect((await openTask(there)).number).toBe('RL1-014T-7R');
 });
 
 test('a question is shown in the units it was asked in, until they are switched', async ({
@@ -174,7 +174,7 @@ test('a link that is no question gets one sentence, and the page goes on', async
 	const page = await openPage();
 	await page.goto('/ask/');
 	await page.getByRole('heading', { name: 'Ask your instructor' }).waitFor();
-	const good = await writeQuestion(question('RL1-0001-6D'));
+	const good = await writeQuestion(question('RL1-014T-7R'));
 	const wrongNumber = await writeQuestion(question('RL1-0004-1C'));
 	const hostile = [
 		['1.abc.xx', 'damaged or cut short'],
@@ -232,7 +232,7 @@ describe('the printed slip', () => {
 		await ask(page);
 		await link(page);
 		await page.emulateMedia({ media: 'print' });
-		for (const part of [note, 'Check 2', 'RL1-0001-6D', 'Grip: everything', 'Name']) {
+		for (const part of [note, 'Check 2', 'RL1-014T-7R', 'Grip: everything', 'Name']) {
 			expect(await page.getByText(part).locator('visible=true').count(), part).toBeGreaterThan(0);
 		}
 		// Words of the trade can be pressed on a screen; on paper they are words like the rest.
@@ -280,7 +280,7 @@ test('no state of the page breaks a rule that a program can check', async ({ ope
 
 test('by keyboard alone a question is asked on a phone', async ({ openPage }) => {
 	const page = await openPage(looks[1]);
-	await page.goto('/practice/?task=RL1-0001-6D');
+	await page.goto('/practice/?task=RL1-014T-7R');
 	await answerByKeyboard(page, wrongAnswers(await openTask(page)));
 	await page.locator('.stamp').waitFor();
 	await page.getByRole('button', { name: 'Ask my instructor' }).press('Enter');

@@ -9,7 +9,7 @@ test('a chart is looked up over the task on a phone, and nothing is lost by it',
 }) => {
 	const viewport = { width: 360, height: 740 };
 	const page = await openPage({ viewport, colorScheme: 'dark' });
-	await page.goto('/practice/?task=RL1-0001-6D');
+	await page.goto('/practice/?task=RL1-014T-7R');
 	const task = await openTask(page);
 	const field = page.locator('[data-answer]').first();
 	await field.fill('1/4');
@@ -38,6 +38,21 @@ test('a chart is looked up over the task on a phone, and nothing is lost by it',
 	expect(await page.locator(':focus').innerText()).toBe('0.16');
 	expect(await violations(page)).toEqual([]);
 	expect(await overTheEdge(page)).toBeLessThanOrEqual(0);
+	// What is said of cells that are not shown is left out, and no column is without its heading.
+	const note = charts.getByText('suspect and never used');
+	await charts.getByLabel('Find in the charts').fill('159');
+	await charts.getByRole('button', { name: 'K for setback' }).click();
+	await note.waitFor();
+	await charts.getByLabel('Find in the charts').fill('45');
+	await note.waitFor({ state: 'detached' });
+	await charts.getByLabel('Find in the charts').fill('0.25');
+	await charts.getByRole('button', { name: 'Number and letter drills' }).click();
+	const lefts = charts.getByRole('rowheader');
+	await charts.getByRole('row', { name: 'E 0.2500' }).waitFor();
+	expect(
+		new Set(await lefts.evaluateAll((all) => all.map((one) => one.getBoundingClientRect().left)))
+			.size
+	).toBe(1);
 	await charts.getByLabel('Find in the charts').fill('unheard of');
 	await charts.getByText('No chart has “unheard of”.').waitFor();
 

@@ -60,7 +60,7 @@ test('twelve edge distances on a phone: two undecided, one out, kept, printed, p
 			await enter(page, other);
 		}
 	}
-	const found = page.locator('.sheet');
+	const found = page.locator('.found');
 	await found.getByText('1 of 12 fails, 2 undecided, 9 hold.').waitFor();
 	await found.getByText('below 2 D by 0.014 in').waitFor();
 	await found.getByText('Measure holes 8 and 11 again with a micrometer').waitFor();
@@ -112,7 +112,7 @@ test('twelve edge distances on a phone: two undecided, one out, kept, printed, p
 	const desk = await openPage();
 	await desk.goto(await link.inputValue());
 	await desk.getByText('May hole 10 stay?').waitFor();
-	await desk.locator('.sheet').getByText('1 of 12 fails, 2 undecided, 9 hold.').waitFor();
+	await desk.locator('.found').getByText('1 of 12 fails, 2 undecided, 9 hold.').waitFor();
 
 	await page.getByRole('button', { name: 'Practise edge distance' }).click();
 	await page.waitForURL(/\/practice\/\?task=ED1-/);

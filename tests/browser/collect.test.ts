@@ -18,12 +18,12 @@ const set = await composeSet({ ...plainTerms('Section B, week 3'), due: '2026-12
 const open = await openSet(set);
 const row = 3;
 
-/** Right answers, with one end margin left in the run of the row. */
-function oneMargin(own: SetTask): Record<string, string> {
+/** Right answers, with the end margins left in the run of the row. */
+function noMargin(own: SetTask): Record<string, string> {
 	if (own.place !== row) return rightEntries(own);
 	const { method, drawn } = own.task;
-	const step = method.slips.oneMargin?.step ?? '';
-	const values = evaluate(method, drawn.given, { slips: { [step]: 'oneMargin' } });
+	const step = method.slips.noMargin?.step ?? '';
+	const values = evaluate(method, drawn.given, { slips: { [step]: 'noMargin' } });
 	return Object.fromEntries(
 		drawn.asked.map((key) => [key, textAt(method, key, values[key] ?? '')])
 	);
@@ -32,7 +32,7 @@ function oneMargin(own: SetTask): Record<string, string> {
 const codes = Array.from({ length: 30 }, (_, i) => `B${String(i + 1).padStart(2, '0')}`);
 const [inFiles, onPaper] = [codes.slice(0, 24), codes.slice(24)];
 const slipped = new Set([...inFiles.slice(0, 9), ...onPaper.slice(0, 2)]);
-const entriesOf = (code: string) => (slipped.has(code) ? oneMargin : rightEntries);
+const entriesOf = (code: string) => (slipped.has(code) ? noMargin : rightEntries);
 
 interface Dropped {
 	readonly name: string;
@@ -134,7 +134,9 @@ describe('an instructor', () => {
 		await page.setViewportSize(looks[0].viewport);
 
 		await page.getByRole('link', { name: 'Report' }).click();
-		const headline = page.getByRole('heading', { name: /^11 of 30 Only one end margin taken off/ });
+		const headline = page.getByRole('heading', {
+			name: /^11 of 30 The end margins were not taken off/
+		});
 		await headline.waitFor();
 		expect(await violations(page)).toEqual([]);
 		const followUp = page.getByRole('link', { name: 'Make the follow-up set' });
@@ -146,7 +148,7 @@ describe('an instructor', () => {
 		await page.getByLabel('Show').selectOption('B25');
 		const sheet = page.getByRole('article');
 		await expect.poll(() => sheet.count()).toBe(1);
-		expect(await sheet.textContent()).toContain('Only one end margin taken off');
+		expect(await sheet.textContent()).toContain('The end margins were not taken off');
 		expect(await violations(page)).toEqual([]);
 	});
 
@@ -197,7 +199,7 @@ describe('an instructor', () => {
 		await drop(page, many as Dropped[]);
 		await page.getByText('Called off.').waitFor();
 		const one = { ...(await handInOf(open, 'B01')), device: '0123456789' };
-		const other = { ...(await handInOf(open, 'B01', oneMargin)), device: 'ABCDEFGHJK' };
+		const other = { ...(await handInOf(open, 'B01', noMargin)), device: 'ABCDEFGHJK' };
 		await drop(page, [
 			{ name: 'one.json', text: writeHandInFile(one) },
 			{ name: 'other.json', text: writeHandInFile(other) }

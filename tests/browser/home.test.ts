@@ -71,13 +71,19 @@ test('a newcomer on a phone has answered with one number and three presses, and 
 	await expect.poll(async () => (await logged(page, 'attempt')).length).toBe(2);
 	const [first] = await logged(page, 'attempt');
 	expect(first).toMatchObject({
-		task: 'RL1-0021-6Y',
+		task: 'RL1-0043-74',
 		typed: { needed: '.2525', length: '1/4 in' }
 	});
 
+	// On to the tasks of the day, not to the settings of the plan.
+	await page.getByRole('button', { name: 'Go on' }).click();
+	await page.locator('[data-answer], [data-answer-choice], .sheet').first().waitFor();
+	await page.getByText(/^1 of \d+$/).waitFor();
+	expect(new URL(page.url()).pathname).toBe('/practice/');
+
 	// From now on this device knows somebody: today's work comes first.
-	await page.reload();
-	await page.getByRole('heading', { name: /^Today: \d+ tasks/ }).waitFor();
+	await page.goto('/');
+	await page.getByRole('heading', { name: /^Left today: \d+ tasks/ }).waitFor();
 	expect(await page.getByRole('heading', { name: 'How long' }).count()).toBe(0);
 	expect(await overTheEdge(page)).toBeLessThanOrEqual(0);
 });

@@ -1,9 +1,15 @@
+import type { Locator } from 'playwright-core';
 import { expect } from 'vitest';
 import { test } from './site-test.ts';
 
 /** Pages of a PDF. */
 function pagesIn(pdf: Buffer): number {
 	return pdf.toString('latin1').match(/\/Type \/Page\b/g)?.length ?? 0;
+}
+
+async function bottomOf(place: Locator): Promise<number> {
+	const box = await place.boundingBox();
+	return box ? box.y + box.height : Infinity;
 }
 
 test('a lesson moves under the hand, shows its slips, and leaves the last step to its reader', async ({
@@ -25,7 +31,7 @@ test('a lesson moves under the hand, shows its slips, and leaves the last step t
 	}
 
 	// A slip works the wrong number and shows the metal beside the right one.
-	await page.getByRole('switch', { name: /^T left out/ }).click();
+	await page.getByRole('switch', { name: /^Only half of T/ }).click();
 	await page.getByText(/^Wrong[.] Setback/).waitFor();
 	expect(await page.locator('.pair svg').count()).toBe(2);
 
@@ -46,6 +52,15 @@ test('a lesson moves under the hand, shows its slips, and leaves the last step t
 		await value('Inside bend radius'),
 		await value('Thickness')
 	];
+	// A wrong number bends the part, in view, and says by how much it comes out long.
+	await page.getByRole('textbox', { name: 'Setback' }).fill('.01');
+	await page.getByRole('textbox', { name: 'Setback' }).press('Enter');
+	await page
+		.locator('.now')
+		.getByText(/each leg comes out .* too long/)
+		.waitFor();
+	const bent = page.locator('.now .metal svg').first();
+	await expect.poll(async () => bottomOf(bent)).toBeLessThanOrEqual(740);
 	await page.getByRole('textbox', { name: 'Setback' }).fill(`${K} * (${R} + ${T})`);
 	await page.getByRole('textbox', { name: 'Setback' }).press('Enter');
 	await page.locator('.now').getByText('ACCEPT').waitFor();

@@ -3,7 +3,7 @@ import { taskFromNumber } from '../../src/lib/engine/tasks/task.ts';
 import { rightAnswers } from './keyboard.ts';
 
 /** What a tab holds once all that it can let go is gone. */
-interface Held {
+export interface Held {
 	/** Bytes of the script's values, without the machine code that the browser makes of it as it runs. */
 	readonly values: number;
 	/** Nodes in memory, in the page or not. */

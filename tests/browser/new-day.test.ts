@@ -53,9 +53,9 @@ const pages: readonly (readonly [path: string, ...says: (readonly string[])[]])[
 	],
 	[
 		'/plan/',
-		['14 days to the exam, 25', 'Today: 1 task left.', 'last yesterday'],
-		['13 days to the exam, 25', 'Start today’s tasks', 'last on Wednesday'],
-		['7 days to the exam, 25', 'Start today’s tasks', 'last on 25 Nov']
+		['14 days to the exam, 25', 'Today: 1 task left.', 'Comes up on Saturday.'],
+		['13 days to the exam, 25', 'Start today’s tasks', 'Comes up tomorrow.'],
+		['7 days to the exam, 25', 'Start today’s tasks', 'Made on 23 Nov.']
 	],
 	[
 		'/progress/',
@@ -65,15 +65,15 @@ const pages: readonly (readonly [path: string, ...says: (readonly string[])[]])[
 	],
 	[
 		'/practice/',
-		['in rivet diameters” yesterday.', '2 of 8', 'Today’s tasks'],
-		['in rivet diameters” on Wednesday.', '2 of 8', 'Tasks of 26 Nov'],
-		['in rivet diameters” on 25 Nov.', '2 of 8', 'Tasks of 26 Nov']
+		['You missed “Width of the shop head” yesterday.', '2 of 8', 'Today’s tasks'],
+		['You missed “Width of the shop head” on Wednesday.', '2 of 8', 'Tasks of 26 Nov'],
+		['You missed “Width of the shop head” on 25 Nov.', '2 of 8', 'Tasks of 26 Nov']
 	],
 	[
 		'/practice/done/',
-		['Run done: 7 tasks, 21 minutes', 'Yesterday it was 4 of 8', 'tomorrow · '],
-		['Run done: 7 tasks, 21 minutes', 'Wednesday it was 4 of 8', 'today · '],
-		['Run done: 7 tasks, 21 minutes', '25 Nov it was 4 of 8', 'today · ']
+		['So far: 7 tasks, 20 minutes', 'Yesterday it was 6 of 8', 'tomorrow · '],
+		['So far: 7 tasks, 20 minutes', 'Wednesday it was 6 of 8', 'today · '],
+		['So far: 7 tasks, 20 minutes', '25 Nov it was 6 of 8', 'today · ']
 	]
 ];
 

@@ -13,17 +13,17 @@ test('after one visit the app opens and works without a network', async ({ openP
 	await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
 	await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
 	await page.context().setOffline(true);
-	await page.goto('/practice/?task=RL1-0001-6D');
-	expect((await openTask(page)).number).toBe('RL1-0001-6D');
+	await page.goto('/practice/?task=RL1-014T-7R');
+	expect((await openTask(page)).number).toBe('RL1-014T-7R');
 	expect(await sourcesOfScripts(page)).toEqual(['cache']);
 	// Arithmetic loads its reader from the device too.
 	await page.locator('[data-answer="length"]').fill('1/8+1/16+1/8');
 	await page.getByText('5/16 in').first().waitFor();
 	await page.getByRole('button', { name: 'Charts' }).click();
 	await page.getByRole('dialog').getByRole('grid').waitFor();
-	await page.goto('/practice?task=RL1-0001-6D');
+	await page.goto('/practice?task=RL1-014T-7R');
 	expect(new URL(page.url()).pathname).toBe('/practice/');
-	expect((await openTask(page)).number).toBe('RL1-0001-6D');
+	expect((await openTask(page)).number).toBe('RL1-014T-7R');
 	await page.goto('/rules/');
 	await page.getByRole('heading', { name: 'Rules and sources' }).waitFor();
 	expect(faults).toEqual([]);

@@ -47,7 +47,7 @@ async function readWorked(page: Page): Promise<void> {
 	await page.keyboard.press('Enter');
 	await page.waitForURL((url) => url.searchParams.get('task') !== number);
 	const above = page.locator('.topic');
-	await expect.poll(() => above.textContent()).not.toContain('worked for you');
+	await expect.poll(() => above.textContent()).not.toContain('Worked for you');
 	if ((await above.textContent())?.includes('step by step')) {
 		await page.getByRole('button', { name: 'Back to the whole task' }).click();
 	}
@@ -62,7 +62,7 @@ test('a topic that somebody chose begins with its lesson and a worked task, and 
 	await page.getByRole('button', { name: 'Start ten tasks' }).click();
 	const worked = await openTask(page);
 	await page.getByText('New here: read this').waitFor();
-	await page.locator('.topic', { hasText: 'worked for you' }).waitFor();
+	await page.locator('.topic', { hasText: 'Worked for you' }).waitFor();
 	await page.getByText('Worked, then 1 of 10').waitFor();
 	await page.getByRole('button', { name: 'Why now' }).click();
 	await page.getByText('is new. First one is worked for you.').first().waitFor();
@@ -121,10 +121,10 @@ test.for([
 		await field.press('Enter');
 		await page.getByText('One character of that task number is off').waitFor();
 		expect(await field.inputValue()).toBe('rl1 0004 1c');
-		await field.fill('rl1 ooo1 6d');
+		await field.fill('rl1 o14t 7r');
 		await field.press('Enter');
-		await page.waitForURL('**/practice/?task=RL1-0001-6D');
-		expect((await openTask(page)).number).toBe('RL1-0001-6D');
+		await page.waitForURL('**/practice/?task=RL1-014T-7R');
+		expect((await openTask(page)).number).toBe('RL1-014T-7R');
 	}
 );
 
@@ -157,7 +157,7 @@ test('a step can be shown before answering, and the answer is then helped', asyn
 	openPage
 }) => {
 	const page = await openPage();
-	await page.goto('/practice/?task=RL1-0001-6D');
+	await page.goto('/practice/?task=RL1-014T-7R');
 	const task = await openTask(page);
 	await page.getByRole('button', { name: 'Step by step' }).click();
 	await page.getByRole('button', { name: 'Show this step' }).click();
@@ -182,7 +182,7 @@ test('a task is talked through: each step has its verdict before the next is ask
 	openPage
 }) => {
 	const page = await openPage();
-	await page.goto('/practice/?task=RL1-0001-6D');
+	await page.goto('/practice/?task=RL1-014T-7R');
 	const { right } = await openTask(page);
 	await page.getByRole('button', { name: 'Step by step' }).click();
 	for (const key of ['grip', 'shank', 'needed', 'length']) {
@@ -207,7 +207,7 @@ test('a verdict is that of an earlier entry as soon as the entry is changed', as
 	openPage
 }) => {
 	const page = await openPage();
-	await page.goto('/practice/?task=RL1-0001-6D');
+	await page.goto('/practice/?task=RL1-014T-7R');
 	await openTask(page);
 	const field = page.locator('[data-answer="length"]');
 	await page.locator('[data-answer="needed"]').fill('.19');
@@ -222,7 +222,7 @@ test('over a phone’s keyboard stand drawing, field, verdict and the keys that 
 	openPage
 }) => {
 	const page = await openPage({ viewport: { width: 360, height: 380 }, hasTouch: true });
-	await page.goto('/practice/?task=RL3-00C9-6N');
+	await page.goto('/practice/?task=RL3-03Q9-79');
 	const task = await openTask(page);
 	await page.locator('[data-answer="grip"]').focus();
 	await page.getByRole('button', { name: '.', exact: true }).click();
@@ -245,7 +245,7 @@ test('over a phone’s keyboard stand drawing, field, verdict and the keys that 
 	}
 });
 
-test.for(['RL1-0001-6D', 'RL3-00C9-6N', 'BW1-03MP-4V'])(
+test.for(['RL1-014T-7R', 'RL3-03Q9-79', 'BW1-03MP-4V'])(
 	'on a phone the verdict and what comes next are both in view: %s',
 	async (number, { openPage }) => {
 		const page = await openPage({ viewport: { width: 360, height: 740 }, hasTouch: true });
@@ -262,7 +262,7 @@ test.for(['RL1-0001-6D', 'RL3-00C9-6N', 'BW1-03MP-4V'])(
 
 test('scratch arithmetic stays with its task', async ({ openPage }) => {
 	const page = await openPage();
-	await page.goto('/practice/?task=RL1-0001-6D');
+	await page.goto('/practice/?task=RL1-014T-7R');
 	await openTask(page);
 	await page.getByLabel('Scratch').fill('1.5 * 5/32');
 	await page.keyboard.press('Enter');
@@ -273,7 +273,7 @@ test('scratch arithmetic stays with its task', async ({ openPage }) => {
 
 test('a number with two readings is asked about, and costs nothing', async ({ openPage }) => {
 	const page = await openPage();
-	await page.goto('/practice/?task=RL1-0001-6D');
+	await page.goto('/practice/?task=RL1-014T-7R');
 	await openTask(page);
 	const field = page.locator('[data-answer="length"]');
 	await page.locator('[data-answer="needed"]').fill('.3');

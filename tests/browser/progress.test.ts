@@ -40,12 +40,12 @@ function rowsOf(page: Page, heading: string): Promise<string[][]> {
 		);
 }
 
-test('before the first task it points to the tasks of today', async ({ openPage }) => {
+test('before the first task it points to one', async ({ openPage }) => {
 	const page = await openPage();
 	await page.goto('/progress/');
 	await page.getByText('Do a few tasks').waitFor();
-	await page.getByRole('link', { name: 'See today’s tasks' }).click();
-	await page.getByRole('button', { name: 'Start today’s tasks' }).waitFor();
+	await page.getByRole('link', { name: 'To your first task' }).click();
+	await page.getByRole('heading', { name: 'How long must this rivet be?' }).waitFor();
 });
 
 test('a task just missed is there, and so is what it was', async ({ openPage }) => {
@@ -96,14 +96,16 @@ test('recall is what the log comes to, in words, in the drawing and in the table
 	expect(rows[0]?.[0]).toBe('today');
 });
 
-test('runs are listed newest first, thirty at a time', async ({ openPage }) => {
+test('runs are listed newest first, twelve at a time', async ({ openPage }) => {
 	const page = await openPage({ time });
 	await openProgress(page, log);
 	const rows = await rowsOf(page, 'Your runs');
-	expect(rows.length).toBe(30);
+	expect(rows.length).toBe(12);
 	expect(rows[0]?.[0]).toContain('Thu 19 Mar');
-	await page.getByRole('button', { name: 'Show older runs' }).click();
-	await expect.poll(async () => (await rowsOf(page, 'Your runs')).length).toBe(40);
+	for (const length of [24, 36, 40]) {
+		await page.getByRole('button', { name: 'Show older runs' }).click();
+		await expect.poll(async () => (await rowsOf(page, 'Your runs')).length).toBe(length);
+	}
 	expect(await page.getByRole('button', { name: 'Show older runs' }).count()).toBe(0);
 	const all = await rowsOf(page, 'Your runs');
 	for (const [, tasks, right, helped, missed] of all) {

@@ -62,7 +62,7 @@ async function compose(page: Page): Promise<string> {
 	await page.getByText('12 tasks, ').waitFor();
 	await page.getByRole('link', { name: 'Hand out or edit a copy' }).click();
 	await page.getByRole('button', { name: 'Saved', exact: true }).waitFor();
-	await page.getByRole('button', { name: 'Show the QR code' }).click();
+	await page.getByRole('button', { name: 'Show it on the board' }).first().click();
 	await page.getByRole('heading', { level: 2, name: 'Section B, week 6' }).waitFor();
 	await page.keyboard.press('Escape');
 	expect(await page.getByLabel('Link to this set').inputValue()).toBe(link);

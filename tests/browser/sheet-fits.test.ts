@@ -8,7 +8,7 @@ test('three slips to choose among leave the metal’s answer in view', async ({ 
 	for (const { id, visitor } of looks) {
 		if (id === 'phone') continue;
 		const page = await openPage(visitor);
-		for (const number of ['BR1-0007-4H', 'PN2-0007-4R']) {
+		for (const number of ['BR1-000X-5T', 'PN2-0007-4R']) {
 			const { after } = await measured(page, await taskFromNumber(number));
 			expect(after, `${number}, ${id}`).toEqual([]);
 			expect(await page.locator('.offers button').count(), number).toBe(3);
@@ -25,10 +25,66 @@ test('a task that cannot be opened is told in the frame of a sheet', async ({ op
 
 test('colours of one’s own keep the line between words and drawing', async ({ openPage }) => {
 	const page = await openPage();
-	await page.goto('/practice/?task=BR1-0007-4H');
+	await page.goto('/practice/?task=BR1-000X-5T');
 	await page.emulateMedia({ forcedColors: 'active' });
 	const wide = await page
 		.locator('.face.full')
 		.evaluate((face) => parseFloat(getComputedStyle(face, '::before').borderLeftWidth));
 	expect(wide).toBeGreaterThan(0);
+});
+
+test('four wrong answers leave the metal in view: two are told, the others named', async ({
+	openPage
+}) => {
+	const page = await openPage({ viewport: { width: 1280, height: 800 } });
+	await page.goto('/practice/?task=SC3-0007-34');
+	const fields = page.locator('[data-answer]');
+	await fields.first().waitFor();
+	for (const field of await fields.all()) await field.fill('0.777');
+	await page.locator('[data-answer-choice] input').last().focus();
+	await page.keyboard.press('Space');
+	await page.keyboard.press('Enter');
+	await page.getByText('Not right yet: Minimum height, Maximum height.').waitFor();
+	const caption = page.locator('.metal figcaption').first();
+	await caption.waitFor();
+	const foot = await page.locator('.foot').boundingBox();
+	const box = await caption.boundingBox();
+	expect((box?.y ?? Infinity) + (box?.height ?? 0)).toBeLessThanOrEqual(foot?.y ?? 0);
+	const drawn = await page.locator('.metal svg').first().boundingBox();
+	expect(drawn?.height).toBeGreaterThan(40);
+});
+
+const phone = { viewport: { width: 360, height: 740 } };
+
+test('on a phone a verdict on two answers stands in whole lines under its stamp', async ({
+	openPage
+}) => {
+	const page = await openPage(phone);
+	await page.goto('/practice/?task=RL1-3G8J-7X');
+	const fields = page.locator('[data-answer]');
+	await fields.first().waitFor();
+	for (const field of await fields.all()) await field.fill('97.7');
+	await page.keyboard.press('Enter');
+	const told = page.locator('.lines .line p').first();
+	await page.locator('.offers button').first().waitFor();
+	const words = await told.locator('span').boundingBox();
+	const stamp = await page.locator('.stamp').boundingBox();
+	expect(words?.width).toBeGreaterThan(280);
+	expect(words?.y).toBeGreaterThan((stamp?.y ?? Infinity) + (stamp?.height ?? 0) - 8);
+});
+
+test('on a phone the open step keeps its place when it is checked', async ({ openPage }) => {
+	const page = await openPage(phone);
+	await page.goto('/practice/?task=LR3-002D-60');
+	await page.locator('[data-answer]').first().waitFor();
+	await page.getByRole('button', { name: 'Step by step' }).click();
+	const open = page.locator('li.open');
+	await open.waitFor();
+	const place = () =>
+		open.evaluate((step) => Math.round(step.getBoundingClientRect().top + window.scrollY));
+	const before = await place();
+	await open.locator('[data-answer]').fill('0.777');
+	await page.keyboard.press('Enter');
+	await open.getByText('That is not it.').waitFor();
+	expect(await place()).toBe(before);
 });

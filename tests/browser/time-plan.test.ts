@@ -14,7 +14,7 @@ test('a panel to hand in on Monday: what to do today, what is short, one questio
 	await page.goto('/panel/');
 	await page.getByRole('link', { name: 'Time plan' }).click();
 	const title = page.getByRole('heading', { level: 1 });
-	await expect.poll(() => title.innerText()).toBe('Side panel: 5 h 30 of work');
+	await expect.poll(() => title.innerText()).toBe('Side panel: 5\u00a0h\u00a030 of work');
 	await page.getByLabel('Hand in on').fill('2026-11-30');
 	await page.getByRole('button', { name: 'Add a time at the bench' }).click();
 	await page.getByRole('button', { name: 'Add the next day' }).click();

@@ -1,3 +1,5 @@
+import { capital } from '$lib/engine/quantity/capital.ts';
+
 const words = [
 	...['no', 'one', 'two', 'three', 'four', 'five', 'six'],
 	...['seven', 'eight', 'nine', 'ten', 'eleven', 'twelve']
@@ -10,8 +12,7 @@ export function inWords(count: number): string {
 
 /** The same at the start of a sentence. */
 export function firstInWords(count: number): string {
-	const word = inWords(count);
-	return word.charAt(0).toUpperCase() + word.slice(1);
+	return capital(inWords(count));
 }
 
 /** How many tasks were right at the first answer, at the start of a sentence. */

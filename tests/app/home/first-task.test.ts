@@ -83,3 +83,16 @@ test.each([
 	expect(answer?.why).toContain(why);
 	expect(answer?.driven?.right).toBe(taken === '5/16');
 });
+
+test('a slip that leads to both numbers is told once, and both fields are marked', async () => {
+	const answer = await answered('.19', '3/16');
+	expect(answer?.why).toBe('Length needed: Only the 1.5D for the shop head: the grip is left out.');
+	expect(answer?.wrong).toEqual({ needed: true, taken: true });
+});
+
+test('a good rivet beside a wrong length is not praised under a Rework', async () => {
+	const answer = await answered('.065', '5/16');
+	expect(answer?.verdict).toBe('rework');
+	expect(answer?.head).toBe('The rivet will do. The length needed is not right.');
+	expect(answer?.wrong).toEqual({ needed: true, taken: false });
+});

@@ -60,7 +60,7 @@ describe('what to look at first', () => {
 			missedDay: day - 2,
 			slip: { times: 2, day: day - 2 }
 		});
-		expect(first?.slip?.says).toContain('read K for the bend angle, from flat');
+		expect(first?.slip?.says).toContain('K is read for the bend angle, from flat');
 		expect(first?.nextDay).toBe(forecast.missed[0]?.nextDay);
 		expect(second).toMatchObject({ label: 'Setback', slip: null, missedDay: null });
 	});

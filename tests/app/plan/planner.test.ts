@@ -36,6 +36,11 @@ function runFor(known: Known, seed = 1): Run {
 
 const newcomer: Known = { learning: emptyLearning(), settings: firstSettings(start), day: monday };
 
+test('with time enough, every step gets its turn', () => {
+	const settings = { ...firstSettings(start), exam: isoOf(monday + 30), minutes: 240 };
+	expect(planner.forecast({ ...newcomer, settings }).unreached).toEqual([]);
+});
+
 describe('a run from the plan', () => {
 	test('has a task for every planned item, in order', () => {
 		const known = knownAfter(6);
@@ -166,7 +171,7 @@ describe('fresh numbers', () => {
 	});
 });
 
-const opened: RunTask = { number: 'RL1-0001-6D', standing: 'open' };
+const opened: RunTask = { number: 'RL1-014T-7R', standing: 'open' };
 
 const knowns = [0, 1, 4, 9].flatMap((days) => [1, 2, 3].map((seed) => knownAfter(days, seed)));
 

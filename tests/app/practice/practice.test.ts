@@ -81,18 +81,19 @@ function taskOf({ work }: Practice) {
 	return work.task;
 }
 
-/** A task and an answer that several slips lead to. */
-async function answerOfTwo(): Promise<{ number: string; count: number }> {
-	const card = cardByCode('LR');
+/** A task that asks for one number, and an answer that several slips lead to. */
+async function answerOfTwo(): Promise<{ number: string; key: string; text: string }> {
+	const card = cardByCode('BR');
 	const family = card && (await loadFamily(card));
+	const key = 'radius';
 	for (let seed = 0; family && seed < 200; seed++) {
 		const task = drawTask(family, 1, seed);
 		for (const values of task.slips.values()) {
-			const count = Number(values.count);
-			const entry = { value: exactly(count), grain: 0 };
-			const verdict = mark(task, { count: entry }).count;
+			const text = Number(values[key]).toFixed(3);
+			const entry = { value: exactly(Number(text)), grain: 5e-4 };
+			const verdict = mark(task, { [key]: entry })[key];
 			if (verdict?.kind === 'rework' && verdict.cause.kind === 'either' && !verdict.cause.causes)
-				return { number: task.number, count };
+				return { number: task.number, key, text };
 		}
 	}
 	throw new Error('every answer has one cause');
@@ -334,7 +335,7 @@ describe('an answer', () => {
 		expect(recorded[1]?.skills.map(({ result }) => result)).toEqual(
 			recorded[0]?.skills.filter(({ result }) => result === 'wrong').map(() => 'helped')
 		);
-		await practice.openNumber('RL1-0001-6D');
+		await practice.openNumber('RL1-014T-7R');
 		practice.work?.openStep();
 		await answerRight(practice);
 		expect(practice.task?.standing).toBe('helped');
@@ -342,22 +343,22 @@ describe('an answer', () => {
 
 	test('that two slips lead to is settled by what the person says, and kept', async () => {
 		const practice = await freeRun();
-		const { number, count } = await answerOfTwo();
+		const { number, key, text } = await answerOfTwo();
 		await practice.openNumber(number);
-		await answer(practice, { count: `${count}` });
-		const verdict = practice.work?.last?.verdicts.count;
+		await answer(practice, { [key]: text });
+		const verdict = practice.work?.last?.verdicts[key];
 		const [, cause] = verdict?.kind === 'rework' ? choicesIn(verdict.cause) : [];
 		if (cause?.kind !== 'slip') throw new Error('nothing to choose from');
-		const check = practice.work && chosenCheck(practice.work, 'count', cause);
+		const check = practice.work && chosenCheck(practice.work, key, cause);
 		if (!check) throw new Error('not checked');
 		await practice.chosen(check, cause);
-		expect(practice.work?.last?.verdicts.count).toEqual({ kind: 'rework', cause });
+		expect(practice.work?.last?.verdicts[key]).toEqual({ kind: 'rework', cause });
 		const task = taskOf(practice);
 		const slip = task.method.slips[cause.slips[0] ?? ''];
 		const skill = task.method.steps[slip?.step ?? '']?.skill;
 		expect(recorded).toHaveLength(2);
 		expect(recorded[1]).toMatchObject({
-			verdicts: { count: { kind: 'rework', cause: 'slip', slips: cause.slips } },
+			verdicts: { [key]: { kind: 'rework', cause: 'slip', slips: cause.slips } },
 			told: [{ skill, slip: slip?.id }]
 		});
 		// What the first check charged is not charged again.
@@ -368,12 +369,12 @@ describe('an answer', () => {
 		const again = new Practice();
 		await again.load();
 		await again.go(again.run?.at ?? 0);
-		expect(again.work?.last?.verdicts.count).toEqual({ kind: 'rework', cause });
+		expect(again.work?.last?.verdicts[key]).toEqual({ kind: 'rework', cause });
 	});
 
 	test('step by step shows each step once', async () => {
 		const practice = await freeRun();
-		await practice.openNumber('RL1-0001-6D');
+		await practice.openNumber('RL1-014T-7R');
 		if (practice.work) practice.work.byStep = true;
 		const task = taskOf(practice);
 		const all = rightAnswers({ ...task, drawn: { ...task.drawn, asked: ['grip', 'shank'] } });
@@ -460,7 +461,7 @@ describe('a miss', () => {
 
 	test('does not come back step by step, where it was put right on the way', async () => {
 		const practice = await freeRun();
-		await practice.openNumber('RL1-0001-6D');
+		await practice.openNumber('RL1-014T-7R');
 		const length = practice.run?.tasks.length ?? 0;
 		if (practice.work) practice.work.byStep = true;
 		await answer(practice, { grip: '97.7' });
@@ -514,9 +515,9 @@ describe('a miss', () => {
 describe('a task number', () => {
 	test('opens its task next in the run', async () => {
 		const practice = await freeRun();
-		expect(await practice.openNumber('rl1 0001 6d')).toBe(true);
+		expect(await practice.openNumber('rl1 014t 7r')).toBe(true);
 		expect(practice.run?.at).toBe(1);
-		expect(practice.number).toBe('RL1-0001-6D');
+		expect(practice.number).toBe('RL1-014T-7R');
 	});
 
 	test('that is wrong says why and changes nothing', async () => {
@@ -530,7 +531,7 @@ describe('a task number', () => {
 
 	test('with no run begun starts one of its topic', async () => {
 		const practice = new Practice();
-		await practice.openNumber('RL1-0001-6D');
+		await practice.openNumber('RL1-014T-7R');
 		expect(practice.run).toMatchObject({ topic: 'rivets', level: 1, at: 0 });
 		await practice.next();
 		expect(readTaskNumber(practice.number ?? '').level).toBe(1);

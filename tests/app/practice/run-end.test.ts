@@ -15,12 +15,12 @@ const learner = new SimulatedLearner(planner, settings, belowFrom(1));
 
 /** An attempt at a task of the rivet length in a run, one sheet left out of the grip. */
 function slipped(runId: string) {
-	const attempt = attemptOn(learner.draw('RL1-0001-6D'), false, day);
+	const attempt = attemptOn(learner.draw('RL1-014T-7R'), false, day);
 	return { ...attempt, runId, skills: [{ skill, result: 'wrong' as const, slip: 'oneLayer' }] };
 }
 
 const skill = 'piece/grip';
-const task: RunTask = { number: 'RL1-0001-6D', standing: 'wrong', charged: [skill] };
+const task: RunTask = { number: 'RL1-014T-7R', standing: 'wrong', charged: [skill] };
 const run: Run = { id: 'second', topic: 'mixed', level: 1, at: 0, day, budget: 0, tasks: [task] };
 
 function endAfter(...runIds: string[]) {
@@ -39,4 +39,15 @@ test('the end of a run counts its own slips, and not those of another run that d
 
 test('the next day with tasks is no more today once its work is done', () => {
 	expect(endAfter('second').next?.day).toBe(day + 1);
+});
+
+test('the end of a run says what the next day is for: what was missed comes back', () => {
+	const { goal, rows } = endAfter('second');
+	expect(rows[0]?.returns).toBe(day + 1);
+	expect(goal?.head).toMatch(/^Tomorrow: \d+ tasks?, about \d+ minutes?[.]$/);
+	expect(goal?.says).toBe('Length from the stack comes back, missed this time.');
+});
+
+test('what was right at first is counted once, unless there is a sitting to hold it against', () => {
+	expect(endAfter('second').facts.map(({ says }) => says)).not.toContain('right at first.');
 });

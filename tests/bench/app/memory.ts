@@ -1,4 +1,5 @@
 import type { Page } from 'playwright-core';
+import { openWhole } from '../../browser/keyboard.ts';
 import { fillIn, goOn } from './answering.ts';
 import { report } from './report.ts';
 import type { Site } from './site.ts';
@@ -22,6 +23,7 @@ export async function memory(site: Site): Promise<void> {
 			const what = `after ${done - warmUp} tasks (${nodes} nodes)`;
 			figures.push({ what, value: megabytes, unit: 'MB' });
 		}
+		await openWhole(page);
 		await fillIn(page, done % 2 === 0);
 		await page.keyboard.press('Enter');
 		await page.locator('.stamp').waitFor();

@@ -1,7 +1,7 @@
 import type { BrowserContext } from 'playwright-core';
 import { fillDevice } from './long-log.ts';
 import { median, report } from './report.ts';
-import { answerable, planShown, type Site, untilPainted } from './site.ts';
+import { answerable, planShown, type Site, untilPainted, welcome } from './site.ts';
 
 const attempts = 50_000;
 const rounds = 9;
@@ -11,8 +11,9 @@ export async function startUp(site: Site, script: string): Promise<void> {
 	const [empty, full] = [await site.newDevice(), await site.newDevice()];
 	const first = await fillDevice(full, script, attempts);
 	const starts = [
-		{ what: 'first task answerable', path: '/practice/?task=RL1-0001-6D', until: answerable },
-		{ what: 'plan for today shown', path: '/', until: planShown }
+		{ what: 'first task answerable', path: '/practice/?task=RL1-014T-7R', until: answerable },
+		// Without a history the first page asks a newcomer its question.
+		{ what: 'first page shown', path: '/', until: `${planShown}, ${welcome}` }
 	];
 	const figures = [];
 	for (const { what, path, until } of starts) {

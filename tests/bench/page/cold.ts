@@ -7,7 +7,7 @@ const rounds = 9;
 
 const paths = [
 	'/',
-	'/practice/?task=RL1-0001-6D',
+	'/practice/?task=RL1-014T-7R',
 	'/plan/',
 	'/lessons/',
 	'/sets/',

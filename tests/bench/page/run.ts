@@ -2,7 +2,8 @@ import type { Page } from 'playwright-core';
 import { fillIn, goOn } from '../app/answering.ts';
 import { fillDevice } from '../app/long-log.ts';
 import { type Figure, quantile, report } from '../app/report.ts';
-import { answerable, type Site, slowed, watchEnter } from '../app/site.ts';
+import { answerable, openSite, type Site, slowed, watchEnter } from '../app/site.ts';
+import { withBarePage } from '../../../src/scripts/size.js';
 import { slowProcessor } from '../../browser/slow-device.ts';
 
 const answers = 69;
@@ -31,11 +32,13 @@ export async function run(site: Site, script: string): Promise<void> {
 		await goOn(page, () => page.keyboard.press('Enter'));
 		tasks.push(await next());
 	}
+	const bare = await withBarePage(bareTimes);
 	const blocks = await page.evaluate(() => (window as Blocked).blocks ?? []);
 	report(
 		`A run, ${slowed}`,
 		`From Enter to the painted stamp, sentence or task, with 5,000 attempts in the log; ${answers} answers, every other one wrong. Tasks of the main thread that Chromium calls long are those over 50 ms.`,
 		[
+			...timesOf('a bare SvelteKit page, Enter to a changed word', bare),
 			...timesOf('Enter to verdict', verdicts, 50, 100),
 			...timesOf('Enter to its sentence', sentences),
 			...timesOf('next task', tasks, 100),
@@ -44,6 +47,24 @@ export async function run(site: Site, script: string): Promise<void> {
 		]
 	);
 	await device.close();
+}
+
+/** From Enter to one changed word of a page that does nothing else. */
+async function bareTimes(folder: string): Promise<number[]> {
+	const site = await openSite(folder);
+	const device = await site.blankDevice();
+	const page = await device.newPage();
+	await page.goto('/enter.html');
+	await page.locator('[data-ready="true"]').focus();
+	await slowProcessor(page);
+	const times: number[] = [];
+	for (let n = 0; n < answers; n++) {
+		const changed = await watchEnter(page, '[role="status"]');
+		await page.keyboard.press('Enter');
+		times.push(await changed());
+	}
+	await site.close();
+	return times;
 }
 
 function timesOf(

@@ -4,6 +4,9 @@ import type { Level } from '../../../src/lib/engine/families/level.ts';
 
 const tasksEach = 50;
 
+/** The method that a draw may hold shows in what is asked and right; the slips it is held to, in what is drawn. */
+const notTheTask = new Set(['method', 'cautions', 'chief', 'apart']);
+
 /**
  * Fingerprint of the first fifty tasks of a family at a level: what is told, given and asked, and
  * every right value to ten digits. Cautions stand beside a task and are mended without another one.
@@ -14,8 +17,7 @@ export async function fingerprint(family: Family, level: Level): Promise<string>
 		return { number, drawn, right };
 	});
 	const text = JSON.stringify(tasks, (key, value: unknown) =>
-		// A draw may hold the method it is worked by: its steps show in what is asked and right.
-		key === 'method' || key === 'cautions'
+		notTheTask.has(key)
 			? undefined
 			: typeof value === 'number'
 				? Number(value.toPrecision(10))

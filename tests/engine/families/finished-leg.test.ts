@@ -37,3 +37,9 @@ test('nearly every task tells the allowance taken for the setback', () => {
 	});
 	expect(told.length / tasks.length).toBeGreaterThan(0.8);
 });
+
+test('where the bend is not square, K taken times R alone is never right', () => {
+	for (const task of tasks.filter(({ id }) => id.level > 1)) {
+		expect(task.slips.has('brackets'), task.number).toBe(true);
+	}
+});

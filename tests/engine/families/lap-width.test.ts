@@ -85,3 +85,11 @@ test('rows are drawn as far apart as they were put, to the scale of the right la
 test('an edge distance by itself is not drawn', () => {
 	expect(outcomeOf(task, 'edge', edge)).toBeNull();
 });
+
+test('rows and laps come out on 64ths, as a shop lays them out', () => {
+	for (const { drawn, right } of allTasks(lapWidthTasks)) {
+		expect(Number.isInteger(Number(drawn.given.pitch) * 16)).toBe(true);
+		for (const key of ['edge', 'rowsApart', 'width'])
+			expect(Number(right[key]) * 64).toBeCloseTo(Math.round(Number(right[key]) * 64), 9);
+	}
+});

@@ -49,7 +49,20 @@ export function sizeOf({ drawing }: Outcome): { width: number; height: number } 
  * it. None when the value is right or no slip explains it.
  */
 export function slipsNamed(task: Task, key: string, value: number): readonly string[] {
-	const verdict = mark(task, { [key]: { value: exactly(value), grain: 5e-7 } })[key];
+	return slipsOf(task, { [key]: value }, key);
+}
+
+/** The same for one of several values typed. */
+export function slipsOf(
+	task: Task,
+	typed: Readonly<Record<string, number>>,
+	key: string
+): readonly string[] {
+	const entries = Object.entries(typed).map(([at, value]) => [
+		at,
+		{ value: exactly(value), grain: 5e-7 }
+	]);
+	const verdict = mark(task, Object.fromEntries(entries))[key];
 	if (verdict?.kind !== 'rework') return [];
 	const { cause } = verdict;
 	return cause.kind === 'slip' || cause.kind === 'either' ? cause.slips : [];

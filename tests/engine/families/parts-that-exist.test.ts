@@ -68,6 +68,7 @@ describe('every fact can be broken', () => {
 		'sheet.soft': { story: 'A wing skin.', alloy: '3003-H14' },
 		'sheet.heavy': { story: 'The two halves of a cowl lap.', alloy: '7075-T6' },
 		'sheet.annealed': { story: 'A clip is bent.', alloy: '2024-O', heatTreated: false },
+		'hole.pilot': { story: 'The drill wanders in thick plate.', inTwo: [3 / 32, 0.0995] },
 		'hole.in-two': { story: 'A hole is drilled and reamed.', inTwo: [5 / 64, 0.0785] },
 		'rivet.firewall': { story: 'A stiffener goes onto a firewall panel.', letters: 'AD' },
 		'bend.brake': { story: '', bend: 150 },

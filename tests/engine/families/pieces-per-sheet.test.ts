@@ -2,7 +2,15 @@ import { expect, test } from 'vitest';
 import { drawTask, type Task } from '../../../src/lib/engine/tasks/task.ts';
 import { stockSheets } from '../../../src/lib/engine/trade/stock.ts';
 import { howMany } from './how-many.ts';
-import { allTasks, givenAt, manyTasks, outcomeOf, sizeOf, slipsNamed } from './many-tasks.ts';
+import {
+	allTasks,
+	givenAt,
+	manyTasks,
+	outcomeOf,
+	sizeOf,
+	slipsNamed,
+	slipsOf
+} from './many-tasks.ts';
 import { familyOf } from './family-of.ts';
 
 const piecesPerSheetTasks = await familyOf('pieces-per-sheet');
@@ -57,9 +65,9 @@ test('trying one way only is named, whichever way is better', () => {
 	for (const task of manyTasks(piecesPerSheetTasks, 3, 300)) {
 		const [along, turned] = [Number(task.right.lengthwise), Number(task.right.crosswise)];
 		expect(along, task.number).not.toBe(turned);
-		if (leadingTo(task, 'count', Math.min(along, turned)) > 3) continue;
-		const named = slipsNamed(task, 'count', Math.min(along, turned));
-		expect(named).toContain(along < turned ? 'alongOnly' : 'acrossOnly');
+		const least = Math.min(along, turned);
+		const typed = { lengthwise: along, crosswise: turned, count: least };
+		expect(slipsOf(task, typed, 'count')).toContain(along < turned ? 'alongOnly' : 'acrossOnly');
 		better.add(along < turned ? 'turned' : 'along');
 	}
 	expect(better.size).toBe(2);
@@ -87,4 +95,11 @@ test('the other way is drawn for its own number', () => {
 	expect(outcomeOf(task, 'count', along)?.says).toContain('laid along');
 	expect(outcomeOf(task, 'count', turned)?.says).toContain('laid across');
 	expect(outcomeOf(task, 'alongLength', 3)).toBeNull();
+});
+
+test('of sawn blanks either way of laying them is the better one about as often', () => {
+	const tasks = manyTasks(piecesPerSheetTasks, 3);
+	const turned = tasks.filter(({ right }) => Number(right.crosswise) > Number(right.lengthwise));
+	expect(turned.length / tasks.length).toBeGreaterThan(0.35);
+	expect(turned.length / tasks.length).toBeLessThan(0.65);
 });

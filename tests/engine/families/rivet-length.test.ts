@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { grownBy } from '../../../src/lib/engine/figures/size.ts';
 import { drawTask } from '../../../src/lib/engine/tasks/task.ts';
 import { levels } from '../../../src/lib/engine/families/level.ts';
 import { rivetDashes, sheetThicknesses } from '../../../src/lib/engine/trade/stock.ts';
@@ -29,6 +30,21 @@ describe.each(levels)('level %i', (level) => {
 	});
 });
 
+test('in the smallest drawing the length for the shop head stands under the names of the layers', () => {
+	const task = manyTasks(rivetLengthTasks, 3).find(
+		({ drawn }) => Math.max(...(drawn.given.layers as readonly number[])) <= 0.032
+	);
+	if (!task) throw new Error('no thin stack was drawn');
+	const { shapes } = grownBy({ across: 0.4, down: 0.4 }, () =>
+		rivetLengthTasks.figure(task.drawn.given, (key) => key)
+	);
+	const lines = shapes.flatMap((shape) => (shape.kind === 'text' ? [shape] : []));
+	const names = lines.filter(({ text }) => text === 'layers').map(({ y }) => y);
+	const length = lines.find(({ text }) => text === 'for the shop head')?.y ?? 0;
+	expect(names).toHaveLength(3);
+	expect(length - Math.max(...names)).toBeGreaterThan(13);
+});
+
 test('what a length does: too short, thin head, full head, bent over', () => {
 	const task = drawTask(rivetLengthTasks, 1, 3);
 	const { right, drawn } = task;
@@ -40,3 +56,21 @@ test('what a length does: too short, thin head, full head, bent over', () => {
 	expect(says(Number(right.length))).toContain('enough for a full shop head');
 	expect(says(needed + 1 / 16)).toContain('bends over');
 });
+
+test.each(levels)(
+	'at level %i, a length is not told by the diameter, nor found by the nearest 1/16',
+	(level) => {
+		const tasks = manyTasks(rivetLengthTasks, level);
+		const dashesMore = tasks.map(
+			({ drawn, right }) =>
+				Math.round(Number(right.length) * 16) - Math.round(Number(drawn.given.D) * 32)
+		);
+		const nearest = tasks.filter(
+			({ right }) => Math.round(Number(right.needed) * 16) === Number(right.length) * 16
+		);
+		// Two sheets that go with a size are seldom so thin that no dash is added.
+		const [oneMore, found] = level === 1 ? [0.92, 0.2] : [0.6, 0];
+		expect(dashesMore.filter((more) => more === 1).length).toBeLessThan(oneMore * tasks.length);
+		expect(nearest.length).toBeLessThanOrEqual(found * tasks.length);
+	}
+);

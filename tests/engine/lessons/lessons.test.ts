@@ -51,6 +51,13 @@ test('every method has a lesson', async () => {
 	expect(missing).toEqual([]);
 });
 
+test('a lesson begins with the plainest numbers of the easiest level', () => {
+	const begun = (id: string) => ways.find(({ family }) => family.id === id)?.start.given;
+	expect(begun('setback')).toMatchObject({ angle: 90, R: 1 / 8 });
+	// Not with a metric gauge, which only harder tasks have.
+	expect(begun('rivet-diameter')).toEqual({ thickest: 0.04 });
+});
+
 test('every family says in two or three sentences what it is for', () => {
 	const silent = families.filter(({ id }) => !Object.hasOwn(bench, id));
 	expect(silent.map(({ id }) => `write what ${id} is for into lessons/bench.ts`)).toEqual([]);

@@ -343,6 +343,90 @@ const rows: readonly Row[] = [
 		typed: { threeT: '.213', diameter: '7/32' },
 		told: { threeT: 'right', diameter: 'unstocked' }
 	},
+	// One short of whole: rounded up, and worked on with.
+	{
+		code: 'CS',
+		id: 'pieces-per-sheet',
+		given: { sheetLength: 96, sheetWidth: 48, pieceLength: 17.25, pieceWidth: 7.75, kerf: 0 },
+		asked: ['alongLength', 'lengthwise'],
+		typed: { alongLength: '6', lengthwise: '36' },
+		told: { alongLength: 'nearestAlong', lengthwise: 'right' }
+	},
+	// The widths across in the place of the lengths along, and multiplied all the same.
+	{
+		code: 'CS',
+		id: 'pieces-per-sheet',
+		given: { sheetLength: 96, sheetWidth: 48, pieceLength: 17.25, pieceWidth: 7.75, kerf: 0 },
+		asked: ['alongLength', 'lengthwise'],
+		typed: { alongLength: '6', lengthwise: '30' },
+		told: { alongLength: 'widthsAcrossForAlong', lengthwise: 'right' }
+	},
+	// No kerf, both ways of laying.
+	{
+		code: 'CS',
+		id: 'pieces-per-sheet',
+		given: { sheetLength: 48, sheetWidth: 24, pieceLength: 8, pieceWidth: 2.75, kerf: 0.09375 },
+		asked: ['lengthwise', 'crosswise', 'count'],
+		typed: { lengthwise: '48', crosswise: '51', count: '51' },
+		told: {
+			lengthwise: 'noKerfAlong',
+			crosswise: 'noKerfTurnedAcross+noKerfTurnedAlong',
+			count: 'right'
+		}
+	},
+	// The skin, which lies between patch and rib.
+	{
+		code: 'RD',
+		id: 'rivet-diameter-from-stack',
+		given: { layers: [0.05, 0.032, 0.025] },
+		asked: ['thickest', 'threeT', 'diameter'],
+		typed: { thickest: '0.032', threeT: '0.096', diameter: '1/8' },
+		told: { thickest: 'middle', threeT: 'right', diameter: 'right' }
+	},
+	// One size more than was wanted, and one that is not made.
+	{
+		code: 'RT',
+		id: 'rivet-diameter',
+		given: { thickest: 0.0591 },
+		asked: ['threeT', 'diameter'],
+		typed: { threeT: '0.1773', diameter: '7/32' },
+		told: { threeT: 'right', diameter: 'unstocked' }
+	},
+	// The rivets of a row taken for its spaces.
+	{
+		code: 'PN',
+		id: 'panel-rivets',
+		given: { layers: [0.05, 0.05], rows: 4, count: 16 },
+		asked: ['threeT', 'total'],
+		typed: { threeT: '.150', total: '68' },
+		told: { threeT: 'right', total: 'oneRivetMore' }
+	},
+	// A drill of one digit has none to change places with.
+	{
+		code: 'HD',
+		id: 'drill-size',
+		given: { drill: 'No. 5' },
+		asked: ['size'],
+		typed: { size: '.070' },
+		told: { size: 'cannot tell' }
+	},
+	// The first digit of the drill misread, and its digits exchanged.
+	{
+		code: 'HD',
+		id: 'drill-size',
+		given: { drill: 'No. 12' },
+		asked: ['size'],
+		typed: { size: '.157' },
+		told: { size: 'tenOn' }
+	},
+	{
+		code: 'HD',
+		id: 'drill-size',
+		given: { drill: 'No. 12' },
+		asked: ['size'],
+		typed: { size: '.159' },
+		told: { size: 'exchanged' }
+	},
 	// Numbers made up: so many pairs of slips lead near them that none is to be named.
 	{
 		code: 'BG',
@@ -359,6 +443,45 @@ const rows: readonly Row[] = [
 		asked: ['width'],
 		typed: { width: '3.816' },
 		told: { width: 'cannot tell' }
+	},
+	// Another rivet's limits, all four of them: the first alone is a maximum of this rivet, too.
+	{
+		code: 'SC',
+		id: 'shop-head-check',
+		given: { D: 3 / 32, width: 0.124, height: 0.069 },
+		asked: ['leastWidth', 'mostWidth', 'leastHeight', 'mostHeight', 'judgement'],
+		typed: {
+			leastWidth: '.156',
+			mostWidth: '.2075',
+			leastHeight: '.041',
+			mostHeight: '.0825',
+			judgement: 'drive more'
+		},
+		told: {
+			leastWidth: 'misread:D',
+			mostWidth: 'misread:D',
+			leastHeight: 'misread:D',
+			mostHeight: 'misread:D',
+			judgement: 'right'
+		}
+	},
+	// Of a word alone, what is true whatever was done.
+	{
+		code: 'SC',
+		id: 'shop-head-check',
+		given: { D: 3 / 16, width: 0.261, height: 0.113 },
+		asked: ['judgement'],
+		typed: { judgement: 'replace' },
+		told: { judgement: 'replacedWithin' }
+	},
+	// The next rivet; nobody rounds one to a 16th.
+	{
+		code: 'RR',
+		id: 'rivet-number-reading',
+		given: { number: 'MS20470AD3-5' },
+		asked: ['diameter'],
+		typed: { diameter: '1/8' },
+		told: { diameter: 'cannot tell' }
 	},
 	// Of one digit none was left out.
 	{

@@ -192,14 +192,14 @@ const rows: readonly Row[] = [
 		typed: { size: '.157', fraction: '5/32', under: '9/64' },
 		told: { size: 'right', fraction: 'down', under: 'oneLess' }
 	},
-	// .5625 worked out, and the nearest eighth typed: 4D, or read off too coarse a rule.
+	// 9/16 worked out, and 4D typed, which is the nearest eighth as well.
 	{
 		code: 'LF',
 		id: 'lap-width',
 		given: { D: 0.15625, head: 'countersunk', rows: 2, pitch: 0.75 },
 		asked: ['rowsApart'],
 		typed: { rowsApart: '5/8' },
-		told: { rowsApart: 'greatestEdge or rounding:end' }
+		told: { rowsApart: 'greatestEdge' }
 	},
 	// 3D between the rows, which is 0.75 in, and the width for that: no factor.
 	{

@@ -95,18 +95,9 @@ describe('what is said of a cause, and the step it lies in', () => {
 		],
 		['grip', { kind: 'digits', how: 'swapped' }, 'Two digits have changed places.', 'grip'],
 		['least', { kind: 'breaks', says: 'A bar is 24 in long.' }, 'A bar is 24 in long.', 'least'],
-		[
-			'least',
-			{ kind: 'other-step', step: 'grip' },
-			'That is the number for “Grip”; here “Least edge” is wanted.',
-			'least'
-		],
-		[
-			'least',
-			{ kind: 'other-step', step: 'gone' },
-			'That is the number for “gone”; here “Least edge” is wanted.',
-			'least'
-		],
+		['least', { kind: 'other-step', step: 'grip' }, 'That is “Grip”, not “Least edge”.', 'least'],
+		['least', { kind: 'other-step', step: 'grip', swapped: true }, 'Swapped with “Grip”.', 'least'],
+		['least', { kind: 'other-step', step: 'gone' }, 'That is “gone”, not “Least edge”.', 'least'],
 		['least', { kind: 'factor', of: 'D', times: '2' }, '2 D is the rule; multiply by D.', 'least'],
 		['least', { kind: 'rounding', how: 'end' }, 'Rounded too coarsely: keep thousandths.', 'least'],
 		[
@@ -119,6 +110,12 @@ describe('what is said of a cause, and the step it lies in', () => {
 			'least',
 			unknown,
 			'This number does not tell what went wrong; work this step once more.',
+			null
+		],
+		[
+			'positions',
+			unknown,
+			'These numbers do not tell what went wrong; work this step once more.',
 			null
 		],
 		// A record of an earlier version may name what is gone.

@@ -24,6 +24,23 @@ const outcomes: [name: string, attempts: Partial<Attempt>[], right: string][] = 
 	['right at once', [accepted], 'right'],
 	['right with an opened step', [{ ...accepted, opened: ['grip'] }], 'helped'],
 	['right step by step', [{ ...accepted, byStep: true }], 'helped'],
+	[
+		'right in every step that was laid out',
+		[
+			{ ...accepted, byStep: true, guided: true },
+			{ ...accepted, byStep: true, guided: true }
+		],
+		'right'
+	],
+	[
+		'wrong in a later step that was laid out, and then right',
+		[
+			{ ...accepted, byStep: true, guided: true },
+			{ ...rework, byStep: true, guided: true },
+			{ ...accepted, byStep: true, guided: true }
+		],
+		'helped'
+	],
 	['right on the second try', [rework, accepted], 'helped'],
 	['wrong', [rework], 'wrong'],
 	['wrong twice', [rework, rework], 'wrong'],

@@ -12,14 +12,14 @@ import { handInOf, rightEntries } from './hand-ins.ts';
 
 /*
  * Two tasks of four marks each, the second a row of rivets with steps run, spaces, count, pitch.
- * Six students: two have all, three leave one end margin in the run, one leaves the row blank.
+ * Six students: two have all, three leave the end margins in the run, one leaves the row blank.
  */
 const terms = plainTerms('Section B, week 3');
 const open = await openSet(await composeSet(terms, [readWish('RL2'), readWish('LR2')]));
 
-function oneMargin({ task }: SetTask) {
-	const step = task.method.slips.oneMargin?.step ?? '';
-	const values = evaluate(task.method, task.drawn.given, { slips: { [step]: 'oneMargin' } });
+function noMargin({ task }: SetTask) {
+	const step = task.method.slips.noMargin?.step ?? '';
+	const values = evaluate(task.method, task.drawn.given, { slips: { [step]: 'noMargin' } });
 	return Object.fromEntries(
 		task.drawn.asked.map((key) => [key, textAt(task.method, key, values[key] ?? '')])
 	);
@@ -29,7 +29,7 @@ const handIns = await Promise.all(
 	['A1', 'A2', 'B1', 'B2', 'B3', 'C1'].map((code) =>
 		handInOf(open, code, (own) => {
 			if (own.place === 1 || code.startsWith('A')) return rightEntries(own);
-			return code.startsWith('B') ? oneMargin(own) : {};
+			return code.startsWith('B') ? noMargin(own) : {};
 		})
 	)
 );
@@ -55,7 +55,7 @@ describe('a class', () => {
 
 	test('has in its headline the slip that most made', () => {
 		expect(report.headline).toMatchObject({ students: 3, places: [2] });
-		expect(report.headline?.says).toContain('one end margin');
+		expect(report.headline?.says).toContain('end margins were not taken off');
 		expect(report.missed[0]?.rule).toBe('row.ends');
 		expect(classReport(open, of('A1')).headline).toBeNull();
 	});
@@ -93,7 +93,7 @@ describe('a page for a student', () => {
 		expect(page).toMatchObject({ marks: 7, of: 8, tasks: [{ place: 2, marks: 3, of: 4 }] });
 		const [wrong, ...others] = page?.tasks[0]?.wrong ?? [];
 		expect(others).toEqual([]);
-		expect(wrong?.says).toContain('one end margin');
+		expect(wrong?.says).toContain('end margins were not taken off');
 		expect(wrong?.source).toContain('FAA-H-8083-31B');
 		const [practice] = page?.practise ?? [];
 		const task = await taskFromNumber(practice?.task ?? '');

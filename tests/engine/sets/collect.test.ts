@@ -56,14 +56,14 @@ describe('marks', () => {
 			task.place === 1
 				? rightEntries(task)
 				: {
-						count: slipText(task, 'oneMargin', 'count'),
-						pitch: slipText(task, 'oneMargin', 'pitch')
+						count: slipText(task, 'noMargin', 'count'),
+						pitch: slipText(task, 'noMargin', 'pitch')
 					}
 		);
 		const one = await markedOne(handIn);
 		expect(one.marks).toBe(open.of - 1);
 		expect(one.tasks[1]?.answers).toMatchObject([
-			{ key: 'count', marks: 2, of: 3, verdict: 'wrong', slips: ['oneMargin'] },
+			{ key: 'count', marks: 2, of: 3, verdict: 'wrong', slips: ['noMargin'] },
 			{ key: 'pitch', marks: 1, of: 1, verdict: 'carried', slips: [] }
 		]);
 	});
@@ -71,7 +71,7 @@ describe('marks', () => {
 	test('a number that nothing explains has none of the steps that it speaks for', async () => {
 		const handIn = await handInOf(open, 'B1', (task) =>
 			task.place === 1
-				? { needed: '9 in', length: '7 in' }
+				? { needed: '23 in', length: '7 in' }
 				: { count: '3', pitch: rightText(task.task, 'pitch') }
 		);
 		const { tasks } = await markedOne(handIn);
@@ -84,7 +84,7 @@ describe('marks', () => {
 
 	test('steps entered by themselves are marked by themselves', async () => {
 		const handIn = await handInOf(open, 'B1', ({ task, place }) =>
-			place === 1 ? { grip: rightText(task, 'grip'), needed: '9 in', length: '7 in' } : {}
+			place === 1 ? { grip: rightText(task, 'grip'), needed: '23 in', length: '7 in' } : {}
 		);
 		const { tasks } = await markedOne(handIn);
 		expect(tasks[0]?.answers).toMatchObject([
@@ -319,8 +319,8 @@ describe('the class', () => {
 					if (code.startsWith('C')) return {};
 					if (code.startsWith('A') || task.place === 1) return rightEntries(task);
 					return {
-						count: slipText(task, 'oneMargin', 'count'),
-						pitch: slipText(task, 'oneMargin', 'pitch')
+						count: slipText(task, 'noMargin', 'count'),
+						pitch: slipText(task, 'noMargin', 'pitch')
 					};
 				})
 			)
@@ -334,7 +334,7 @@ describe('the class', () => {
 			{
 				places: [2],
 				codes: ['B1', 'B2'],
-				slips: [{ slip: 'oneMargin', codes: ['B1', 'B2'] }]
+				slips: [{ slip: 'noMargin', codes: ['B1', 'B2'] }]
 			}
 		]);
 	});

@@ -14,8 +14,8 @@ const families = await loadFamilies();
 
 /** What a task is to whoever works and marks it. */
 function seen({ drawn, method, right, slips, number }: Task) {
-	// Which slips it is about matters only while it is drawn.
-	const shown = { told: [], ...drawn, chief: undefined, method: undefined };
+	// Which slips it is about, and is to tell apart, matters only while it is drawn.
+	const shown = { told: [], ...drawn, chief: undefined, apart: undefined, method: undefined };
 	return { number, method: method.id, right, slips: [...slips], shown };
 }
 

@@ -32,6 +32,8 @@ const steps: Readonly<Partial<Record<Misreading, readonly [down: number, right: 
 	right: [0, 1],
 	twoLeft: [0, -2],
 	twoRight: [0, 2],
+	threeLeft: [0, -3],
+	threeRight: [0, 3],
 	aboveLeft: [-1, -1],
 	aboveRight: [-1, 1],
 	belowLeft: [1, -1],
@@ -132,7 +134,7 @@ describe.each(lookUps.map((lookUp) => ({ name: lookUp.name, lookUp })))('$name',
 		const { says } = misread(lookUp, 'x', { it: misreading }).it;
 		expect(says).toMatch(/^[A-Z].*\.$/);
 		const [part] = slipped.show([['<mi>x</mi>']]);
-		expect(part).toMatch(/^<mtext>(a|one|two|between) .*<\/mtext>$/);
+		expect(part).toMatch(/^<mtext>(a|one|two|three|between) .*<\/mtext>$/);
 	});
 });
 

@@ -78,8 +78,8 @@ test('every drawing belongs to a word and is drawn', () => {
 			words.some((word) => word.name === name),
 			name
 		).toBe(true);
-		const drawing = wordDrawing(name);
-		expect(drawing && isDrawn(drawing, { least: 90, most: 330 }), name).toBe(true);
+		const draw = wordDrawing(name);
+		expect(draw && isDrawn(draw(), { least: 90, most: 330 }), name).toBe(true);
 	}
 });
 

@@ -50,6 +50,26 @@ export function rulesOf<Given, Right>(family: string): Written<Given, Right> {
 	return { common: write('common'), rare: write('rare') };
 }
 
+/**
+ * The same rules, where those that fill in the field of `key` alone stand behind right entries: whoever comes
+ * to it has filled in the fields before.
+ */
+export function behind<Right>(
+	key: keyof Right & string,
+	before: (right: Right) => Typed,
+	rules: readonly Rule[]
+): Rule[] {
+	const answered =
+		(answer: Rule['answer']): Rule['answer'] =>
+		(given, right) => {
+			const typed = answer(given, right);
+			return typeof typed === 'string' ? { ...before(right as Right), [key]: typed } : typed;
+		};
+	return rules.map((rule) =>
+		rule.key === key ? { ...rule, answer: answered(rule.answer) } : rule
+	);
+}
+
 /** Which values a family draws is known to its own file only: the types end here. */
 function sealed<Given, Right>(rule: Rule<Given, Right>): Rule {
 	return rule as unknown as Rule;

@@ -18,7 +18,16 @@ export type Told =
 	| { readonly kind: 'unread' };
 
 /** Kinds of cause that are no slip of a method; half-list is to come. */
-export const kinds = ['other-step', 'unit', 'rounding', 'digits', 'order', 'half-list', 'factor'];
+export const kinds = [
+	'other-step',
+	'unit',
+	'rounding',
+	'digits',
+	'order',
+	'half-list',
+	'factor',
+	'misread'
+];
 
 /** Reads a verdict: the one place that knows its shape. */
 export function toldBy(verdict: Verdict): Told {
@@ -42,6 +51,8 @@ function namesOf(cause: Cause): string[] {
 			return [`other-step:${cause.step}`, cause.kind];
 		case 'unit':
 			return [`unit:${cause.unit}`, cause.kind];
+		case 'misread':
+			return [`misread:${cause.given}`, cause.kind];
 		case 'rounding':
 		case 'digits':
 		case 'order':

@@ -4,7 +4,13 @@ import { taskFromNumber } from '../../../src/lib/engine/tasks/task.ts';
 import { textAt } from '../../../src/lib/engine/solver/show.ts';
 import { numberOf } from '../../../src/lib/app/practice/run.ts';
 import { cards } from '../../../src/lib/engine/families/topics.ts';
-import { fading, LastSteps, markedSteps } from '../../../src/lib/ui/lessons/last-steps.svelte.ts';
+import { outcomesOf } from '../../../src/lib/ui/sheet/outcomes.ts';
+import {
+	fading,
+	LastSteps,
+	markedSteps,
+	saidOf
+} from '../../../src/lib/ui/lessons/last-steps.svelte.ts';
 
 const card = cards.find(({ id }) => id === 'setback');
 const task = await taskFromNumber(card ? numberOf(card, 2, 7) : '');
@@ -47,6 +53,23 @@ describe('the last steps of a task', () => {
 		expect((await work.check())?.accepted).toBe(true);
 		expect(work.done).toBe(true);
 	});
+});
+
+test('a number that tells nothing is not sent to steps that stand worked', async () => {
+	const work = begun(1);
+	fill(work, '7.77 in');
+	const verdict = (await work.check())?.verdicts.setback;
+	if (!verdict) throw new Error('not checked');
+	expect(saidOf(task, verdict, 'setback', 'in')).not.toContain('one by one');
+});
+
+test('a wrong setback is bent, and comes out off its lines', async () => {
+	const work = begun(1);
+	fill(work, '.01');
+	const check = await work.check();
+	if (!check) throw new Error('not checked');
+	const [yours] = outcomesOf(task, check, 'in', false, false);
+	expect(yours?.outcome.says).toContain('too long');
 });
 
 describe('what a lesson shows', () => {

@@ -58,3 +58,14 @@ test('a factor is not drawn as a size', () => {
 	const [key = ''] = task.drawn.asked;
 	expect(outcomesOf(task, checkOf(task, key, '2D'), 'in', false, true)).toEqual([]);
 });
+
+test('of right numbers, the last one is told on the metal: the others lead to it', () => {
+	const [bend] = tasks.filter(({ id }) => id.code === 'BS');
+	if (!bend) throw new Error('no task of setback');
+	const typed = Object.fromEntries(
+		['K', 'setback'].map((key) => [key, textAt(bend.method, key, bend.right[key] ?? '')])
+	);
+	const check = { entries: entriesOf(bend, typed), verdicts: verdictsOn(bend, typed) };
+	const [shown] = outcomesOf(bend, check, 'in', true, false);
+	expect(shown?.outcome.says).toContain('for the setback');
+});

@@ -20,3 +20,15 @@ test.each(['.040+', '2 × ', '.04 in −', '3/ ='])('%s still wants a number', a
 		problem: 'Write a number after the sign.'
 	});
 });
+
+test.each([
+	['2D+1', 'D'],
+	['3t', 'T'],
+	['R + .063', 'R']
+])('%s is told which number is wanted', async (typed, letter) => {
+	expect(await workScratch(typed, 'in')).toEqual({
+		typed,
+		result: '',
+		problem: `In place of ${letter} write its number.`
+	});
+});

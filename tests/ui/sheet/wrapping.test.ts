@@ -94,3 +94,7 @@ test('no formula or slip of any task holds a piece that a narrow phone has no ro
 	}
 	expect([...wide]).toEqual([]);
 });
+
+test('a comma stays by what it follows', () => {
+	expect(maths('<mn>1</mn><mo>,</mo><mn>2</mn>')).toEqual(['1,', '2']);
+});

@@ -22,7 +22,7 @@ describe('how a time plan stands', () => {
 		[135, '35 minutes to spare'],
 		[100, 'just enough time'],
 		[99, '1 minute short'],
-		[300, '3 h 20 to spare']
+		[300, '3\u00a0h\u00a020 to spare']
 	])('%i minutes at the bench: %s', (minutes, words) => {
 		expect(standing(laid(minutes), stand)).toBe(words);
 	});
@@ -42,7 +42,7 @@ describe('how a time plan stands', () => {
 	});
 
 	test('minutes and pace', () => {
-		expect([35, 60, 345].map(duration)).toEqual(['35 min', '1 h', '5 h 45']);
+		expect([35, 60, 345].map(duration)).toEqual(['35 min', '1 h', '5\u00a0h\u00a045']);
 		expect(paceWords({ factor: 1.171, steps: 2 })).toBe(
 			'Your steps took 1.17 times the first guess; the rest is stretched by that.'
 		);

@@ -12,10 +12,14 @@ import type { Check } from '$lib/ui/sheet/task-work.svelte.ts';
 /** What an answer to the first task comes to: a verdict, and what it does to the metal. */
 export interface FirstAnswer {
 	readonly verdict: 'accept' | 'rework';
+	/** What stands beside the stamp. */
+	readonly head: string;
 	/** What the metal says. */
 	readonly metal: string;
 	/** Why: the slip, or the sum. */
 	readonly why: string;
+	/** Which of the two entries are wrong. */
+	readonly wrong: { readonly needed: boolean; readonly taken: boolean };
 	/** Null where it cannot be drawn. */
 	readonly driven: Driven | null;
 }
@@ -34,15 +38,23 @@ export function firstAnswer(task: Task, check: Check, units: LengthUnit): FirstA
 	if (!needed || !length || !entry) return null;
 	const entered = kindAt(method, key).toValue(entry, right[key]);
 	const seen = entered === null ? null : seenAt(method, drawn.given, right, key, entered, units);
+	const wrong = { needed: needed.kind !== 'accept', taken: length.kind !== 'accept' };
+	const whyNeeded = wrong.needed ? whyNotNeeded(task, needed) : '';
+	const whyTaken = wrong.taken ? whyNotTaken(task, length, entered, units) : '';
 	const why = [
-		...(needed.kind === 'accept' ? [] : [`Length needed: ${whyNotNeeded(task, needed)}`]),
-		...(length.kind === 'accept' ? [] : [whyNotTaken(task, length, entered, units)])
-	];
+		wrong.needed ? `Length needed: ${whyNeeded}` : '',
+		// One slip may lead to both numbers; it is told once.
+		whyTaken === whyNeeded ? '' : whyTaken
+	].filter(Boolean);
 	const good = length.kind === 'accept' && !length.carried;
+	const onlyNeeded = wrong.needed && good;
+	const metal = seen ? inBothUnits(seen.says, units) : '';
 	return {
 		verdict: check.accepted ? 'accept' : 'rework',
-		metal: seen ? inBothUnits(seen.says, units) : '',
+		head: onlyNeeded ? 'The rivet will do. The length needed is not right.' : metal,
+		metal,
 		why: inBothUnits(check.accepted ? sumOf(task, units) : why.join(' '), units),
+		wrong,
 		driven: seen && drivenBy(seen, Number(right.grip), Number(drawn.given.D), good)
 	};
 }

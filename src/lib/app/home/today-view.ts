@@ -1,12 +1,8 @@
-import { decapital } from '$lib/engine/quantity/capital.ts';
+import { capital, inSentence } from '$lib/engine/quantity/capital.ts';
 import type { Forecast } from '$lib/engine/schedule/forecast.ts';
 import type { Learning } from '$lib/engine/schedule/learning.ts';
 import { isMet } from '$lib/engine/schedule/memory.ts';
 import type { SkillId } from '$lib/engine/schedule/skill.ts';
-import type { Shape } from '$lib/engine/figures/drawing.ts';
-import { type Level, levels } from '$lib/engine/families/level.ts';
-import { drawTask } from '$lib/engine/tasks/task.ts';
-import { textAt } from '$lib/engine/solver/show.ts';
 import { counted } from '$lib/ui/counted.ts';
 import { inWords, rightAtFirst } from '$lib/ui/number-words.ts';
 import { aboutMinutes } from '$lib/ui/plan/amounts.ts';
@@ -30,21 +26,27 @@ export interface TodayFacts {
 	readonly run: Run | null;
 }
 
-/** A step in a list, with the drawing of its work. */
+/** A step in a list. */
 export interface StepLine {
 	readonly skill: SkillId;
 	readonly label: string;
 	readonly why: string;
 	/** Days on which it comes up again. */
 	readonly then: readonly number[];
-	readonly picture: readonly Shape[];
+	/** Id of the family whose work is drawn beside it. */
+	readonly family: string;
 }
 
 export interface TodayView {
 	readonly title: string;
 	readonly says: string;
 	/** What the filled button does, and says; null on a day without work. */
-	readonly act: { readonly kind: 'start' | 'goOn'; readonly name: string } | null;
+	readonly act: {
+		readonly kind: 'start' | 'goOn';
+		readonly name: string;
+		/** Whether the day is done, and this is beyond it. */
+		readonly beyond: boolean;
+	} | null;
 	/** Days left, when an exam is ahead. */
 	readonly exam: number | null;
 	readonly marks: readonly { readonly day: number; readonly label: string }[];
@@ -107,7 +109,7 @@ function saysOf({ run, exam, day }: TodayFacts, work: readonly Planned[]): strin
 	if (run && leftOf(run).length === 0) {
 		if (work.length === 0) return 'That is all for today.';
 		const more = `${counted(work.length, 'task')}, ${aboutMinutes(minutesFor(work))}`;
-		return `There is time left in your plan: ${more}.`;
+		return `There is time for more, if you like: ${more}.`;
 	}
 	if (work.length === 0) return exam === null ? '' : 'Choose a topic if you like.';
 	const after = exam !== null && exam < day ? ' Your exam is over: what fades comes back.' : '';
@@ -125,7 +127,7 @@ function mixOf(work: readonly Planned[]): string {
 		kept > 0 ? `${inWords(kept)} ${kept === 1 ? 'keeps' : 'keep'} what you know` : ''
 	].filter(Boolean);
 	const text = parts.join(', ');
-	return text === '' ? '' : `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
+	return text === '' ? '' : `${capital(text)}.`;
 }
 
 function isNew({ reason, worked }: Planned): boolean {
@@ -134,9 +136,9 @@ function isNew({ reason, worked }: Planned): boolean {
 
 function actOf({ run }: TodayFacts, work: readonly Planned[], begun: boolean): TodayView['act'] {
 	if (work.length === 0) return null;
-	if (begun) return { kind: 'goOn', name: 'Go on with today’s tasks' };
-	const more = `Work ${inWords(work.length)} more`;
-	return { kind: 'start', name: run ? more : 'Start today’s tasks' };
+	if (begun) return { kind: 'goOn', name: 'Go on with today’s tasks', beyond: false };
+	if (!run) return { kind: 'start', name: 'Start today’s tasks', beyond: false };
+	return { kind: 'start', name: `Work ${inWords(work.length)} more`, beyond: true };
 }
 
 function marksOf(facts: TodayFacts, work: readonly Planned[], exam: number) {
@@ -145,7 +147,7 @@ function marksOf(facts: TodayFacts, work: readonly Planned[], exam: number) {
 	for (const { skill, nextDay } of forecast.missed) {
 		const next = forecast.comesUp.get(skill)?.find((one) => one > day) ?? nextDay;
 		if (next === null || next <= day) continue;
-		byDay.set(next, [...(byDay.get(next) ?? []), lower(planner.label(skill))]);
+		byDay.set(next, [...(byDay.get(next) ?? []), inSentence(planner.label(skill))]);
 	}
 	const rehearsal = rehearsalDay(forecast.days, day, exam);
 	return [
@@ -157,10 +159,6 @@ function marksOf(facts: TodayFacts, work: readonly Planned[], exam: number) {
 
 function fewOf(labels: readonly string[]): string {
 	return labels.length > 2 ? `${inWords(labels.length)} return` : labels.join(', ');
-}
-
-function lower(label: string): string {
-	return /^[A-Z][a-z]/.test(label) ? decapital(label) : label;
 }
 
 function backIn(work: readonly Planned[], facts: TodayFacts): StepLine[] {
@@ -194,7 +192,7 @@ function linesOf(
 		label: planner.label(item.skill),
 		why: why(item),
 		then: (forecast.comesUp.get(item.skill) ?? []).filter((one) => one > day).slice(0, 2),
-		picture: pictureOf(item.kind, facts)
+		family: familyOf(item.kind, facts)?.id ?? ''
 	}));
 }
 
@@ -216,16 +214,6 @@ function familyOf(kind: string, { planner }: TodayFacts) {
 
 function nameOf(kind: string, facts: TodayFacts): string {
 	return familyOf(kind, facts)?.name ?? '';
-}
-
-/** The metal of a task of the kind, without lettering. */
-function pictureOf(kind: string, facts: TodayFacts): Shape[] {
-	const family = familyOf(kind, facts);
-	const level: Level = levels.find((one) => String(one) === kind[2]) ?? 1;
-	if (!family) return [];
-	const { method, drawn } = drawTask(family, level, 1);
-	const { shapes } = family.figure(drawn.given, (key, value) => textAt(method, key, value, 'in'));
-	return shapes.filter((shape) => shape.kind === 'path' && shape.line === 'edge');
 }
 
 /** `6 right at first, two reworked` */

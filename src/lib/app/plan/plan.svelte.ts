@@ -1,3 +1,4 @@
+import { cardByCode } from '$lib/engine/families/catalogue.ts';
 import { late } from '$lib/ui/late.ts';
 import { firstSettings } from '$lib/engine/schedule/course-settings.ts';
 import { isoOf } from '$lib/engine/schedule/day.ts';
@@ -98,8 +99,10 @@ class Plan {
 		return this.planner?.why(planned, device.learning, this.day) ?? '';
 	}
 
-	/** What a run is called: that of an earlier day is not today's. */
-	runName({ topic, day }: Run): string {
+	/** What a run is called: that of an earlier day is not today's, and one that a task of another topic joined is mixed. */
+	runName({ topic, day, tasks }: Run): string {
+		const isJoined = tasks.some(({ number }) => cardByCode(number.slice(0, 2))?.topic !== topic);
+		if (topic !== 'plan' && isJoined) return topicName('mixed');
 		return topic !== 'plan' || day === this.day ? topicName(topic) : `Tasks of ${shortDate(day)}`;
 	}
 

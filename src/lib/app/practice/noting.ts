@@ -5,32 +5,37 @@ import { noteVerdicts } from '$lib/engine/schedule/note-verdicts.ts';
 import { givensOf } from '$lib/engine/tasks/givens.ts';
 import { readTaskNumber } from '$lib/engine/tasks/task-number.ts';
 import { painted } from '$lib/ui/sheet/painted.ts';
-import type { Check, TaskWork } from '$lib/ui/sheet/task-work.svelte.ts';
+import type { Check } from '$lib/ui/sheet/task-work.svelte.ts';
 import { below } from '../device/chance.ts';
 import { type AttemptFacts } from '../device/device.svelte.ts';
 import { logbook } from '../device/logbook.ts';
 import { plan } from '../plan/plan.svelte.ts';
 import { longestSeconds, settledIn } from './answering.ts';
-import type { Practice } from './practice.svelte.ts';
-import { newTask, type Run, type RunTask, withOpen } from './run.ts';
+import type { AnswerGiven, Practice } from './practice.svelte.ts';
+import { newTask, type Run, type RunTask } from './run.ts';
 
 /*
  * What an answer comes to in the run and in the log. Loaded before the first answer is marked.
  */
 
-export async function noteCheck(practice: Practice, check: Check): Promise<void> {
-	const { work, task } = practice;
-	if (!work || !task) return;
+export async function noteCheck(
+	practice: Practice,
+	given: AnswerGiven,
+	check: Check
+): Promise<void> {
+	const { work, checks } = given;
+	// The stamp first: what the answer comes to in the run and in the log takes as long as painting it.
+	await painted();
+	const task = placeOf(practice, given)?.task ?? given.task;
 	const charged = task.charged ?? [];
-	const settled = settledIn(work.checks.slice(0, -1));
+	const settled = settledIn(checks.slice(0, -1));
 	const skills = evidenceOf(work.task, { ...check, charged, settled });
 	const first = task.standing === 'open';
-	// Nobody asked for the steps of a task that is talked through: they count as the whole would.
-	const guided = check.byStep && task.planned?.worked === true;
-	stand(practice, standingAfter(work, task, check, guided), skills);
+	const guided = check.byStep && isGuided(task);
+	stand(practice, given, standingAfter(checks, task, check, guided), skills);
 	const missed = first && !check.holds && (guided || !check.byStep);
 	const verdicts = noteVerdicts(check.verdicts);
-	await record(practice, skills, {
+	await record(practice, given, skills, {
 		...check,
 		typed: { ...check.typed },
 		verdicts,
@@ -39,8 +44,13 @@ export async function noteCheck(practice: Practice, check: Check): Promise<void>
 	if (missed) await bringBack(practice, task, skills);
 }
 
+/** Nobody asked for the steps of a task that is talked through: they count as the whole would. */
+function isGuided({ planned }: RunTask): boolean {
+	return planned?.worked === true;
+}
+
 function standingAfter(
-	{ checks }: TaskWork,
+	checks: readonly Check[],
 	{ standing }: RunTask,
 	check: Check,
 	guided: boolean
@@ -52,14 +62,19 @@ function standingAfter(
 	return tried || check.opened.length > 0 || !check.accepted ? 'helped' : 'right';
 }
 
-export async function noteChoice(practice: Practice, check: Check, cause: Cause): Promise<void> {
-	const { work, task } = practice;
-	if (!work || !task) return;
-	const settled = settledIn(work.checks.slice(0, -1));
+export async function noteChoice(
+	practice: Practice,
+	given: AnswerGiven,
+	check: Check,
+	cause: Cause
+): Promise<void> {
+	const { work, task, checks } = given;
+	const settled = settledIn(checks.slice(0, -1));
 	const notes = { ...check, charged: task.charged ?? [], settled };
 	const { told, skills } = toldBy(work.task, notes, cause);
-	stand(practice, task.standing, skills);
-	await record(practice, skills, {
+	stand(practice, given, task.standing, skills);
+	await painted();
+	await record(practice, given, skills, {
 		...check,
 		typed: { ...check.typed },
 		verdicts: noteVerdicts(check.verdicts),
@@ -68,29 +83,32 @@ export async function noteChoice(practice: Practice, check: Check, cause: Cause)
 	});
 }
 
-export async function noteWorked(practice: Practice): Promise<void> {
-	const { work, task } = practice;
-	if (!work || !task) return;
+export async function noteWorked(practice: Practice, given: AnswerGiven): Promise<void> {
+	const { work, task } = given;
 	const untried = task.standing === 'open';
 	const skills = untried ? givenUp(work.task) : [];
-	stand(practice, 'wrong', skills);
+	stand(practice, given, 'wrong', skills);
 	if (!untried) return;
-	await record(practice, skills, { typed: {}, verdicts: {}, opened: [], byStep: work.byStep });
+	await painted();
+	const facts = { typed: {}, verdicts: {}, opened: [], byStep: work.byStep };
+	await record(practice, given, skills, facts);
 	await bringBack(practice, task, skills);
 }
 
 async function record(
 	practice: Practice,
+	{ work, task, run, at, since }: AnswerGiven,
 	skills: readonly SkillEvidence[],
 	facts: Pick<AttemptFacts, 'typed' | 'verdicts' | 'opened' | 'byStep' | 'told'>
 ): Promise<void> {
-	const { work, run } = practice;
-	if (!work || !run) return;
-	const now = Date.now();
-	const seconds = Math.min((now - practice.since) / 1000, longestSeconds);
-	practice.since = now;
-	const turn = ++practice.turn;
-	practice.saved = 'saving';
+	const isOpen = practice.work === work;
+	const seconds = Math.min((at - (isOpen ? practice.since : since)) / 1000, longestSeconds);
+	if (isOpen) {
+		practice.since = at;
+		practice.saved = 'saving';
+		practice.turn++;
+	}
+	const { turn } = practice;
 	const { typed, verdicts, opened, byStep, told } = facts;
 	const attempt: AttemptFacts = {
 		task: work.task.number,
@@ -101,6 +119,7 @@ async function record(
 		verdicts,
 		opened,
 		byStep,
+		...(byStep && isGuided(task) && { guided: true }),
 		worked: work.worked,
 		seconds,
 		skills: [...skills],
@@ -108,11 +127,9 @@ async function record(
 		...(work.charts.length > 0 && { charts: [...work.charts] }),
 		givens: givensOf(work.task)
 	};
-	// The verdict first: writing takes as long as painting it.
-	await painted();
 	const saved = await logbook.record(attempt);
 	// By now it may be a later answer whose standing is shown.
-	if (turn === practice.turn) practice.saved = saved ? 'saved' : 'failed';
+	if (isOpen && turn === practice.turn) practice.saved = saved ? 'saved' : 'failed';
 }
 
 /** A miss comes back in the same run, with new numbers, after two or three other tasks. */
@@ -133,20 +150,38 @@ async function bringBack(
 	);
 }
 
+/** Where the task stands in the run as it is now. */
+function placeOf(practice: Practice, { work, task }: AnswerGiven): Place | null {
+	const { run } = practice;
+	if (!run) return null;
+	const isOpen = practice.work === work;
+	const at = isOpen ? run.at : run.tasks.findIndex(({ number }) => number === task.number);
+	const now = run.tasks[at];
+	return now ? { run, at, task: now, isOpen } : null;
+}
+
+interface Place {
+	readonly run: Run;
+	readonly at: number;
+	readonly task: RunTask;
+	readonly isOpen: boolean;
+}
+
 function stand(
 	practice: Practice,
+	given: AnswerGiven,
 	standing: RunTask['standing'],
 	skills: readonly SkillEvidence[]
 ): void {
-	if (!practice.run) return;
+	const place = placeOf(practice, given);
+	if (!place) return;
+	const { run, at, task, isOpen } = place;
+	const before = task.charged ?? [];
 	const wrong = skills.filter(({ result }) => result === 'wrong').map(({ skill }) => skill);
-	practice.keepNotes(
-		withOpen(practice.run, ({ charged = [], ...task }) => ({
-			...task,
-			standing,
-			charged: [...charged, ...wrong.filter((skill) => !charged.includes(skill))]
-		}))
-	);
+	const charged = [...before, ...wrong.filter((skill) => !before.includes(skill))];
+	const noted = { ...run, tasks: run.tasks.with(at, { ...task, standing, charged }) };
+	if (isOpen) practice.keepNotes(noted);
+	else practice.keep(noted);
 }
 
 /** The run with a task of the missed one's kind after three others, while others follow. */

@@ -17,10 +17,29 @@ import { settings } from '../device/settings.svelte.ts';
 /** What an answer comes to in the run and in the log: wanted once something is answered. */
 export const notingPart = once(() => late(() => import('./noting.ts')));
 
+/** Has the files of a task fetched, before it is known whether it is opened. */
+export function fetchFor(number: string | null): void {
+	const card = cardByCode(number?.slice(0, 2) ?? '');
+	// What does not come is asked for again as it is opened, and its lack is told then.
+	if (card) loadToDraw(card).catch(() => {});
+}
+
 const freePart = () => late(() => import('./free-run.ts'));
 
 /** Tasks of a run, at most, before another begins: all of it is written at every step. */
 const mostTasks = 100;
+
+/** An answer as it was given: by the time it is noted, the person may be at another task. */
+export interface AnswerGiven {
+	readonly work: TaskWork;
+	readonly task: RunTask;
+	readonly run: Run;
+	/** The checks up to this one. */
+	readonly checks: readonly Check[];
+	/** When it was given, and the answer before it, in milliseconds. */
+	readonly at: number;
+	readonly since: number;
+}
 
 /** The run on this device and the task that is open in it. */
 export class Practice {
@@ -45,9 +64,7 @@ export class Practice {
 	 * @param wanted number of the task that is opened next, whose files come meanwhile
 	 */
 	async load(wanted: string | null = null): Promise<void> {
-		const card = cardByCode(wanted?.slice(0, 2) ?? '');
-		// What does not come is asked for again as it is opened, and its lack is told then.
-		if (card) loadToDraw(card).catch(() => {});
+		fetchFor(wanted);
 		const kept = readOwn('run');
 		this.work = null;
 		this.run = kept === null ? null : (await late(() => import('./run-reader.ts'))).readRun(kept);
@@ -123,17 +140,26 @@ export class Practice {
 
 	/** Notes a check in the run and in the log; the first one that counts decides how it stands. */
 	async checked(check: Check): Promise<void> {
-		return (await notingPart()).noteCheck(this, check);
+		const given = this.#answerGiven();
+		if (given) await (await notingPart()).noteCheck(this, given, check);
 	}
 
 	/** Notes which of several causes the person says it was, at the check just noted. */
 	async chosen(check: Check, cause: Cause): Promise<void> {
-		return (await notingPart()).noteChoice(this, check, cause);
+		const given = this.#answerGiven();
+		if (given) await (await notingPart()).noteChoice(this, given, check, cause);
 	}
 
 	/** Notes that the working was shown before the answer was right. */
 	async worked(): Promise<void> {
-		return (await notingPart()).noteWorked(this);
+		const given = this.#answerGiven();
+		if (given) await (await notingPart()).noteWorked(this, given);
+	}
+
+	#answerGiven(): AnswerGiven | null {
+		const { work, task, run, since } = this;
+		if (!work || !task || !run) return null;
+		return { work, task, run, checks: work.checks, since, at: Date.now() };
 	}
 
 	/**

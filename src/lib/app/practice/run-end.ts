@@ -1,7 +1,7 @@
-import { decapital } from '$lib/engine/quantity/capital.ts';
+import { capital, decapital } from '$lib/engine/quantity/capital.ts';
 import type { Attempt } from '$lib/engine/schedule/event.ts';
 import { dayOf } from '$lib/engine/schedule/day.ts';
-import type { Forecast } from '$lib/engine/schedule/forecast.ts';
+import type { Forecast, ForecastDay } from '$lib/engine/schedule/forecast.ts';
 import { isTold } from '$lib/engine/schedule/learning.ts';
 import type { SkillId } from '$lib/engine/schedule/skill.ts';
 import type { Sitting } from '$lib/engine/schedule/sitting.ts';
@@ -11,6 +11,7 @@ import { dayName } from '$lib/ui/dates.ts';
 import { streakWords } from '$lib/ui/home/streak-words.ts';
 import { inWords, rightAtFirst } from '$lib/ui/number-words.ts';
 import { dayWords } from '$lib/ui/reason.ts';
+import { aboutMinutes } from '$lib/ui/plan/amounts.ts';
 import { rehearsalDay } from '$lib/ui/plan/day-bars.ts';
 import type { Planner } from '../plan/planner.ts';
 import type { Run, RunTask } from './run.ts';
@@ -61,6 +62,8 @@ export interface RunEnd {
 	readonly isPast: boolean;
 	/** The next day with tasks, be it today after a run of an earlier day. */
 	readonly next: { readonly day: number; readonly tasks: number } | null;
+	/** What the next day with tasks is for; null where none is planned. */
+	readonly goal: { readonly head: string; readonly says: string } | null;
 	readonly marks: readonly {
 		readonly day: number;
 		readonly label: string;
@@ -87,17 +90,47 @@ export function runEnd(facts: RunEndFacts): RunEnd {
 		({ standing, charged = [] }) => standing === 'wrong' && charged.length > 0
 	);
 	const [again = null] = missed?.charged ?? [];
+	const next = forecast.days.find((one) => one.day > worked && one.tasks > 0) ?? null;
 	return {
-		title: `Run done: ${unbroken(counted(done.length, 'task'))}, ${unbroken(counted(minutesOf(facts), 'minute'))}`,
+		title: `${done.length < asked.length ? 'So far' : 'Run done'}: ${unbroken(counted(done.length, 'task'))}, ${unbroken(counted(minutesOf(facts), 'minute'))}`,
 		says: standWords(count('right'), count('helped'), count('wrong')),
 		rows,
 		facts: factsOf(facts, count('right'), done),
 		again: again === null ? null : { skill: again, label: facts.planner.label(again) },
 		open: asked.length - done.length,
 		isPast: worked < facts.day,
-		next: forecast.days.find((one) => one.day > worked && one.tasks > 0) ?? null,
+		next,
+		goal: next && goalOf(next, rows, facts.day),
 		marks: marksOf(rows, facts)
 	};
+}
+
+/** `Tomorrow: 8 tasks, about 20 minutes`, and which of these rows it brings back, and why. */
+function goalOf({ day, tasks, minutes }: ForecastDay, rows: readonly RunRow[], today: number) {
+	const back = rows.filter(({ returns }) => returns === day);
+	const names = (wanted: boolean) => [
+		...new Set(back.filter(({ standing }) => (standing !== 'right') === wanted).map((r) => r.name))
+	];
+	const missed = names(true);
+	const kept = names(false).filter((name) => !missed.includes(name));
+	const says = [
+		missed.length > 0
+			? `${fewOf(missed)} ${missed.length === 1 ? 'comes' : 'come'} back, missed this time.`
+			: '',
+		kept.length > 0
+			? `${fewOf(kept)} ${kept.length === 1 ? 'comes' : 'come'} up again, so that ${kept.length === 1 ? 'it stays' : 'they stay'}.`
+			: ''
+	];
+	return {
+		head: `${capital(dayWords(day, today))}: ${counted(tasks, 'task')}, ${aboutMinutes(minutes)}.`,
+		says: says.filter(Boolean).join(' ') || 'New steps, each worked for you first.'
+	};
+}
+
+function fewOf(names: readonly string[]): string {
+	const all = names.map((name, i) => (i === 0 ? name : decapital(name)));
+	if (all.length <= 2) return all.join(' and ');
+	return `${all.slice(0, 2).join(', ')} and ${inWords(all.length - 2)} more`;
 }
 
 function minutesOf({ run, attempts }: RunEndFacts): number {
@@ -140,14 +173,20 @@ function noteOf({ standing, planned }: RunTask, charged: string): string {
 function factsOf(facts: RunEndFacts, right: number, done: readonly RunTask[]): RunFact[] {
 	const { last, day } = facts;
 	const before = last ? last.right + last.helped + last.wrong : 0;
-	const first: RunFact = {
-		big: `${right} of ${done.length}`,
-		says: 'right at first.',
-		more: last
-			? `${firstLetter(dayWords(last.day, day).replace(/^on /, ''))} it was ${last.right} of ${before}.`
-			: ''
-	};
-	return [first, ...newOf(facts, done), ...streaksOf(facts), ...slipsOf(facts)].slice(0, mostFacts);
+	// Without one to compare it with, it would say again what the head says.
+	const first: RunFact[] = last
+		? [
+				{
+					big: `${right} of ${done.length}`,
+					says: 'right at first.',
+					more: `${capital(dayWords(last.day, day).replace(/^on /, ''))} it was ${last.right} of ${before}.`
+				}
+			]
+		: [];
+	return [...first, ...newOf(facts, done), ...streaksOf(facts), ...slipsOf(facts)].slice(
+		0,
+		mostFacts
+	);
 }
 
 function newOf(
@@ -164,11 +203,12 @@ function newOf(
 		.flatMap((skill) => forecast.comesUp.get(skill) ?? [])
 		.filter((d) => d > worked);
 	const labels = skills.map((skill) => planner.label(skill));
-	const few = labels.length > 3 ? `${labels.slice(0, 3).join(', ')} and more` : labels.join(', ');
+	const more = labels.length - 3;
+	const few = labels.slice(0, 3).join('; ') + (more > 0 ? `; and ${inWords(more)} more` : '');
 	return [
 		{
 			big: `${skills.length} new`,
-			says: `${few}.`,
+			says: `${skills.length === 1 ? 'Step' : 'Steps'}: ${few}.`,
 			more: next.length > 0 ? `Up again ${dayWords(Math.min(...next), day)}.` : ''
 		}
 	];
@@ -235,10 +275,6 @@ function fewNames(names: readonly string[]): string {
 /** A number and its word, kept on one line. */
 function unbroken(text: string): string {
 	return text.replace(' ', '\u00a0');
-}
-
-function firstLetter(text: string): string {
-	return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 /** `tomorrow · 8 tasks` */

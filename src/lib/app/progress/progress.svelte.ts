@@ -9,7 +9,7 @@ import { unexpected } from '../unexpected.svelte.ts';
 import { doneByDay, type Reading, readLog, taskFor } from './progress.ts';
 
 /** Sittings shown at once. */
-const pageLength = 30;
+const pageLength = 12;
 
 /** The learner at work, looked back on. */
 export class Progress {

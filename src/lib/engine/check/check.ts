@@ -1,3 +1,4 @@
+import { capital } from '../quantity/capital.ts';
 import type { LengthUnit } from '../quantity/value.ts';
 import type { Checked, CheckLimit } from '../solver/checked.ts';
 import type { Values } from '../solver/compiled.ts';
@@ -166,8 +167,7 @@ function itemsOf(check: Checked, plain: Values, measured: readonly Measured[]): 
 }
 
 function itemWords({ each }: Checked, items: readonly Values[], item: number): string {
-	const name = `${each.charAt(0).toUpperCase()}${each.slice(1)}`;
-	return items.length > 1 ? `${name} ${item + 1}: ` : '';
+	return items.length > 1 ? `${capital(each)} ${item + 1}: ` : '';
 }
 
 /** The worked values, if no limit of the method and nothing impossible stands against them. */

@@ -23,6 +23,11 @@ export interface Draw<M extends Method = Method> {
 	 * would be accepted there. A draw in which one does is drawn again.
 	 */
 	readonly chief?: Chief<M>;
+	/**
+	 * Slips by id that marking should tell apart, in groups: a draw in which two of one group lead to
+	 * the same wrong answers at all that is asked is drawn again.
+	 */
+	readonly apart?: readonly (readonly string[])[];
 	/** Labels for this task where the method's own are too plain; a list has one a member. */
 	readonly labels?: Readonly<Record<string, string | readonly string[]>>;
 	/** Givens that are only told, not computed with: `['Head', 'universal']`. */

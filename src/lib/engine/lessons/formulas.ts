@@ -1,4 +1,5 @@
 import type { Family } from '../families/family.ts';
+import { inSentence } from '../quantity/capital.ts';
 import { topicIds, type TopicId } from '../families/topics.ts';
 import type { Method } from '../solver/method.ts';
 import { symbolOf } from '../solver/show-step.ts';
@@ -17,7 +18,7 @@ export interface FormulaLine {
 /** A method of the formula sheet, with the steps that no method before it has. */
 export interface FormulaGroup {
 	readonly method: Method;
-	readonly family: string;
+	readonly title: string;
 	readonly lines: readonly FormulaLine[];
 	/** Symbols of steps that stand further up. */
 	readonly above: readonly string[];
@@ -32,19 +33,23 @@ export function formulaSheet(
 		topic,
 		groups: families
 			.filter((family) => family.topic === topic)
-			.flatMap((family) => waysOf(family))
-			.map(({ family, method }) => groupOf(family, method, printed))
+			.flatMap((family) =>
+				waysOf(family).map(({ method }, i) =>
+					// Others of a family are called by what they are.
+					groupOf(i === 0 ? family.name : method.title, method, printed)
+				)
+			)
 			.filter(({ lines }) => lines.length > 0)
 	}));
 }
 
-function groupOf(family: Family, method: Method, printed: Set<string>): FormulaGroup {
+function groupOf(title: string, method: Method, printed: Set<string>): FormulaGroup {
 	const keys = markedKeys(method);
 	const fresh = keys.filter((key) => !printed.has(method.steps[key]?.skill ?? ''));
 	for (const key of fresh) printed.add(method.steps[key]?.skill ?? '');
 	return {
 		method,
-		family: family.name,
+		title,
 		lines: fresh.map((key) => ({
 			key,
 			label: method.steps[key]?.label ?? key,
@@ -77,7 +82,7 @@ export function symbolsOf(families: readonly Family[]): SymbolMeaning[] {
 		for (const [key, { label, symbol }] of Object.entries({ ...method.given, ...method.steps })) {
 			const written = symbol ?? (/^[A-Z]$/.test(key) ? key : null);
 			if (written === null || !/^[A-Z]+$/.test(written)) continue;
-			found.set(written, (found.get(written) ?? new Set()).add(label.toLowerCase()));
+			found.set(written, (found.get(written) ?? new Set()).add(inSentence(label)));
 		}
 	}
 	return [...found]

@@ -7,6 +7,7 @@ import { withSlipAsFar } from '../solver/as-far.ts';
 import { evaluate } from '../solver/evaluate.ts';
 import { brokenLimit } from '../solver/limits.ts';
 import type { Method } from '../solver/method.ts';
+import { textAt } from '../solver/show.ts';
 import { differs } from '../solver/tolerance.ts';
 import { orNull } from '../solver/trade-function.ts';
 import { Goes } from './goes.ts';
@@ -16,7 +17,7 @@ import { type Hand, handsOf, moved, valueUnder } from './hand.ts';
 export interface Way {
 	readonly family: Family;
 	readonly method: Method;
-	/** The draw that the lesson begins with: middling sizes of the easiest level. */
+	/** The draw that the lesson begins with: middling sizes of the easiest level, the plainest of them. */
 	readonly start: Draw;
 	/** The draws it was learned from. */
 	readonly draws: readonly Draw[];
@@ -49,43 +50,61 @@ export function waysOf(family: Family): readonly Way[] {
 }
 
 function newWays(family: Family): Way[] {
-	const draws = levels.flatMap((level) =>
-		Array.from({ length: drawsPerLevel }, (_, i) =>
-			family.draw(randomFrom(`lesson ${family.id} ${level} ${i}`), level)
-		)
-	);
-	const byMethod = new Map<Method, Draw[]>([[family.method, []]]);
-	for (const draw of draws) {
-		const method = draw.method ?? family.method;
-		if (!workedBy(method, draw.given)) continue;
-		byMethod.set(method, [...(byMethod.get(method) ?? []), draw]);
+	const byMethod = new Map<Method, Drawn[]>([[family.method, []]]);
+	for (const level of levels) {
+		for (let i = 0; i < drawsPerLevel; i++) {
+			const draw = family.draw(randomFrom(`lesson ${family.id} ${level} ${i}`), level);
+			const method = draw.method ?? family.method;
+			if (!workedBy(method, draw.given)) continue;
+			byMethod.set(method, [...(byMethod.get(method) ?? []), { draw, level }]);
+		}
 	}
 	return [...byMethod].flatMap(([method, own]) => wayOf(family, method, own));
 }
 
-function wayOf(family: Family, method: Method, draws: readonly Draw[]): Way[] {
+interface Drawn {
+	readonly draw: Draw;
+	readonly level: Level;
+}
+
+function wayOf(family: Family, method: Method, drawn: readonly Drawn[]): Way[] {
+	const draws = drawn.map(({ draw }) => draw);
+	const easiest = drawn.filter(({ level }) => level === drawn[0]?.level).map(({ draw }) => draw);
 	const keys = Object.keys(method.steps);
 	const asked = keys.filter((key) => draws.some((draw) => draw.asked.includes(key)));
 	const steps = keys.slice(0, Math.max(...asked.map((key) => keys.indexOf(key))) + 1);
 	const chief = new Set(
 		draws.flatMap(({ chief = {} }) => Object.values(chief).flatMap((ids) => ids ?? []))
 	);
-	const start = middling(draws, (draw) => slipsSeen(method, draw.given, steps, chief));
-	if (!start) return [];
-	// What tasks give in one way only is no choice.
-	const hands = handsOf(method, draws, start).filter(({ values }) => values.length > 1);
 	const goes = new Goes(draws.map(({ given }) => given));
-	return [{ family, method, start, draws, hands, steps, asked, chief, goes }];
+	const seen = (draw: Draw) => slipsSeen(method, draw.given, steps, chief);
+	const beginning = (some: readonly Draw[]): Way[] => {
+		const start = middling(method, some, seen);
+		if (!start) return [];
+		// What tasks give in one way only is no choice.
+		const hands = handsOf(method, draws, start).filter(({ values }) => values.length > 1);
+		return [{ family, method, start, draws, hands, steps, asked, chief, goes }];
+	};
+	const ways = beginning(easiest);
+	// The easiest sizes may hold one of them fast.
+	return ways.every(movesAll) ? ways : beginning(draws);
+}
+
+function movesAll(way: Way): boolean {
+	return way.hands.every((hand) => reachOf(way, way.start.given, hand).length > 1);
 }
 
 /**
- * The draw that shows most slips; of those alike, the nearest to the middle of all sizes, and the
- * first, which is the easiest.
+ * Of the draws near the middle of all sizes, the one that shows most slips; of those alike, the one
+ * with the shortest numbers, 1/8 before 3/32, and the nearest to the middle.
  */
-function middling(draws: readonly Draw[], seen: (draw: Draw) => number): Draw | undefined {
+function middling(
+	method: Method,
+	draws: readonly Draw[],
+	seen: (draw: Draw) => number
+): Draw | undefined {
 	const [first] = draws;
 	if (!first) return undefined;
-	// Levels come in order: a lesson begins with what the first draw is like.
 	const alike = draws.filter(({ given }) => shapeOf(given) === shapeOf(first.given));
 	const keys = Object.keys(first.given);
 	const middles = keys.map((key) => median(alike.flatMap(({ given }) => sizesIn(given[key]))));
@@ -96,7 +115,17 @@ function middling(draws: readonly Draw[], seen: (draw: Draw) => number): Draw | 
 			return sum + sizes.reduce((all, size) => all + Math.abs(size / (middle || 1) - 1), 0);
 		}, 0);
 	const near = [...alike].sort((one, other) => off(one) - off(other)).slice(0, drawsLooked);
-	return near.reduce((best, one) => (seen(one) > seen(best) ? one : best), near[0] ?? first);
+	const most = Math.max(...near.map(seen));
+	return near
+		.filter((one) => seen(one) === most)
+		.reduce((best, one) => (written(method, one) < written(method, best) ? one : best));
+}
+
+/** How many characters its numbers take. */
+function written(method: Method, { given }: Draw): number {
+	return Object.entries(given)
+		.filter(([, value]) => sizesIn(value).length > 0)
+		.reduce((sum, [key, value]) => sum + textAt(method, key, value, 'in').length, 0);
 }
 
 /** Draws near the middle that are looked at for their slips. */

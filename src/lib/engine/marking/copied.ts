@@ -43,7 +43,10 @@ function otherStep(question: Question): Candidate | null {
 		return isWrong && right !== undefined && kind.isWritten(there.entry, right, 'exact');
 	};
 	const exchanged = found.find(isExchanged);
-	if (exchanged !== undefined) return from(exchanged, costs.exchanged);
+	if (exchanged !== undefined) {
+		const cause = { kind: 'other-step', step: exchanged, swapped: true } as const;
+		return { cause, cost: costs.exchanged, rarity: 0, support: 0 };
+	}
 	const before = found.filter((step) => steps.indexOf(step) < steps.indexOf(key)).at(-1);
 	const nearest = before ?? found[0];
 	if (nearest === undefined) return null;

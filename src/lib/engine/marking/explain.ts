@@ -1,7 +1,9 @@
-import type { Candidate, Question } from './question.ts';
+import { misreadGivens } from './misread-given.ts';
+import { type Candidate, kindOf, type Question } from './question.ts';
 import { isActOf } from './same-act.ts';
-import { doubleSlips, singleSlips, unusedSlips } from './slips.ts';
-import { type Cause, mostOffered, nameOf, offered } from './verdict.ts';
+import { singleSlips, unusedSlips } from './slips.ts';
+import { doubleSlips } from './two-slips.ts';
+import { type Cause, mostOffered, nameOf, offered, stepOfSlip } from './verdict.ts';
 import { mistyped, writingFaults } from './writing.ts';
 
 /** Causes whose costs are nearer than this are equal. */
@@ -32,9 +34,18 @@ interface Covering {
  * @returns by step key; `unknown` rather than a guess
  */
 export function explain(questions: readonly Question[]): Record<string, Cause> {
-	const all = questions.flatMap((question) =>
-		candidatesFor(question).map((one) => ({ ...one, key: question.key }))
-	);
+	const found = questions.map(candidatesFor);
+	const misread = found
+		.flat()
+		.filter(isMisread)
+		.map(({ cause }) => nameOf(cause));
+	const all = questions.flatMap((question, i) => {
+		const own = found[i] ?? [];
+		const others = own.some(isMisread) || misread.length === 0 ? [] : misreadGivens(question);
+		// What was misread for one entry was misread for all of them.
+		const same = others.filter(({ cause }) => misread.includes(nameOf(cause)));
+		return [...own, ...same].map((one) => ({ ...one, key: question.key }));
+	});
 	const causes: Record<string, Cause> = {};
 	let open = questions.map(({ key }) => key);
 	while (open.length > 0) {
@@ -46,7 +57,8 @@ export function explain(questions: readonly Question[]): Record<string, Cause> {
 		const alike = best.filter(({ keys }) => isSame(keys, first.keys));
 		const likeliest = alike.filter((one) => rate(one) <= least + equal);
 		// Too many to choose among: the likeliest, if they are fewer.
-		const fitting = alike.length > mostOffered ? likeliest : alike;
+		const few = alike.length > mostOffered ? likeliest : alike;
+		const fitting = wordSlips(questions, few);
 		for (const key of first.keys) {
 			causes[key] = offered(fitting.map(({ causes, cause }) => causes[key] ?? cause));
 		}
@@ -56,13 +68,48 @@ export function explain(questions: readonly Question[]): Record<string, Cause> {
 	return causes;
 }
 
-/** A single cause is believed before one that speaks against a right entry, and that before two slips or a wrong key. */
+function isMisread({ cause }: Candidate): boolean {
+	return cause.kind === 'misread';
+}
+
+/**
+ * What several slips before it lead to, where it is one of a few words: the slip of choosing that word, whose
+ * sentence is true of all of them.
+ */
+function wordSlips(questions: readonly Question[], all: readonly Covering[]): readonly Covering[] {
+	const own = all.filter(({ cause, keys: [key = ''] }) => {
+		const question = questions.find((one) => one.key === key);
+		if (!question || cause.kind !== 'slip' || kindOf(question).choices.length === 0) return false;
+		return cause.slips.every((id) => stepOfSlip(question.task.method, id) === key);
+	});
+	return own.length > 0 ? own : all;
+}
+
+/**
+ * A single cause is believed before one that speaks against a right entry, that before a number of the task
+ * misread, and all of them before two slips or a wrong key.
+ */
 function candidatesFor(question: Question): Candidate[] {
-	for (const find of [singlesOf, unusedSlips, singlesSoFar, doubleSlips, mistyped]) {
+	for (const find of [singlesOf, unusedSlips, singlesSoFar, misreadGivens, doubleSlips, mistyped]) {
 		const found = find(question);
-		if (found.length > 0) return found;
+		if (found.length > 0) return find === singlesOf ? asSlips(question, found) : found;
 	}
 	return [];
+}
+
+/**
+ * What was copied from another place is told as the slip that takes it from there, though an entry further
+ * down speaks against it.
+ */
+function asSlips(question: Question, found: Candidate[]): Candidate[] {
+	const { task, key } = question;
+	if (!found.every(({ cause }) => cause.kind === 'other-step' && !cause.swapped)) return found;
+	const acts = singlesSoFar(question).filter(
+		({ cause: slip }) =>
+			slip.kind === 'slip' &&
+			slip.slips.some((id) => found.some(({ cause }) => isActOf(task, key, id, cause)))
+	);
+	return acts.length > 0 ? acts : found;
 }
 
 /**
@@ -113,7 +160,8 @@ function coverings(all: readonly (Candidate & { readonly key: string })[]): Cove
  */
 function nameIn(cause: Cause, key: string): string {
 	if (cause.kind === 'factor') return `factor of ${cause.of}`;
-	return cause.kind === 'slip' || cause.kind === 'unit' ? nameOf(cause) : `${key} ${nameOf(cause)}`;
+	const isOnce = ['slip', 'unit', 'misread'].includes(cause.kind);
+	return isOnce ? nameOf(cause) : `${key} ${nameOf(cause)}`;
 }
 
 /** Those that are to be told: where a common slip leads to the same entries, no seldom one is. */

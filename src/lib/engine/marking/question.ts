@@ -79,11 +79,25 @@ export function isContradicted(
 	const places = Object.keys(method.steps);
 	return sheet.some((seen) => {
 		if (seen.state === 'odd' || seen.key === unused) return false;
-		if (!differs(method, seen.key, base, values)) return false;
 		const value = values[seen.key];
+		if (!differs(method, seen.key, base, values)) return isAnother(question, seen, base, value);
 		if (value !== undefined && kindAt(method, seen.key).isWritten(seen.entry, value)) return false;
 		return seen.state === 'right' || places.indexOf(seen.key) < places.indexOf(key);
 	});
+}
+
+/** Whether an entry is right to the digit, and these values, as good as they are, would be written otherwise. */
+function isAnother(
+	{ task }: Question,
+	{ key, state, entry }: Seen,
+	base: Values,
+	value: Value | undefined
+): boolean {
+	const right = base[key];
+	if (state !== 'right' || value === undefined || right === undefined || value === right)
+		return false;
+	const kind = kindAt(task.method, key);
+	return kind.isWritten(entry, right, 'exact') && !kind.isWritten(entry, value, 'exact');
 }
 
 /** How many wrong entries of earlier checks these values come to. */

@@ -3,6 +3,7 @@ import type { Value } from '../quantity/value.ts';
 import { compiledOf, type Values } from '../solver/compiled.ts';
 import { evaluateAsFar } from '../solver/as-far.ts';
 import { kindAt } from '../solver/kind-at.ts';
+import type { Method } from '../solver/method.ts';
 import type { Task } from '../tasks/task.ts';
 import { type Cause, stepOfSlip } from './verdict.ts';
 
@@ -33,7 +34,11 @@ export function isSameAct(task: Task, one: string, other: string): boolean {
  */
 export function isActOf(task: Task, key: string, id: string, cause: Cause): boolean {
 	const { method } = task;
-	if (cause.kind === 'other-step' && givesOn(task, key, id, cause.step)) return true;
+	if (cause.kind === 'other-step') {
+		// The same step of another stack: what was copied from there is nothing else.
+		if (isTwin(method, key, cause.step)) return false;
+		if (givesOn(task, key, id, cause.step)) return true;
+	}
 	const step = stepOfSlip(method, id);
 	// A step that is put in is not worked, and so has no slip.
 	const made: Worked = ({ given, values }) => {
@@ -56,6 +61,12 @@ export function isActOf(task: Task, key: string, id: string, cause: Cause): bool
 				: kindAt(method, key).map(value, (one) => roundedTo(one, parts));
 		})
 	);
+}
+
+/** Whether two steps of a joined method are the same one, for two parts of the work. */
+function isTwin({ steps }: Method, one: string, other: string): boolean {
+	const skill = steps[one]?.skill;
+	return skill !== undefined && skill === steps[other]?.skill;
 }
 
 /** Whether a slip gives the result of another step, whatever it is: twice as much, say. */
@@ -97,7 +108,7 @@ function isAlways(task: Task, step: string, one: Worked, other: Worked): boolean
 
 /**
  * The givens of a task, each number larger by a share of its own, a list as a whole, and a stocked
- * size another one; what is read from a rivet's number, another number too. A square bend stays
+ * size another one; what is read from a rivet's number, another number too, while its head stays one. A square bend stays
  * square: that K is 1 there is what makes two slips one.
  */
 function otherNumbers({ method, drawn, right }: Task, times: number): Numbers {
@@ -111,10 +122,11 @@ function otherNumbers({ method, drawn, right }: Task, times: number): Numbers {
 		return [key, kind.map(value, more)] as const;
 	});
 	const { steps } = compiledOf(method);
+	const isWord = (name: string) => typeof drawn.given[name] === 'string';
+	const hasChoices = (name: string) => kindAt(method, name).choices.length > 0;
 	const read = Object.entries(steps).flatMap(([key, { needs }]) => {
 		const value = right[key];
-		const isRead =
-			value !== undefined && needs.some((name) => typeof drawn.given[name] === 'string');
+		const isRead = value !== undefined && needs.some((name) => isWord(name) && !hasChoices(name));
 		return isRead ? [[key, kindAt(method, key).map(value, (one) => one + (times % 5) - 2)]] : [];
 	});
 	return { given: Object.fromEntries(given), values: Object.fromEntries(read) as Values };

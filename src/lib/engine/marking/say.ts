@@ -1,11 +1,17 @@
+import type { Kind } from '../quantity/kinds/kind.ts';
 import { stepsOf, type Task } from '../tasks/task.ts';
 import { roundingSays } from '../quantity/kinds/find-mistakes.ts';
+import { compiledOf } from '../solver/compiled.ts';
 import { kindAt } from '../solver/kind-at.ts';
+import { shortLabel } from '../solver/label.ts';
+import type { Method } from '../solver/method.ts';
 import { factorSays } from './factor.ts';
 import {
 	type Cause,
 	choicesIn,
 	type DigitsHow,
+	type MisreadHow,
+	type OtherStepCause,
 	type OrderHow,
 	stepOfSlip,
 	type Verdict
@@ -45,7 +51,9 @@ export function sayCause(task: Task, cause: Cause, key: string): string {
 			return `One of ${numbers[causes.length]}: ${said}`;
 		}
 		case 'other-step':
-			return copiedSays(task, cause.step, key);
+			return copiedSays(task, cause, key);
+		case 'misread':
+			return misreadSays(task, cause.given, cause.how);
 		case 'factor':
 			return factorSays(task, cause.of, cause.times);
 		case 'unit':
@@ -59,12 +67,18 @@ export function sayCause(task: Task, cause: Cause, key: string): string {
 		case 'breaks':
 			return cause.says;
 		case 'unknown':
-			return hasOpenSteps(task, key)
-				? 'This number alone does not tell which step went wrong; work the steps one by one.'
-				: 'This number does not tell what went wrong; work this step once more.';
+			return unknownSays(kind, stepsNotAsked(task, key).length > 0);
 		default:
 			return cause satisfies never;
 	}
+}
+
+function unknownSays({ isList }: Kind, ofSeveral: boolean): string {
+	if (ofSeveral) {
+		const alone = isList ? 'These numbers alone do' : 'This number alone does';
+		return `${alone} not tell which step went wrong; work the steps one by one.`;
+	}
+	return `${isList ? 'These numbers do' : 'This number does'} not tell what went wrong; work this step once more.`;
 }
 
 const digitsSay: Readonly<Record<DigitsHow, string>> = {
@@ -79,23 +93,56 @@ const orderSays: Readonly<Record<OrderHow, string>> = {
 	mixed: 'The right values, but not in the order of the task.'
 };
 
-/** Whether there are steps to work before this one that are not asked for. */
-function hasOpenSteps({ method, drawn }: Task, key: string): boolean {
-	const steps = stepsOf({ method, drawn });
-	return steps.slice(0, steps.indexOf(key) + 1).some((step) => !drawn.asked.includes(step));
+/** Whether a step is worked from another one, at once or over others. */
+function isWorkedFrom(method: Method, key: string, from: string): boolean {
+	const needs = compiledOf(method).steps[key]?.needs ?? [];
+	return needs.some((one) => one === from || isWorkedFrom(method, one, from));
 }
 
-/** `That is the number for “Grip”; here “Length needed” is wanted.` */
-function copiedSays({ method, drawn }: Task, place: string, key: string): string {
+/** The steps to work before this one, and itself, that are not asked for. */
+function stepsNotAsked(task: Pick<Task, 'method' | 'drawn'>, key: string): string[] {
+	const steps = stepsOf(task);
+	return steps.slice(0, steps.indexOf(key) + 1).filter((step) => !task.drawn.asked.includes(step));
+}
+
+/** `That is “Grip”, not “Length needed”.` Or, at each of two that were exchanged: `Swapped with “Grip”.` */
+function copiedSays(
+	{ method, drawn }: Task,
+	{ step: place, swapped }: OtherStepCause,
+	key: string
+): string {
 	const given = method.given[place];
 	if (!given) {
-		const [is, wanted] = [place, key].map((step) => method.steps[step]?.label ?? step);
-		return `That is the number for “${is}”; here “${wanted}” is wanted.`;
+		const [is = '', wanted = ''] = [place, key].map(
+			(step) => `“${shortLabel(method.steps[step]?.label ?? step)}”`
+		);
+		if (swapped) return `Swapped with ${is}.`;
+		const isOnTheWay =
+			stepsNotAsked({ method, drawn }, key).includes(place) && isWorkedFrom(method, key, place);
+		return `That is ${is}, ${isOnTheWay ? `a step on the way to ${wanted}` : `not ${wanted}`}.`;
 	}
-	const told = drawn.labels?.[place];
-	const label = typeof told === 'string' ? told : given.label;
 	const one = given.kind.isList ? 'one of ' : '';
-	return `That is ${one}“${label}”, as given; work out what is asked for.`;
+	return `That is ${one}“${labelOf({ drawn, method }, place)}”, as given; work out what is asked for.`;
+}
+
+function labelOf({ method, drawn }: Pick<Task, 'method' | 'drawn'>, given: string): string {
+	const told = drawn.labels?.[given];
+	return typeof told === 'string' ? told : (method.given[given]?.label ?? given);
+}
+
+const misreadHow: Readonly<Record<MisreadHow, string>> = {
+	larger: 'was taken one size too large',
+	smaller: 'was taken one size too small',
+	swapped: 'was read with two digits in each other’s place',
+	point: 'was read with its decimal point in the wrong place',
+	fraction: 'was read as another fraction',
+	keyed: 'was keyed in by its denominator (1/16 is 0.0625, not 0.16)'
+};
+
+/** `“Rivet diameter” was taken one size too large: read the task again.` */
+function misreadSays(task: Task, given: string, how: MisreadHow): string {
+	const one = task.method.given[given]?.kind.isList ? 'One of ' : '';
+	return `${one}“${labelOf(task, given)}” ${misreadHow[how]}: read the task again.`;
 }
 
 /** The step that a cause lies in, if it can be told. */
@@ -109,6 +156,7 @@ export function stepOf(task: Task, cause: Cause, key: string): string | null {
 		case 'order':
 		case 'breaks':
 		case 'factor':
+		case 'misread':
 		case 'other-step':
 			return key;
 		case 'either': {

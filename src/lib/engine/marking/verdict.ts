@@ -12,6 +12,7 @@ export type Entries = Readonly<Record<string, Entry>>;
  * - `slip`: one or two known slips of the method lead to exactly this number
  * - `either`: two or three causes explain it as well, and the sheet alone cannot tell which
  * - `other-step`: it is the right result of another step, an entry typed twice, or a given: its key
+ * - `misread`: a given was read or keyed in wrong and worked on with: its key, and how
  * - `factor`: a number to multiply a size by, and not the size that comes out
  * - `unit`: the right number in another unit, or read on another scale; the id of a slip that the
  *   kind of the step knows
@@ -30,7 +31,8 @@ export type Cause =
 			/** Left out where each is one of the slips. */
 			readonly causes?: readonly Cause[];
 	  }
-	| { readonly kind: 'other-step'; readonly step: string }
+	| OtherStepCause
+	| { readonly kind: 'misread'; readonly given: string; readonly how: MisreadHow }
 	| { readonly kind: 'factor'; readonly of: string; readonly times: string }
 	| { readonly kind: 'unit'; readonly unit: string }
 	| { readonly kind: 'rounding'; readonly how: RoundedHow; readonly parts?: number }
@@ -38,6 +40,13 @@ export type Cause =
 	| { readonly kind: 'order'; readonly how: OrderHow }
 	| { readonly kind: 'breaks'; readonly says: string }
 	| { readonly kind: 'unknown' };
+
+export interface OtherStepCause {
+	readonly kind: 'other-step';
+	readonly step: string;
+	/** Whether its own number stands in that step's field. */
+	readonly swapped?: true;
+}
 
 export interface SlipCause {
 	readonly kind: 'slip';
@@ -48,6 +57,9 @@ export interface SlipCause {
 
 /** The point misplaced, two neighbours exchanged, a digit left out or typed twice. */
 export type DigitsHow = 'point' | 'swapped' | 'dropped' | 'doubled';
+
+/** The next stocked size up or down, two digits exchanged, or the point misplaced. */
+export type MisreadHow = 'larger' | 'smaller' | 'swapped' | 'point' | 'fraction' | 'keyed';
 
 /** From the far end, or in any other order. */
 export type OrderHow = 'reversed' | 'mixed';

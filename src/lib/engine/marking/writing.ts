@@ -29,8 +29,8 @@ const costs = {
 	factor: 1,
 	used: 0.1,
 	rounding: { near: 1.04, far: 1.1 },
-	unit: 1.08,
-	swapped: 1.08,
+	unit: 1.12,
+	swapped: 1.1,
 	order: 0.96,
 	point: 1.3
 };
@@ -94,13 +94,11 @@ function rounded(question: Question, right: Value): Candidate[] {
 	const isVeryCoarse = entry.grain * kind.fine >= 50;
 	const isRule = rounding.parts !== undefined;
 	const isSize = isRule && kind.numbers(right).every((one) => isFraction(kind.member, one));
+	const isMuch = lostBy(kind, entry, right) > coarsely;
+	// A size is not rounded to a much coarser one, but another one is taken.
+	if (isSize && (isMuch || kind.mistakes.stocked)) return [];
 	const isTypedOut = isRule && entry.grain > 0 && entry.grain < 0.5;
-	const isFar =
-		kind.mistakes.stocked ||
-		isSize ||
-		isTypedOut ||
-		isVeryCoarse ||
-		lostBy(kind, entry, right) > coarsely;
+	const isFar = kind.mistakes.stocked || isSize || isTypedOut || isVeryCoarse || isMuch;
 	const cost = isFar ? costs.rounding.far : costs.rounding.near;
 	return [candidate({ kind: 'rounding', ...rounding }, cost)];
 }

@@ -1,6 +1,16 @@
 import { count, fraction } from '../quantity/kinds.ts';
 import { given } from '../solver/given.ts';
-import { atLeast, method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
+import {
+	atLeast,
+	method,
+	otherwise,
+	outcome,
+	shown,
+	slip,
+	type SlipText,
+	step,
+	when
+} from '../solver/write.ts';
 import { nearRight } from './outcomes/near-right.ts';
 import { layoutLine, wholeNumber } from '../trade/tolerances.ts';
 
@@ -22,7 +32,7 @@ export const barPieces = method({
 			slips: {
 				noKerf: slip(
 					'downTo(bar / piece, 1)',
-					'The kerf is left out, or not taken for every cut: every cut turns metal into chips.',
+					'Kerf is missing: every cut turns metal into chips.',
 					{ act: 'kerf' }
 				),
 				lastCut: slip(
@@ -31,7 +41,7 @@ export const barPieces = method({
 				),
 				kerfBothSides: slip(
 					'downTo(bar / (piece + 2 * kerf), 1)',
-					'Two kerfs for every piece, or one twice as wide: one cut parts two pieces.',
+					'Twice the kerf for every piece: one cut parts two pieces.',
 					{ act: 'two kerfs' }
 				),
 				oneKerfOff: slip(
@@ -47,32 +57,24 @@ export const barPieces = method({
 				halfKerf: slip(
 					'downTo(bar / (piece + kerf / 2), 1)',
 					'Half a kerf for every piece: each piece is cut off with a whole one.',
-					{ rare: true }
+					{ rare: true, act: 'half kerf' }
 				),
-				kerfEighth: slip(
-					'downTo((bar + (1/8 in)) / (piece + (1/8 in)), 1)',
-					'Worked with a kerf of 1/8 in: this saw takes another.',
-					{ rare: true, act: 'kerf 1/8' }
-				),
-				kerfSixteenth: slip(
-					'downTo((bar + (1/16 in)) / (piece + (1/16 in)), 1)',
-					'Worked with a kerf of 1/16 in: this saw takes another.',
-					{ rare: true, act: 'kerf 1/16' }
-				),
+				kerfEighth: countWithKerf('1/8 in'),
+				kerfSixteenth: countWithKerf('1/16 in'),
 				up: slip(
 					'upTo((bar + kerf) / (piece + kerf), 1)',
 					'Rounded up: the last piece comes out short.',
-					// Whoever goes up mostly does so to a number that is nearer.
-					{ rare: true }
+					{ rare: true, act: 'up' }
 				),
 				upNoKerf: slip(
 					'upTo(bar / piece, 1)',
 					'The kerf is left out, and the number rounded up: the last piece comes out short.',
-					{ rare: true, act: 'kerf' }
+					{ rare: true, act: 'kerf', late: true }
 				),
 				nearest: slip(
 					'nearest((bar + kerf) / (piece + kerf), 1)',
-					'Rounded to the nearest whole number: the last piece comes out short.'
+					'Rounded to the nearest whole number: the last piece comes out short.',
+					{ rare: true, act: 'up' }
 				),
 				cuts: slip(
 					'downTo((bar + kerf) / (piece + kerf), 1) - 1',
@@ -88,19 +90,17 @@ export const barPieces = method({
 			slips: {
 				chipsKept: slip(
 					'count * piece',
-					'The kerfs are missing from the metal used: they are chips on the floor.',
+					'Only the pieces were counted: each one takes a kerf too.',
 					{ act: 'kerf' }
 				),
-				usedEighth: slip(
-					'count * (piece + (1/8 in))',
-					'The pieces were laid out with a kerf of 1/8 in: this saw takes another.',
-					{ rare: true, act: 'kerf 1/8' }
+				usedEighth: usedWithKerf('1/8 in'),
+				usedSixteenth: usedWithKerf('1/16 in'),
+				usedHalfKerf: slip(
+					'count * (piece + kerf / 2)',
+					'Laid out with half a kerf for every piece: each cut takes a whole one.',
+					{ rare: true, act: 'half kerf' }
 				),
-				usedSixteenth: slip(
-					'count * (piece + (1/16 in))',
-					'The pieces were laid out with a kerf of 1/16 in: this saw takes another.',
-					{ rare: true, act: 'kerf 1/16' }
-				),
+				wholeBar: slip('bar', 'That is the whole bar: its remnant is not used.', { rare: true }),
 				kerfsOnly: slip('count * kerf', 'The kerfs only: the pieces use metal too.'),
 				kerfsOff: slip(
 					'count * (piece - kerf)',
@@ -109,8 +109,8 @@ export const barPieces = method({
 				),
 				usedTwoKerfs: slip(
 					'count * (piece + 2 * kerf)',
-					'Laid out with two kerfs for every piece, or one twice as wide: one cut parts two pieces.',
-					{ act: 'two kerfs' }
+					'Laid out with twice the kerf for every piece: one cut parts two pieces.',
+					{ act: 'two kerfs', late: true }
 				),
 				oneKerfMore: slip(
 					'count * (piece + kerf) + kerf',
@@ -185,3 +185,21 @@ export const barPieces = method({
 		)
 	]
 });
+
+/** Counted with the kerf of another saw. */
+function countWithKerf(kerf: string): SlipText {
+	return slip(
+		`downTo((bar + (${kerf})) / (piece + (${kerf})), 1)`,
+		`Worked with a kerf of ${kerf}: this saw takes another.`,
+		{ rare: true, act: `kerf ${kerf}`, late: true }
+	);
+}
+
+/** The bar used, with the kerf of another saw. */
+function usedWithKerf(kerf: string): SlipText {
+	return slip(
+		`count * (piece + (${kerf}))`,
+		`The pieces were laid out with a kerf of ${kerf}: this saw takes another.`,
+		{ rare: true, act: `kerf ${kerf}`, late: true }
+	);
+}

@@ -46,7 +46,8 @@ export const bendAllowance = method({
 				),
 				navyForRadius: slip(
 					'0.0173 * R * degrees(angle)',
-					'By the Navy’s 0.0173 this part is right; this task asks for 0.01743.'
+					'By the Navy’s 0.0173 this part is right; this task asks for 0.01743.',
+					{ late: true }
 				),
 				radiusDigits: slip(
 					'0.01473 * R * degrees(angle)',
@@ -60,7 +61,7 @@ export const bendAllowance = method({
 				),
 				brackets: slip(
 					'0.01743 * R',
-					'The radius term was not multiplied by N. The formula is also printed without its brackets, but N multiplies both terms.'
+					'The radius term was not multiplied by N: N multiplies both terms.'
 				),
 				diameter: slip('0.01743 * (2 * R) * degrees(angle)', 'Diameter taken for the radius.'),
 				outside: slip(
@@ -70,7 +71,7 @@ export const bendAllowance = method({
 				thicknessForR: slip(
 					'0.01743 * T * degrees(angle)',
 					'0.01743 was multiplied by T: it goes with the radius.',
-					{ rare: true }
+					{ rare: true, late: true }
 				),
 				swappedR: slip(
 					'0.0078 * R * degrees(angle)',
@@ -127,7 +128,7 @@ export const bendAllowance = method({
 			slips: {
 				constantsSwapped: slip(
 					'(0.0078 * R + 0.01743 * T) * degrees(angle)',
-					'R and T changed places, or their constants: 0.01743 goes with R, 0.0078 with T.'
+					'0.01743 goes with R and 0.0078 with T: they changed places.'
 				),
 				insideArc: slip(
 					'3.1416 * R * degrees(angle) / 180',
@@ -175,7 +176,7 @@ export const bendAllowance = method({
 				twiceAllowance: slip(
 					'2 * (0.01743 * R + 0.0078 * T) * degrees(angle)',
 					'Twice the allowance: this asks for one bend, and R is a radius, T one thickness.',
-					{ rare: true }
+					{ rare: true, late: true }
 				),
 				middle: midThickness,
 				navy: slip(

@@ -47,19 +47,19 @@ export const blankSize = method({
 			kind: fraction,
 			tolerance: layoutLine,
 			slips: {
-				oneEnd: slip(
-					'endTrim',
-					'Trim for one end only, or half of it at each: both ends take all of it.',
-					{ act: 'one side' }
-				),
+				oneEnd: slip('endTrim', 'Trim for one end only: both ends are trimmed.', {
+					act: 'one side'
+				}),
 				halfEnd: slip(
 					'trimmedEnds * endTrim / 2',
 					'Half of the trim at the end: each end takes all of it.',
 					{ rare: true }
 				),
-				twiceEnd: slip('2 * trimmedEnds * endTrim', 'The trim was taken twice at each end.', {
-					rare: true
-				}),
+				twiceEnd: slip(
+					'2 * trimmedEnds * endTrim',
+					'Twice the trim at each end: add it once, and as much as is asked for.',
+					{ rare: true, act: 'twice' }
+				),
 				asManyAsEdges: slip(
 					'trimmedEdges * endTrim',
 					'As many ends as edges: count the ends that are trimmed.',
@@ -111,11 +111,9 @@ export const blankSize = method({
 			kind: fraction,
 			tolerance: layoutLine,
 			slips: {
-				oneEdge: slip(
-					'edgeTrim',
-					'Trim for one long edge only, or half of it at each: both take all of it.',
-					{ act: 'one side' }
-				),
+				oneEdge: slip('edgeTrim', 'Trim for one long edge only: both are trimmed.', {
+					act: 'one side'
+				}),
 				halfEdge: slip(
 					'trimmedEdges * edgeTrim / 2',
 					'Half of the trim at the long edge: each edge takes all of it.',
@@ -138,6 +136,11 @@ export const blankSize = method({
 					'trimmedEdges * endTrim',
 					'The trim of the ends was used at the long edges.',
 					{ act: 'other trim' }
+				),
+				twiceEdge: slip(
+					'2 * trimmedEdges * edgeTrim',
+					'Twice the trim at each long edge: add it once, and as much as is asked for.',
+					{ rare: true, act: 'twice', late: true }
 				)
 			}
 		}),

@@ -104,6 +104,11 @@ export const developedWidth = method({
 					'sum(legs)',
 					'That is the sum of the mold line dimensions: the blank comes out too wide.'
 				),
+				oneDeduction: slip(
+					'sum(legs) - 2 * largest(setbacks) + largest(allowances)',
+					'The setbacks and the allowance of one bend only: each bend has its own.',
+					{ rare: true, late: true }
+				),
 				halfSetback: slip(
 					'sum(legs) - sum(setbacks) + sum(allowances)',
 					'One setback taken for each bend: a bend takes one from the leg on either side.'
@@ -119,12 +124,12 @@ export const developedWidth = method({
 				flatLeftOut: slip(
 					'sum(flats) + sum(allowances) - member(flats, howMany(legs) > 2 ? 2 : 1)',
 					'One flat was left out: every flat counts, also one between two bends.',
-					{ rare: true }
+					{ rare: true, late: true }
 				),
 				lastFlatLeftOut: slip(
 					'sum(flats) + sum(allowances) - member(flats, howMany(flats))',
 					'The last flat was left out: there is one flat more than bends.',
-					{ rare: true }
+					{ rare: true, late: true }
 				),
 				lessOneT: slip(
 					'sum(legs) - T * howMany(angles)',

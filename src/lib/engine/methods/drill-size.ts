@@ -36,6 +36,21 @@ export const drillSize = method({
 				as64ths: slip(
 					'drillNumber(drill) * (1/64 in)',
 					'The number was read as 64ths; it is only a name.'
+				),
+				exchanged: slip(
+					'numberedDrill(exchangedDigits(drillNumber(drill)))',
+					'The digits of the drill number changed places.',
+					{ late: true }
+				),
+				tenOn: slip(
+					'numberedDrill(drillNumber(drill) + 10)',
+					'The drill ten numbers on was taken.',
+					{ late: true }
+				),
+				tenBack: slip(
+					'numberedDrill(drillNumber(drill) - 10)',
+					'The drill ten numbers back was taken.',
+					{ late: true }
 				)
 			}
 		}),

@@ -103,11 +103,11 @@ export const edgeDistance = method({
 					'6 * D',
 					'6D is a pitch, from rivet to rivet; the maximum edge distance is 4D.'
 				),
-				fiveD: slip('5 * D', '5D: the maximum edge distance is 4D.', { rare: true }),
+				fiveD: slip('5 * D', '5D: the maximum edge distance is 4D.', { rare: true, late: true }),
 				greatestToRim: slip(
 					'3.5 * D',
 					'To the rim of the hole: the maximum edge distance, 4D, runs to its centre.',
-					{ rare: true }
+					{ rare: true, act: 'rim' }
 				),
 				greatestForFlush: slip('4.5 * D', '4.5D: the maximum edge distance is 4D for every head.', {
 					rare: true

@@ -24,6 +24,7 @@ export const lapWidth = method({
 
 			symbol: 'from pitch',
 			rule: 'rows.apart',
+			kind: fraction,
 			tolerance: layoutLine,
 			slips: {
 				quarterOff: slip(
@@ -49,12 +50,14 @@ export const lapWidth = method({
 			asks: 'How near may two rows stand?',
 
 			rule: 'rows.apart',
+			kind: fraction,
 			tolerance: thousandths
 		}),
 		rowsApart: step('max(byPitch, closest)', 'Distance from row to row', {
 			asks: 'So how far do the rows stand apart?',
 
 			rule: 'rows.apart',
+			kind: fraction,
 			tolerance: layoutLine,
 			slips: {
 				stagger: slip(
@@ -83,6 +86,11 @@ export const lapWidth = method({
 				fiveD: slip(
 					'5 * D',
 					'5D: rows go by 75 percent of the pitch, and stand at least 2.5D apart.',
+					{ rare: true, late: true }
+				),
+				quarterAlone: slip(
+					'0.25 * pitch',
+					'A quarter of the pitch apart: take 75 percent of it, do not take 75 percent off.',
 					{ rare: true }
 				),
 				pitchFloor: slip('3 * D', '3D is the minimum pitch along a row, not across the rows.')
@@ -92,6 +100,7 @@ export const lapWidth = method({
 			asks: 'How wide is the lap with that?',
 
 			rule: 'rows.width',
+			kind: fraction,
 			tolerance: layoutLine,
 			slips: {
 				oneEdge: slip(
@@ -100,7 +109,7 @@ export const lapWidth = method({
 				),
 				spacePerRow: slip(
 					'2 * edge + rows * rowsApart',
-					'A space counted for every row: there is one space less than rows.'
+					'A space counted for every row: there is one space fewer than rows.'
 				),
 				oneSpace: slip('2 * edge + rowsApart', 'One space between rows only: three rows have two.'),
 				bothSheets: slip(
@@ -111,7 +120,7 @@ export const lapWidth = method({
 				fourEdges: slip(
 					'4 * edge + (rows - 1) * rowsApart',
 					'The edge distances were counted twice: the lap has an edge on either side, two in all.',
-					{ rare: true }
+					{ rare: true, late: true }
 				),
 				edgeAtEachRow: slip(
 					'2 * rows * edge',

@@ -1,8 +1,8 @@
-import { fraction, length, word } from '../quantity/kinds.ts';
+import { fraction, in32nds, length, word } from '../quantity/kinds.ts';
 import { given } from '../solver/given.ts';
 import { method, otherwise, outcome, slip, step, when } from '../solver/write.ts';
 import { nearRight } from './outcomes/near-right.ts';
-import { misread } from '../trade/table/misread.ts';
+import { misread, neighbours } from '../trade/table/misread.ts';
 import { minimumRadius } from '../trade/tables/least-radius.ts';
 import { chartRadius, thousandths } from '../trade/tolerances.ts';
 
@@ -20,28 +20,27 @@ export const leastBendRadius = method({
 			rule: 'bend.least-radius',
 			tolerance: chartRadius,
 			slips: {
-				...misread(minimumRadius, 'alloy, T', {
-					rowUp: 'above',
-					rowDown: 'below',
-					columnLeft: 'left',
-					columnRight: 'right',
-					upAndLeft: 'aboveLeft',
-					upAndRight: 'aboveRight',
-					downAndLeft: 'belowLeft',
-					downAndRight: 'belowRight',
-					twoRowsUp: 'twoAbove',
-					twoRowsDown: 'twoBelow',
-					twoColumnsLeft: 'twoLeft',
-					twoColumnsRight: 'twoRight'
-				}),
+				...misread(minimumRadius, 'alloy, T', neighbours),
+				...misread(
+					minimumRadius,
+					'alloy, T',
+					{
+						twoRowsUp: 'twoAbove',
+						twoRowsDown: 'twoBelow',
+						twoColumnsLeft: 'twoLeft',
+						twoColumnsRight: 'twoRight',
+						threeColumnsLeft: 'threeLeft',
+						threeColumnsRight: 'threeRight'
+					},
+					{ late: true }
+				),
 				annealed: slip(
 					'minimumRadius(annealed(alloy), T)',
 					'That is the radius for the annealed sheet (O): this temper is harder and needs more.'
 				),
 				harder: slip(
 					'minimumRadius(harder(alloy), T)',
-					'That is the radius for the same alloy in a harder temper: this one bends sharper.',
-					{ rare: true }
+					'That is the radius for the same alloy in a harder temper: this one bends sharper.'
 				),
 				twiceT: slip(
 					'2 * T',
@@ -81,7 +80,7 @@ export const leastBendRadius = method({
 
 			symbol: 'in 32nds',
 			rule: 'bend.chart-32nds',
-			kind: fraction,
+			kind: in32nds,
 			tolerance: thousandths,
 			slips: {
 				decimalsAs32nds: slip(
@@ -97,7 +96,7 @@ export const leastBendRadius = method({
 				one32ndOver: slip(
 					'nearest(radius, 1/32 in) + (1/32 in)',
 					'One 32nd too much: the two decimals stand for the nearest 32nd.',
-					{ rare: true }
+					{ rare: true, late: true }
 				),
 				in16ths: slip(
 					'nearest(radius, 1/16 in)',

@@ -5,6 +5,12 @@ import { wholeNumber } from '../trade/tolerances.ts';
 
 const counted = { rule: 'cut.sheet', kind: count, tolerance: wholeNumber } as const;
 
+/** Blanks with their kerf into the sheet with one: after the last blank no cut is needed. */
+const lengthsAlong = '(sheetLength + kerf) / (pieceLength + kerf)';
+const widthsAcross = '(sheetWidth + kerf) / (pieceWidth + kerf)';
+const widthsAlong = '(sheetLength + kerf) / (pieceWidth + kerf)';
+const lengthsAcross = '(sheetWidth + kerf) / (pieceLength + kerf)';
+
 const laidOut = {
 	over: when(
 		'entered > holds',
@@ -26,58 +32,80 @@ export const piecesPerSheet = method({
 		kerf: given(fraction, 'Kerf', { zero: true })
 	},
 	steps: {
-		alongLength: step(
-			'downTo((sheetLength + kerf) / (pieceLength + kerf), 1)',
-			'Blank lengths in the sheet length',
-			{
-				asks: 'How many blank lengths go along the sheet?',
+		alongLength: step(`downTo(${lengthsAlong}, 1)`, 'Blank lengths in the sheet length', {
+			asks: 'How many blank lengths go along the sheet?',
 
-				...counted,
-				slips: {
-					noKerfAlong: slip(
-						'downTo(sheetLength / pieceLength, 1)',
-						'The kerf is left out along the sheet: every cut takes metal.',
-						{ act: 'kerf' }
-					),
-					upAlong: slip(
-						'upTo((sheetLength + kerf) / (pieceLength + kerf), 1)',
-						'Rounded up along the sheet: the last blank runs off the end.',
-						{ rare: true, act: 'up' }
-					),
-					nearestAlong: slip(
-						'nearest((sheetLength + kerf) / (pieceLength + kerf), 1)',
-						'Rounded to the nearest whole number along the sheet: the last blank is short.',
-						{ act: 'up' }
-					)
-				}
+			...counted,
+			slips: {
+				noKerfAlong: slip(
+					'downTo(sheetLength / pieceLength, 1)',
+					'The kerf is left out along the sheet: every cut takes metal.',
+					{ act: 'kerf' }
+				),
+				upAlong: slip(
+					`upTo(${lengthsAlong}, 1)`,
+					'Rounded up along the sheet: the last blank runs off the end.',
+					{ rare: true, act: 'up' }
+				),
+				nearestAlong: slip(
+					`nearest(${lengthsAlong}, 1)`,
+					'Rounded to the nearest whole number along the sheet: the last blank is short.',
+					{ act: 'up' }
+				),
+				widthsAlong: slip(
+					`downTo(${widthsAlong}, 1)`,
+					'Turned a quarter: that many blank widths go along the sheet, not blank lengths.',
+					{ act: 'turned' }
+				),
+				widthsAlongNoKerf: slip(
+					'downTo(sheetLength / pieceWidth, 1)',
+					'Turned a quarter, and without the kerf: blank lengths go along the sheet here.',
+					{ rare: true, act: 'turned, no kerf' }
+				),
+				acrossForAlong: slip(
+					`downTo(${lengthsAcross}, 1)`,
+					'Divided into the sheet width: blank lengths along the sheet go into its length.',
+					{ rare: true }
+				),
+				widthsAcrossForAlong: slip(
+					`downTo(${widthsAcross}, 1)`,
+					'Those are the blank widths across the sheet: along it go the blank lengths.',
+					{ rare: true, act: 'sides' }
+				),
+				cutsAlong: slip(
+					`downTo(${lengthsAlong}, 1) - 1`,
+					'One too few along the sheet: count the blanks, not the cuts between them.',
+					{ rare: true, act: 'cuts' }
+				)
 			}
-		),
-		acrossWidth: step(
-			'downTo((sheetWidth + kerf) / (pieceWidth + kerf), 1)',
-			'Blank widths in the sheet width',
-			{
-				asks: 'How many blank widths go across it?',
+		}),
+		acrossWidth: step(`downTo(${widthsAcross}, 1)`, 'Blank widths in the sheet width', {
+			asks: 'How many blank widths go across it?',
 
-				...counted,
-				slips: {
-					noKerfAcross: slip(
-						'downTo(sheetWidth / pieceWidth, 1)',
-						'The kerf is left out across the sheet: every cut takes metal.',
-						{ act: 'kerf' }
-					),
-					upAcross: slip(
-						'upTo((sheetWidth + kerf) / (pieceWidth + kerf), 1)',
-						'Rounded up across the sheet: the last row runs off the edge.',
-						{ rare: true, act: 'up' }
-					),
-					nearestAcross: slip(
-						'nearest((sheetWidth + kerf) / (pieceWidth + kerf), 1)',
-						'Rounded to the nearest whole number across the sheet: the last row is short.',
-						{ act: 'up' }
-					)
-				}
+			...counted,
+			slips: {
+				noKerfAcross: slip(
+					'downTo(sheetWidth / pieceWidth, 1)',
+					'The kerf is left out across the sheet: every cut takes metal.',
+					{ act: 'kerf' }
+				),
+				upAcross: slip(
+					`upTo(${widthsAcross}, 1)`,
+					'Rounded up across the sheet: the last row runs off the edge.',
+					{ rare: true, act: 'up' }
+				),
+				nearestAcross: slip(
+					`nearest(${widthsAcross}, 1)`,
+					'Rounded to the nearest whole number across the sheet: the last row is short.',
+					{ act: 'up' }
+				),
+				lengthsAlongForAcross: slip(
+					`downTo(${lengthsAlong}, 1)`,
+					'Those are the blank lengths along the sheet: across it go the blank widths.',
+					{ rare: true, late: true, act: 'sides' }
+				)
 			}
-		),
+		}),
 		lengthwise: step('alongLength * acrossWidth', 'Blanks laid along the sheet', {
 			asks: 'How many blanks come out that way?',
 
@@ -85,7 +113,8 @@ export const piecesPerSheet = method({
 			slips: {
 				area: slip(
 					'downTo(sheetLength * sheetWidth / (pieceLength * pieceWidth), 1)',
-					'Area divided by area: the strips left over are too narrow to make whole blanks.'
+					'Area divided by area: the strips left over are too narrow to make whole blanks.',
+					{ act: 'area' }
 				),
 				roundedLast: slip(
 					'downTo(sheetLength / (pieceLength + kerf) * (sheetWidth / (pieceWidth + kerf)), 1)',
@@ -97,87 +126,108 @@ export const piecesPerSheet = method({
 					{ rare: true }
 				),
 				upBoth: slip(
-					'upTo((sheetLength + kerf) / (pieceLength + kerf), 1) * upTo((sheetWidth + kerf) / (pieceWidth + kerf), 1)',
-					'Rounded up both ways: the last blanks run off the end and the edge.'
+					`upTo(${lengthsAlong}, 1) * upTo(${widthsAcross}, 1)`,
+					'Rounded up both ways: the last blanks run off the end and the edge.',
+					{ act: 'up both' }
 				),
 				cutsCounted: slip(
 					'(alongLength - 1) * (acrossWidth - 1)',
 					'One too few each way: count the blanks and not the cuts between them.',
-					{ rare: true }
+					{ rare: true, act: 'cuts' }
 				),
 				turned: slip(
-					'downTo((sheetLength + kerf) / (pieceWidth + kerf), 1) * downTo((sheetWidth + kerf) / (pieceLength + kerf), 1)',
+					`downTo(${widthsAlong}, 1) * downTo(${lengthsAcross}, 1)`,
 					'That is with the blanks turned a quarter; laid along the sheet it is another number.',
 					// Whoever is asked for the better way has tried one alone.
-					{ rare: true }
+					{ rare: true, act: 'turned' }
 				),
 				turnedNoKerf: slip(
 					'downTo(sheetLength / pieceWidth, 1) * downTo(sheetWidth / pieceLength, 1)',
 					'That is with the blanks turned a quarter, and without the kerf.',
-					{ rare: true }
+					{ rare: true, act: 'turned, no kerf' }
 				),
 				addedUp: slip(
 					'alongLength + acrossWidth',
 					'The two counts were added: rows times blanks in a row gives the number.',
-					{ rare: true }
+					{ rare: true, act: 'added' }
 				)
 			}
 		}),
-		turnedAlong: step(
-			'downTo((sheetLength + kerf) / (pieceWidth + kerf), 1)',
-			'Blank widths in the sheet length',
-			{
-				asks: 'Turned a quarter: how many blank widths go along the sheet?',
+		turnedAlong: step(`downTo(${widthsAlong}, 1)`, 'Blank widths in the sheet length', {
+			asks: 'Turned a quarter: how many blank widths go along the sheet?',
 
-				...counted,
-				slips: {
-					noKerfTurnedAlong: slip(
-						'downTo(sheetLength / pieceWidth, 1)',
-						'The kerf is left out along the sheet, with the blanks turned.',
-						{ act: 'kerf' }
-					),
-					upTurnedAlong: slip(
-						'upTo((sheetLength + kerf) / (pieceWidth + kerf), 1)',
-						'Rounded up along the sheet with the blanks turned: the last blank runs off the end.',
-						{ rare: true, act: 'up' }
-					),
-					nearestTurnedAlong: slip(
-						'nearest((sheetLength + kerf) / (pieceWidth + kerf), 1)',
-						'Rounded to the nearest whole number along the sheet with the blanks turned: the last blank is short.',
-						{ act: 'up' }
-					)
-				}
+			...counted,
+			slips: {
+				noKerfTurnedAlong: slip(
+					'downTo(sheetLength / pieceWidth, 1)',
+					'The kerf is left out along the sheet, with the blanks turned.',
+					{ act: 'kerf' }
+				),
+				upTurnedAlong: slip(
+					`upTo(${widthsAlong}, 1)`,
+					'Rounded up along the sheet with the blanks turned: the last blank runs off the end.',
+					{ rare: true, act: 'up' }
+				),
+				nearestTurnedAlong: slip(
+					`nearest(${widthsAlong}, 1)`,
+					'Rounded to the nearest whole number along the sheet with the blanks turned: the last blank is short.',
+					{ rare: true, act: 'up' }
+				)
 			}
-		),
-		turnedAcross: step(
-			'downTo((sheetWidth + kerf) / (pieceLength + kerf), 1)',
-			'Blank lengths in the sheet width',
-			{
-				asks: 'And how many blank lengths across it?',
+		}),
+		turnedAcross: step(`downTo(${lengthsAcross}, 1)`, 'Blank lengths in the sheet width', {
+			asks: 'And how many blank lengths across it?',
 
-				...counted,
-				slips: {
-					noKerfTurnedAcross: slip(
-						'downTo(sheetWidth / pieceLength, 1)',
-						'The kerf is left out across the sheet, with the blanks turned.',
-						{ act: 'kerf' }
-					),
-					upTurnedAcross: slip(
-						'upTo((sheetWidth + kerf) / (pieceLength + kerf), 1)',
-						'Rounded up across the sheet with the blanks turned: the last row runs off the edge.',
-						{ rare: true, act: 'up' }
-					),
-					nearestTurnedAcross: slip(
-						'nearest((sheetWidth + kerf) / (pieceLength + kerf), 1)',
-						'Rounded to the nearest whole number across the sheet with the blanks turned: the last row is short.',
-						{ act: 'up' }
-					)
-				}
+			...counted,
+			slips: {
+				noKerfTurnedAcross: slip(
+					'downTo(sheetWidth / pieceLength, 1)',
+					'The kerf is left out across the sheet, with the blanks turned.',
+					{ act: 'kerf' }
+				),
+				upTurnedAcross: slip(
+					`upTo(${lengthsAcross}, 1)`,
+					'Rounded up across the sheet with the blanks turned: the last row runs off the edge.',
+					{ rare: true, act: 'up' }
+				),
+				nearestTurnedAcross: slip(
+					`nearest(${lengthsAcross}, 1)`,
+					'Rounded to the nearest whole number across the sheet with the blanks turned: the last row is short.',
+					{ rare: true, act: 'up' }
+				)
 			}
-		),
+		}),
 		crosswise: step('turnedAlong * turnedAcross', 'Blanks laid across the sheet', {
 			asks: 'How many blanks come out turned a quarter?',
-			...counted
+
+			...counted,
+			slips: {
+				areaTurned: slip(
+					'downTo(sheetLength * sheetWidth / (pieceLength * pieceWidth), 1)',
+					'Area divided by area for the turned blanks: the strips left over make no whole blanks.',
+					{ act: 'area' }
+				),
+				upBothTurned: slip(
+					`upTo(${widthsAlong}, 1) * upTo(${lengthsAcross}, 1)`,
+					'Rounded up both ways with the blanks turned: the last blanks run off the end and the edge.',
+					{ act: 'up both' }
+				),
+				cutsTurned: slip(
+					'(turnedAlong - 1) * (turnedAcross - 1)',
+					'One too few each way with the blanks turned: count the blanks and not the cuts.',
+					{ rare: true, act: 'cuts' }
+				),
+				addedTurned: slip(
+					'turnedAlong + turnedAcross',
+					'The two counts of the turned blanks were added: multiply them.',
+					{ rare: true, act: 'added' }
+				),
+				notTurned: slip(
+					'lengthwise',
+					'That is with the blanks along the sheet once more: turned, their widths go along it.',
+					{ rare: true }
+				)
+			}
 		}),
 		count: step('max(lengthwise, crosswise)', 'Blanks from the sheet, laid the better way', {
 			asks: 'So how many come out, laid the better way?',
@@ -197,12 +247,12 @@ export const piecesPerSheet = method({
 				rowTooFew: slip(
 					'lengthwise > crosswise ? alongLength * (acrossWidth - 1) : turnedAlong * (turnedAcross - 1)',
 					'One row too few across the sheet: count the rows that fit.',
-					{ rare: true }
+					{ rare: true, late: true }
 				),
 				columnTooFew: slip(
 					'lengthwise > crosswise ? (alongLength - 1) * acrossWidth : (turnedAlong - 1) * turnedAcross',
 					'One blank too few along the sheet: count those that fit.',
-					{ rare: true }
+					{ rare: true, late: true }
 				),
 				alongOnly: slip(
 					'lengthwise',

@@ -49,7 +49,7 @@ export const removalDrill = method({
 				),
 				oneNumberUnder: slip(
 					'chartSizeBelow(drillOfSize(finalDrill(D)))',
-					'One number under the final drill, as No. 31 in a No. 30 hole; this asks for Fig. 4-98, 1/32 in under the shank.',
+					'One drill or about 0.003 in under the final drill, as No. 31 in a No. 30 hole; this asks for Fig. 4-98, 1/32 in under the shank.',
 					{ rare: true }
 				),
 				numberUnder: slip(
@@ -64,12 +64,12 @@ export const removalDrill = method({
 				),
 				nextRivet: slip(
 					'pilotDrillAbove(D)',
-					'That is the next smaller rivet; 1/32 in under the shank is asked for, also where no rivet has that size.',
+					'That is the next smaller rivet: 1/32 in under the shank is asked for.',
 					{ rare: true }
 				),
 				twoUnder: slip(
 					'D - (1/16 in)',
-					'1/16 in under leaves too thick a ring; 1/32 in is asked for, also where no rivet has that size.'
+					'1/16 in under leaves too thick a ring: 1/32 in under the shank is asked for.'
 				),
 				oneSixtyFourth: slip(
 					'D - (1/64 in)',
@@ -123,7 +123,8 @@ export const removalDrill = method({
 					'0.5D is the height of a shop head; the universal head is 0.425D high.'
 				),
 				quarterD: slip('0.25 * D', '0.25D does not take the head off; it is 0.425D high.', {
-					rare: true
+					rare: true,
+					late: true
 				}),
 				oneDiameter: slip(
 					'D',
@@ -141,9 +142,13 @@ export const removalDrill = method({
 					'0.425 * D + member(layers, 1)',
 					'The sheet under the head was added; only the head is drilled, 0.425D deep.'
 				),
-				shankDeep: slip('1.5 * D', '1.5D is the shank before driving; the head is 0.425D high.', {
-					rare: true
-				}),
+				shankDeep: slip(
+					'1.5 * D',
+					'1.5D is for the shop head; the manufactured head is 0.425D high.',
+					{
+						rare: true
+					}
+				),
 				headDeep: slip('2 * D', '2D is the width of the head; it is 0.425D high.', { rare: true }),
 				mostHigh: slip(
 					'0.66 * D',

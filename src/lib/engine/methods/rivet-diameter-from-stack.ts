@@ -13,9 +13,9 @@ export const rivetDiameterFromStack = method({
 		layers: given(listOf(length), 'Layers')
 	},
 	steps: {
-		thickest: step('largest(layers)', 'Thickest layer', {
-			asks: 'Which layer is the thickest?',
-
+		thickest: step('largest(layers)', 'Thickness of the thickest layer', {
+			symbol: 'T',
+			asks: 'How thick is the thickest layer?',
 			rule: 'diameter.three-t',
 			tolerance: thousandths,
 			slips: {
@@ -26,6 +26,11 @@ export const rivetDiameterFromStack = method({
 				outer: slip(
 					'member(layers, 1)',
 					'The layer under the manufactured head was taken; the thickest one decides.'
+				),
+				middle: slip(
+					'howMany(layers) > 2 ? member(layers, 2) : largest(layers)',
+					'The layer in the middle was taken; the thickest one decides.',
+					{ rare: true }
 				),
 				outerLeftOut: slip(
 					'howMany(layers) > 2 ? max(member(layers, 2), member(layers, howMany(layers))) : largest(layers)',
@@ -38,25 +43,20 @@ export const rivetDiameterFromStack = method({
 					{ rare: true }
 				),
 				wholeStack: slip('sum(layers)', 'The whole stack was taken; the thickest layer decides.'),
-				average: slip(
-					'sum(layers) / howMany(layers)',
-					'The layers were averaged, or only added up; three times the thickest one decides.',
-					{ rare: true }
-				),
 				stackAlone: slip(
 					'sum(layers) / 3',
 					'The stack was taken without a factor; three times the thickest layer decides.',
 					{ rare: true }
 				),
+				average: slip(
+					'sum(layers) / howMany(layers)',
+					'The layers were averaged; three times the thickest one decides.',
+					{ rare: true }
+				),
 				twoAsOne: slip(
 					'howMany(layers) > 2 ? member(layers, 1) + member(layers, 2) : largest(layers)',
 					'Two layers were taken as one sheet: each stands by itself, and the thickest one decides.',
-					{ rare: true }
-				),
-				middle: slip(
-					'howMany(layers) > 2 ? member(layers, 2) : largest(layers)',
-					'The layer in the middle was taken; the thickest one decides.',
-					{ rare: true }
+					{ rare: true, late: true }
 				)
 			}
 		}),

@@ -16,7 +16,7 @@ export const rivetDiameterInRange = method({
 	id: 'rivet-diameter-in-range',
 	title: 'Rivet diameter within 2.5T to 3T, and above 3T',
 	given: {
-		thickest: given(length, 'Thickest sheet')
+		thickest: given(length, 'Thickest sheet', { symbol: 'T' })
 	},
 	steps: {
 		lowEnd: step('2.5 * thickest', '2.5T: the low end of the range', {
@@ -44,7 +44,9 @@ export const rivetDiameterInRange = method({
 				),
 				next32nd: slip(
 					'upTo(threeT, 1/32 in)',
-					'The next 1/32 in up is over 3T: the range ends at 3T.'
+					'The next 1/32 in up is over 3T: the range ends at 3T.',
+					// Where that is stocked, the next size up was taken for it.
+					{ rare: true }
 				),
 				underRange: slip(
 					'downTo(lowEnd, 1/32 in)',
@@ -68,6 +70,11 @@ export const rivetDiameterInRange = method({
 					'Within 2.5T to 3T: this asks for the next stocked size above 3T.'
 				),
 				threeTForAbove: slip('threeT', 'That is 3T itself: take the next stocked size up.'),
+				secondAbove: slip(
+					`threeT > (5/32 in) ? (${nextStocked}) : (${nextStocked}) + (1/32 in)`,
+					'Two sizes above 3T: the next stocked size above it is enough.',
+					{ rare: true, late: true }
+				),
 				oneMoreAbove: slip(
 					`(${nextStocked}) + (1/16 in)`,
 					'One size too large: the next stocked size above 3T is enough.'

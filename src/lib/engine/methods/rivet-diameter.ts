@@ -9,7 +9,7 @@ export const rivetDiameter = method({
 	id: 'rivet-diameter',
 	title: 'Rivet diameter from the thickest sheet',
 	given: {
-		thickest: given(length, 'Thickest sheet')
+		thickest: given(length, 'Thickest sheet', { symbol: 'T' })
 	},
 	steps: {
 		threeT,

@@ -24,15 +24,15 @@ export const rivetLength = method({
 			tolerance: thousandths,
 			slips: {
 				noShank: slip('grip', 'The stack alone: nothing is left to form the shop head.'),
-				noGrip: slip('shank', 'The shank alone: the grip is left out.'),
+				noGrip: slip('shank', 'Only the 1.5D for the shop head: the grip is left out.'),
 				twoShanks: slip(
 					'grip + 2 * shank',
-					'The shank for the shop head was added twice: only one end is driven.',
+					'The 1.5D for the shop head was added twice: only one end is driven.',
 					{ rare: true }
 				),
 				factorOnGrip: slip(
 					'1.5 * grip + D',
-					'The 1.5 went with the grip: the shank is 1.5D, and the grip is added as it is.',
+					'The 1.5 went with the grip: take 1.5D, and add the grip as it is.',
 					{ rare: true }
 				),
 				factorOnBoth: slip('1.5 * (grip + D)', 'Grip and D were both taken 1.5 times: only D is.', {
@@ -40,7 +40,7 @@ export const rivetLength = method({
 				}),
 				factorForShank: slip(
 					'1.5 * grip',
-					'1.5 times the grip: the shank for the shop head is 1.5 times D.',
+					'1.5 times the grip: take the grip as it is, and add 1.5D for the shop head.',
 					{ rare: true }
 				)
 			}

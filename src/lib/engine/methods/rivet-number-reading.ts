@@ -88,7 +88,7 @@ export const rivetNumberReading = method({
 				lengthOneUnder: slip(
 					'(lengthDash - 1) * (1/16 in)',
 					'1/16 in too short: count the 16ths once more.',
-					{ rare: true }
+					{ rare: true, late: true }
 				),
 				gripForLength: slip(
 					'lengthDash * (1/16 in) - 1.5 * diameter',

@@ -106,7 +106,12 @@ export const rivetNumber = method({
 				dashIn64ths: slip(
 					'length / (1/64 in)',
 					'The length was counted in 64ths; it goes by 16ths.',
-					{ rare: true }
+					{ rare: true, late: true }
+				),
+				inchDropped: slip(
+					'(length - downTo(length, 1 in)) / (1/16 in)',
+					'The whole inch was dropped: its 16ths count as well.',
+					{ rare: true, late: true }
 				),
 				halfDropped: slip(
 					'downTo(length / (1/16 in), 1)',

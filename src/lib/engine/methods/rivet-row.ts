@@ -58,6 +58,11 @@ export const rivetRow = method({
 					'One space too many: the 1 is added for the rivets, not for the spaces.',
 					{ rare: true }
 				),
+				lengthForSpaces: slip(
+					'upTo(length / greatestPitch, 1)',
+					'The spaces were counted over the whole length: they divide the run between the end margins.',
+					{ late: true }
+				),
 				byMargin: slip(
 					'upTo(run / endMargin, 1)',
 					'The run was divided by the end margin: divide it by the maximum pitch.',
@@ -74,11 +79,16 @@ export const rivetRow = method({
 			slips: {
 				spacesForRivets: slip(
 					'spaces',
-					'One rivet too few: the spaces are rounded up, and a row has one rivet more than it has spaces.'
+					'One rivet too few: a row has one rivet more than it has spaces.'
+				),
+				oneRivetMore: slip(
+					'spaces + 2',
+					'One rivet too many: a row has one rivet more than it has spaces, not one more at each end.',
+					{ rare: true }
 				),
 				oneRivetLess: slip(
 					'spaces - 1',
-					'Two rivets too few: the spaces are rounded up, and a row has one rivet more than it has spaces.'
+					'Two rivets too few: a row has one rivet more than it has spaces.'
 				)
 			}
 		}),
@@ -95,6 +105,11 @@ export const rivetRow = method({
 				byRivets: slip(
 					'run / (spaces + 1)',
 					'Divided by the rivets: the run is divided by its spaces.'
+				),
+				bySpacesLessOne: slip(
+					'run / max(spaces - 1, 1)',
+					'Divided by one space too few: a row has one space less than it has rivets, not two.',
+					{ rare: true }
 				),
 				lengthByRivets: slip(
 					'length / (spaces + 1)',
@@ -142,7 +157,8 @@ export const rivetRow = method({
 				),
 				marginAndPitch: slip(
 					'stepOff(endMargin + pitch, pitch, count)',
-					'The first hole was put a pitch too far: it stands an end margin from the edge.'
+					'The first hole was put a pitch too far: it stands an end margin from the edge.',
+					{ late: true }
 				),
 				firstAtPitch: slip(
 					'stepOff(pitch, pitch, count)',

@@ -1,7 +1,7 @@
 import { count, fraction, length, rivetDiameter } from '../quantity/kinds.ts';
 import { given } from '../solver/given.ts';
 import { method, slip, step } from '../solver/write.ts';
-import { misread } from '../trade/table/misread.ts';
+import { misread, neighbours } from '../trade/table/misread.ts';
 import { perInchOfWidth } from '../trade/tables/rivets-per-inch.ts';
 import { fromTable, wholeNumber } from '../trade/tolerances.ts';
 
@@ -20,16 +20,7 @@ export const rivetsEachSide = method({
 			rule: 'repair.per-inch',
 			tolerance: fromTable,
 			slips: {
-				...misread(perInchOfWidth, 'T, D', {
-					rowUp: 'above',
-					rowDown: 'below',
-					columnLeft: 'left',
-					columnRight: 'right',
-					upAndLeft: 'aboveLeft',
-					upAndRight: 'aboveRight',
-					downAndLeft: 'belowLeft',
-					downAndRight: 'belowRight'
-				}),
+				...misread(perInchOfWidth, 'T, D', neighbours),
 				lapShare: slip(
 					'0.75 * perInchOfWidth(T, D)',
 					'75 percent is for a single lap joint; this repair takes the whole number.'
@@ -85,6 +76,11 @@ export const rivetsEachSide = method({
 					'The width was divided by the rivets per inch; multiply them.',
 					{ rare: true }
 				),
+				dividedByWidth: slip(
+					'upTo(perInch / (width / (1 in)), 1)',
+					'The rivets per inch were divided by the width; multiply them by it.',
+					{ rare: true, late: true }
+				),
 				inchesDown: slip(
 					'upTo(perInch * downTo(width / (1 in), 1), 1)',
 					'The part of an inch was dropped; multiply by the width as it is.',
@@ -98,7 +94,7 @@ export const rivetsEachSide = method({
 				bothRoundedOnce: slip(
 					'upTo(perInch, 1) * upTo(width / (1 in), 1)',
 					'Rivets per inch and inches were both rounded up: multiply them as they are, and round up the product.',
-					{ rare: true }
+					{ rare: true, late: true }
 				),
 				noWidth: slip(
 					'upTo(perInch, 1)',

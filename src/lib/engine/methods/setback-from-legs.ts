@@ -25,7 +25,7 @@ export const setbackFromLegs = method({
 			slips: {
 				legs: slip(
 					'betweenLegs',
-					'That is by the angle between the legs: the bend angle is 180° less it.'
+					'The angle between the legs was taken for the bend angle: take it from 180°.'
 				),
 
 				halfBetween: slip(

@@ -56,7 +56,7 @@ export const sheetWeight = method({
 				densityAboutSteel: slip(
 					'0.28 lb / (1 in)^3',
 					'0.28 is about the density of steel: this sheet is aluminum alloy.',
-					{ rare: true }
+					{ rare: true, late: true }
 				),
 				perCubicFoot: slip(
 					'density(alloy) * 1728',
@@ -97,17 +97,17 @@ export const sheetWeight = method({
 				lengthTwice: slip(
 					'length * length * T * density',
 					'The length was taken for both sides: length times width is the area.',
-					{ rare: true }
+					{ rare: true, late: true }
 				),
 				gaugeOver: slip(
 					'length * width * gaugeAbove(T) * density',
 					'The next thicker sheet was taken: this one has its own thickness.',
-					{ rare: true }
+					{ rare: true, late: true }
 				),
 				gaugeUnder: slip(
 					'length * width * gaugeBelow(T) * density',
 					'The next thinner sheet was taken: this one has its own thickness.',
-					{ rare: true }
+					{ rare: true, late: true }
 				),
 				oneSideInFeet: slip(
 					'length * width * T * density / 12',

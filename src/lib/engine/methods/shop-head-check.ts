@@ -6,6 +6,11 @@ import { exactWords, thousandths } from '../trade/tolerances.ts';
 
 const limits = { rule: 'head.limits', tolerance: thousandths };
 
+/** Metal that is spread too far comes back by no driving; what is not spread enough can be driven. */
+const isBeyond = 'width > mostWidth or height < leastHeight';
+const isShort = 'width < leastWidth or height > mostHeight';
+const judged = `${isBeyond} ? "replace" : ${isShort} ? "drive more" : "accept"`;
+
 /** Accept or rework by the limits for A, AD, B and DD rivets. */
 export const shopHeadCheck = method({
 	id: 'shop-head-check',
@@ -53,7 +58,7 @@ export const shopHeadCheck = method({
 					'1.5 * D',
 					'1.5D is the width wanted, and the maximum of D, E and M rivets; the maximum here is 1.66D.'
 				),
-				quarterMore: slip('1.75 * D', '1.75D is a quarter over 1.5D; the maximum is 1.66D.'),
+				quarterMore: slip('1.75 * D', '1.75D is 0.25D over the 1.5D wanted; the maximum is 1.66D.'),
 				dashForMost: slip(
 					'2 * 1.66 * D',
 					'Twice 1.66D: the dash number of D counts 32nds, not 16ths.',
@@ -134,39 +139,45 @@ export const shopHeadCheck = method({
 				})
 			}
 		}),
-		judgement: step(
-			'width > mostWidth or height < leastHeight ? "replace" : width < leastWidth or height > mostHeight ? "drive more" : "accept"',
-			'Accept, drive more or replace',
-			{
-				asks: 'So do you accept it, drive it more or replace it?',
+		judgement: step(judged, 'Accept, drive more or replace', {
+			asks: 'So do you accept it, drive it more or replace it?',
 
-				rule: 'head.judged',
-				tolerance: exactWords,
-				kind: choice(headJudgements),
-				slips: {
-					widthAlone: slip(
-						'width > mostWidth ? "replace" : width < leastWidth ? "drive more" : "accept"',
-						'Only the width was judged; the height has limits too.'
-					),
-					heightAlone: slip(
-						'height < leastHeight ? "replace" : height > mostHeight ? "drive more" : "accept"',
-						'Only the height was judged; the width has limits too.'
-					),
-					accepted: slip(
-						'"accept"',
-						'A head is accepted only when its width and its height are both within the limits.'
-					),
-					drivenMore: slip(
-						'"drive more"',
-						'More driving makes a head wider and flatter: both measured sizes have limits.'
-					),
-					replaced: slip(
-						'"replace"',
-						'A rivet is replaced only where more driving cannot mend its head: both measured sizes have limits.'
-					)
-				}
+			rule: 'head.judged',
+			tolerance: exactWords,
+			kind: choice(headJudgements),
+			slips: {
+				widthAlone: slip(
+					'width > mostWidth ? "replace" : width < leastWidth ? "drive more" : "accept"',
+					'Only the width was judged; the height has limits too.'
+				),
+				heightAlone: slip(
+					'height < leastHeight ? "replace" : height > mostHeight ? "drive more" : "accept"',
+					'Only the height was judged; the width has limits too.'
+				),
+				accepted: slip(
+					'"accept"',
+					'A head is accepted only when its width and its height are both within the limits.'
+				),
+				drivenMore: slip(
+					`${isBeyond} or ${isShort} ? "drive more" : "accept"`,
+					'Too wide or too flat, a head cannot be driven back: the rivet is replaced.'
+				),
+				drivenWithin: slip(
+					`${isBeyond} ? "replace" : "drive more"`,
+					'Within the limits it stays: more driving is only for a head too narrow or too high.',
+					{ late: true }
+				),
+				replaced: slip(
+					`${isBeyond} or ${isShort} ? "replace" : "accept"`,
+					'Too narrow or too high, and just driven: it is driven more, not drilled out.'
+				),
+				replacedWithin: slip(
+					`${isBeyond} ? "replace" : ${isShort} ? "drive more" : "replace"`,
+					'Both sizes are within the limits: nothing needs drilling out.',
+					{ late: true }
+				)
 			}
-		)
+		})
 	},
 	outcomes: [
 		outcome(

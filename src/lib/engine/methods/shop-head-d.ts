@@ -56,7 +56,7 @@ export const shopHeadD = method({
 				halfOfWidth: slip('width / 2', 'Half of the width: the height is 0.6D.', { rare: true }),
 				shankHeight: slip(
 					'1.5 * D',
-					'1.5D is the shank before driving; driven, the head is 0.6D high.'
+					'1.5D is what stands out before driving; driven, the head is 0.6D high.'
 				)
 			}
 		})

@@ -69,7 +69,7 @@ export const shopHead = method({
 				}),
 				shankHeight: slip(
 					'1.5 * D',
-					'1.5D is the width of the head, and the shank before driving; the head is 0.5D high.'
+					'1.5D is the width of the head, and what stands out before driving; the head is 0.5D high.'
 				)
 			}
 		})

@@ -30,7 +30,7 @@ export const sightLine = method({
 	},
 	steps: {
 		K: setbackFactor,
-		setback: use(setbackOfBend, {}, { tolerance: layoutLine }),
+		setback: setbackOfBend,
 		tangentLine: use(
 			flat,
 			{ taken: 'setback' },

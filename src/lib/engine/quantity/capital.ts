@@ -7,3 +7,8 @@ export function capital(words: string): string {
 export function decapital(words: string): string {
 	return words.charAt(0).toLowerCase() + words.slice(1);
 }
+
+/** A label as it stands within a sentence: `bend angle, from flat`, but `K for the bend angle`. */
+export function inSentence(label: string): string {
+	return /^[A-Z][a-z]/.test(label) ? decapital(label) : label;
+}

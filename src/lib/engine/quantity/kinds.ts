@@ -8,6 +8,7 @@ export { count, diameterDash, headNumber, lengthDash } from './kinds/count.ts';
 export { density } from './kinds/density.ts';
 export { drill } from './kinds/drill.ts';
 export { fraction } from './kinds/fraction.ts';
+export { in32nds } from './kinds/in-32nds.ts';
 export { length, lengthInFigures } from './kinds/length.ts';
 export { listOf } from './kinds/list.ts';
 export { load } from './kinds/load.ts';

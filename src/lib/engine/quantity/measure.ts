@@ -34,7 +34,12 @@ export function measures(entry: string, field: Field): Found {
 	const counted = name === 'number' ? joined.replace(toldOf, ' each') : joined;
 	const found = unsigned(spelt(counted), field);
 	const below = sign.includes('-') && typeof found !== 'string' && found.length > 0;
-	return below ? refuse('A size is not below zero.', field) : found;
+	if (!below) return found;
+	const isDash = name === 'length' && /^\d{1,2}$/.test(rest);
+	return refuse(
+		isDash ? 'That is a dash number; the size is wanted.' : 'A size is not below zero.',
+		field
+	);
 }
 
 function unsigned(text: string, field: Field): Found {

@@ -125,10 +125,11 @@ export class Draft {
 		return ground;
 	}
 
-	/** Whether it is a long task and its parts were not all met by themselves. */
+	/** Whether it is a long task, and what shorter ones have of it was not all met in them. */
 	#isTooLong({ length = 1, aim, skills }: TaskKind): boolean {
 		if (length === 1 || this.input.chosen) return false;
-		return skills.some((skill) => skill !== aim && !this.isKnown(skill));
+		const { inShort } = this.map;
+		return skills.some((skill) => skill !== aim && inShort.has(skill) && !this.isKnown(skill));
 	}
 
 	/** Seconds the kind would take here: the task, and reading it worked when it is new. */

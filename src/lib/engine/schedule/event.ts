@@ -45,6 +45,8 @@ const attemptSchema = v.object({
 	opened: shortList,
 	/** Whether it was worked step by step. */
 	byStep: v.boolean(),
+	/** Whether the steps were laid out for who met them first, and not asked for. */
+	guided: v.optional(v.boolean()),
 	/** Whether the working had been shown. */
 	worked: v.boolean(),
 	seconds: v.pipe(v.number(), v.minValue(0), v.maxValue(maxSeconds)),

@@ -110,7 +110,7 @@ export function standing(event: Attempt): Evidence {
 		(verdict) => verdict.kind === 'accept' && !verdict.carried
 	);
 	if (!accepted || Object.keys(event.verdicts).length === 0) return 'wrong';
-	return event.opened.length > 0 || event.byStep ? 'helped' : 'right';
+	return event.opened.length > 0 || (event.byStep && !event.guided) ? 'helped' : 'right';
 }
 
 /** Seconds a task takes this learner: the mean, starting from two minutes. */

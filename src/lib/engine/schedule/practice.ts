@@ -15,6 +15,8 @@ export interface PracticeMap {
 	readonly topicOf: ReadonlyMap<SkillId, string>;
 	/** How many steps every topic has. */
 	readonly stepsIn: ReadonlyMap<string, number>;
+	/** Steps that can be met in a task of average length. */
+	readonly inShort: ReadonlySet<SkillId>;
 }
 
 /**
@@ -33,7 +35,9 @@ export function mapPractice(syllabus: Syllabus): PracticeMap {
 	const topicOf = new Map(syllabus.skills.map(({ id, topic }) => [id, topic]));
 	const stepsIn = new Map<string, number>();
 	for (const topic of topicOf.values()) stepsIn.set(topic, (stepsIn.get(topic) ?? 0) + 1);
-	return { practices, needs, topicOf, stepsIn };
+	const short = syllabus.kinds.filter(({ length = 1 }) => length === 1);
+	const inShort = new Set(short.flatMap(({ skills }) => skills));
+	return { practices, needs, topicOf, stepsIn, inShort };
 }
 
 function shorter(kinds: readonly TaskKind[], skill: SkillId): readonly TaskKind[] {

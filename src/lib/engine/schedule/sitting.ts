@@ -67,6 +67,8 @@ function sittingOf(attempts: readonly [Attempt, ...Attempt[]]): Sitting {
 function outcome(newestFirst: readonly [Attempt, ...Attempt[]]): Evidence {
 	const [last] = newestFirst;
 	const first = newestFirst.at(-1) ?? last;
-	if (standing(first) === 'right' && !first.worked) return 'right';
+	// Of laid-out steps, each is an attempt, and one that is wrong is a miss of the task.
+	const slipped = newestFirst.some((one) => one.guided && standing(one) !== 'right');
+	if (standing(first) === 'right' && !first.worked && !slipped) return 'right';
 	return standing(last) === 'wrong' || last.worked ? 'wrong' : 'helped';
 }

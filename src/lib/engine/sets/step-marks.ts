@@ -143,6 +143,7 @@ function lostSteps(task: Task, key: string, group: Group, verdict: Verdict): str
 		case 'digits':
 		case 'order':
 		case 'factor':
+		case 'misread':
 			return [key];
 		case 'other-step':
 			// The result of a later step, put here, shows that what leads to it was worked.

@@ -1,7 +1,7 @@
 import type { Kind } from '../quantity/kinds/kind.ts';
 import type { Given } from './given.ts';
 import { compileFormula, ofRight } from './formula.ts';
-import type { Limit, Method, Outcome, Slip } from './method.ts';
+import type { Limit, Method, Outcome, Slip, SlipNotes } from './method.ts';
 import { slotsIn } from './outcome.ts';
 import { alike, dimensionOf, sampleOf } from './sample.ts';
 import { strainOf } from './strain.ts';
@@ -130,7 +130,7 @@ function strained(text: string, { formula }: Pick<Slip, 'formula'>, functions: F
 
 function slipSource(
 	key: string,
-	slip: Pick<Slip, 'formula' | 'rare' | 'act'>,
+	slip: Pick<Slip, 'formula' | keyof SlipNotes>,
 	known: Names,
 	step: Named | undefined,
 	functions: Functions,
@@ -145,7 +145,8 @@ function slipSource(
 		);
 	const rare = slip.rare ? ', rare: true' : '';
 	const act = slip.act === undefined ? '' : `, act: ${JSON.stringify(slip.act)}`;
-	return source(key, term, `{${worked(term, known)}, ${along(term)}${rare}${act}}`);
+	const late = slip.late ? ', late: true' : '';
+	return source(key, term, `{${worked(term, known)}, ${along(term)}${rare}${act}${late}}`);
 }
 
 function limitSource(limit: Limit, names: Names, functions: Functions, where: string): string {

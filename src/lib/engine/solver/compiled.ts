@@ -1,5 +1,5 @@
 import { isList, type Value } from '../quantity/value.ts';
-import type { Method, Origin } from './method.ts';
+import type { Method, Origin, SlipNotes } from './method.ts';
 import type { Strain } from './strain.ts';
 import { isTold, toldOf } from './told.ts';
 import type { Part, Slot } from './trade-function.ts';
@@ -38,9 +38,7 @@ export interface CompiledUnit {
 	/** The values of a method in an object with a slot for every given and step. */
 	readonly copy?: (values: Values) => Record<string, Value>;
 	readonly steps: Readonly<Record<string, CompiledStep>>;
-	readonly slips: Readonly<
-		Record<string, CompiledSlip & { readonly rare?: true; readonly act?: string }>
-	>;
+	readonly slips: Readonly<Record<string, CompiledSlip & Partial<SlipNotes>>>;
 	readonly limits: readonly CompiledLimit[];
 }
 

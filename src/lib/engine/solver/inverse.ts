@@ -11,7 +11,7 @@ import {
 import { type Given, given } from './given.ts';
 import type { Value } from '../quantity/value.ts';
 import { kindAt } from './kind-at.ts';
-import { laidSlip } from './laid.ts';
+import { laidSlip, notesOf } from './laid.ts';
 import type { Inverse, Method, Slip, Step } from './method.ts';
 
 const inverted = new WeakMap<Method, Map<string, Method>>();
@@ -129,7 +129,7 @@ function wantedStep({ id, given: known }: Method, want: string, inverse: Rooted)
 
 /** A slip made the other way round, told in the words of the inverse. */
 function turnedSlip(slip: Slip, want: string, says: () => string): Slip {
-	const { rare, act, id, from } = slip;
+	const { id, from } = slip;
 	const text = {
 		get formula() {
 			return slip.formula;
@@ -138,7 +138,7 @@ function turnedSlip(slip: Slip, want: string, says: () => string): Slip {
 			return says();
 		}
 	};
-	return laidSlip(text, {}, { step: want, rare, act, id, from });
+	return laidSlip(text, {}, { step: want, ...notesOf(slip), id, from });
 }
 
 interface Search {

@@ -2,7 +2,7 @@ import type { Kind } from '../quantity/kinds/kind.ts';
 import { unitOf } from './compiled.ts';
 import type { Given } from './given.ts';
 import { kindAt } from './kind-at.ts';
-import { laidOutcome, laidSlip, renamed } from './laid.ts';
+import { laidOutcome, laidSlip, notesOf, renamed } from './laid.ts';
 import type { Limit, Method, Origin, Outcome, Slip, Step } from './method.ts';
 import { named } from './write.ts';
 
@@ -113,8 +113,9 @@ class Whole {
 	#addSlip(slip: Slip, rare: boolean, names: Readonly<Record<string, string>>): void {
 		const step = names[slip.step] ?? slip.step;
 		if (this.#slips.some((one) => one.step === step && one.id === slip.id)) return;
-		const { id, act, from } = slip;
-		this.#slips.push(laidSlip(slip, names, { step, rare, act, id, from: within(from, names) }));
+		const { id, from } = slip;
+		const notes = { ...notesOf(slip), rare };
+		this.#slips.push(laidSlip(slip, names, { step, ...notes, id, from: within(from, names) }));
 	}
 
 	/** Whether the very same step is there already; another one of its name is refused. */

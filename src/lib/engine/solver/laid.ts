@@ -1,4 +1,4 @@
-import type { Origin, Outcome, Slip } from './method.ts';
+import type { Origin, Outcome, Slip, SlipNotes } from './method.ts';
 import type { SlipText } from './write.ts';
 
 /* What is written in one file, laid into a method under the method's names. */
@@ -24,7 +24,12 @@ export function laidSlip(
 	};
 }
 
-/** The same for an outcome. */
+/** What is known of a slip, without its words. */
+export function notesOf({ rare, act, late }: SlipNotes): SlipNotes {
+	return { rare, act, late };
+}
+
+/** An outcome in a method. */
 export function laidOutcome(
 	text: Pick<Outcome, 'shows' | 'cases'>,
 	at: Outcome['at'],

@@ -19,11 +19,12 @@ export function laterSlips(
 	uses: Readonly<Record<string, readonly string[]>> = {}
 ): Record<string, SlipText> {
 	const compiled = Object.entries(unitOf(unit).slips).slice(from, to);
-	const slips = compiled.map(([id, { rare = false, act }]): [string, SlipText] => [
+	const slips = compiled.map(([id, { rare = false, act, late }]): [string, SlipText] => [
 		id,
 		{
 			rare,
 			act,
+			late,
 			uses: uses[id] ?? [],
 			get formula() {
 				return toldOf(unit).slips[id]?.formula ?? '';

@@ -50,14 +50,24 @@ export interface Step extends StepNotes {
 	readonly from: Origin;
 }
 
-/** A mistake people make in one step: the formula they work instead, and what is wrong with it. */
-export interface Slip {
-	readonly step: string;
-	readonly formula: string;
-	readonly says: string;
+/** What is known of a slip beside its formula and its sentence. */
+export interface SlipNotes {
+	/** Whether it is seldom made: another slip that explains an answer as well is believed first. */
 	readonly rare: boolean;
 	/** The act that it is, where the same is done in other steps: slips of one act are one mistake. */
 	readonly act?: string | undefined;
+	/**
+	 * Whether it was added when tasks of its step had been given out: no draw hangs on it, so that
+	 * their numbers keep their tasks. A family that raises its `rev` may let it count.
+	 */
+	readonly late?: boolean | undefined;
+}
+
+/** A mistake people make in one step: the formula they work instead, and what is wrong with it. */
+export interface Slip extends SlipNotes {
+	readonly step: string;
+	readonly formula: string;
+	readonly says: string;
 	/** Its id within its step's skill, as it stands in learners' records. */
 	readonly id: string;
 	readonly from: Origin;

@@ -1,6 +1,6 @@
 import type { Kind } from '../quantity/kinds/kind.ts';
 import type { Given } from './given.ts';
-import { laidOutcome, laidSlip, renamed, uses } from './laid.ts';
+import { laidOutcome, laidSlip, notesOf, renamed, uses } from './laid.ts';
 import type {
 	Case,
 	Inverse,
@@ -10,6 +10,7 @@ import type {
 	Outcome,
 	Shown,
 	Slip,
+	SlipNotes,
 	Step,
 	StepNotes,
 	Tolerance
@@ -21,13 +22,9 @@ import type {
  */
 
 /** A slip as it is written inside its step. */
-export interface SlipText {
+export interface SlipText extends SlipNotes {
 	readonly formula: string;
 	readonly says: string;
-	/** Whether it is seldom made: another slip that explains an answer as well is believed first. */
-	readonly rare: boolean;
-	/** What is done alike in several steps, such as reading the row above: slips of one act are one mistake. */
-	readonly act?: string | undefined;
 	/** The names it is worked from, where its formula is told later. */
 	readonly uses?: readonly string[];
 }
@@ -78,17 +75,12 @@ export function step(formula: string, label: string, options: StepOptions = {}):
 	return { formula, label, symbol, asks, kind, rule, tolerance, slips: options.slips ?? {} };
 }
 
-interface SlipOptions {
-	rare?: boolean;
-	act?: string;
-}
-
 export function slip(
 	formula: string,
 	says: string,
-	{ rare = false, act }: SlipOptions = {}
+	{ rare = false, ...notes }: Partial<SlipNotes> = {}
 ): SlipText {
-	return { formula, says, rare, ...(act !== undefined && { act }) };
+	return { formula, says, rare, ...notes };
 }
 
 /** @param id stands in learners' records: never used again for something else */
@@ -207,11 +199,7 @@ function laidOut(
 		const from = origin(id, key);
 		const laid = { ...notes, skill: `${id}/${key}`, from };
 		const own = Object.entries(slips).map(([slipId, text]) =>
-			laidSlip(
-				text,
-				{},
-				{ step: key, rare: text.rare, act: text.act, id: slipId, from: origin(id, slipId) }
-			)
+			laidSlip(text, {}, { step: key, ...notesOf(text), id: slipId, from: origin(id, slipId) })
 		);
 		return [laid, own];
 	}
@@ -231,8 +219,8 @@ function laidOut(
 	const laidSlips = known.map(([slipId, text]) =>
 		laidSlip(text, names, {
 			step: key,
+			...notesOf(text),
 			rare: text.rare || rare.includes(slipId),
-			act: text.act,
 			id: slipId,
 			from: origin(unit, slipId, names)
 		})

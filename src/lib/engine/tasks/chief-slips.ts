@@ -1,12 +1,13 @@
 import type { Draw } from '../families/family.ts';
 import type { Values } from '../solver/compiled.ts';
+import { withSlipAsFar } from '../solver/as-far.ts';
 import { withSlip } from '../solver/evaluate.ts';
 import type { Method } from '../solver/method.ts';
-import { isTakenFor } from '../solver/tolerance.ts';
+import { differs, isTakenFor } from '../solver/tolerance.ts';
 import { orNull } from '../solver/trade-function.ts';
 
 /**
- * The first chief slip of a draw that leads to an answer that would be accepted, as a sentence; null
+ * The first chief slip of a draw that leads to an answer that would be accepted, as an error; null
  * when all of them show. A slip that leads to no answer at all cannot pass.
  *
  * @param rounded the right values with every step rounded as a shop carries them
@@ -17,7 +18,7 @@ export function chiefFault(
 	drawn: Draw,
 	right: Values,
 	rounded: Values
-): string | null {
+): Error | null {
 	for (const [key, ids = []] of Object.entries(drawn.chief ?? {})) {
 		// One record may serve all levels; a step that this level does not ask is passed over.
 		if (!Object.hasOwn(method.steps, key)) {
@@ -30,7 +31,39 @@ export function chiefFault(
 		if (!drawn.asked.includes(key)) continue;
 		const passes = ids.find((id) => passesAt(method, key, id, right, rounded));
 		if (passes !== undefined) {
-			return `the chief slip ${passes} leads to the right ${key}: draw other numbers, or correct its formula`;
+			return new Error(
+				`the chief slip ${passes} leads to the right ${key}: draw other numbers, or correct its formula`
+			);
+		}
+	}
+	return null;
+}
+
+/**
+ * Two slips that a draw wants told apart and that lead to the same wrong answers at all it asks, as an
+ * error; null when there are none. Slips that do not show are passed over.
+ *
+ * @throws Error when the draw names a slip that its method has not
+ */
+export function alikeFault(method: Method, drawn: Draw, right: Values): Error | null {
+	for (const group of drawn.apart ?? []) {
+		const unknown = group.find((id) => !Object.hasOwn(method.slips, id));
+		if (unknown !== undefined) {
+			throw new Error(`a draw wants ${unknown} told apart, which is no slip of ${method.id}`);
+		}
+		const isApart = (one: Values, other: Values) =>
+			drawn.asked.some((key) => differs(method, key, one, other));
+		const seen: (readonly [id: string, Values])[] = [];
+		for (const id of group) {
+			const slipped = withSlipAsFar(method, right, id);
+			if (!isApart(slipped, right)) continue;
+			const alike = seen.find(([, other]) => !isApart(slipped, other));
+			if (alike) {
+				return new Error(
+					`the slips ${alike[0]} and ${id} lead to the same answer: draw other numbers`
+				);
+			}
+			seen.push([id, slipped]);
 		}
 	}
 	return null;

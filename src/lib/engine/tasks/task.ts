@@ -1,5 +1,4 @@
 import type { Value } from '../quantity/value.ts';
-import { addedSlips } from './added-slips.ts';
 import { compiledOf, type Values } from '../solver/compiled.ts';
 import { evaluate, withSlip } from '../solver/evaluate.ts';
 import { brokenLimit } from '../solver/limits.ts';
@@ -11,7 +10,7 @@ import type { Draw, Family } from '../families/family.ts';
 import { randomFrom } from '../families/random.ts';
 import { readTaskNumber, type TaskId, TaskNumberError, writeTaskNumber } from './task-number.ts';
 import { carriedIn, differs } from '../solver/tolerance.ts';
-import { chiefFault } from './chief-slips.ts';
+import { alikeFault, chiefFault } from './chief-slips.ts';
 
 /** One problem, drawn: the same number gives the same task everywhere. */
 export interface Task {
@@ -71,8 +70,8 @@ export function drawTask(family: Family, level: TaskId['level'], seed: number): 
 	for (let round = 0; round < tries; round++) {
 		const drawn = family.draw(random, level);
 		const task = sound({ number, id, family, method: drawn.method ?? family.method, drawn });
-		if (typeof task !== 'string') return task;
-		faults.push(task);
+		if (!(task instanceof Error)) return task;
+		faults.push(task.message);
 	}
 	const [fault = ''] = [...new Set(faults)].sort((a, b) => timesIn(faults, b) - timesIn(faults, a));
 	throw new Error(
@@ -85,7 +84,7 @@ function timesIn(faults: readonly string[], fault: string): number {
 }
 
 /** The task with its answer and slips, or what is wrong with the draw. */
-function sound(parts: Parts): Task | string {
+function sound(parts: Parts): Task | Error {
 	const { method, drawn } = parts;
 	const stray = drawn.asked.find((key) => !Object.hasOwn(method.steps, key));
 	if (stray !== undefined)
@@ -96,22 +95,26 @@ function sound(parts: Parts): Task | string {
 	try {
 		right = evaluate(method, drawn.given);
 	} catch (error) {
-		if (error instanceof TradeError) return error.message;
+		if (error instanceof TradeError) return error;
 		throw error;
 	}
 	const broken = brokenLimit(method, right);
-	if (broken) return broken;
+	if (broken) return new Error(broken);
 	const rounded = evaluate(method, drawn.given, { carry: carriedIn(method) });
 	// Rounding every step as a shop does must leave each asked value where it is.
 	const moved = drawn.asked.find((key) => differs(method, key, right, rounded));
-	if (moved !== undefined) return `rounding on the way moves ${moved}: draw rounder numbers`;
+	if (moved !== undefined) {
+		return new Error(`rounding on the way moves ${moved}: draw rounder numbers`);
+	}
 	const slips = slipsThatShow(parts, right, rounded);
-	const unseen = chiefFault(method, drawn, right, rounded);
+	const unseen = chiefFault(method, drawn, right, rounded) ?? alikeFault(method, drawn, right);
 	if (unseen) return unseen;
 	for (const key of drawn.asked) {
 		const [seen, wanted] = [distinctAt(method, key, right, slips), slipsWanted(method, key)];
 		if (seen < wanted) {
-			return `${key} has ${seen} slips that lead to another answer and wants ${wanted}: add slips to its steps, or draw other numbers`;
+			return new Error(
+				`${key} has ${seen} slips that lead to another answer and wants ${wanted}: add slips to its steps, or draw other numbers`
+			);
 		}
 	}
 	return { ...parts, right, slips };
@@ -150,7 +153,7 @@ function distinctAt(
 	const kind = kindAt(method, key);
 	const seen: Value[] = [];
 	for (const [id, values] of slips) {
-		if (addedSlips.has(method.slips[id]?.id ?? '')) continue;
+		if (method.slips[id]?.late) continue;
 		const value = values[key];
 		if (value === undefined || !differs(method, key, right, values)) continue;
 		if (seen.every((other) => kind.differs(value, other, leastApart))) seen.push(value);

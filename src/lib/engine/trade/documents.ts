@@ -32,3 +32,12 @@ export function cite({ document, at, standing }: Source): string {
 	const short = documents[document].split(', Aviation')[0] ?? '';
 	return [short, at, standingWords[standing]].filter(Boolean).join(', ');
 }
+
+/** Several as they stand on a page: no line breaks inside a page number or before it. */
+export function cited(sources: readonly Source[]): string {
+	return sources
+		.map(cite)
+		.join('; ')
+		.replace(/(\b(?:pp?|pars?|ch|Figs?|Table)\.?) (?=\d)/g, '$1\u00a0')
+		.replace(/(\d)-(?=\d)/g, '$1-\u2060');
+}

@@ -1,4 +1,6 @@
 import type { Entry, Verdict, Verdicts } from '$lib/engine/marking/verdict.ts';
+import { sayVerdict } from '$lib/engine/marking/say.ts';
+import { inBothUnits } from '$lib/engine/quantity/both-units.ts';
 import type { LengthUnit } from '$lib/engine/quantity/value.ts';
 import { stepsOf, type Task } from '$lib/engine/tasks/task.ts';
 import { AnswerLine } from '../sheet/answer-line.svelte.ts';
@@ -7,6 +9,7 @@ import { checkPart } from '../sheet/later.ts';
 /** One check of the steps that were left to the reader. */
 export interface StepsCheck {
 	readonly typed: Readonly<Record<string, string>>;
+	readonly entries: Readonly<Record<string, Entry>>;
 	readonly verdicts: Verdicts;
 	/** Whether every one of them is right, or as good. */
 	readonly accepted: boolean;
@@ -57,6 +60,7 @@ export class LastSteps {
 		this.#earlier = [...this.#earlier, entries];
 		const check = {
 			typed: Object.fromEntries(this.lines.map(({ key, text }) => [key, text])),
+			entries,
 			verdicts,
 			accepted: Object.values(verdicts).every(({ kind }) => kind === 'accept' || kind === 'holds')
 		};
@@ -73,4 +77,12 @@ export function markedSteps(task: Task): string[] {
 /** How many steps are the reader's, one time after the other: the last, the last two, all. */
 export function fading(steps: number): number[] {
 	return [1, 2, steps].slice(0, steps);
+}
+
+/** What is said of a step: every step before it stands worked, so only its own formula is left. */
+export function saidOf(task: Task, verdict: Verdict, key: string, units: LengthUnit): string {
+	if (verdict.kind === 'rework' && verdict.cause.kind === 'unknown') {
+		return 'That is not it. Work it by the formula above, or look at the working.';
+	}
+	return inBothUnits(sayVerdict(task, verdict, key), units);
 }

@@ -89,7 +89,27 @@ export function showVerdict(sheet: HTMLElement, work: TaskWork, before: Before):
 	const [element = null] = wanted.flatMap((one) => sheet.querySelector<HTMLElement>(one) ?? []);
 	element?.focus({ preventScroll: true });
 	if (element instanceof HTMLInputElement) element.select();
-	sheet.querySelector('[role="status"]')?.scrollIntoView({ block: 'nearest' });
+	const status = sheet.querySelector('[role="status"]');
+	if (status) followed(status);
+}
+
+/** Milliseconds in which stamp, sentence and metal have come one after the other. */
+const unfolding = 600;
+
+/** Keeps a part in view while it grows, unless somebody scrolls meanwhile. */
+function followed(part: Element): void {
+	const growth = new ResizeObserver(() => part.scrollIntoView({ block: 'nearest' }));
+	const over = new AbortController();
+	const stop = () => {
+		growth.disconnect();
+		over.abort();
+	};
+	part.scrollIntoView({ block: 'nearest' });
+	growth.observe(part);
+	for (const by of ['wheel', 'touchmove', 'keydown'] as const) {
+		addEventListener(by, stop, { passive: true, signal: over.signal });
+	}
+	setTimeout(stop, unfolding);
 }
 
 /** Whoever is at the next entry already keeps the focus and what was typed. */

@@ -11,14 +11,14 @@ import { textAt } from '$lib/engine/solver/show.ts';
 import type { Check } from './task-work.svelte.ts';
 
 /**
- * What the checked answers do to the metal: the first one that is off, or else the first that
- * can be drawn. The right part is shown beside it once the answer may be known.
+ * What the checked answers do to the metal: the first one that is off, or else the last that
+ * can be drawn, for the others lead to it. The right part is shown beside it once the answer may be known.
  *
  * @param first whether it is the first try, at which no sentence may give a right value away
  */
 export function outcomesOf(
 	task: Task,
-	check: Check,
+	check: Pick<Check, 'entries' | 'verdicts'>,
 	units: LengthUnit,
 	known: boolean,
 	first: boolean
@@ -26,7 +26,7 @@ export function outcomesOf(
 	const keys = Object.keys(check.verdicts);
 	const off = keys.filter((key) => check.verdicts[key]?.kind !== 'accept');
 	const carried = keys.filter((key) => isCarried(check.verdicts[key]));
-	for (const key of off.length > 0 ? [...off, ...carried] : keys) {
+	for (const key of off.length > 0 ? [...off, ...carried] : keys.toReversed()) {
 		const entry = check.entries[key];
 		// A factor is no size that could be drawn.
 		const isSize = entry && entry.times === undefined;

@@ -16,6 +16,10 @@ export async function workScratch(typed: string, units: LengthUnit): Promise<Scr
 	const sum = typed.replace(/\s*=\s*$/, '');
 	if (/[-+*/×÷−–]\s*$/.test(sum))
 		return { typed, result: '', problem: 'Write a number after the sign.' };
+	// A quantity of the trade, as its formula writes it.
+	const [letter] = sum.match(/(?<![a-z])[dtrknl](?![a-z])/i) ?? [];
+	if (letter !== undefined)
+		return { typed, result: '', problem: `In place of ${letter.toUpperCase()} write its number.` };
 	const hasUnits = /[a-z"”′″']/i.test(sum.replace(/x/gi, ''));
 	const reading = await (hasUnits ? length : number).work(sum, units);
 	switch (reading.state) {

@@ -1,4 +1,4 @@
-import { decapital } from '$lib/engine/quantity/capital.ts';
+import { inSentence } from '$lib/engine/quantity/capital.ts';
 import type { Method } from '$lib/engine/solver/method.ts';
 import { symbolOf } from '$lib/engine/solver/symbol.ts';
 
@@ -10,5 +10,5 @@ export function stepName(method: Method, key: string): string {
 	const { symbol = null, label = key } = method.steps[key] ?? {};
 	const short = label.replace(/[:,].*/, '');
 	if (symbol || short.length > longest) return symbolOf(method, key);
-	return /^[A-Z][a-z]/.test(short) ? decapital(short) : short;
+	return inSentence(short);
 }

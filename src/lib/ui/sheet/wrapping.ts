@@ -8,8 +8,6 @@ const breaks = new Set([
 	'÷',
 	'·',
 	'/',
-	',',
-	';',
 	'&lt;',
 	'&gt;',
 	'≥',
@@ -37,6 +35,10 @@ export function wrapping(markup: string): string {
 		if (part.startsWith(casesBegin)) {
 			end();
 			pieces.push(cases(part));
+		} else if (operator === ',' || operator === ';') {
+			// It stands by what is before it, with room for the next.
+			piece += `${part}<mspace width="0.3em"/>`;
+			end();
 		} else if (operator !== undefined && breaks.has(operator.replaceAll('\u00a0', ''))) {
 			end();
 			piece = `<mo form="infix">${operator}</mo>`;

@@ -7,11 +7,11 @@ export function clock(minute: number): string {
 	return `${Math.floor(minute / 60)}:${String(minute % 60).padStart(2, '0')}`;
 }
 
-/** `35 min`, `5 h`, `5 h 45`. */
+/** `35 min`, `5 h`, `5 h 45`, the last never in two lines. */
 export function duration(minutes: number): string {
 	const [hours, rest] = [Math.floor(minutes / 60), minutes % 60];
 	if (hours === 0) return `${rest} min`;
-	return rest === 0 ? `${hours} h` : `${hours} h ${String(rest).padStart(2, '0')}`;
+	return rest === 0 ? `${hours} h` : `${hours}\u00a0h\u00a0${String(rest).padStart(2, '0')}`;
 }
 
 /** `35 minutes`, from two hours on `2 h 05`. */

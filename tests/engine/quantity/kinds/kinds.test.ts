@@ -9,6 +9,7 @@ import { count } from '../../../../src/lib/engine/quantity/kinds/count.ts';
 import { density } from '../../../../src/lib/engine/quantity/kinds/density.ts';
 import { drill } from '../../../../src/lib/engine/quantity/kinds/drill.ts';
 import { fraction } from '../../../../src/lib/engine/quantity/kinds/fraction.ts';
+import { in32nds } from '../../../../src/lib/engine/quantity/kinds/in-32nds.ts';
 import { length, lengthInFigures } from '../../../../src/lib/engine/quantity/kinds/length.ts';
 import { listOf } from '../../../../src/lib/engine/quantity/kinds/list.ts';
 import { load } from '../../../../src/lib/engine/quantity/kinds/load.ts';
@@ -83,6 +84,27 @@ describe('kinds of number', () => {
 		if (reading.state !== 'read') throw new Error('not read');
 		expect(stress.isWritten(reading, 54_321.7)).toBe(true);
 		expect(stress.isWritten(reading, 54_323)).toBe(false);
+	});
+});
+
+describe('a length asked for as the 32nd it is', () => {
+	const valueOf = (text: string, unit: 'in' | 'mm' = 'in') => {
+		const reading = in32nds.read(text, unit);
+		return reading.state === 'read' ? Number(reading.value) : reading.state;
+	};
+
+	test.each([
+		['5', 5 / 32],
+		['5/32', 5 / 32],
+		['.156', 0.156],
+		['5 in', 5],
+		['1 1/32', 33 / 32]
+	])('%s is %d in', (text, value) => {
+		expect(valueOf(text)).toBe(value);
+	});
+
+	test('a bare number of millimetres is no count', () => {
+		expect(valueOf('5', 'mm')).toBeCloseTo(5 / 25.4, 9);
 	});
 });
 

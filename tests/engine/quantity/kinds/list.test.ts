@@ -95,7 +95,7 @@ describe('values in order', () => {
 		expect(judged('0.1; 0.2; 0.3')).toBe('miscounted');
 	});
 
-	test('the first of them, each right, are a part', () => {
+	test('the first of them or the last, each right, are a part', () => {
 		const isPart = (text: string) => {
 			const judgement = lengths.judge(entryOf(text), [0.1, 0.2, 0.3, 0.4], thousandth);
 			return judgement.is === 'miscounted' && judgement.part === true;
@@ -103,7 +103,8 @@ describe('values in order', () => {
 		expect(isPart('0.1; 0.2; 0.3')).toBe(true);
 		expect(isPart('0.101; 0.2')).toBe(true);
 		expect(isPart('0.1; 0.3')).toBe(false);
-		expect(isPart('0.2; 0.3; 0.4')).toBe(false);
+		expect(isPart('0.2; 0.3; 0.4')).toBe(true);
+		expect(isPart('0.4')).toBe(false);
 		expect(isPart('0.1; 0.2; 0.3; 0.4; 0.5')).toBe(false);
 	});
 

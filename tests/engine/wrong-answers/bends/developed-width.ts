@@ -399,10 +399,17 @@ export const rules = [
 		(_, { width }) => bareMillimetres(width),
 		'unit'
 	),
-	rare('width', 'two mistakes: one setback a bend, and one allowance', (given, { width }) =>
-		given.angles.length === 1
-			? null
-			: off(sum(given.legs) - sum(setbacksOf(given)) + (allowancesOf(given)[0] ?? 0), width)
+	rare(
+		'width',
+		'the deduction of one bend for all',
+		(given, { width }) =>
+			given.angles.length === 1
+				? null
+				: off(
+						sum(given.legs) - 2 * (setbacksOf(given)[0] ?? 0) + (allowancesOf(given)[0] ?? 0),
+						width
+					),
+		'oneDeduction'
 	),
 	rare(
 		'width',

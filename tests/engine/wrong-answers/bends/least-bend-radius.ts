@@ -1,5 +1,5 @@
 import { leastRadii } from '../../trade/second-reading.ts';
-import { rulesOf, type Typed } from '../rule.ts';
+import { behind, rulesOf, type Typed } from '../rule.ts';
 import {
 	bareMillimetres,
 	decimal,
@@ -68,7 +68,7 @@ const worked = (radius: number, right: Right): Typed | null =>
 		? null
 		: { radius: decimal(radius), bar: fraction(nearest(radius, 32)) };
 
-export const rules = [
+const written = [
 	common(
 		'radius',
 		'one row up: the thinner sheet',
@@ -277,22 +277,11 @@ export const rules = [
 		(given, right) => worked(cell(given, 1, 0), right),
 		'rowDown',
 		'noBar'
-	),
-	common(
-		'bar',
-		'radius right, then one bar sharper',
-		(_, { radius, bar }) =>
-			off(barBeside(bar, -1), bar) && {
-				radius: decimal(radius),
-				bar: fraction(barBeside(bar, -1))
-			},
-		'under'
-	),
-	common(
-		'bar',
-		'radius right, then up to the next sixteenth',
-		(_, { radius, bar }) =>
-			off(up(bar, 16), bar) && { radius: decimal(radius), bar: fraction(up(bar, 16)) },
-		'blunter'
 	)
 ];
+
+export const rules = behind<Right>(
+	'bar',
+	({ radius }) => ({ radius: hundredths(radius) }),
+	written
+);

@@ -1,4 +1,4 @@
-import { rulesOf, type Typed } from '../rule.ts';
+import { behind, rulesOf, type Typed } from '../rule.ts';
 import { decimal, down, fraction, number, off, up } from '../typed.ts';
 
 interface Given {
@@ -27,74 +27,134 @@ const filled = (count: number, used: number, remnant: number): Typed => ({
 	remnant: fraction(remnant)
 });
 
-export const rules = [
-	common(
-		'count',
-		'the kerf forgotten',
-		({ bar, piece }, { count }) => off(whole(bar / piece), count, number),
-		'noKerf'
-	),
-	common(
-		'count',
-		'one kerf only taken off the bar',
-		({ bar, piece, kerf }, { count }) => off(whole((bar - kerf) / piece), count, number),
+/** Count and bar used, as the shortest task asks for, and with the remnant as the longest does. */
+function laid(count: number, used: number, { bar }: Given, right: Right): Typed | null {
+	if (off(count, right.count) === null && off(used, right.used) === null) return null;
+	// Whoever finds less than nothing left writes that nothing is.
+	return filled(count, used, Math.max(bar - used, 0));
+}
+
+type Count = (given: Given, right: Right) => number;
+type Each = (given: Given) => number;
+
+/** A wrong count, and the bar used or the remnant worked on from it with so much bar for each piece. */
+function worked(
+	key: 'used' | 'remnant',
+	rate: typeof common,
+	why: string,
+	count: Count,
+	each: Each,
+	...names: readonly string[]
+) {
+	return rate(
+		key,
+		why,
+		(given, right) => {
+			const pieces = count(given, right);
+			const typed = laid(pieces, pieces * each(given), given, right);
+			return typed && { count: typed.count ?? '', [key]: typed[key] ?? '' };
+		},
+		...names
+	);
+}
+
+type Miscount = readonly [typeof common, string, Count, Each, ...string[]];
+
+const miscounted = (...rule: Miscount) => [worked('used', ...rule), worked('remnant', ...rule)];
+
+const withKerf: Each = ({ piece, kerf }) => piece + kerf;
+const bare: Each = ({ piece }) => piece;
+
+const written = [
+	...miscounted(
+		common,
+		'the kerf forgotten, in both',
+		({ bar, piece }) => whole(bar / piece),
+		bare,
 		'noKerf',
-		'oneKerfOff'
+		'chipsKept',
+		'other-step:bar'
 	),
-	common(
-		'count',
+	...miscounted(
+		common,
+		'one kerf only taken off the bar, then none',
+		({ bar, piece, kerf }) => whole((bar - kerf) / piece),
+		bare,
+		'noKerf',
+		'oneKerfOff',
+		'chipsKept'
+	),
+	worked(
+		'used',
+		common,
 		'part of a piece counted: rounded up',
-		({ bar, piece, kerf }, { count }) => off(up(bar / (piece + kerf), 1), count, number),
+		({ bar, piece, kerf }) => up((bar + kerf) / (piece + kerf), 1),
+		withKerf,
 		'up',
 		'nearest'
 	),
-	rare(
-		'count',
+	worked(
+		'used',
+		rare,
 		'rounded to the nearest',
-		({ bar, piece, kerf }, { count }) => off(Math.round(bar / (piece + kerf)), count, number),
+		({ bar, piece, kerf }) => Math.round((bar + kerf) / (piece + kerf)),
+		withKerf,
 		'up',
 		'nearest'
 	),
 	common('count', 'not rounded at all', ({ bar, piece, kerf }, { count }) =>
 		off(bar / (piece + kerf), count, (value) => value.toFixed(2))
 	),
-	common(
-		'count',
+	...miscounted(
+		common,
 		'a kerf on both sides of each piece',
-		({ bar, piece, kerf }, { count }) => off(whole(bar / (piece + 2 * kerf)), count, number),
-		'kerfBothSides'
+		({ bar, piece, kerf }) => whole(bar / (piece + 2 * kerf)),
+		({ piece, kerf }) => piece + 2 * kerf,
+		'kerfBothSides',
+		'usedTwoKerfs'
 	),
-	rare(
-		'count',
+	...miscounted(
+		rare,
 		'the kerf taken off each piece',
-		({ bar, piece, kerf }, { count }) => off(whole(bar / (piece - kerf)), count, number),
-		'kerfOff'
+		({ bar, piece, kerf }) => whole(bar / (piece - kerf)),
+		({ piece, kerf }) => piece - kerf,
+		'kerfOff',
+		'kerfsOff'
 	),
-	rare('count', 'cuts counted, not pieces', (_, { count }) => number(count - 1), 'cuts'),
-	rare('count', 'one more: posts and gaps', (_, { count }) => number(count + 1)),
-	rare(
-		'count',
+	...miscounted(rare, 'cuts counted, not pieces', (_, { count }) => count - 1, withKerf, 'cuts'),
+	...miscounted(
+		rare,
 		'half a kerf: to the middle of the cut',
-		({ bar, piece, kerf }, { count }) => off(whole(bar / (piece + kerf / 2)), count, number),
-		'halfKerf'
+		({ bar, piece, kerf }) => whole(bar / (piece + kerf / 2)),
+		({ piece, kerf }) => piece + kerf / 2,
+		'halfKerf',
+		'usedHalfKerf'
 	),
-	rare(
-		'count',
+	...miscounted(
+		rare,
 		'no kerf, and rounded up',
-		({ bar, piece }, { count }) => off(up(bar / piece, 1), count, number),
-		'upNoKerf'
+		({ bar, piece }) => up(bar / piece, 1),
+		bare,
+		'upNoKerf',
+		'chipsKept',
+		'noKerf'
 	),
-	rare('count', 'the kerf read as 1/16 in', ({ bar, piece, kerf }, { count }) =>
-		kerf === 1 / 8 ? off(fit({ bar, piece, kerf: 1 / 16 }), count, number) : null
+	...miscounted(
+		rare,
+		'the kerf read as 1/16 in',
+		({ bar, piece }) => fit({ bar, piece, kerf: 1 / 16 }),
+		({ piece }) => piece + 1 / 16,
+		'kerfSixteenth',
+		'usedSixteenth'
 	),
-	rare('count', 'the point in the kerf: 0.0125 for 1/8 in', ({ bar, piece, kerf }, { count }) =>
-		kerf === 1 / 8 ? off(fit({ bar, piece, kerf: 0.0125 }), count, number) : null
+	...miscounted(
+		rare,
+		'the kerf read as 1/8 in',
+		({ bar, piece }) => fit({ bar, piece, kerf: 1 / 8 }),
+		({ piece }) => piece + 1 / 8,
+		'kerfEighth',
+		'usedEighth'
 	),
-	common('count', 'the kerfs of all pieces taken off at the end', (given, { count }) => {
-		const { bar, piece, kerf } = given;
-		const first = whole(bar / piece);
-		return off(whole((bar - first * kerf) / piece), count, number);
-	}),
 	rare('count', 'a bar of 12 ft taken for one of 10', (given, { count }) =>
 		given.bar === 144 ? off(fit({ ...given, bar: 120 }), count, number) : null
 	),
@@ -132,23 +192,11 @@ export const rules = [
 		(_, { used, remnant }) => off(used, remnant, fraction),
 		'other-step:used'
 	),
-	common(
-		'remnant',
-		'the scrap of a bar without kerf',
-		({ bar, piece }, { remnant }) => off(bar - whole(bar / piece) * piece, remnant, fraction),
-		'chipsKept+noKerf'
-	),
 	rare(
 		'remnant',
 		'the kerfs only: all that turns to chips',
 		({ kerf }, { count, remnant }) => off(count * kerf, remnant, fraction),
 		'kerfsForRemnant'
-	),
-	rare(
-		'remnant',
-		'remnant and chips together',
-		({ bar, piece }, { count, remnant }) => off(bar - (count - 1) * piece, remnant, fraction),
-		'chipsKept+cuts'
 	),
 	rare(
 		'remnant',
@@ -204,7 +252,8 @@ export const rules = [
 		'the whole bar',
 		({ bar }, { used }) => off(bar, used, number),
 		'chipsKept+noKerf',
-		'other-step:bar'
+		'other-step:bar',
+		'wholeBar'
 	),
 	rare(
 		'used',
@@ -275,3 +324,7 @@ export const rules = [
 		'other-step'
 	)
 ];
+
+const counted = ({ count }: Right): Typed => ({ count: number(count) });
+
+export const rules = behind<Right>('used', counted, behind<Right>('remnant', counted, written));

@@ -1,4 +1,4 @@
-import { rulesOf } from '../rule.ts';
+import { behind, rulesOf, type Typed } from '../rule.ts';
 import { down, number, off, up } from '../typed.ts';
 
 interface Given {
@@ -24,21 +24,76 @@ const { common, rare } = rulesOf<Given, Right>('pieces-per-sheet');
 const whole = (value: number): number => down(value, 1);
 
 /** How many fit in a row; the last cut needs no kerf where the sheet ends there. */
-const fit = (sheet: number, piece: number, kerf: number): number =>
-	whole((sheet + kerf) / (piece + kerf));
+const fit = (sheet: number, piece: number, kerf: number, to = whole): number =>
+	to((sheet + kerf) / (piece + kerf));
 
-const along = ({ sheetLength, pieceLength, kerf }: Given): number =>
-	fit(sheetLength, pieceLength, kerf);
-const across = ({ sheetWidth, pieceWidth, kerf }: Given): number =>
-	fit(sheetWidth, pieceWidth, kerf);
-const turned = ({ sheetLength, sheetWidth, pieceLength, pieceWidth, kerf }: Given): number =>
-	fit(sheetLength, pieceWidth, kerf) * fit(sheetWidth, pieceLength, kerf);
-const straight = (given: Given): number => along(given) * across(given);
+/** Blanks along and across the sheet. */
+type Rows = readonly [along: number, across: number];
+type Work = (given: Given) => Rows;
+
+const counted =
+	(to = whole): Work =>
+	({ sheetLength, sheetWidth, pieceLength, pieceWidth, kerf }) => [
+		fit(sheetLength, pieceLength, kerf, to),
+		fit(sheetWidth, pieceWidth, kerf, to)
+	];
+const rows = counted();
+const turnedRound = (given: Given): Given => ({
+	...given,
+	pieceLength: given.pieceWidth,
+	pieceWidth: given.pieceLength
+});
+const noKerf = (given: Given): Given => ({ ...given, kerf: 0 });
+const roundedUp = counted((value) => up(value, 1));
+const nearest = counted(Math.round);
 
 const area = ({ sheetLength, sheetWidth, pieceLength, pieceWidth }: Given): number =>
 	(sheetLength * sheetWidth) / (pieceLength * pieceWidth);
 
-export const rules = [
+const product = ([along, across]: Rows): number => along * across;
+
+/** The blanks along the sheet and in all, where they differ from the right ones. */
+function laid([along, across]: Rows, right: Right): Typed | null {
+	if (off(along * across, right.lengthwise) === null) return null;
+	return { alongLength: number(along), lengthwise: number(along * across) };
+}
+
+/** The blanks either way, and the better of them. */
+function ways(lengthwise: number, crosswise: number, right: Right): Typed | null {
+	const count = Math.max(lengthwise, crosswise);
+	if (off(lengthwise, right.lengthwise) === null && off(crosswise, right.crosswise) === null)
+		return null;
+	return { lengthwise: number(lengthwise), crosswise: number(crosswise), count: number(count) };
+}
+
+/** Either way worked in the same wrong way. */
+const bothWays = (work: (given: Given) => number, given: Given, right: Right): Typed | null =>
+	ways(work(given), work(turnedRound(given)), right);
+
+const noKerfs = [
+	'noKerfAlong',
+	'noKerfAcross',
+	'noKerfAcross+noKerfAlong',
+	'noKerfTurnedAlong',
+	'noKerfTurnedAcross'
+];
+const ups = [
+	'upAlong',
+	'upAcross',
+	'upBoth',
+	'nearestAlong',
+	'nearestAcross',
+	'nearestAcross+nearestAlong',
+	'upAcross+upAlong',
+	'upTurnedAlong',
+	'upTurnedAcross',
+	'nearestTurnedAlong',
+	'nearestTurnedAcross',
+	'nearestTurnedAcross+nearestTurnedAlong',
+	'upTurnedAcross+upTurnedAlong'
+];
+
+const written = [
 	common(
 		'lengthwise',
 		'the areas divided',
@@ -49,7 +104,8 @@ export const rules = [
 		'lengthwise',
 		'the areas divided, with its decimals',
 		(given, { lengthwise }) => off(area(given), lengthwise, (value) => value.toFixed(1)),
-		'area'
+		'area',
+		'areaUp'
 	),
 	rare(
 		'lengthwise',
@@ -59,59 +115,50 @@ export const rules = [
 		'areaUp'
 	),
 	common(
-		'lengthwise',
+		'alongLength',
 		'the kerf forgotten',
-		(given, { lengthwise }) => off(straight({ ...given, kerf: 0 }), lengthwise, number),
-		'noKerfAlong',
-		'noKerfAcross',
-		'noKerfAcross+noKerfAlong'
+		(given, right) => laid(rows(noKerf(given)), right),
+		...noKerfs
 	),
 	common(
-		'lengthwise',
+		'alongLength',
+		'the kerf along the sheet only',
+		(given, right) => laid([rows(given)[0], rows(noKerf(given))[1]], right),
+		'noKerfAcross'
+	),
+	common(
+		'alongLength',
+		'the kerf across the sheet only',
+		(given, right) => laid([rows(noKerf(given))[0], rows(given)[1]], right),
+		'noKerfAlong'
+	),
+	common(
+		'alongLength',
 		'turned a quarter',
-		(given, { lengthwise }) => off(turned(given), lengthwise, number),
-		'turned'
+		(given, right) => laid(rows(turnedRound(given)), right),
+		'turned',
+		'widthsAlong'
 	),
 	common(
-		'lengthwise',
+		'alongLength',
 		'turned a quarter, and the kerf forgotten',
-		(given, { lengthwise }) => off(turned({ ...given, kerf: 0 }), lengthwise, number),
-		'turnedNoKerf'
+		(given, right) => laid(rows(noKerf(turnedRound(given))), right),
+		'turnedNoKerf',
+		'turned',
+		'widthsAlong',
+		'widthsAlongNoKerf'
 	),
 	common(
-		'lengthwise',
+		'alongLength',
 		'part of a blank counted: rounded up each way',
-		(given, right) =>
-			off(
-				up(given.sheetLength / given.pieceLength, 1) * up(given.sheetWidth / given.pieceWidth, 1),
-				right.lengthwise,
-				number
-			),
-		'upAlong',
-		'upAcross',
-		'upAcross+upAlong',
-		'upBoth',
-		'nearestAlong',
-		'nearestAcross',
-		'nearestAcross+nearestAlong'
+		(given, right) => laid(roundedUp(given), right),
+		...ups
 	),
 	common(
-		'lengthwise',
+		'alongLength',
 		'rounded to the nearest each way',
-		(given, { lengthwise }) =>
-			off(
-				Math.round(given.sheetLength / given.pieceLength) *
-					Math.round(given.sheetWidth / given.pieceWidth),
-				lengthwise,
-				number
-			),
-		'upAlong',
-		'upAcross',
-		'upAcross+upAlong',
-		'upBoth',
-		'nearestAlong',
-		'nearestAcross',
-		'nearestAcross+nearestAlong'
+		(given, right) => laid(nearest(given), right),
+		...ups
 	),
 	common(
 		'lengthwise',
@@ -125,165 +172,145 @@ export const rules = [
 				lengthwise,
 				number
 			),
-		'roundedLast'
+		'roundedLast',
+		({ kerf }) => (kerf === 0 ? 'area' : '')
 	),
 	common(
 		'lengthwise',
 		'one row only: along the sheet',
-		(given, { lengthwise }) => off(along(given), lengthwise, number),
+		(given, { lengthwise }) => off(rows(given)[0], lengthwise, number),
 		'other-step:alongLength'
 	),
 	rare(
 		'lengthwise',
 		'one row only: across the sheet',
-		(given, { lengthwise }) => off(across(given), lengthwise, number),
+		(given, { lengthwise }) => off(rows(given)[1], lengthwise, number),
 		'other-step:acrossWidth'
 	),
 	rare(
 		'lengthwise',
 		'rows added, not multiplied',
-		(given, { lengthwise }) => off(along(given) + across(given), lengthwise, number),
+		(_, { alongLength, acrossWidth, lengthwise }) =>
+			off(alongLength + acrossWidth, lengthwise, number),
 		'addedUp'
 	),
 	rare(
-		'lengthwise',
+		'alongLength',
 		'cuts counted, not blanks',
-		(given, { lengthwise }) => off((along(given) - 1) * (across(given) - 1), lengthwise, number),
-		'cutsCounted'
-	),
-	common(
-		'lengthwise',
-		'the kerf along the sheet only',
-		(given, { lengthwise }) =>
-			off(along(given) * across({ ...given, kerf: 0 }), lengthwise, number),
-		'noKerfAcross'
+		(_, right) => laid([right.alongLength - 1, right.acrossWidth - 1], right),
+		'cutsCounted',
+		'cutsAlong'
 	),
 	rare(
-		'lengthwise',
-		'one row more squeezed in',
-		(given, { lengthwise }) => off(along(given) * (across(given) + 1), lengthwise, number),
+		'alongLength',
+		'one too few along the sheet',
+		(_, right) => laid([right.alongLength - 1, right.acrossWidth], right),
+		'cutsAlong'
+	),
+	rare(
+		'alongLength',
+		'one more row squeezed in',
+		(given, right) => laid([rows(given)[0], rows(given)[1] + 1], right),
 		'upAcross',
 		'nearestAcross'
 	),
 	rare('lengthwise', 'a slip of one in the product', (_, { lengthwise }) => number(lengthwise - 1)),
-	rare('lengthwise', 'a 48 by 120 sheet taken for one of 48 by 96', (given, { lengthwise }) =>
-		given.sheetLength === 120
-			? off(straight({ ...given, sheetLength: 96 }), lengthwise, number)
-			: null
+	rare('alongLength', 'a 48 by 120 sheet taken for one of 48 by 96', (given, right) =>
+		given.sheetLength === 120 ? laid(rows({ ...given, sheetLength: 96 }), right) : null
 	),
 	common(
 		'count',
-		'one way only looked at: along the sheet',
-		(given, { count }) => off(straight(given), count, number),
-		'alongOnly',
-		'other-step:lengthwise'
-	),
-	common(
-		'count',
-		'one way only looked at: turned',
-		(given, { count }) => off(turned(given), count, number),
+		'both ways right, and the lesser taken',
+		(_, { lengthwise, crosswise, count }) => off(Math.min(lengthwise, crosswise), count, number),
+		'other-step:lengthwise',
 		'other-step:crosswise',
-		'acrossOnly',
-		'turned'
-	),
-	common(
-		'count',
-		'the areas divided',
-		(given, { count }) => off(whole(area(given)), count, number),
-		'area'
-	),
-	common(
-		'count',
-		'the areas divided, with its decimals',
-		(given, { count }) => off(area(given), count, (value) => value.toFixed(1)),
-		'area'
-	),
-	rare(
-		'count',
-		'the areas divided, rounded up',
-		(given, { count }) => off(up(area(given), 1), count, number),
-		'area',
-		'areaUp'
+		'alongOnly',
+		'acrossOnly'
 	),
 	rare(
 		'count',
 		'both ways added',
-		(given, { count }) => off(straight(given) + turned(given), count, number),
+		(_, { lengthwise, crosswise, count }) => off(lengthwise + crosswise, count, number),
 		'bothWays'
 	),
-	common(
-		'count',
-		'part of a blank counted: rounded up each way',
-		(given, { count }) =>
-			off(
-				up(given.sheetLength / given.pieceLength, 1) * up(given.sheetWidth / given.pieceWidth, 1),
-				count,
-				number
-			),
-		'upAlong',
-		'upAcross',
-		'upAcross+upAlong',
-		'upBoth',
-		'nearestAlong',
-		'nearestAcross',
-		'nearestAcross+nearestAlong'
-	),
-	common(
-		'count',
-		'rounded to the nearest each way',
-		(given, { count }) =>
-			off(
-				Math.round(given.sheetLength / given.pieceLength) *
-					Math.round(given.sheetWidth / given.pieceWidth),
-				count,
-				number
-			),
-		'upAlong',
-		'upAcross',
-		'upAcross+upAlong',
-		'upBoth',
-		'nearestAlong',
-		'nearestAcross',
-		'nearestAcross+nearestAlong'
-	),
-	common(
-		'count',
-		'one row only',
-		(given, { count }) => off(along(given), count, number),
-		'other-step:alongLength'
-	),
-	rare(
-		'count',
-		'rows added, not multiplied',
-		(given, { count }) => off(along(given) + across(given), count, number),
-		'addedUp',
-		'addedUp+alongOnly',
-		'rowsAdded'
-	),
-	common('count', 'strips filled both ways: mixed layout', (given, { count }) => {
-		const strip = given.sheetWidth - across(given) * given.pieceWidth;
-		return off(straight(given) + turned({ ...given, sheetWidth: strip }), count, number);
-	}),
-	rare('count', 'long rows with short rows: the best of each', (given, { count }) =>
-		off(
-			fit(given.sheetLength, given.pieceWidth, 0) * fit(given.sheetWidth, given.pieceWidth, 0),
-			count,
-			number
-		)
-	),
-	rare('count', 'the wrong side twice: length against both', (given, { count }) =>
-		off(
-			fit(given.sheetLength, given.pieceLength, 0) * fit(given.sheetWidth, given.pieceLength, 0),
-			count,
-			number
-		)
-	),
 	rare('count', 'one short: a slip in the product', (_, { count }) => number(count - 1)),
+	common('count', 'strips filled both ways: mixed layout', (given, { count }) => {
+		const strip = given.sheetWidth - rows(given)[1] * given.pieceWidth;
+		const more = product(rows(turnedRound({ ...given, sheetWidth: strip })));
+		return off(product(rows(given)) + more, count, number);
+	}),
+	common(
+		'crosswise',
+		'the areas divided, whichever way the blanks lie',
+		(given, right) => ways(whole(area(given)), whole(area(given)), right),
+		'area',
+		'areaTurned'
+	),
+	common(
+		'crosswise',
+		'the kerf forgotten, both ways',
+		(given, right) => bothWays((one) => product(rows(noKerf(one))), given, right),
+		...noKerfs
+	),
+	common(
+		'crosswise',
+		'the kerf forgotten in one direction',
+		(given, right) => bothWays((one) => rows(one)[0] * rows(noKerf(one))[1], given, right),
+		...noKerfs
+	),
+	common(
+		'crosswise',
+		'rounded up, both ways',
+		(given, right) => bothWays((one) => product(roundedUp(one)), given, right),
+		...ups,
+		'upBothTurned'
+	),
 	rare(
-		'count',
-		'cuts counted, not blanks',
-		(given, { count }) => off((along(given) - 1) * (across(given) - 1), count, number),
+		'crosswise',
+		'rounded to the nearest, both ways',
+		(given, right) => bothWays((one) => product(nearest(one)), given, right),
+		...ups,
+		'upBothTurned'
+	),
+	rare(
+		'crosswise',
+		'the two ways each in the field of the other',
+		(_, { lengthwise, crosswise, count }) =>
+			lengthwise === crosswise
+				? null
+				: { lengthwise: number(crosswise), crosswise: number(lengthwise), count: number(count) },
+		'other-step:lengthwise',
+		'other-step:crosswise',
+		'turned'
+	),
+	rare(
+		'crosswise',
+		'rows added, not multiplied, both ways',
+		(given, right) => bothWays((one) => rows(one)[0] + rows(one)[1], given, right),
+		'addedUp',
+		'addedTurned'
+	),
+	rare(
+		'crosswise',
+		'cuts counted, not blanks, both ways',
+		(given, right) => bothWays((one) => (rows(one)[0] - 1) * (rows(one)[1] - 1), given, right),
 		'cutsCounted',
-		'cutsForBlanks'
+		'cutsTurned'
+	),
+	rare(
+		'crosswise',
+		'the same number of blanks either way',
+		(_, right) => ways(right.lengthwise, right.lengthwise, right),
+		'other-step:lengthwise',
+		'notTurned'
 	)
 ];
+
+export const rules = behind<Right>(
+	'count',
+	({ lengthwise, crosswise }) => ({
+		lengthwise: number(lengthwise),
+		crosswise: number(crosswise)
+	}),
+	behind<Right>('lengthwise', ({ alongLength }) => ({ alongLength: number(alongLength) }), written)
+);

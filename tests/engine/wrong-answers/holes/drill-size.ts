@@ -49,8 +49,8 @@ export const rules = [
 	common('size', 'the row below', beside(1), row(1)),
 	rare('size', 'two rows up', beside(-2), row(-2)),
 	rare('size', 'two rows down', beside(2), row(2)),
-	rare('size', 'the number ten further on: a column aside', beside(10)),
-	rare('size', 'the number ten back: a column aside', beside(-10)),
+	rare('size', 'the number ten further on: a column aside', beside(10), 'tenOn'),
+	rare('size', 'the number ten back: a column aside', beside(-10), 'tenBack'),
 	common(
 		'size',
 		'the number as hundredths: No. 40 is .40',
@@ -75,12 +75,17 @@ export const rules = [
 		({ drill }, { size }) => off(numberOf(drill) / 64, size, fraction),
 		'as64ths'
 	),
-	rare('size', 'the digits of the drill number changed places', ({ drill }, { size }) => {
-		const [tens, ones] = digits(drill);
-		return tens === undefined || ones === undefined || tens === ones
-			? null
-			: off(sizeBeside(`No. ${ones}${tens}`, 0), size);
-	}),
+	rare(
+		'size',
+		'the digits of the drill number changed places',
+		({ drill }, { size }) => {
+			const [tens, ones] = digits(drill);
+			return tens === undefined || ones === undefined || tens === ones
+				? null
+				: off(sizeBeside(`No. ${ones}${tens}`, 0), size);
+		},
+		'exchanged'
+	),
 	common(
 		'size',
 		'two digits of the size changed places',

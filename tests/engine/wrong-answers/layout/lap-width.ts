@@ -1,4 +1,4 @@
-import { rulesOf, type Typed } from '../rule.ts';
+import { behind, rulesOf, type Typed } from '../rule.ts';
 import {
 	bareMillimetres,
 	coarse,
@@ -37,14 +37,14 @@ const edge = (given: Given): number => factor(given) * given.D;
 /** A lap from its edge distance, the distance between rows and the gaps between them. */
 const lap = (side: number, between: number, gaps: number): number => 2 * side + gaps * between;
 
-/** All three fields filled in from an edge distance and a distance between rows. */
+/** All fields filled in from an edge distance and a distance between rows: two rows ask for no edge. */
 const worked = ({ rows }: Given, side: number, between: number): Typed => ({
-	edge: fraction(side),
+	...(rows === 3 && { edge: fraction(side) }),
 	rowsApart: decimal(between),
 	width: decimal(lap(side, between, rows - 1))
 });
 
-export const rules = [
+const written = [
 	common(
 		'rowsApart',
 		'as far apart as the rivets in a row',
@@ -102,7 +102,8 @@ export const rules = [
 		'a quarter of the pitch: 75 percent taken off',
 		({ pitch }, { rowsApart }) => off(0.25 * pitch, rowsApart),
 		'quarterOff',
-		'pitchAlone+quarterOff'
+		'pitchAlone+quarterOff',
+		'quarterAlone'
 	),
 	rare(
 		'rowsApart',
@@ -179,47 +180,29 @@ export const rules = [
 		'oneSpace'
 	),
 	common(
-		'width',
-		'the edge distance of the other head',
-		(given, { width }) =>
-			off(lap(otherFactor(given) * given.D, apart(given), given.rows - 1), width),
-		'flushFactor',
-		'protrudingFactor'
-	),
-	common(
-		'width',
-		'the pitch between the rows',
-		(given, { width }) => off(lap(edge(given), given.pitch, given.rows - 1), width),
-		'fullPitch'
-	),
-	common(
-		'width',
-		'2.5 D between the rows',
-		(given, { width }) => off(lap(edge(given), 2.5 * given.D, given.rows - 1), width),
-		'closestAlone'
-	),
-	common(
-		'width',
+		'rowsApart',
 		'2D between the rows',
-		(given, { width }) => off(lap(edge(given), 2 * given.D, given.rows - 1), width),
+		(given, { rowsApart }) =>
+			off(2 * given.D, rowsApart) && worked(given, edge(given), 2 * given.D),
 		'edgeForRows'
 	),
 	rare(
-		'width',
+		'rowsApart',
 		'3D between the rows',
-		(given, { width }) => off(lap(edge(given), 3 * given.D, given.rows - 1), width),
+		(given, { rowsApart }) =>
+			off(3 * given.D, rowsApart) && worked(given, edge(given), 3 * given.D),
 		'pitchFloor'
 	),
 	rare(
-		'width',
+		'rowsApart',
 		'half of the pitch between the rows',
-		(given, { width }) => off(lap(edge(given), 0.5 * given.pitch, given.rows - 1), width),
+		(given) => worked(given, edge(given), 0.5 * given.pitch),
 		'stagger'
 	),
 	rare(
-		'width',
+		'rowsApart',
 		'the edges from the rims of the holes',
-		(given, { width }) => off(lap(edge(given) - given.D / 2, apart(given), given.rows - 1), width),
+		(given) => worked(given, edge(given) - given.D / 2, apart(given)),
 		'toRim',
 		({ head }) => (head === 'countersunk' ? 'protrudingFactor' : 'shankFactor')
 	),
@@ -243,17 +226,16 @@ export const rules = [
 		'edgeAtEachRow'
 	),
 	rare(
-		'width',
+		'rowsApart',
 		'the dash number of D read as sixteenths',
-		(given, { width }) =>
-			off(lap(2 * edge(given), Math.max(0.75 * given.pitch, 5 * given.D), given.rows - 1), width),
+		(given) => worked(given, 2 * edge(given), Math.max(0.75 * given.pitch, 5 * given.D)),
 		'dashIn16ths',
 		({ head }) => (head === 'protruding' ? 'greatestForLeast' : '')
 	),
 	rare(
-		'width',
+		'rowsApart',
 		'1/16 in added at each edge',
-		(given, { width }) => off(lap(edge(given) + 1 / 16, apart(given), given.rows - 1), width),
+		(given) => worked(given, edge(given) + 1 / 16, apart(given)),
 		'sixteenthAdded'
 	),
 	common('width', 'to the nearest sixteenth', (_, { width }) => onScale(width, 16), 'rounding'),
@@ -271,18 +253,24 @@ export const rules = [
 		'digits'
 	),
 	rare(
-		'width',
+		'rowsApart',
 		'two mistakes: one edge, and the pitch between rows',
-		(given, { width }) => off(edge(given) + (given.rows - 1) * given.pitch, width),
-		'fullPitch+oneEdge'
+		(given) => ({
+			...worked(given, edge(given), given.pitch),
+			width: decimal(edge(given) + (given.rows - 1) * given.pitch)
+		}),
+		'fullPitch',
+		'oneEdge'
 	),
 	rare(
-		'width',
+		'edge',
 		'two mistakes: the other head, and 2.5 D between rows',
-		(given, { width }) =>
-			off(lap(otherFactor(given) * given.D, 2.5 * given.D, given.rows - 1), width),
-		'closestAlone+flushFactor',
-		'closestAlone+protrudingFactor'
+		(given, { rowsApart }) =>
+			off(2.5 * given.D, rowsApart) && worked(given, otherFactor(given) * given.D, 2.5 * given.D),
+		'closestAlone',
+		'other-step:closest',
+		'flushFactor',
+		'protrudingFactor'
 	),
 	common(
 		'edge',
@@ -333,7 +321,7 @@ export const rules = [
 		({ head }) => (head === 'protruding' ? 'greatestForLeast' : '')
 	),
 	common(
-		'edge',
+		'rowsApart',
 		'the other head, carried on correctly',
 		(given) => worked(given, otherFactor(given) * given.D, apart(given)),
 		'flushFactor',
@@ -382,7 +370,7 @@ export const rules = [
 		'other-step'
 	),
 	rare(
-		'edge',
+		'rowsApart',
 		'two mistakes: the other head, and 2D between rows',
 		(given) => worked(given, otherFactor(given) * given.D, 2 * given.D),
 		'flushFactor',
@@ -390,3 +378,9 @@ export const rules = [
 		'edgeForRows'
 	)
 ];
+
+export const rules = behind<Right>(
+	'width',
+	({ rowsApart }) => ({ rowsApart: decimal(rowsApart) }),
+	written
+);

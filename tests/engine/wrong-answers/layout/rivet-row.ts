@@ -1,4 +1,4 @@
-import { rulesOf, type Typed } from '../rule.ts';
+import { behind, rulesOf, type Typed } from '../rule.ts';
 import {
 	bareMillimetres,
 	cutTo,
@@ -53,101 +53,156 @@ function row(count: number, pitch: number, at: readonly number[], right: Right):
 const same = (mark: number, { positions }: Right, at: number): boolean =>
 	Math.abs(mark - (positions[at] ?? Number.NaN)) < 1 / 1000;
 
-export const rules = [
+/** A run and a count, as the shortest task asks for, where they differ from the right ones. */
+const start = (run: number, count: number, right: Right): Typed | null =>
+	off(run, right.run) === null && off(count, right.count) === null
+		? null
+		: { run: fraction(run), count: number(count) };
+
+/** A wrong run, and the rivets for it. */
+const started = (run: number, { greatestPitch }: Given, right: Right): Typed | null =>
+	start(run, whole(run / greatestPitch) + 1, right);
+
+/** A count and a pitch worked from a run and its spaces. */
+const spaced = (run: number, spaces: number, right: Right): Typed | null =>
+	pair(spaces + 1, run / spaces, right);
+
+const written = [
 	common(
-		'count',
+		'run',
 		'spaces for rivets: one too few',
-		(_, { spaces, count }) => off(spaces, count, number),
+		(_, right) => start(right.run, right.spaces, right),
 		'spacesForRivets',
 		'other-step:spaces'
 	),
 	common(
-		'count',
+		'run',
 		'the margins not taken off',
-		({ length, greatestPitch }, { count }) => off(whole(length / greatestPitch) + 1, count, number),
+		(given, right) => started(given.length, given, right),
 		'noMargin'
 	),
 	common(
-		'count',
+		'run',
 		'the length by the pitch, no margins, no one more',
-		(given, { count }) => off(whole(given.length / given.greatestPitch), count, number),
-		'noMargin+spacesForRivets'
-	),
-	common(
-		'count',
-		'one margin only taken off',
-		(given, { count }) =>
-			off(whole((given.length - given.endMargin) / given.greatestPitch) + 1, count, number),
-		'oneMargin'
-	),
-	common(
-		'count',
-		'part of a space dropped: the pitch gets too wide',
-		(given, { run, count }) => off(down(run / given.greatestPitch, 1) + 1, count, number),
-		'spacesDown',
+		({ length, greatestPitch }, right) => start(length, whole(length / greatestPitch), right),
+		'noMargin',
 		'spacesForRivets'
 	),
 	common(
+		'run',
+		'one margin only taken off',
+		(given, right) => started(given.length - given.endMargin, given, right),
+		'oneMargin'
+	),
+	rare(
+		'run',
+		'one more for each end',
+		(_, right) => start(right.run, right.spaces + 2, right),
+		'oneSpaceMore',
+		'oneRivetMore'
+	),
+	rare(
+		'run',
+		'one fewer: the ends do not count',
+		(_, right) => start(right.run, right.spaces - 1, right),
+		'oneRivetLess'
+	),
+	rare(
+		'run',
+		'the margins added to the length',
+		(given, right) => started(given.length + 2 * given.endMargin, given, right),
+		'marginsAdded'
+	),
+	rare(
+		'run',
+		'twice the margins taken off: two at each end',
+		(given, right) => started(given.length - 4 * given.endMargin, given, right),
+		'fourMargins'
+	),
+	rare(
+		'run',
+		'the row divided by the margin',
+		({ endMargin }, right) => start(right.run, whole(right.run / endMargin) + 1, right),
+		'byMargin'
+	),
+	rare(
+		'run',
+		'the pitch in the field of the count',
+		({ greatestPitch }, right) => ({ run: fraction(right.run), count: fraction(greatestPitch) }),
+		'other-step'
+	),
+	common(
 		'count',
-		'spaces to the nearest whole number',
-		(given, { run, count }) => off(Math.round(run / given.greatestPitch) + 1, count, number),
+		'spaces to the nearest whole number, in both',
+		({ greatestPitch }, right) => spaced(right.run, Math.round(right.run / greatestPitch), right),
 		'spacesDown'
 	),
 	rare(
 		'count',
 		'one more for each end',
-		(_, { spaces, count }) => off(spaces + 2, count, number),
-		'oneSpaceMore'
+		(_, right) => pair(right.spaces + 2, right.pitch, right),
+		'oneRivetMore'
 	),
 	rare(
 		'count',
 		'one fewer: the ends do not count',
-		(_, { spaces, count }) => off(spaces - 1, count, number),
+		(_, right) => pair(right.spaces - 1, right.pitch, right),
 		'oneRivetLess'
 	),
-	rare('count', 'the spaces not rounded', ({ greatestPitch }, { run, count }) =>
-		off(run / greatestPitch, count, (value) => value.toFixed(2))
-	),
-	rare('count', 'the spaces not rounded, and one more', ({ greatestPitch }, { run, count }) =>
-		off(run / greatestPitch + 1, count, (value) => value.toFixed(2))
-	),
+	rare('count', 'the spaces not rounded', ({ greatestPitch }, { run, pitch, count }) => {
+		const spaces = off(run / greatestPitch, count, (value) => value.toFixed(2));
+		return spaces && { count: spaces, pitch: decimal(pitch) };
+	}),
 	rare(
 		'count',
-		'the margins added to the length',
-		(given, { count }) =>
-			off(whole((given.length + 2 * given.endMargin) / given.greatestPitch) + 1, count, number),
+		'the margins added to the length, in both',
+		({ length, endMargin, greatestPitch }, right) => {
+			const run = length + 2 * endMargin;
+			return spaced(run, whole(run / greatestPitch), right);
+		},
 		'marginsAdded'
 	),
 	rare(
 		'count',
-		'twice the margins taken off: two at each end',
-		(given, { count }) =>
-			off(whole((given.length - 4 * given.endMargin) / given.greatestPitch) + 1, count, number),
+		'two margins at each end, in both',
+		({ length, endMargin, greatestPitch }, right) => {
+			const run = length - 4 * endMargin;
+			return spaced(run, whole(run / greatestPitch), right);
+		},
 		'fourMargins'
 	),
 	rare(
 		'count',
-		'the row divided by the margin',
-		(given, { run, count }) => off(whole(run / given.endMargin) + 1, count, number),
+		'the row divided by the margin, in both',
+		({ endMargin }, right) => spaced(right.run, whole(right.run / endMargin), right),
 		'byMargin'
 	),
 	common(
 		'count',
-		'the pitch in the field of the count',
-		(_, { pitch, count }) => off(pitch, count),
-		'other-step:pitch'
+		'the whole length by the pitch, no one more, and the pitch from it',
+		({ length, greatestPitch }, right) => {
+			const spaces = whole(length / greatestPitch);
+			return pair(spaces, length / spaces, right);
+		},
+		'noMargin',
+		'spacesForRivets'
 	),
 	rare(
 		'count',
 		'two mistakes: no margins, and part of a space dropped',
-		(given, { count }) => off(down(given.length / given.greatestPitch, 1) + 1, count, number),
-		'noMargin+spacesDown'
+		({ length, greatestPitch }, right) => spaced(length, down(length / greatestPitch, 1), right),
+		'noMargin+spacesDown',
+		'wholeLength'
 	),
 	rare(
 		'count',
 		'two mistakes: part of a space dropped, spaces for rivets',
-		(given, right) => off(down(right.run / given.greatestPitch, 1), right.count, number),
+		({ greatestPitch }, right) => {
+			const spaces = down(right.run / greatestPitch, 1);
+			return pair(spaces, right.run / spaces, right);
+		},
 		'spacesDown+spacesForRivets',
+		'spacesDown',
 		'oneRivetLess'
 	),
 	common(
@@ -185,13 +240,15 @@ export const rules = [
 		'pitch',
 		'one space fewer: part of a space dropped',
 		({ greatestPitch }, { run, pitch }) => off(run / down(run / greatestPitch, 1), pitch),
-		'spacesDown'
+		'spacesDown',
+		'bySpacesLessOne'
 	),
 	rare(
 		'pitch',
 		'the run by one space fewer',
 		(_, { run, spaces, pitch }) => off(run / (spaces - 1), pitch),
-		'spacesDown'
+		'spacesDown',
+		'bySpacesLessOne'
 	),
 	common(
 		'pitch',
@@ -390,18 +447,6 @@ export const rules = [
 		},
 		'oneMargin'
 	),
-	common(
-		'pitch',
-		'count right, then the run by the rivets',
-		(_, right) => pair(right.count, right.run / right.count, right),
-		'byRivets'
-	),
-	common(
-		'pitch',
-		'count right, then the greatest pitch',
-		({ greatestPitch }, right) => pair(right.count, greatestPitch, right),
-		'pitchNotDivided'
-	),
 	rare(
 		'count',
 		'count and pitch each in the field of the other',
@@ -447,3 +492,5 @@ export const rules = [
 		'firstOnEdge'
 	)
 ];
+
+export const rules = behind<Right>('pitch', ({ count }) => ({ count: number(count) }), written);

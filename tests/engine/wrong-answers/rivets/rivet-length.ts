@@ -249,11 +249,18 @@ export const rules = [
 		(_, right) => wrongBin(off(right.length * 2, right.length, fraction), right),
 		'in32nds'
 	),
-	rare('needed', 'misreads 5/32 in as 3/16 in', ({ layers, D }, right) =>
-		D === 5 / 32 ? carried(sum(layers) + 1.5 * (3 / 16), right) : null
+	rare(
+		'needed',
+		'misreads 5/32 in as 3/16 in',
+		({ layers, D }, right) => (D === 5 / 32 ? carried(sum(layers) + 1.5 * (3 / 16), right) : null),
+		'misread:D'
 	),
-	rare('needed', 'a sheet of .040 taken as .4: the point', ({ layers, D }, right) =>
-		layers.includes(0.04) ? carried(sum(layers) + 0.36 + 1.5 * D, right) : null
+	rare(
+		'needed',
+		'a sheet of .040 taken as .4: the point',
+		({ layers, D }, right) =>
+			layers.includes(0.04) ? carried(sum(layers) + 0.36 + 1.5 * D, right) : null,
+		'misread:layers'
 	),
 	rare(
 		'length',

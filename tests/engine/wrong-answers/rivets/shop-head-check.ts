@@ -59,7 +59,9 @@ export const rules = [
 		'widthAlone',
 		'accepted',
 		'drivenMore',
-		'replaced'
+		'drivenWithin',
+		'replaced',
+		'replacedWithin'
 	),
 	common(
 		'judgement',
@@ -68,7 +70,9 @@ export const rules = [
 		'heightAlone',
 		'accepted',
 		'drivenMore',
-		'replaced'
+		'drivenWithin',
+		'replaced',
+		'replacedWithin'
 	),
 	common(
 		'judgement',
@@ -76,7 +80,9 @@ export const rules = [
 		(given, right) => but(judged(given, [1.49, 1.51, 0.49, 0.51]), right),
 		'accepted',
 		'drivenMore',
-		'replaced'
+		'drivenWithin',
+		'replaced',
+		'replacedWithin'
 	),
 	common(
 		'judgement',
@@ -84,7 +90,9 @@ export const rules = [
 		(given, right) => but(judged(given, [1.25, 1.5, 0.5, 0.66]), right),
 		'accepted',
 		'drivenMore',
-		'replaced'
+		'drivenWithin',
+		'replaced',
+		'replacedWithin'
 	),
 	common(
 		'judgement',
@@ -93,7 +101,9 @@ export const rules = [
 			width > 1.66 * D || height < 0.33 * D ? but('drive more', right) : null,
 		'accepted',
 		'drivenMore',
-		'replaced'
+		'drivenWithin',
+		'replaced',
+		'replacedWithin'
 	),
 	common(
 		'judgement',
@@ -102,7 +112,9 @@ export const rules = [
 			judged(given, [1.25, 1.66, 0.33, 0.66]) === 'drive more' ? but('replace', right) : null,
 		'accepted',
 		'drivenMore',
-		'replaced'
+		'drivenWithin',
+		'replaced',
+		'replacedWithin'
 	),
 	common(
 		'judgement',
@@ -110,7 +122,9 @@ export const rules = [
 		({ D, width }, right) => (width > 1.66 * D ? but('accept', right) : null),
 		'accepted',
 		'drivenMore',
-		'replaced'
+		'drivenWithin',
+		'replaced',
+		'replacedWithin'
 	),
 	rare(
 		'judgement',
@@ -118,7 +132,9 @@ export const rules = [
 		({ D, height }, right) => (height > 0.66 * D ? but('accept', right) : null),
 		'accepted',
 		'drivenMore',
-		'replaced'
+		'drivenWithin',
+		'replaced',
+		'replacedWithin'
 	),
 	rare(
 		'judgement',
@@ -126,7 +142,9 @@ export const rules = [
 		(given, right) => but(judged({ ...given, D: 2 * given.D }, [1.25, 1.66, 0.33, 0.66]), right),
 		'accepted',
 		'drivenMore',
-		'replaced'
+		'drivenWithin',
+		'replaced',
+		'replacedWithin'
 	),
 	common(
 		'leastWidth',
@@ -318,7 +336,9 @@ export const rules = [
 		'wantedForMost',
 		'accepted',
 		'drivenMore',
-		'replaced'
+		'drivenWithin',
+		'replaced',
+		'replacedWithin'
 	),
 	common(
 		'judgement',
@@ -329,7 +349,9 @@ export const rules = [
 				: null,
 		'accepted',
 		'drivenMore',
-		'replaced'
+		'drivenWithin',
+		'replaced',
+		'replacedWithin'
 	),
 	common(
 		'judgement',
@@ -343,7 +365,9 @@ export const rules = [
 		'widthAlone',
 		'accepted',
 		'drivenMore',
-		'replaced'
+		'drivenWithin',
+		'replaced',
+		'replacedWithin'
 	),
 	rare(
 		'leastWidth',

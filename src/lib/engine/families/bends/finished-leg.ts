@@ -35,7 +35,7 @@ const angles: Readonly<Record<Level, readonly number[]>> = {
 
 const chief: Readonly<Record<Level, readonly string[]>> = {
 	1: ['moldLines', 'inside'],
-	2: ['moldLines', 'legs', 'square'],
+	2: ['moldLines', 'legs', 'square', 'brackets'],
 	3: ['moldLines', 'legs', 'square']
 };
 
@@ -66,7 +66,7 @@ export const tasks = family({
 					: 'How long is the leg, to the mold line, once it is bent?',
 			asked: level === 3 ? ['setback', 'leg'] : ['leg'],
 			labels: { tangentLine: 'Flat, from the edge to the bend tangent line' },
-			chief: { setback: ['noT'], leg: chief[level] },
+			chief: { setback: ['noT', 'brackets'], leg: chief[level] },
 			told: told(level, alloy, angle),
 			cautions: ['bend']
 		};

@@ -4,6 +4,7 @@ import { chartExcerpt } from '../../figures/parts/chart-excerpt.ts';
 import { leastBendRadius } from '../../methods/least-bend-radius.ts';
 import { noseRadii, sheetThicknesses } from '../../trade/stock.ts';
 import { leastRadii } from '../../trade/tables/least-radius.ts';
+import { fraction } from '../../quantity/kinds.ts';
 import type { Value } from '../../quantity/value.ts';
 import type { GivenValues } from '../../solver/method.ts';
 import { family, type Say, type SeenBy } from '../family.ts';
@@ -67,6 +68,13 @@ export const tasks = family({
 			question: questions[level],
 			asked: asked[level],
 			chief: { radius: ['thickness'], bar: ['under'] },
+			told: level === 3 ? [['Nose bars in the rack', rack]] : [],
+			// Near cells of the chart often hold one radius.
+			apart: [
+				['rowUp', 'rowDown', 'columnLeft', 'columnRight'],
+				['rowUp', 'rowDown', 'annealed'],
+				['rowUp', 'rowDown', 'harder']
+			],
 			basis: 'The chart of the airframe handbook (FAA-H-8083-31B, ch. 4, p. 4-61, Fig. 4-124).',
 			cautions: level === 3 ? ['bend'] : []
 		};
@@ -75,13 +83,13 @@ export const tasks = family({
 	metal: (seen) => bentOver(seen)
 });
 
+const rack = `${noseRadii.map((bar) => fraction.number(bar)).join(', ')} in`;
+
 /** As many columns are shown as can still be read on a phone. */
 const columnsShown = 4;
 
 function chartBeside({ alloy, T }: GivenValues<typeof leastBendRadius>, say: Say): Drawing {
 	const bare = (key: string, size: Value) => say(key, size).replace(/ (in|mm)$/, '');
-	const bars = noseRadii.map((bar) => say('bar', bar));
-	const half = bars.length / 2;
 	return chartExcerpt(
 		leastRadii,
 		{ row: T, column: alloy },
@@ -89,11 +97,7 @@ function chartBeside({ alloy, T }: GivenValues<typeof leastBendRadius>, say: Say
 			columns: columnsShown,
 			row: (size) => bare('T', size),
 			cell: (size) => bare('radius', size),
-			below: [
-				`Sizes in ${/mm$/.test(say('T', T)) ? 'millimetres' : 'inches'}.`,
-				`Nose bars in the rack: ${bars.slice(0, half - 1).join(', ')},`,
-				bars.slice(half - 1).join(', ')
-			]
+			below: [`Sizes in ${/mm$/.test(say('T', T)) ? 'millimetres' : 'inches'}.`]
 		}
 	);
 }

@@ -6,6 +6,6 @@ export const bends = topic('bends', 'Bends', 4, [
 	['BA', 5, 'bend-allowance', 'Bend allowance'],
 	['BW', 4, 'developed-width', 'Developed width'],
 	['BG', 4, 'sight-line', 'Sight line for the brake'],
-	['BE', 3, 'finished-leg', 'Finished leg from a flat'],
-	['BR', 4, 'least-bend-radius', 'Minimum bend radius']
+	['BE', 4, 'finished-leg', 'Finished leg from a flat'],
+	['BR', 5, 'least-bend-radius', 'Minimum bend radius']
 ]);

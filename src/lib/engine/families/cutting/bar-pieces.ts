@@ -17,10 +17,15 @@ const stories: readonly string[] = [
 	'Stand-offs for an instrument tray are sawn from square tube.'
 ];
 
-const asked = { 1: ['count'], 2: ['count', 'remnant'], 3: ['count', 'used', 'remnant'] } as const;
+// Of the pieces alone nobody can tell what was done with the kerf.
+const asked = {
+	1: ['count', 'used'],
+	2: ['count', 'remnant'],
+	3: ['count', 'used', 'remnant']
+} as const;
 
 const questions: Readonly<Record<Level, string>> = {
-	1: 'How many pieces come out of the bar?',
+	1: 'How many pieces come out of the bar, and how much of it do they use?',
 	2: 'How many pieces come out, and what is left?',
 	3: 'The pieces seem to fit exactly: how many come out, what is used and what is left?'
 };
@@ -43,6 +48,7 @@ export const tasks = family({
 				used: ['chipsKept', 'oneKerf'],
 				remnant: ['chipsKept', 'nothingLeft']
 			},
+			apart: level === 3 ? [] : [['cuts', 'kerfBothSides']],
 			told: [['Cut with', 'saw, square ends on the bar']],
 			basis: 'A cut after every piece, unless the piece ends at the end of the bar.',
 			cautions: ['saw']

@@ -38,9 +38,9 @@ const bentParts: readonly string[] = [
 ];
 
 const questions: Readonly<Record<Level, string>> = {
-	1: 'How many blanks come out, laid along the sheet?',
-	2: 'How many blanks come out when they may not be turned?',
-	3: 'How many blanks come out with the kerf, all laid the better way?'
+	1: 'How many blank lengths go along the sheet, and how many blanks come out?',
+	2: 'How many blank lengths go along, and how many blanks come out unturned?',
+	3: 'How many blanks come out laid along, laid across, and the better way?'
 };
 
 const oneWay = 'All blanks lie one way, in straight rows.';
@@ -74,18 +74,27 @@ const told: Readonly<Record<Level, readonly (readonly [string, string])[]>> = {
 	]
 };
 
+// Of the blanks alone nobody can tell which way the mistake was made.
+const asked = {
+	1: ['alongLength', 'lengthwise'],
+	2: ['alongLength', 'lengthwise'],
+	3: ['lengthwise', 'crosswise', 'count']
+} as const;
+
 /** How sawn blanks lie on the sheet, and which way the kerf costs one of them. */
 interface Lay {
 	readonly turned: boolean;
 	readonly tight: 'Along' | 'Across';
 }
 
-/** Either way of laying the blanks is the better one as often, and the kerf costs as often along as across. */
+/**
+ * Either way of laying the blanks comes out as the better one about as often, and the kerf costs as often
+ * along as across. Of blanks that are to be turned, fewer are better so, and none is where the kerf costs
+ * one across.
+ */
 function layFor(random: Random, level: Level): Lay {
-	return {
-		turned: level === 3 && random.pick([true, false]),
-		tight: random.pick(['Along', 'Across'] as const)
-	};
+	if (level === 3 && random.int(1, 3) > 1) return { turned: true, tight: 'Along' };
+	return { turned: false, tight: random.pick(['Along', 'Across'] as const) };
 }
 
 function chiefOf(level: Level, { turned, tight }: Lay) {
@@ -111,7 +120,7 @@ export const tasks = family({
 			},
 			story: random.pick(stories[level]),
 			question: questions[level],
-			asked: [level === 3 ? 'count' : 'lengthwise'],
+			asked: asked[level],
 			chief: chiefOf(level, lay),
 			told: told[level],
 			basis: bases[level],

@@ -3,7 +3,7 @@ import { chartExcerpt } from '../../figures/parts/chart-excerpt.ts';
 import { dimensionAcross } from '../../figures/parts/dimension.ts';
 import { drilledSheet } from '../../figures/parts/hole.ts';
 import { drillSize } from '../../methods/drill-size.ts';
-import { leavesEnough } from '../../trade/parts-that-exist/first-drill.ts';
+import { leastPiloted, leavesEnough } from '../../trade/parts-that-exist/first-drill.ts';
 import { chartSize, drillChart } from '../../trade/tables/drill-chart.ts';
 import { type Draw, family, type Say, type SeenBy } from '../family.ts';
 import type { Level } from '../level.ts';
@@ -21,11 +21,8 @@ const stories: Readonly<Record<Level, readonly string[]>> = {
 	],
 	2: [
 		'The hole is drilled under size first and then reamed to the size of the drill called out.',
-		'A thick fitting is drilled in two steps; you choose the first drill from the fractions.',
-		'A worn hinge hole is cleaned up: a fraction drill first, then the drill called out.',
-		'The drill called out wanders in thick plate, so a smaller one goes first.',
 		'A jig has fraction bushings only; the hole is finished without it.',
-		'You start a hole with a fraction drill and finish it with the drill called out.'
+		'A bracket came with its holes a fraction drill under size; they are opened up to the drill called out.'
 	],
 	3: [
 		'Number, letter and fraction drills go back into one stand, in order of size.',
@@ -61,11 +58,21 @@ const checked: readonly string[] = [
 	'No pin gauge is at hand, so the largest fraction drill that still goes in checks the hole.'
 ];
 
+/** Holes that are large enough for a pilot hole. */
+const piloted: readonly string[] = [
+	'A thick fitting is drilled in two steps; you choose the first drill from the fractions.',
+	'A worn hinge hole is cleaned up: a fraction drill first, then the drill called out.',
+	'The drill called out wanders in thick plate, so a smaller one goes first.',
+	'You start a hole with a fraction drill and finish it with the drill called out.'
+];
+
 /** Where it stands in a task: only a hole that is drilled there has the caution of drilling. */
 function workFor(random: Random, level: Level, drill: string): Pick<Draw, 'story' | 'cautions'> {
-	const isDrilled = level === 2 && leavesEnough(chartSize.run(drill));
-	const told = level === 2 && !isDrilled ? checked : stories[level];
-	return { story: random.pick(told), cautions: isDrilled ? ['drill'] : [] };
+	if (level !== 2) return { story: random.pick(stories[level]), cautions: [] };
+	const size = chartSize.run(drill);
+	if (!leavesEnough(size)) return { story: random.pick(checked), cautions: [] };
+	const told = size < leastPiloted ? stories[2] : [...stories[2], ...piloted];
+	return { story: random.pick(told), cautions: ['drill'] };
 }
 
 export const tasks = family({

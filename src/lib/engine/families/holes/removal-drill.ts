@@ -119,20 +119,29 @@ function rivetToDrill(given: Given, say: Say, like = given): Drawing {
 	const width = widthBeside(D, scale);
 	const x = width / 2;
 	const [r, bottom] = [(D * scale) / 2, stackHeight(layers, scale)];
+	const shop = wantedHead(D);
+	const tip = -0.85 * r - 8;
+	const flank = tip - down(45);
 	return {
 		title: `Section through ${layers.length} layers and a driven rivet, a drill standing over its head.`,
 		shapes: [
 			...joint(
 				layers,
 				D,
-				wantedHead(D),
+				shop,
 				scale,
 				layers.map((one) => say('layers', one))
 			),
-			...drillBit(x, -0.85 * r - 8, 1.5 * r, down(90)),
-			...leader(x + 0.75 * r, -60, x + 46, -76, 'drill'),
+			...drillBit(x, tip, 1.5 * r, down(90)),
+			...leader(x + 0.75 * r, flank, x + 0.75 * r + 26, flank - 16, 'drill'),
 			...dimensionDown(0, bottom, width + 22, width, 'grip'),
-			...leader(x + r, 0.6 * bottom, x + r + 26, bottom + 34, `D ${say('D', D)}`)
+			...leader(
+				x + r,
+				0.6 * bottom,
+				x + (shop.across / 2) * scale + 12,
+				bottom + 34,
+				`D ${say('D', D)}`
+			)
 		]
 	};
 }

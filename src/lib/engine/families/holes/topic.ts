@@ -2,6 +2,6 @@ import { topic } from '../card.ts';
 
 export const holes = topic('holes', 'Holes and drills', 5, [
 	['HP', 4, 'drill-for-rivet', 'Pilot and final drill'],
-	['HD', 4, 'drill-size', 'Number and letter drills'],
+	['HD', 5, 'drill-size', 'Number and letter drills'],
 	['HR', 5, 'removal-drill', 'Drilling a rivet out']
 ]);

@@ -1,5 +1,5 @@
 import { type Drawing, segment, text } from '../../figures/drawing.ts';
-import { dimensionAcross } from '../../figures/parts/dimension.ts';
+import { dimensionAcross, leader } from '../../figures/parts/dimension.ts';
 import { setRivet, stackSection } from '../../figures/parts/joint.ts';
 import { plate, roundFeature } from '../../figures/parts/plate.ts';
 import { edgeDistance } from '../../methods/edge-distance.ts';
@@ -121,6 +121,8 @@ function besideEdge({ head, ...given }: Values, say: Say): Drawing {
 	const planBottom = planTop + down(110);
 	const headRadius = (flush ? 0.9 : 1) * unit;
 	const y = (planTop + planBottom) / 2;
+	// Beside the shank, its lettering clear of the sheets.
+	const under = unit + Math.max(0.75 * unit, 12);
 	return {
 		title: `Edge of a sheet in section and from above, with ${head} rivet heads in a line beside it.`,
 		shapes: [
@@ -131,7 +133,7 @@ function besideEdge({ head, ...given }: Values, say: Say): Drawing {
 			segment(x, planTop - 6, x, planBottom + 6, 'centre'),
 			...dimensionAcross(x, width, planBottom + 26, planBottom, ''),
 			text(x - 8, planBottom + 30, 'edge distance', { anchor: 'end' }),
-			text(x - unit, 1.9 * unit, rivetText(given, say), { anchor: 'end' }),
+			...leader(x - unit / 2, under, x - unit / 2 - 22, under, rivetText(given, say)),
 			text(0, planTop - 8, 'not to scale', { tone: 'soft' })
 		]
 	};

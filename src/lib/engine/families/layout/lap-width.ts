@@ -19,13 +19,14 @@ const stories: readonly (readonly [story: string, dash: number])[] = [
 
 const asked = {
 	1: ['rowsApart'],
-	2: ['edge', 'width'],
+	// Of the width alone nobody can tell the edges from the rows.
+	2: ['rowsApart', 'width'],
 	3: ['edge', 'rowsApart', 'width']
 } as const;
 
 const questions: Readonly<Record<Level, string>> = {
 	1: 'How far apart do the two rows stand?',
-	2: 'What is the minimum edge distance, and how wide is the lap with it?',
+	2: 'How far apart do the two rows stand, and how wide is the lap?',
 	3: 'How wide is the lap, and how are its three rows laid out?'
 };
 
@@ -43,12 +44,16 @@ export const tasks = family({
 		// Nobody countersinks inside: the rivets of a web protrude.
 		const head = largest > 5 ? 'protruding' : random.pick(['protruding', 'countersunk']);
 		const rows = level === 3 ? 3 : 2;
+		const pitch = pitchFor(random, head, rows, D);
+		// The one of the two rules that does not hold is seen to be another.
+		const other = 0.75 * pitch < 2.5 * D ? 'pitchAlone' : 'closestAlone';
 		return {
-			given: { D, head, rows, pitch: pitchFor(random, head, rows, D) },
+			given: { D, head, rows, pitch },
 			story,
 			question: questions[level],
 			asked: asked[level],
-			chief,
+			chief: { ...chief, rowsApart: [...chief.rowsApart, other] },
+			apart,
 			basis:
 				'FAA-H-8083-31B, Figs. 4-79 and 4-81: minimum edge distance; rows 75 percent of the pitch apart, never under 2.5D.',
 			cautions: ['drill']
@@ -59,12 +64,19 @@ export const tasks = family({
 	metal: laidOut
 });
 
-/** Pitch in whole 32nds, from the minimum of Fig. 4-80 for the head and the rows to 3 D more. */
+/** Distances between rows that come to the same where the pitch is so many diameters. */
+const apart = [['stagger', 'edgeForRows', 'pitchFloor', 'closestAlone']];
+
+/**
+ * Pitch in whole 16ths, so that rows 75 percent of it apart fall on a 64th; from the minimum of Fig. 4-80
+ * for the head and the rows to 5 D more.
+ */
 function pitchFor(random: Random, head: string, rows: number, D: number): number {
 	const least = (head === 'countersunk' ? 3.5 : 3) + (rows === 2 ? 1 : 0);
+	const shortest = Math.ceil(least * D * 16);
 	// The least often enough that the rows stand by 2.5 D and not by the pitch.
-	if (random.int(1, 4) === 1) return least * D;
-	return random.int(Math.ceil(least * D * 32), Math.floor((least + 3) * D * 32)) / 32;
+	if (random.int(1, 4) === 1) return shortest / 16;
+	return random.int(shortest, Math.floor((least + 5) * D * 16)) / 16;
 }
 
 /** Which rows are wrong, by outcome. */

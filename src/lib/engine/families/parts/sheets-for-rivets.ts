@@ -36,8 +36,8 @@ export const binsHold = ['Bins hold', '3/32, 1/8, 5/32, 3/16 and 1/4 in'] as con
 
 /** Sheets with a stocked rivet within 2.5T to 3T and one above; above the thicker ones is no 7/32 in. */
 export const sheetsWithRange: readonly LabelledSheet[] = [
-	...[0.032, 0.036, 0.063, 0.064, 0.071, 0.072].map((T) => ({ T, label: null })),
-	...[0.8, 1.6, 1.8].map((size) => ({ T: size / 25.4, label: `${size} mm` }))
+	...[0.032, 0.036, 0.05, 0.063, 0.064, 0.071, 0.072].map((T) => ({ T, label: null })),
+	...[0.8, 1.2, 1.5, 1.6, 1.8].map((size) => ({ T: size / 25.4, label: `${size} mm` }))
 ];
 
 const alloys = [

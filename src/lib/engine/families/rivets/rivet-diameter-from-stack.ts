@@ -1,7 +1,7 @@
 import { rivetDiameterFromStack } from '../../methods/rivet-diameter-from-stack.ts';
 import { family } from '../family.ts';
 import { layersFor, threeLayerJoints, twoLayerJoints } from '../parts/joints.ts';
-import { rivetInStack, stackWithCentreLine } from './parts/rivet-in-stack.ts';
+import { rivetInStack, stackWithUnknownRivet } from './parts/rivet-in-stack.ts';
 import { sheetAlloy, thicknessesForRivets } from '../parts/sheets-for-rivets.ts';
 
 export const tasks = family({
@@ -37,7 +37,7 @@ export const tasks = family({
 		};
 	},
 	figure: ({ layers }, say, like) =>
-		stackWithCentreLine(
+		stackWithUnknownRivet(
 			layers,
 			layers.map((one) => say('layers', one)),
 			like?.layers

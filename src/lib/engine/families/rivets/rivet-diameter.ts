@@ -2,7 +2,7 @@ import { rivetDiameter } from '../../methods/rivet-diameter.ts';
 import { rivetDiameterInRange } from '../../methods/rivet-diameter-in-range.ts';
 import { family, type OtherDraw } from '../family.ts';
 import type { Random } from '../random.ts';
-import { rivetInStack, stackWithCentreLine } from './parts/rivet-in-stack.ts';
+import { rivetInStack, stackWithUnknownRivet } from './parts/rivet-in-stack.ts';
 import {
 	binsHold,
 	inchSheets,
@@ -40,7 +40,7 @@ export const tasks = family({
 	method: rivetDiameter,
 	others: [rivetDiameterInRange],
 	draw(random, level) {
-		if (level === 3 && random.int(1, 3) === 1) return rangeAndAbove(random);
+		if (level === 3) return rangeAndAbove(random);
 		const { T, label } = random.pick(level === 1 ? inchSheets : [...inchSheets, ...metricSheets]);
 		const story = storyFor(random, T);
 		return {
@@ -64,7 +64,7 @@ export const tasks = family({
 		};
 	},
 	figure: ({ thickest }, say, like) =>
-		stackWithCentreLine(
+		stackWithUnknownRivet(
 			[thickest, thickest],
 			[say('thickest', thickest), say('thickest', thickest)],
 			like && [like.thickest, like.thickest]

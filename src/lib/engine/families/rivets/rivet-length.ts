@@ -1,13 +1,20 @@
 import type { Drawing } from '../../figures/drawing.ts';
 import { dimensionAcross, dimensionDown } from '../../figures/parts/dimension.ts';
-import { setRivet, stackHeight, stackSection } from '../../figures/parts/joint.ts';
+import { setRivet, stackHeight, stackSection, underNames } from '../../figures/parts/joint.ts';
 import { widthBeside } from '../../figures/parts/rivet.ts';
 import { rivetLength } from '../../methods/rivet-length.ts';
 import { evaluate } from '../../solver/evaluate.ts';
 import type { GivenValues } from '../../solver/method.ts';
 import { sheetThicknesses } from '../../trade/stock.ts';
 import { family, type Say } from '../family.ts';
-import { layersFor, rivetsFor, threeLayerJoints, twoLayerJoints } from '../parts/joints.ts';
+import {
+	type Joint,
+	layersFor,
+	rivetsFor,
+	threeLayerJoints,
+	twoLayerJoints
+} from '../parts/joints.ts';
+import type { Random } from '../random.ts';
 import { rivetByLength, scaleFor } from './parts/rivet-by-length.ts';
 import { sheetAlloy } from '../parts/sheets-for-rivets.ts';
 
@@ -16,10 +23,11 @@ const thin = sheetThicknesses.filter((size) => size >= 0.02 && size <= 0.063);
 export const tasks = family({
 	method: rivetLength,
 	draw(random, level) {
-		const joint = random.pick(level === 1 ? twoLayerJoints : threeLayerJoints);
-		const layers = layersFor(random, joint, thin);
+		const { joint, given } = level === 1 ? stackOf(random, twoLayerJoints) : threeLayers(random);
+		// Where rounding to the nearest 1/16 in must show, two sheets nearly always take one dash more than D.
+		const isHeld = level > 1 || random.int(1, 6) > 1;
 		return {
-			given: { layers, D: random.pick(rivetsFor(joint.layers, layers)) },
+			given,
 			story: joint.story,
 			question:
 				level === 3
@@ -30,7 +38,7 @@ export const tasks = family({
 			chief: {
 				grip: ['oneLayer', 'thinLeftOut', 'headToo'],
 				needed: ['oneLayer', 'noShank', ...(level === 1 ? [] : ['middleLeftOut', 'oneD'])],
-				length: ['down', 'nearest']
+				length: ['down', ...(isHeld ? ['nearest'] : [])]
 			},
 			labels: { layers: joint.layers },
 			told: [
@@ -49,6 +57,30 @@ export const tasks = family({
 
 type Given = GivenValues<typeof rivetLength>;
 
+interface Stack {
+	readonly joint: Joint;
+	readonly given: Given;
+}
+
+function stackOf(random: Random, joints: readonly Joint[]): Stack {
+	const joint = random.pick(joints);
+	const layers = layersFor(random, joint, thin);
+	return { joint, given: { layers, D: random.pick(rivetsFor(joint.layers, layers)) } };
+}
+
+/**
+ * Of six stacks the first whose length is not simply one dash more than its diameter, as it is for
+ * nine stacks of three in ten: else nobody would have to add them up.
+ */
+function threeLayers(random: Random): Stack {
+	const stacks = Array.from({ length: 6 }, () => stackOf(random, threeLayerJoints));
+	const unlike = stacks.find(({ given }) => {
+		const { length } = evaluate(rivetLength, given);
+		return Math.round(Number(length) * 16) !== Math.round(given.D * 32) + 1;
+	});
+	return unlike ?? stackOf(random, threeLayerJoints);
+}
+
 /** The joint with a rivet of the length that is needed, before it is driven. */
 function joint(given: Given, say: Say, like = given): Drawing {
 	const { layers, D } = given;
@@ -64,7 +96,9 @@ function joint(given: Given, say: Say, like = given): Drawing {
 			...stackSection({ layers, names: layers.map((one) => say('layers', one)), width, scale }),
 			...setRivet(x, D, tip / scale, scale),
 			...dimensionDown(0, bottom, width + 22, width, 'grip'),
-			...dimensionDown(bottom, tip, x - r - 24, x - r, 'for the shop head'),
+			...dimensionDown(bottom, tip, x - r - 24, x - r, 'for the shop head', {
+				least: underNames(layers.length, bottom)
+			}),
 			...dimensionAcross(x - r, x + r, tip + 24, tip, `D ${say('D', D)}`)
 		]
 	};

@@ -32,7 +32,11 @@ interface Kind {
 }
 
 // All stay 0.05 D away from the limits of 1.25, 1.66, 0.33 and 0.66 D.
-const good: Kind = { width: [132, 160], height: [40, 60], chief: ['drivenMore', 'replaced'] };
+const good: Kind = {
+	width: [132, 160],
+	height: [40, 60],
+	chief: ['drivenWithin', 'replacedWithin']
+};
 const underDriven: Kind = {
 	width: [104, 119],
 	height: [73, 100],

@@ -77,7 +77,7 @@ function acrossLabel(
 
 /**
  * A vertical dimension from y1 to y2, its line at `x`, with extension lines from `from`. Where the
- * space between the arrows is narrow, the label may stand below it.
+ * space between the arrows is narrow, the label may stand below it, and nowhere above `least`.
  */
 export function dimensionDown(
 	y1: number,
@@ -85,7 +85,7 @@ export function dimensionDown(
 	x: number,
 	from: number | readonly [number, number],
 	label: string,
-	{ narrow = 'between' }: { narrow?: 'between' | 'below' } = {}
+	{ narrow = 'between', least = -Infinity }: { narrow?: 'between' | 'below'; least?: number } = {}
 ): Shape[] {
 	const [from1, from2] = typeof from === 'number' ? [from, from] : from;
 	const [top, bottom] = y1 < y2 ? [y1, y2] : [y2, y1];
@@ -109,7 +109,9 @@ export function dimensionDown(
 		);
 	}
 	const y = wide || narrow === 'between' ? (top + bottom) / 2 + 4 : bottom + 16;
-	shapes.push(text(right ? x + 6 : x - 6, y, label, { anchor: right ? 'start' : 'end' }));
+	shapes.push(
+		text(right ? x + 6 : x - 6, Math.max(y, least), label, { anchor: right ? 'start' : 'end' })
+	);
 	return shapes;
 }
 

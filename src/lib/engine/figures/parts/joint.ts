@@ -51,6 +51,11 @@ export function namesBeside(names: readonly string[], middles: readonly number[]
 	});
 }
 
+/** How far up lettering may stand that passes under the names of so many layers. */
+export function underNames(count: number, height: number): number {
+	return (height + (count - 1) * lineHeight) / 2 + 18;
+}
+
 export function stackHeight(layers: readonly number[], scale: number): number {
 	return layers.reduce((total, one) => total + one, 0) * scale;
 }

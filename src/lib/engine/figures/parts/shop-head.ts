@@ -36,7 +36,9 @@ export function drivenSection(D: number, head: ShopHead, notes: HeadNotes = {}, 
 		...stackSection({ layers, width, scale }),
 		...drivenRivet(x, D, grip, { across: wide, high }, scale)
 	];
-	if (notes.D) shapes.push(...leader(x - (D * scale) / 2, top / 4, -12, top / 4, notes.D));
+	// Under the sheet: beside it the label would leave a phone little room for the metal.
+	if (notes.D)
+		shapes.push(...leader(x - (D * scale) / 2, 0.75 * top, left - 14, top + 14, notes.D));
 	if (notes.across) shapes.push(...dimensionAcross(left, right, bottom + 32, bottom, notes.across));
 	// Beside a flat head the label would run into the sheet.
 	if (notes.high) {

@@ -4,10 +4,10 @@ import { joints } from './joints.ts';
 
 const drawn = { ...joints, ...bends };
 
-/** A small drawing of what a word names, or null where there is nothing to be drawn of it. */
-export function wordDrawing(name: string): Drawing | null {
+/** What makes a small drawing of what a word names; null where there is nothing to be drawn of it. */
+export function wordDrawing(name: string): (() => Drawing) | null {
 	const draw = drawn[name];
-	return draw ? { title: `A drawing of the word “${name}”.`, shapes: draw() } : null;
+	return draw ? () => ({ title: `A drawing of the word “${name}”.`, shapes: draw() }) : null;
 }
 
 /** The words that have a drawing. */

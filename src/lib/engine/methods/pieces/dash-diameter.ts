@@ -34,12 +34,13 @@ export const dashDiameter = piece(
 			),
 			lengthForSize: slip(
 				'dashAtEnd(number) * (1/16 in)',
-				'That is the length of the rivet: its diameter stands before the dash, in 32nds.'
+				'That is the length of the rivet: its diameter stands before the dash, in 32nds.',
+				{ late: true }
 			),
 			diameterOneUnder: slip(
 				'(diameterDash - 1) * (1/32 in)',
 				'One size too small: count the 32nds once more.',
-				{ rare: true }
+				{ rare: true, late: true }
 			),
 			diameterInTenths: slip(
 				'diameterDash * (0.1 in)',

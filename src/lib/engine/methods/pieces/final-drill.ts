@@ -28,12 +28,16 @@ export const final = piece(
 			sixtyFourthUnder: slip('D - (1/64 in)', '1/64 in under the rivet: a hole to be reamed.', {
 				rare: true
 			}),
-			no40ForFinal: slip('0.098 in', 'No. 40 for every rivet: the final drill goes by the rivet.', {
-				rare: true
-			}),
+			no40ForFinal: slip(
+				'0.098 in',
+				'No. 40 is for a 3/32 in rivet: the final drill goes by the rivet.',
+				{
+					rare: true
+				}
+			),
 			no30ForFinal: slip(
 				'0.1285 in',
-				'No. 30 for every rivet: the final drill goes by the rivet.',
+				'No. 30 is for a 1/8 in rivet: the final drill goes by the rivet.',
 				{ rare: true }
 			),
 			twiceForFinal: slip('2 * D', 'Twice the rivet: a dash number counts 32nds, not 16ths.', {

@@ -21,7 +21,7 @@ export const grip = piece(
 			),
 			middleLeftOut: slip(
 				'howMany(layers) > 2 ? sum(layers) - member(layers, 2) : sum(layers)',
-				'The layer in the middle is left out, or one as thick: a shim or doubler is part of the grip.'
+				'The middle layer, or one as thick, is left out: every layer is part of the grip.'
 			),
 			thinLeftOut: slip(
 				'sum(layers) - smallest(layers)',
@@ -45,7 +45,7 @@ export const grip = piece(
 			twoAsOne: slip(
 				'howMany(layers) * smallest(layers)',
 				'The thinnest layer was counted for every layer; add them up as they are.',
-				{ rare: true }
+				{ rare: true, late: true }
 			),
 			headToo: slip(
 				'sum(layers) + 0.425 * D',

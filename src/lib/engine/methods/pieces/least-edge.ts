@@ -18,7 +18,7 @@ export const edgeFactor = piece(
 		slips: {
 			flushFactor: slip(
 				'2.5',
-				'2.5D is the minimum for a countersunk head, or 2D counted from the rim of the hole. A protruding head needs 2D from its centre.'
+				'2.5D is the minimum for a countersunk head: a protruding one needs 2D, from the centre of the hole.'
 			),
 			protrudingFactor: slip(
 				'2',
@@ -37,7 +37,7 @@ export const edgeFactor = piece(
 			),
 			shankFactor: slip(
 				'1.5',
-				'1.5D is the shank for the shop head, or 2D less half of the hole. Edge distance runs from the centre of the hole.'
+				'1.5D is under the minimum: edge distance runs from the centre of the hole.'
 			)
 		}
 	})
@@ -86,7 +86,7 @@ export const leastEdge = piece(
 			toRim: slip(
 				'factor * D - D / 2',
 				'That is from the rim of the hole to the edge: edge distance runs from the centre of the hole.',
-				{ rare: true }
+				{ rare: true, act: 'rim' }
 			),
 			fromRim: slip(
 				'factor * D + D / 2',

@@ -37,11 +37,11 @@ export const pilot = piece(
 			}),
 			no40ForPilot: slip(
 				'0.098 in',
-				'No. 40 for every rivet: the pilot is the nominal rivet size.'
+				'No. 40 is the final drill of a 3/32 in rivet: the pilot is the nominal rivet size.'
 			),
 			no30ForPilot: slip(
 				'0.1285 in',
-				'No. 30 for every rivet: the pilot is the nominal rivet size.',
+				'No. 30 is the final drill of a 1/8 in rivet: the pilot is the nominal rivet size.',
 				{ rare: true }
 			),
 			sixteenthForPilot: slip(

@@ -22,11 +22,17 @@ export const rivetsInAll = piece(
 			oneRowMore: slip('(rows + 1) * count', 'One row too many: count the rows of the panel.', {
 				rare: true
 			}),
+			oneRivetMore: slip(
+				'rows * (count + 1)',
+				'One rivet too many in each row: count the rivets, not the spaces.',
+				{ late: true }
+			),
 			twoRows: slip(
 				'rows / 2 * count',
 				'Two rows were counted for one: every row takes its own rivets.',
 				{
-					rare: true
+					rare: true,
+					late: true
 				}
 			),
 			twice: slip(

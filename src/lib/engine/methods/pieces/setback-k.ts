@@ -16,7 +16,7 @@ export const setbackFactor = piece(
 		slips: {
 			legs: slip(
 				'setbackK(180 deg - angle)',
-				'K for the angle between the legs (dividing by K comes to the same): read K for the bend angle, from flat, and multiply.',
+				'That goes by the angle between the legs: K is read for the bend angle, from flat.',
 				{ act: 'legs' }
 			),
 
@@ -33,7 +33,7 @@ export const setbackFactor = piece(
 				'0.445 is the place of the neutral line in the thickness: K for setback is the tangent of half the bend angle.',
 				{ rare: true }
 			),
-			square: slip('1', 'K taken as 1: it is 1 only for a bend of 90°.', { act: 'square' }),
+			square: slip('1', 'K taken as 1: it is 1 only for a bend of 90°.'),
 			whole: slip(
 				'setbackK(360 deg - max(2 * angle, 360 deg - 2 * angle))',
 				'Tangent of the whole bend angle: K is the tangent of half of it.',

@@ -17,7 +17,7 @@ export const setbackOfBend = piece(
 		rule: 'bend.setback',
 		tolerance: thousandths,
 		slips: {
-			noT: slip('K * R', 'T left out of the setback: it is K times R + T.'),
+			noT: slip('K * R', 'T left out of the setback: it is K times the sum of R and T.'),
 			diameter: slip('K * (2 * R + T)', 'Diameter taken for the radius in the setback.', {
 				rare: true
 			}),
@@ -28,16 +28,23 @@ export const setbackOfBend = piece(
 
 			twoT: slip(
 				'K * (R + 2 * T)',
-				'T counted twice in the setback: it is K times R + T, with one T.'
+				'T counted twice in the setback: it is K times the sum of R and T, with one T.'
 			),
-			minusT: slip('K * (R - T)', 'T taken off R in the setback: it is K times R + T.'),
+			minusT: slip(
+				'K * (R - T)',
+				'T taken off R in the setback: it is K times the sum of R and T.'
+			),
 			doubled: slip(
 				'2 * K * (R + T)',
-				'Two setbacks where one is meant: one setback is K times R + T.',
+				'Two setbacks where one is meant: one setback is K times the sum of R and T.',
 				{ rare: true }
 			),
-			radiusAlone: slip('R', 'R taken for the setback: it is K times R + T.', { rare: true }),
-			noR: slip('K * T', 'R left out of the setback: it is K times R + T.', { rare: true }),
+			radiusAlone: slip('R', 'R taken for the setback: it is K times the sum of R and T.', {
+				rare: true
+			}),
+			noR: slip('K * T', 'R left out of the setback: it is K times the sum of R and T.', {
+				rare: true
+			}),
 			halfR: slip(
 				'K * (R / 2 + T)',
 				'Half of R in the setback: R is the inside radius already, not a diameter.',
@@ -59,13 +66,13 @@ export const setbackOfBend = piece(
 			}),
 			halfAllowance: slip(
 				'bendAllowance(R, T, angle) / 2',
-				'That is half of the bend allowance: setback is K times R + T.',
+				'Half of the bend allowance was taken for the setback: the setback is K times the sum of R and T.',
 				{ rare: true }
 			),
 			brackets: slip('K * R + T', 'K multiplied R only: it multiplies R and T together.'),
 			allowance: slip(
 				'bendAllowance(R, T, angle)',
-				'That is the bend allowance: the setback is K times R + T.'
+				'The bend allowance was taken for the setback: the setback is K times the sum of R and T.'
 			)
 		}
 	}),

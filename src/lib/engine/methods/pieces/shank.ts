@@ -16,13 +16,10 @@ export const shank = piece(
 			halfD: slip('1.5 * D / 2', 'Half of 1.5D: the radius was taken for the diameter.', {
 				rare: true
 			}),
-			headHigh: slip(
-				'0.5 * D',
-				'0.5D is the height of the shop head; the shank that forms it is 1.5D.'
-			),
+			headHigh: slip('0.5 * D', '0.5D is the height of the shop head; it takes 1.5D to form it.'),
 			dashIn16ths: slip(
 				'1.5 * (2 * D)',
-				'3D: the dash number of D was read in 16ths, or the shank was added twice; it takes 1.5D once.'
+				'3D: the dash number of D was read in 16ths, or the 1.5D for the shop head was taken twice.'
 			),
 			oneD: slip('D', '1D for the shop head: it takes 1.5D.'),
 			twoD: slip('2 * D', '2D for the shop head: it takes 1.5D.')

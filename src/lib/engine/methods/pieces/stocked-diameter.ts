@@ -3,13 +3,10 @@ import { given } from '../../solver/given.ts';
 import { piece, slip, step } from '../../solver/write.ts';
 import { stockedSize } from '../../trade/tolerances.ts';
 
-/** Over 3/16 in the bins step by 1/16 in: they hold no 7/32 in. */
-export const nextStocked =
-	'threeT > (3/16 in) ? upTo(threeT, 1/16 in) : max(upTo(threeT, 1/32 in), 3/32 in)';
+export const nextStocked = 'stockedUp(threeT)';
 
 /** The stocked diameter at or below 3T. */
-export const stockedBelow =
-	'threeT > (3/16 in) ? downTo(threeT, 1/16 in) : downTo(threeT, 1/32 in)';
+export const stockedBelow = 'stockedDown(threeT)';
 
 export const twiceTheDiameter = 'Twice the diameter: the dash number of a diameter counts 32nds.';
 
@@ -24,17 +21,14 @@ export const stockedDiameter = piece(
 		tolerance: stockedSize,
 		slips: {
 			notStocked: slip('threeT', 'That is 3T itself; take the next stocked size up.'),
-			down: slip(
-				stockedBelow,
-				'Under 3T: take the next size up, even when the one below is nearer.'
-			),
+			down: slip(stockedBelow, 'Under 3T: take the next size up.'),
 			nearest: slip(
 				'nearest(threeT, 1/32 in)',
 				'Rounded to the nearest 1/32 in: take the next one up from 3T.',
 				{ rare: true }
 			),
 			unstocked: slip(
-				'max(upTo(threeT, 1/32 in), 3/32 in)',
+				'max(upTo(threeT, 1/32 in), threeT > (5/32 in) ? (7/32 in) : (3/32 in))',
 				'Over 3/16 in, stocked diameters step by 1/16 in: there is no 7/32 in.'
 			),
 			unstockedBelow: slip(
@@ -54,7 +48,7 @@ export const stockedDiameter = piece(
 			twiceUnstocked: slip(
 				'2 * max(upTo(threeT, 1/32 in), 3/32 in)',
 				'Twice a size that the bins do not hold: a dash number counts 32nds, and over 3/16 in diameters step by 1/16 in.',
-				{ rare: true }
+				{ rare: true, late: true }
 			),
 			dashOf16ths: slip(
 				`(${nextStocked}) / 2`,

@@ -16,7 +16,7 @@ export const stockedLength = piece(
 			notStocked: slip('needed', 'That is the length needed; take the next full 1/16 in up.'),
 			down: slip(
 				'downTo(needed, 1/16 in)',
-				'Shorter than the length needed: take the next 1/16 in up, even when the one below is nearer.'
+				'Shorter than the length needed: take the next 1/16 in up.'
 			),
 			nearest: slip(
 				'nearest(needed, 1/16 in)',
@@ -34,7 +34,7 @@ export const stockedLength = piece(
 			lengthOver32: slip(
 				'upTo(needed, 1/16 in) / 2',
 				'Half as long: a length and its dash number count 16ths, not 32nds.',
-				{ rare: true }
+				{ rare: true, late: true }
 			),
 			topAsDash: slip(
 				'2 * upTo(needed, 1/32 in)',

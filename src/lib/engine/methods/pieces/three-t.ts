@@ -17,7 +17,7 @@ export const threeT = piece(
 			twoT: slip('2 * thickest', '2T: the rule is 3T.'),
 			twoAndHalfT: slip(
 				'2.5 * thickest',
-				'2.5T is the low end of the handbook; this asks for 3T.',
+				'2.5T is the low end of the handbook’s range; this asks for 3T.',
 				{ rare: true }
 			),
 			fourT: slip('4 * thickest', '4T: the rule is 3T.', { rare: true }),

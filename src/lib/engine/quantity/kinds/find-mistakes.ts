@@ -219,7 +219,7 @@ function lessOne(text: string, isOut = (_: string, at: number): boolean => at < 
 const isTwice = (text: string, at: number): boolean => at > 0 && text[at] === text[at - 1];
 
 /** A text with two neighbouring digits swapped, in every way; a point between them stays. */
-function swaps(text: string): string[] {
+export function swaps(text: string): string[] {
 	return [...text.matchAll(/(?=(\d)([.]?)(\d))/g)]
 		.filter(([, digit, , next]) => digit !== next)
 		.map(({ index, 1: digit = '', 2: point = '', 3: next = '' }) => {

@@ -76,11 +76,14 @@ export function listOf<T extends number | string, R extends Exact | string>(
 			const alike = once && others.every((one) => !member.differs(one, first, 1e-9));
 			const [wanted, got] = [values.length, entry.value.length];
 			if (got === wanted || alike) return { is: 'off' };
-			const part = entry.value.every((value, i) => {
-				const there = values[i];
-				const one = { value, grain: entry.grain };
-				return there !== undefined && member.judge(one, there, tolerance).is === 'right';
-			});
+			const isFrom = (from: number) =>
+				entry.value.every((value, i) => {
+					const there = values[from + i];
+					const one = { value, grain: entry.grain };
+					return there !== undefined && member.judge(one, there, tolerance).is === 'right';
+				});
+			// A single value may be any of them; of two the first ones may have been left out.
+			const part = isFrom(0) || (got > 1 && got < wanted && isFrom(wanted - got));
 			return { is: 'miscounted', wanted, got, ...(part && { part }) };
 		},
 		isWritten: (entry, values, nearness) =>

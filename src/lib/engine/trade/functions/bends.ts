@@ -15,7 +15,7 @@ export const setbackK: TradeFunction = {
 	gives: 'number',
 	run: geometry.setbackK,
 	show: ([angle = []]) => [
-		'<mi>tan</mi><mspace width="0.17em"/><mfrac><mrow>',
+		'<mtext>tan</mtext><mspace width="0.17em"/><mfrac><mrow>',
 		...angle,
 		'</mrow><mn>2</mn></mfrac>'
 	]
@@ -27,7 +27,7 @@ export const halfSine: TradeFunction = {
 	gives: 'number',
 	run: (angle: number) => Math.sin((angle * Math.PI) / 360),
 	show: ([angle = []]) => [
-		'<mi>sin</mi><mspace width="0.17em"/><mfrac><mrow>',
+		'<mtext>sin</mtext><mspace width="0.17em"/><mfrac><mrow>',
 		...angle,
 		'</mrow><mn>2</mn></mfrac>'
 	]
@@ -39,9 +39,9 @@ export const halfTangentInRadians: TradeFunction = {
 	gives: 'number',
 	run: (angle: number) => Math.abs(Math.tan(angle / 2)),
 	show: ([angle = []]) => [
-		'<mi>tan</mi><mrow><mo>(</mo><mfrac><mrow>',
+		'<mtext>tan</mtext><mrow><mo>(</mo><mfrac><mrow>',
 		...angle,
-		'</mrow><mn>2</mn></mfrac><mi>rad</mi><mo>)</mo></mrow>'
+		'</mrow><mn>2</mn></mfrac><mtext>rad</mtext><mo>)</mo></mrow>'
 	]
 };
 

@@ -10,3 +10,6 @@ export const leastUnder = 0.003;
 export function leavesEnough(size: number): boolean {
 	return size % (1 / 64) >= leastUnder - 1e-9;
 }
+
+/** Holes from this size up get a pilot hole, inches: FAA-H-8083-31B, ch. 4, pp. 4-16 and 4-19. */
+export const leastPiloted = 3 / 16;

@@ -3,7 +3,7 @@ import { type Fact, slack } from './fact.ts';
 import { isSuited } from './alloys.ts';
 import { isOneBatch, mostInOneBatch } from './batch.ts';
 import { isStrongEnough } from './made-of.ts';
-import { leastUnder } from './first-drill.ts';
+import { leastPiloted, leastUnder } from './first-drill.ts';
 import { leastClamped, leastRemnant, mostBend } from './worked.ts';
 
 /** Pounds that one person lifts: sheet is awkward to hold. */
@@ -41,6 +41,15 @@ export const sheetFacts: readonly Fact[] = [
 		source: source('general', 'ch. 11, p. 11-13: 0.003 to 0.007 in under before reaming'),
 		holds: ({ inTwo: [first = 0, finished = 0] = [] }) =>
 			finished === 0 ? null : finished - first >= leastUnder - slack
+	},
+	{
+		id: 'hole.pilot',
+		says: 'A hole under 3/16 in gets no pilot hole: a smaller drill goes first where a reamer, a bushing or a hole that is there asks for it.',
+		source: source('airframe', 'ch. 4, pp. 4-16, 4-19'),
+		holds: ({ story, inTwo }) =>
+			inTwo === undefined || /reamed|bushing|opened up/.test(story)
+				? null
+				: inTwo[1] >= leastPiloted - slack
 	},
 	{
 		id: 'lift.two',

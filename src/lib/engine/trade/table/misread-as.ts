@@ -7,25 +7,8 @@ import { capital } from '../../quantity/capital.ts';
 import { cellAt, keyAt, rowOf } from './reading.ts';
 import type { Table } from './table.ts';
 
-/** Where the eye lands beside the wanted cell. */
-export type Misreading =
-	| 'above'
-	| 'below'
-	| 'twoAbove'
-	| 'twoBelow'
-	| 'left'
-	| 'right'
-	| 'twoLeft'
-	| 'twoRight'
-	| 'aboveLeft'
-	| 'aboveRight'
-	| 'belowLeft'
-	| 'belowRight'
-	| 'between';
-
-const moves: Readonly<
-	Record<Exclude<Misreading, 'between'>, readonly [down: number, right: number, shown: string]>
-> = {
+/** How far off the eye lands, in rows and columns, and how that is shown in a formula. */
+export const moves = {
 	above: [-1, 0, 'one row above'],
 	below: [1, 0, 'one row below'],
 	twoAbove: [-2, 0, 'two rows above'],
@@ -34,11 +17,18 @@ const moves: Readonly<
 	right: [0, 1, 'one column right of'],
 	twoLeft: [0, -2, 'two columns left of'],
 	twoRight: [0, 2, 'two columns right of'],
+	threeLeft: [0, -3, 'three columns left of'],
+	threeRight: [0, 3, 'three columns right of'],
 	aboveLeft: [-1, -1, 'a row above and a column left of'],
 	aboveRight: [-1, 1, 'a row above and a column right of'],
 	belowLeft: [1, -1, 'a row below and a column left of'],
 	belowRight: [1, 1, 'a row below and a column right of']
-};
+} as const satisfies Readonly<
+	Record<string, readonly [down: number, right: number, shown: string]>
+>;
+
+/** Where the eye lands beside the wanted cell, or between the rows. */
+export type Misreading = keyof typeof moves | 'between';
 
 /** The name that formulas call a misread look-up by: `finalDrill`, `above` → `finalDrillAbove`. */
 export function misreadName(lookUp: string, misreading: Misreading): string {
@@ -57,22 +47,13 @@ export function misreadingsOf({ table, column, gives }: LookUp): Misreading[] {
 			: table.holds[column + right]?.kind.dimension.name === gives;
 	const several = table.rows.keys.length > 1;
 	const aslant = several && column === null && table.columns.keys.length > 1;
-	const can: Readonly<Record<Misreading, boolean>> = {
-		above: several,
-		below: several,
-		twoAbove: several,
-		twoBelow: several,
-		left: beside(-1),
-		right: beside(1),
-		twoLeft: beside(-2),
-		twoRight: beside(2),
-		aboveLeft: aslant,
-		aboveRight: aslant,
-		belowLeft: aslant,
-		belowRight: aslant,
-		between: several && table.stepped && gives !== word.dimension.name
+	const can = ([down, right]: (typeof moves)[keyof typeof moves]) => {
+		if (right === 0) return several;
+		return down === 0 ? beside(right) : aslant;
 	};
-	return (Object.keys(can) as Misreading[]).filter((one) => can[one]);
+	const moved = (Object.keys(moves) as (keyof typeof moves)[]).filter((one) => can(moves[one]));
+	const isStepped = several && table.stepped && gives !== word.dimension.name;
+	return isStepped ? [...moved, 'between'] : moved;
 }
 
 /** The look-up with the eye slipped: a function that formulas call by `misreadName`. */

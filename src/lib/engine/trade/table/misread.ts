@@ -1,6 +1,20 @@
+import type { SlipNotes } from '../../solver/method.ts';
 import { slip, type SlipText } from '../../solver/write.ts';
 import type { LookUp } from './look-up.ts';
-import { type Misreading, misreadingsOf, misreadName } from './misread-as.ts';
+import { type Misreading, misreadingsOf, misreadName, moves } from './misread-as.ts';
+import { capital } from '../../quantity/capital.ts';
+
+/** The cells around the right one, by the ids of the slips that read them. */
+export const neighbours = {
+	rowUp: 'above',
+	rowDown: 'below',
+	columnLeft: 'left',
+	columnRight: 'right',
+	upAndLeft: 'aboveLeft',
+	upAndRight: 'aboveRight',
+	downAndLeft: 'belowLeft',
+	downAndRight: 'belowRight'
+} as const;
 
 /**
  * Slips of a step that looks a value up: ids for the misreadings wanted, `{ rowUp: 'above' }`.
@@ -10,58 +24,46 @@ import { type Misreading, misreadingsOf, misreadName } from './misread-as.ts';
 export function misread<const I extends string>(
 	lookUp: LookUp,
 	given: string,
-	ids: Readonly<Record<I, Misreading>>
+	ids: Readonly<Record<I, Misreading>>,
+	notes: Pick<SlipNotes, 'late'> = {}
 ): Readonly<Record<I, SlipText>> {
 	const slips = Object.entries<Misreading>(ids).map(([id, misreading]) => {
 		if (!misreadingsOf(lookUp).includes(misreading)) {
 			throw new Error(`${id}: ${lookUp.table.id} cannot be misread ${misreading}`);
 		}
 		const formula = `${misreadName(lookUp.name, misreading)}(${given})`;
-		const rare =
-			aslant.includes(misreading) || (far.includes(misreading) && lookUp.column === null);
-		return [
-			id,
-			slip(formula, sentence(lookUp, misreading), { rare, act: `${lookUp.table.id} ${misreading}` })
-		];
+		const [down, right] = misreading === 'between' ? [0, 0] : moves[misreading];
+		const isFar = Math.abs(down) > 1 || Math.abs(right) > 1;
+		const rare = (down !== 0 && right !== 0) || (isFar && lookUp.column === null);
+		const act = `${lookUp.table.id} ${misreading}`;
+		return [id, slip(formula, sentence(lookUp, misreading), { rare, act, ...notes })];
 	});
 	return Object.fromEntries(slips) as Record<I, SlipText>;
 }
 
-const far: readonly Misreading[] = ['twoAbove', 'twoBelow', 'twoLeft', 'twoRight'];
-const aslant: readonly Misreading[] = ['aboveLeft', 'aboveRight', 'belowLeft', 'belowRight'];
-
 function sentence(lookUp: LookUp, misreading: Misreading): string {
 	const { words, table } = lookUp;
-	switch (misreading) {
-		case 'above':
-			return `One row too far up: that is ${words.above}.`;
-		case 'below':
-			return `One row too far down: that is ${words.below}.`;
-		case 'twoAbove':
-			return words.twoAbove ? `Two rows too far up: ${words.twoAbove}.` : 'Two rows too far up.';
-		case 'twoBelow':
-			return words.twoBelow
-				? `Two rows too far down: ${words.twoBelow}.`
-				: 'Two rows too far down.';
-		case 'left':
-			return `One column too far left: that is ${beside(lookUp, -1)}.`;
-		case 'right':
-			return `One column too far right: that is ${beside(lookUp, 1)}.`;
-		case 'twoLeft':
-			return `Two columns too far left: that is ${beside(lookUp, -2)}.`;
-		case 'twoRight':
-			return `Two columns too far right: that is ${beside(lookUp, 2)}.`;
-		case 'aboveLeft':
-			return 'One row too far up and one column too far left.';
-		case 'aboveRight':
-			return 'One row too far up and one column too far right.';
-		case 'belowLeft':
-			return 'One row too far down and one column too far left.';
-		case 'belowRight':
-			return 'One row too far down and one column too far right.';
-		case 'between':
-			return `Worked out between two rows: ${table.called} goes by steps, and there is nothing between them.`;
-	}
+	if (misreading === 'between')
+		return `Worked out between two rows: ${table.called} goes by steps, and there is nothing between them.`;
+	const [down, right] = moves[misreading];
+	const rows = tooFar(down, 'row', ['up', 'down']);
+	const columns = tooFar(right, 'column', ['left', 'right']);
+	if (down === 0) return `${capital(columns)}: that is ${beside(lookUp, right)}.`;
+	if (right !== 0) return `${capital(rows)} and ${columns}.`;
+	const there = {
+		[-1]: `that is ${words.above}`,
+		[1]: `that is ${words.below}`,
+		[-2]: words.twoAbove,
+		[2]: words.twoBelow
+	}[down];
+	return `${capital(rows)}${there ? `: ${there}` : ''}.`;
+}
+
+/** `two rows too far up` */
+function tooFar(by: number, line: string, [back, on]: readonly [string, string]): string {
+	const count = Math.abs(by);
+	const lines = `${['no', 'one', 'two', 'three'][count]} ${line}${count === 1 ? '' : 's'}`;
+	return `${lines} too far ${by < 0 ? back : on}`;
 }
 
 function beside({ words, table, column }: LookUp, right: number): string {

@@ -13,7 +13,7 @@ import { method } from '../../../solver/write.ts';
 
 const inAll = method({
 	id: 'rivets-in-all',
-	title: 'Rivets for all rows of a panel',
+	title: 'Rivets of a panel',
 	given: { rows: given(count, 'Rows'), count: given(count, 'Rivets in each row') },
 	steps: { total: rivetsInAll }
 });
@@ -67,13 +67,13 @@ export const partsOf = {
 
 export const panelRivets = join({
 	id: 'panel-rivets',
-	title: 'Rivets of a panel, from its stack to their number',
+	title: 'Rivets of a panel, from stack to number',
 	parts: partsOf.rivets
 });
 
 export const panelRows = join({
 	id: 'panel-rows',
-	title: 'Rows of a panel, from its stack to their rivets',
+	title: 'Rows of a panel, from stack to rivets',
 	parts: partsOf.rows
 });
 

@@ -1,26 +1,32 @@
 import { stackHeight, stackSection, setRivet } from '../../../figures/parts/joint.ts';
 import { widthBeside } from '../../../figures/parts/rivet.ts';
-import type { Drawing, Shape } from '../../../figures/drawing.ts';
-import { segment } from '../../../figures/drawing.ts';
+import { type Drawing, type Shape, text } from '../../../figures/drawing.ts';
 import type { SeenBy } from '../../family.ts';
-import { across, down } from '../../../figures/size.ts';
+import { across, both, down } from '../../../figures/size.ts';
 
-/** A stack with the centre line of a rivet whose size is not known yet. */
-export function stackWithCentreLine(
+/** A stack with a rivet whose size is not known yet: dashed, and as thick whatever the sheets are. */
+export function stackWithUnknownRivet(
 	layers: readonly number[],
 	names: readonly string[],
 	like = layers
 ): Drawing {
-	const [width, x] = [across(250), across(125)];
-	const scale = down(66) / Math.max(stackHeight(like, 1), 0.05);
-	const bottom = stackHeight(layers, scale);
+	const [width, x, r] = [across(250), across(125), both(20)];
+	const scale = down(52) / Math.max(stackHeight(like, 1), 0.05);
+	const end = stackHeight(layers, scale) + 2.4 * r;
+	// Set to a scale of its own.
+	const rivet = setRivet(x, 2 * r, end, 1).map(dashed);
 	return {
-		title: `Section through ${layers.length} sheets with the centre line of a rivet.`,
+		title: `Section through ${layers.length} sheets; the rivet is dashed, for its size is asked.`,
 		shapes: [
 			...stackSection({ layers, names, width, scale }),
-			segment(x, -26, x, bottom + 26, 'centre')
+			...rivet,
+			text(x, end + 24, 'D ?', { anchor: 'middle' })
 		]
 	};
+}
+
+function dashed(shape: Shape): Shape {
+	return shape.kind === 'path' && shape.line === 'edge' ? { ...shape, line: 'hidden' } : shape;
 }
 
 /** The stack with a rivet of the diameter answered set in it, to the scale of the right one. */
