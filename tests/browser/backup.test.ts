@@ -5,6 +5,7 @@ import { describe, expect } from 'vitest';
 import { isSound } from './axe.ts';
 import { dump } from './dump.ts';
 import { answerByKeyboard, openTask, openWhole, rightAnswers, wrongAnswers } from './keyboard.ts';
+import { untilQuiet } from './settled.ts';
 import { test } from './site-test.ts';
 
 async function add(page: Page, nickname: string) {
@@ -218,7 +219,7 @@ describe('a file that cannot be used', () => {
 async function firstPage(page: Page) {
 	await page.goto('/');
 	await page.getByRole('button', { name: 'Start today’s tasks' }).waitFor();
-	await page.waitForLoadState('networkidle');
+	await untilQuiet(page);
 }
 
 test('after some days the first page reminds of a backup, until there is one', async ({

@@ -5,13 +5,13 @@ import { expect } from 'vitest';
 import { site } from '../../src/scripts/build.js';
 import { top } from '../../src/scripts/project.js';
 import { openTask } from './keyboard.ts';
+import { untilKept } from './settled.ts';
 import { test } from './site-test.ts';
 
 test('after one visit the app opens and works without a network', async ({ openPage, faults }) => {
 	const page = await openPage({ own: true });
 	await page.goto('/');
-	await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
-	await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+	await untilKept(page);
 	await page.context().setOffline(true);
 	await page.goto('/practice/?task=RL1-014T-7R');
 	expect((await openTask(page)).number).toBe('RL1-014T-7R');

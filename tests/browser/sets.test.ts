@@ -6,6 +6,7 @@ import { openSet, type SetTask } from '../../src/lib/engine/sets/open-set.ts';
 import { rightEntries } from '../engine/sets/hand-ins.ts';
 import { looks, overTheEdge, violations } from './axe.ts';
 import { logged } from './dump.ts';
+import { untilKept, untilQuiet } from './settled.ts';
 import { test } from './site-test.ts';
 
 const [desk, phone] = looks;
@@ -110,8 +111,9 @@ test('a set is composed, sent, worked on a phone, gone over and handed in', asyn
 	const tasks = open.for('B05');
 	const next = page.locator('[data-next]');
 	await page.getByText('1 of 12').waitFor();
+	await untilKept(page);
 	// What is still on its way would be told as a fault.
-	await page.waitForLoadState('networkidle');
+	await untilQuiet(page);
 	await page.context().setOffline(true);
 	for (const own of tasks.slice(0, 10)) {
 		await page.getByText(`${own.place} of 12`).waitFor();

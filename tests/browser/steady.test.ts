@@ -1,4 +1,5 @@
 import { expect } from 'vitest';
+import { untilQuiet } from './settled.ts';
 import { test } from './site-test.ts';
 import { slowNetwork, slowProcessor } from './slow-device.ts';
 
@@ -24,22 +25,10 @@ test.for(paths)(
 		await page.addInitScript(noteShifts);
 		await page.goto(path);
 		await page.locator('h1').first().waitFor();
-		await page.evaluate(untilQuiet);
+		await untilQuiet(page);
 		expect(await page.evaluate<number>('shifted')).toBeLessThan(0.01);
 	}
 );
-
-/**
- * Runs in the page: waits until nothing has come for a while. The driver's own count of open requests may
- * never come to nought where a service worker takes one over.
- */
-async function untilQuiet(): Promise<void> {
-	const come = () => performance.getEntriesByType('resource').length;
-	for (let before = -1; before !== come();) {
-		before = come();
-		await new Promise((done) => setTimeout(done, 1500));
-	}
-}
 
 /** Runs in the page: sums how far parts of it were moved. */
 function noteShifts(): void {
