@@ -28,12 +28,12 @@ export const bendAllowance = method({
 			slips: {
 				legsForRadius: slip(
 					'0.01743 * R * degrees(180 deg - angle)',
-					'Radius term for the angle between the legs: N is the bend angle from flat.',
+					'The part for R was worked with the angle between the legs: N is the bend angle from flat.',
 					{ act: 'legs' }
 				),
 				squareForRadius: slip(
 					'0.01743 * R * 90',
-					'Radius term for 90°: this bend has another angle.',
+					'The part for R was worked for 90°: this bend has another angle.',
 					{ act: 'square' }
 				),
 				radiusTenfold: slip(
@@ -56,7 +56,7 @@ export const bendAllowance = method({
 				),
 				halfRadius: slip(
 					'0.01743 * (R / 2) * degrees(angle)',
-					'Half of R in the radius term: R is the inside radius already, not a diameter.',
+					'Half of R was taken: R is the inside radius already, not a diameter.',
 					{ rare: true }
 				),
 				brackets: slip(

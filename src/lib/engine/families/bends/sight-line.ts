@@ -30,8 +30,8 @@ const [shortest, longest] = [5 / 8, 7 / 4] as const;
 
 const chief = {
 	1: { sightLine: ['middle', 'atTangent', 'moldLines'] },
-	2: { sightLine: ['middle', 'legs', 'square'] },
-	3: { tangentLine: ['legs', 'moldLines'], sightLine: ['middle', 'atTangent', 'legs'] }
+	2: { sightLine: ['middle', 'legs', 'square', 'brackets'] },
+	3: { tangentLine: ['legs', 'moldLines'], sightLine: ['middle', 'atTangent', 'legs', 'brackets'] }
 } as const;
 
 export const tasks = family({
