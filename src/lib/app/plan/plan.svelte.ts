@@ -6,6 +6,7 @@ import type { Forecast } from '$lib/engine/schedule/forecast.ts';
 import type { Run as EngineRun } from '$lib/engine/schedule/run.ts';
 import type { SkillId } from '$lib/engine/schedule/skill.ts';
 import { shortDate } from '$lib/ui/dates.ts';
+import { breath } from '../breath.ts';
 import { clock } from '../device/clock.svelte.ts';
 import { device } from '../device/device.svelte.ts';
 import type { Known, Miss, Planner } from './planner.ts';
@@ -69,6 +70,8 @@ class Plan {
 	/** Tasks by free choice, a worked one before each that is new; as they are where no log can be read. */
 	async withWorked(tasks: readonly RunTask[], below: Below): Promise<readonly RunTask[]> {
 		const planner = await this.load();
+		// What has come is painted before tasks are drawn.
+		await breath();
 		const known = this.#known();
 		return known ? planner.withWorked(tasks, known, below) : tasks;
 	}

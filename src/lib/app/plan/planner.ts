@@ -1,5 +1,6 @@
-import { cardByCode, loadFamilies } from '$lib/engine/families/catalogue.ts';
+import { cardByCode, loadFamily } from '$lib/engine/families/catalogue.ts';
 import type { Family } from '$lib/engine/families/family.ts';
+import { cards } from '$lib/engine/families/topics.ts';
 import { drawTask } from '$lib/engine/tasks/task.ts';
 import type { Level } from '$lib/engine/families/level.ts';
 import { readTaskNumber, seedCount } from '$lib/engine/tasks/task-number.ts';
@@ -15,6 +16,7 @@ import type { SkillId, Syllabus, TaskKind } from '$lib/engine/schedule/skill.ts'
 import { goneSlipSays } from '$lib/engine/schedule/old-skills.ts';
 import { skillWords } from '$lib/engine/schedule/skill-words.ts';
 import { wholeSyllabus } from '$lib/engine/schedule/whole-syllabus.ts';
+import { breath } from '../breath.ts';
 import { sayReason } from '$lib/ui/reason.ts';
 import { type Below, numberOf, type Planned, type Run, type RunTask } from '../practice/run.ts';
 
@@ -64,7 +66,7 @@ export interface Planner {
 }
 
 export async function loadPlanner(): Promise<Planner> {
-	const [families, syllabus] = await Promise.all([loadFamilies(), wholeSyllabus()]);
+	const [families, syllabus] = await Promise.all([familiesInTurn(), wholeSyllabus()]);
 	const map = mapPractice(syllabus);
 	const words = skillWords(families.flatMap(({ method, others = [] }) => [method, ...others]));
 	const label = (skill: SkillId) => words.get(skill)?.label ?? skill.split('/').at(-1) ?? '';
@@ -92,6 +94,21 @@ export async function loadPlanner(): Promise<Planner> {
 		label,
 		slipSays
 	};
+}
+
+/** Families that are asked for at once: all of them would hold a slow phone up for a tenth of a second. */
+const atOnce = 4;
+
+async function familiesInTurn(): Promise<Family[]> {
+	const families: Promise<Family>[] = [];
+	for (let first = 0; first < cards.length; first += atOnce) {
+		const some = cards.slice(first, first + atOnce).map(loadFamily);
+		// The first that fails is told at the end.
+		for (const one of some) one.catch(() => {});
+		families.push(...some);
+		await breath();
+	}
+	return Promise.all(families);
 }
 
 function inputOf({ learning, settings, day }: Known, syllabus: Syllabus): PlanInput {
@@ -155,7 +172,10 @@ function withWorked(
 	const tasks = easyFirst(chosen, known, syllabus);
 	const kinds = tasks.map(({ number }) => kindOf(number, syllabus));
 	const items = itemsOf(kinds, inputOf(known, syllabus), map);
-	const stale = staleBefore(known, tasks, families);
+	// Tasks of another family have other numbers: they need not be drawn to tell.
+	const isNew = new Set(items.flatMap((item) => (item?.worked ? item.kind.family : [])));
+	const alike = tasks.filter((_, i) => isNew.has(kinds[i]?.family ?? ''));
+	const stale = staleBefore(known, alike, families);
 	return tasks.flatMap((task, i) => {
 		const item = items[i];
 		return item?.worked ? workedFirst(task, item, stale, below, families) : [task];

@@ -6,6 +6,7 @@ import { mapPractice } from '$lib/engine/schedule/practice.ts';
 import type { SkillId, Syllabus } from '$lib/engine/schedule/skill.ts';
 import type { Done } from '$lib/ui/progress/four-weeks.ts';
 import type { SlipLine } from '$lib/ui/progress/slip-line.ts';
+import { breath } from '../breath.ts';
 import { freshNumber, type Planner } from '../plan/planner.ts';
 import type { Below } from '../practice/run.ts';
 
@@ -49,13 +50,13 @@ export async function readLog(
 		read++;
 		if (performance.now() - since < stretch) continue;
 		reader.onRead(read);
-		await pause();
+		await breath();
 		if (reader.signal.aborted) return null;
 		since = performance.now();
 	}
 	if (reader.signal.aborted) return null;
 	const { days, answers, slips } = replay.end();
-	await pause();
+	await breath();
 	return {
 		days,
 		scored: answers.length,
@@ -63,11 +64,6 @@ export async function readLog(
 		slips: linesOf(slips, planner),
 		steps: stepsByTopic(planner.syllabus)
 	};
-}
-
-/** Lets the page do something else. */
-function pause(): Promise<void> {
-	return new Promise((resolve) => setTimeout(resolve));
 }
 
 /** The slips in words, most frequent first; steps that are no more are left out. */
