@@ -427,7 +427,7 @@ const rows: readonly Row[] = [
 		typed: { size: '.159' },
 		told: { size: 'exchanged' }
 	},
-	// Numbers made up: so many pairs of slips lead near them that none is to be named.
+	// A number made up: so many pairs of slips lead near it that none is to be named.
 	{
 		code: 'BG',
 		id: 'sight-line',
@@ -435,14 +435,6 @@ const rows: readonly Row[] = [
 		asked: ['sightLine'],
 		typed: { sightLine: '1.127' },
 		told: { sightLine: 'cannot tell' }
-	},
-	{
-		code: 'BW',
-		id: 'developed-width',
-		given: { R: 0.125, T: 0.032, legs: [0.9375, 1.75, 0.9375], angles: [90, 90] },
-		asked: ['width'],
-		typed: { width: '3.816' },
-		told: { width: 'cannot tell' }
 	},
 	// Another rivet's limits, all four of them: the first alone is a maximum of this rivet, too.
 	{

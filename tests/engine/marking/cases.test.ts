@@ -148,7 +148,7 @@ describe('told at the bench', () => {
 			{ R: 0.09375, T: 0.025, angle: 90 },
 			'allowance',
 			'.1471',
-			'other-step:forRadius'
+			'noneForThickness'
 		],
 		[
 			'BA',

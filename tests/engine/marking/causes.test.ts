@@ -267,7 +267,7 @@ describe('what is said', () => {
 		[
 			{ grip: '1/8' },
 			'grip',
-			'Right to the nearest 1/32 in, which is too coarse here: give it finer.'
+			'Rounded to the nearest 1/32 in, which is too coarse here: give it finer.'
 		],
 		[{ least: '3.75' }, 'least', 'The digits are right; the decimal point is not.'],
 		[{ grip: '.131' }, 'grip', 'Two digits have changed places.'],

@@ -56,10 +56,10 @@ describe('a number of the task that was misread', () => {
 
 	test('is told in a sentence, with one of several', () => {
 		expect(sayCause(rivet, { kind: 'misread', given: 'D', how: 'larger' }, 'needed')).toBe(
-			'“Rivet diameter” was taken one size too large: read the task again.'
+			'It comes out so with “Rivet diameter” one size too large: read the task again.'
 		);
 		expect(sayCause(rivet, { kind: 'misread', given: 'layers', how: 'point' }, 'needed')).toMatch(
-			/^One of “.+” was read with its decimal point in the wrong place: read the task again\.$/
+			/^It comes out so with the decimal point of one of “.+” in the wrong place: read the task again\.$/
 		);
 	});
 

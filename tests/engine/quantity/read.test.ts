@@ -29,6 +29,8 @@ describe('what is said under the field', () => {
 		['drill', '#30.', 'No. 30, 0.1285 in'],
 		['length', '2.75.', '2.75 in'],
 		['lengths', '0.5 & 0.75.', '0.5 in; 0.75 in'],
+		['lengths', '1/4 1.05 1 13/16', '1/4 in; 1.05 in; 1 13/16 in'],
+		['lengths', '.25 3/4 in', '0.25 in; 3/4 in'],
 		['rivetDiameter', 'AD4', '1/8 in, a −4 diameter'],
 		['rivetDiameter', '470 AD-4', '1/8 in, a −4 diameter'],
 		['rivetLength', '7.9375 mm', '7.9375 mm = 0.3125 in, a −5 length'],

@@ -99,6 +99,10 @@ function matchCost(
 	const lost = kind.dimension.formula === '' ? costs.chart : costs.places / kind.fine;
 	const isNear = typed !== null && !kind.differs(typed, value, lost);
 	if (isNear && carried().some((one) => kind.isWritten(entry, one, 'exact'))) return costs.carried;
+	// The last of places finer than the shop carries is off by one where steps were rounded otherwise.
+	const isFiner = entry.grain > 0 && entry.grain * kind.fine < 0.1;
+	if (isFiner && typed !== null && !kind.differs(typed, value, 3 * entry.grain))
+		return costs.carried;
 	// Fractions may have been read off a rule.
 	return entry.grain === 0 && kind.isWritten(entry, value) ? costs.coarse : null;
 }

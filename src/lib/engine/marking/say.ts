@@ -21,7 +21,7 @@ import {
 export function sayVerdict(task: Task, verdict: Verdict, key: string): string {
 	switch (verdict.kind) {
 		case 'accept':
-			return verdict.carried ? 'Correct from your earlier number.' : 'Right.';
+			return verdict.carried ? carriedSays(kindAt(task.method, key)) : 'Right.';
 		case 'holds':
 		case 'unread':
 			return verdict.says;
@@ -30,6 +30,13 @@ export function sayVerdict(task: Task, verdict: Verdict, key: string): string {
 		default:
 			return verdict satisfies never;
 	}
+}
+
+/** A word that follows from a wrong number is not made right by that. */
+function carriedSays({ choices }: Kind): string {
+	return choices.length > 0
+		? 'That follows from your earlier number, which is off.'
+		: 'Correct from your earlier number.';
 }
 
 const numbers = ['no', 'one', 'two', 'three'];
@@ -85,12 +92,14 @@ const digitsSay: Readonly<Record<DigitsHow, string>> = {
 	point: 'The digits are right; the decimal point is not.',
 	swapped: 'Two digits have changed places.',
 	dropped: 'A digit was left out.',
-	doubled: 'A digit was typed twice.'
+	doubled: 'A digit was typed twice.',
+	one: 'Right but for one digit: work it once more.'
 };
 
 const orderSays: Readonly<Record<OrderHow, string>> = {
 	reversed: 'The right values, listed from the other end: begin where the task begins.',
-	mixed: 'The right values, but not in the order of the task.'
+	mixed: 'The right values, but not in the order of the task.',
+	shifted: 'The first of them are right; from one on, all are off by as much: work that one again.'
 };
 
 /** Whether a step is worked from another one, at once or over others. */
@@ -130,19 +139,20 @@ function labelOf({ method, drawn }: Pick<Task, 'method' | 'drawn'>, given: strin
 	return typeof told === 'string' ? told : (method.given[given]?.label ?? given);
 }
 
-const misreadHow: Readonly<Record<MisreadHow, string>> = {
-	larger: 'was taken one size too large',
-	smaller: 'was taken one size too small',
-	swapped: 'was read with two digits in each other’s place',
-	point: 'was read with its decimal point in the wrong place',
-	fraction: 'was read as another fraction',
-	keyed: 'was keyed in by its denominator (1/16 is 0.0625, not 0.16)'
+const misreadHow: Readonly<Record<MisreadHow, (given: string) => string>> = {
+	larger: (given) => `${given} one size too large`,
+	smaller: (given) => `${given} one size too small`,
+	swapped: (given) => `two digits of ${given} exchanged`,
+	point: (given) => `the decimal point of ${given} in the wrong place`,
+	fraction: (given) => `another fraction in ${given}`,
+	keyed: (given) => `${given} keyed in by its denominator (1/16 is 0.0625, not 0.16)`
 };
 
-/** `“Rivet diameter” was taken one size too large: read the task again.` */
+/** `It comes out so with “Rivet diameter” one size too large: read the task again.` */
 function misreadSays(task: Task, given: string, how: MisreadHow): string {
-	const one = task.method.given[given]?.kind.isList ? 'One of ' : '';
-	return `${one}“${labelOf(task, given)}” ${misreadHow[how]}: read the task again.`;
+	const one = task.method.given[given]?.kind.isList ? 'one of ' : '';
+	const named = `${one}“${labelOf(task, given)}”`;
+	return `It comes out so with ${misreadHow[how](named)}: read the task again.`;
 }
 
 /** The step that a cause lies in, if it can be told. */

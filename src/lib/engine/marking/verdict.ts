@@ -55,14 +55,14 @@ export interface SlipCause {
 	readonly also?: string;
 }
 
-/** The point misplaced, two neighbours exchanged, a digit left out or typed twice. */
-export type DigitsHow = 'point' | 'swapped' | 'dropped' | 'doubled';
+/** The point misplaced, two neighbours exchanged, a digit left out or typed twice, or just one that is off. */
+export type DigitsHow = 'point' | 'swapped' | 'dropped' | 'doubled' | 'one';
 
 /** The next stocked size up or down, two digits exchanged, or the point misplaced. */
 export type MisreadHow = 'larger' | 'smaller' | 'swapped' | 'point' | 'fraction' | 'keyed';
 
-/** From the far end, or in any other order. */
-export type OrderHow = 'reversed' | 'mixed';
+/** From the far end, in any other order, or right at first and then all off by as much. */
+export type OrderHow = 'reversed' | 'mixed' | 'shifted';
 
 /**
  * At the end, on the way, cut off instead of rounded, or to a metric scale. `parts` of a cause are

@@ -76,9 +76,19 @@ function orderIn(kind: Kind, entry: Entry, right: Value): OrderHow | null {
 	const inOrder = (ones: readonly number[]) => kind.isWritten(entry, ones);
 	if (inOrder(wanted)) return null;
 	if (inOrder([...wanted].reverse())) return 'reversed';
+	if (isShifted(typed, wanted)) return 'shifted';
 	const places = typed.map((_, at) => at).sort((a, b) => (typed[a] ?? 0) - (typed[b] ?? 0));
 	const sorted = [...wanted].sort((a, b) => a - b);
 	return inOrder(typed.map((_, at) => sorted[places.indexOf(at)] ?? NaN)) ? 'mixed' : null;
+}
+
+/** Whether two numbers or more are right, and all after them off by as much. */
+function isShifted(typed: readonly number[], wanted: readonly number[]): boolean {
+	const off = typed.map((one, at) => one - (wanted[at] ?? NaN));
+	const first = off.findIndex((one) => Math.abs(one) > 1e-3);
+	const by = off[first] ?? 0;
+	const isAlike = off.slice(first).every((one) => Math.abs(one - by) < 1e-3);
+	return first >= 2 && first < off.length - 1 && isAlike;
 }
 
 function rounded(question: Question, right: Value): Candidate[] {
@@ -146,7 +156,7 @@ function inMillimetres(question: Question): Candidate[] {
 	return isRounded ? [candidate({ kind: 'rounding', how: 'metric' }, costs.rounding.far)] : [];
 }
 
-/** The right digits but for one that is missing or doubled. */
+/** The right digits but for one that is missing, doubled or another. */
 export function mistyped(question: Question): Candidate[] {
 	const { key, worlds, entry } = question;
 	const right = worlds[0]?.base[key];

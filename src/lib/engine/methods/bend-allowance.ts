@@ -56,14 +56,17 @@ export const bendAllowance = method({
 				),
 				halfRadius: slip(
 					'0.01743 * (R / 2) * degrees(angle)',
-					'Half of R was taken: R is the inside radius already, not a diameter.',
+					'Half of R was taken: R goes in whole, for it is the inside radius already.',
 					{ rare: true }
 				),
 				brackets: slip(
 					'0.01743 * R',
 					'The radius term was not multiplied by N: N multiplies both terms.'
 				),
-				diameter: slip('0.01743 * (2 * R) * degrees(angle)', 'Diameter taken for the radius.'),
+				diameter: slip(
+					'0.01743 * (2 * R) * degrees(angle)',
+					'Twice R was taken: R goes in once, for it is a radius.'
+				),
 				outside: slip(
 					'0.01743 * (R + T) * degrees(angle)',
 					'Outside radius taken for R: R is the inside radius.'
@@ -107,7 +110,8 @@ export const bendAllowance = method({
 				),
 				noT: slip(
 					'0.0078 * T',
-					'The thickness term was left out or not multiplied by N: what is left is the arc of the inside face.'
+					'The thickness term was left out or not multiplied by N: what is left is the arc of the inside face.',
+					{ act: 'noT' }
 				),
 				swappedT: slip(
 					'0.01743 * T * degrees(angle)',
@@ -116,6 +120,11 @@ export const bendAllowance = method({
 				halfT: slip(
 					'0.0078 * (T / 2) * degrees(angle)',
 					'Half of T in the thickness term: the formula takes all of it.'
+				),
+				noneForThickness: slip(
+					'0 * T',
+					'The thickness term was left out: what is left is the arc of the inside face.',
+					{ act: 'noT', late: true }
 				)
 			}
 		}),

@@ -135,6 +135,11 @@ export const developedWidth = method({
 					'sum(legs) - T * howMany(angles)',
 					'T taken off at each bend: take off the setbacks and add the bend allowances.',
 					{ rare: true }
+				),
+				legAndBendLeftOut: slip(
+					'sum(flats) - member(flats, howMany(flats)) + sum(allowances) - member(allowances, howMany(allowances))',
+					'One leg and its bend were left out: every leg counts, and every bend.',
+					{ rare: true, late: true }
 				)
 			}
 		})

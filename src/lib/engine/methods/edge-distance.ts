@@ -114,7 +114,7 @@ export const edgeDistance = method({
 				}),
 				greatestIn16ths: slip(
 					'8 * D',
-					'8D is twice the maximum of 4D: a dash number counts 32nds, not 16ths.',
+					'8D is twice the maximum: that is 4D, with D counted in 32nds.',
 					{ rare: true }
 				),
 				twiceLeast: slip(

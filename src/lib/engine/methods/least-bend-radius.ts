@@ -90,17 +90,17 @@ export const leastBendRadius = method({
 				),
 				down32nds: slip(
 					'downTo(radius, 1/32 in)',
-					'Rounded down to a 32nd: the two decimals stand for the nearest one.',
+					'Rounded down to a 32nd: what the chart prints stands for the nearest one.',
 					{ rare: true }
 				),
 				one32ndOver: slip(
 					'nearest(radius, 1/32 in) + (1/32 in)',
-					'One 32nd too much: the two decimals stand for the nearest 32nd.',
+					'One 32nd too much: what the chart prints stands for the nearest 32nd.',
 					{ rare: true, late: true }
 				),
 				in16ths: slip(
 					'nearest(radius, 1/16 in)',
-					'Taken to the nearest 1/16 in: the two decimals stand for a 32nd.',
+					'Taken to the nearest 1/16 in: what the chart prints stands for a 32nd.',
 					{ rare: true }
 				)
 			}

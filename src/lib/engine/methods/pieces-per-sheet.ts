@@ -256,11 +256,11 @@ export const piecesPerSheet = method({
 				),
 				alongOnly: slip(
 					'lengthwise',
-					'Only one way was tried: turned a quarter, more blanks come out.'
+					'That is the count along the sheet: turned a quarter, more blanks come out.'
 				),
 				acrossOnly: slip(
 					'crosswise',
-					'Only the turned way was tried: laid along the sheet, more come out.'
+					'That is the count of the turned blanks: laid along the sheet, more come out.'
 				),
 				bothWays: slip(
 					'lengthwise + crosswise',

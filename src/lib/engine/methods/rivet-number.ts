@@ -30,7 +30,7 @@ export const rivetNumber = method({
 			slips: {
 				universalHead: slip('470', '470 is the universal head; this one is countersunk.'),
 				countersunkHead: slip('426', '426 is the countersunk head; this one is universal.'),
-				roundHead: slip('430', '430 is the round head.'),
+				roundHead: slip('430', '430 is the round head; the universal head is 470.'),
 				flatHead: slip('442', '442 is the flat head.'),
 				narrowHead: slip('425', '425 is the older countersunk head of 78°; this is another one.', {
 					rare: true

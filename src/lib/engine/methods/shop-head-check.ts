@@ -156,7 +156,8 @@ export const shopHeadCheck = method({
 				),
 				accepted: slip(
 					'"accept"',
-					'A head is accepted only when its width and its height are both within the limits.'
+					'A head is accepted only when its width and its height are both within the limits.',
+					{ rare: true }
 				),
 				drivenMore: slip(
 					`${isBeyond} or ${isShort} ? "drive more" : "accept"`,

@@ -29,7 +29,7 @@ export const shopHead = method({
 				halfWidth: slip('1.5 * D / 2', 'Half of 1.5D: the radius was taken for the diameter.'),
 				doubleWidth: slip(
 					'3 * D',
-					'3D is twice the width: a dash number counts 32nds, and 3D is a pitch.',
+					'3D is twice the width: that is 1.5D, with D counted in 32nds.',
 					{ rare: true }
 				),
 				minimum13: slip('1.3 * D', '1.3D is hardly over the minimum; 1.5D is wanted.', {

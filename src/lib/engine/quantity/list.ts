@@ -70,17 +70,18 @@ function faultOf(reading: Exclude<OneReading, { state: 'read' }> | ''): string {
 }
 
 /** Decimals, or fractions with or without a whole number, parted by nothing but spaces. */
-const spaced =
-	/^(?:\d*\.\d+ )+\d*\.\d+(?! ?[\d/])|^(?:(?:\d+[ -])?\d+\/\d+ )+(?:\d+[ -])?\d+\/\d+(?! ?\d)/;
+const value = String.raw`(?:(?:\d+[ -])?\d+\/\d+|\d*\.\d+)`;
+const spaced = new RegExp(String.raw`^(?:${value} )+${value}(?! ?[\d/])`);
+const values = new RegExp(value, 'g');
 
 /** The texts of the values; null when a comma may also be a decimal point or a thousands mark. */
 function separated(entry: string): string[] | null {
 	if (/[;\n]/.test(entry)) return split(entry, /[;\n]/);
 	const [row] = spaced.exec(entry) ?? [];
-	const values = row?.match(/(?:\d+[ -])?\d+\/\d+|\d*\.\d+/g) ?? [];
-	if (row && values.length > 1) {
+	if (row) {
 		const unit = entry.slice(row.length);
-		return values.map((one, i) => (i === values.length - 1 ? one + unit : one));
+		const all = row.match(values) ?? [];
+		return all.map((one, i) => (i === all.length - 1 ? one + unit : one));
 	}
 	// `1 and 1/2` may be one mixed number or two values.
 	if (/\d and \d+\/\d/.test(entry) && !/\/\d+,? and/.test(entry)) return null;

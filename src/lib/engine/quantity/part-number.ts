@@ -5,10 +5,11 @@ const sizes = /^(?:(?:ms|an)?(?:20)?\d{3})?-?(?:a|ad|b|d|dd|m)?-?(\d{1,2})-(\d{1
 
 /**
  * Plain text without the spaces and dots that stand outside numbers. A half length may be written with
- * a dash of its own, `AD6-6-5` for a -6.5 length (common practice).
+ * a dash of its own, `AD6-6-5` for a -6.5 length, or as `AD6-6 1/2` (common practice).
  */
 function squeezed(text: string): string {
-	const code = plainText(text).replace(/(^|\D)[ .]+|[ .]+(?=\D|$)/g, '$1');
+	const half = plainText(text).replace(/(?<=-\d{1,2})[ -]1\/2$/, '.5');
+	const code = half.replace(/(^|\D)[ .]+|[ .]+(?=\D|$)/g, '$1');
 	return code.replace(/([a-z]-?\d{1,2}-\d{1,2})-5$/, '$1.5');
 }
 

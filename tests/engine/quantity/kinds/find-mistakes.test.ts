@@ -109,7 +109,7 @@ test('a stocked size is not rounded', () => {
 	);
 	expect(says('end')).toBe('Rounded too coarsely: keep thousandths.');
 	expect(says('end', 16)).toBe(
-		'Right to the nearest 1/16 in, which is too coarse here: give it finer.'
+		'Rounded to the nearest 1/16 in, which is too coarse here: give it finer.'
 	);
 	expect(says('way')).toMatch(/^Rounded on the way/);
 	expect(says('cut')).toMatch(/^Cut off/);

@@ -51,6 +51,7 @@ export const rules = [
 		'the term of the radius only',
 		({ R, angle }, { allowance }) => off(c * R * angle, allowance),
 		'noT',
+		'noneForThickness',
 		'other-step:forRadius',
 		'insideArc'
 	),
@@ -105,6 +106,7 @@ export const rules = [
 		'the inside arc',
 		({ R, angle }, { allowance }) => off(arc(R, angle), allowance),
 		'noT',
+		'noneForThickness',
 		'insideArc'
 	),
 	common(
@@ -269,7 +271,8 @@ export const rules = [
 		'allowance',
 		'two mistakes: between the legs, and no sheet',
 		({ R, angle }, { allowance }) => off(c * R * (180 - angle), allowance),
-		'legs+noT'
+		'legs+noT',
+		'legsForRadius+noneForThickness'
 	),
 	rare('allowance', 'two mistakes: for 90 degrees, constants changed', ({ R, T, angle }, right) =>
 		angle === 90 ? null : off((d * R + c * T) * 90, right.allowance)

@@ -34,9 +34,9 @@ const angles: Readonly<Record<Level, readonly number[]>> = {
 };
 
 const chief: Readonly<Record<Level, readonly string[]>> = {
-	1: ['moldLines', 'inside'],
-	2: ['moldLines', 'legs', 'square', 'brackets'],
-	3: ['moldLines', 'legs', 'square']
+	1: ['moldLines', 'inside', 'noT'],
+	2: ['moldLines', 'legs', 'square', 'noT', 'brackets'],
+	3: ['moldLines', 'legs', 'square', 'noT', 'brackets']
 };
 
 function told(level: Level, alloy: string, angle: number) {

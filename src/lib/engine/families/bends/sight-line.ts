@@ -29,9 +29,12 @@ const stories = [
 const [shortest, longest] = [5 / 8, 7 / 4] as const;
 
 const chief = {
-	1: { sightLine: ['middle', 'atTangent', 'moldLines'] },
-	2: { sightLine: ['middle', 'legs', 'square', 'brackets'] },
-	3: { tangentLine: ['legs', 'moldLines'], sightLine: ['middle', 'atTangent', 'legs', 'brackets'] }
+	1: { sightLine: ['middle', 'atTangent', 'moldLines', 'noT'] },
+	2: { sightLine: ['middle', 'legs', 'square', 'noT', 'brackets'] },
+	3: {
+		tangentLine: ['legs', 'moldLines'],
+		sightLine: ['middle', 'atTangent', 'legs', 'noT', 'brackets']
+	}
 } as const;
 
 export const tasks = family({

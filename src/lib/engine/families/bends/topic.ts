@@ -6,6 +6,6 @@ export const bends = topic('bends', 'Bends', 4, [
 	['BA', 5, 'bend-allowance', 'Bend allowance'],
 	['BW', 4, 'developed-width', 'Developed width'],
 	['BG', 5, 'sight-line', 'Sight line for the brake'],
-	['BE', 4, 'finished-leg', 'Finished leg from a flat'],
+	['BE', 5, 'finished-leg', 'Finished leg from a flat'],
 	['BR', 5, 'least-bend-radius', 'Minimum bend radius']
 ]);

@@ -32,7 +32,7 @@ export const tasks = family({
 							sheetAlloy(random, `${joint.story} ${joint.layers.join()}`),
 							['Rivets', 'universal head, AD']
 						],
-			basis: '3T, then the next 1/32 in up; minimum 3/32 in (airframe handbook, p. 4-32).',
+			basis: '3T, then the next stocked size up; minimum 3/32 in (airframe handbook, p. 4-32).',
 			cautions: ['drill']
 		};
 	},

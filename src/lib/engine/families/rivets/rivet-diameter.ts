@@ -59,7 +59,7 @@ export const tasks = family({
 				...soldAs(label),
 				...(level === 1 ? [] : [['Rivets', 'universal head, AD'] as const])
 			],
-			basis: '3T, then the next 1/32 in up; minimum 3/32 in (airframe handbook, p. 4-32).',
+			basis: '3T, then the next stocked size up; minimum 3/32 in (airframe handbook, p. 4-32).',
 			cautions: ['drill']
 		};
 	},

@@ -1,8 +1,8 @@
 import { topic } from '../card.ts';
 
 export const rivets = topic('rivets', 'Rivets', 1, [
-	['RT', 7, 'rivet-diameter', 'Diameter for two sheets alike'],
-	['RD', 6, 'rivet-diameter-from-stack', 'Diameter from the stack'],
+	['RT', 8, 'rivet-diameter', 'Diameter for two sheets alike'],
+	['RD', 7, 'rivet-diameter-from-stack', 'Diameter from the stack'],
 	['RL', 7, 'rivet-length', 'Length from the stack'],
 	['SH', 5, 'shop-head', 'Shop head wanted'],
 	['SC', 3, 'shop-head-check', 'Shop head: accept or rework'],

@@ -69,7 +69,7 @@ export const allowanceOfBend = piece(
 			allowMiddle: midThickness,
 			allowDiameter: slip(
 				'(0.01743 * (2 * R) + 0.0078 * T) * degrees(angle)',
-				'Diameter taken for the radius in the bend allowance.'
+				'Twice R in the bend allowance: R goes in once, for it is a radius.'
 			)
 		}
 	})

@@ -21,11 +21,11 @@ export const setbackFactor = piece(
 			),
 
 			rowBefore: slip(
-				'setbackK(angle - 1 deg)',
+				'angle == 90 deg ? 1 : setbackK(angle - 1 deg)',
 				'K for 1° less: read K in the row of the bend angle itself.'
 			),
 			rowAfter: slip(
-				'setbackK(angle + 1 deg)',
+				'angle == 90 deg ? 1 : setbackK(angle + 1 deg)',
 				'K for 1° more: read K in the row of the bend angle itself.'
 			),
 			neutral: slip(

@@ -18,9 +18,13 @@ export const setbackOfBend = piece(
 		tolerance: thousandths,
 		slips: {
 			noT: slip('K * R', 'T left out of the setback: it is K times the sum of R and T.'),
-			diameter: slip('K * (2 * R + T)', 'Diameter taken for the radius in the setback.', {
-				rare: true
-			}),
+			diameter: slip(
+				'K * (2 * R + T)',
+				'Twice R in the setback: R goes in once, for it is a radius.',
+				{
+					rare: true
+				}
+			),
 			middle: slip(
 				'K * (R + T / 2)',
 				'Only half of T in the setback: the mold lines lie on the outside faces, so all of T counts.'
@@ -47,7 +51,7 @@ export const setbackOfBend = piece(
 			}),
 			halfR: slip(
 				'K * (R / 2 + T)',
-				'Half of R in the setback: R is the inside radius already, not a diameter.',
+				'Half of R in the setback: R goes in whole, for it is the inside radius already.',
 				{ rare: true }
 			),
 			onlyTByK: slip('R + K * T', 'K multiplied T only: it multiplies R and T together.', {

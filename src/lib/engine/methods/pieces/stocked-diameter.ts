@@ -20,11 +20,14 @@ export const stockedDiameter = piece(
 		kind: rivetDiameter,
 		tolerance: stockedSize,
 		slips: {
-			notStocked: slip('threeT', 'That is 3T itself; take the next stocked size up.'),
+			notStocked: slip(
+				'threeT',
+				'That is 3T, or near it, and no stocked size: take the next one up.'
+			),
 			down: slip(stockedBelow, 'Under 3T: take the next size up.'),
 			nearest: slip(
 				'nearest(threeT, 1/32 in)',
-				'Rounded to the nearest 1/32 in: take the next one up from 3T.',
+				'Rounded to the nearest 1/32 in: take the next stocked size up from 3T.',
 				{ rare: true }
 			),
 			unstocked: slip(

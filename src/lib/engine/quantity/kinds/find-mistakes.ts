@@ -179,14 +179,14 @@ function isSwapped(typed: number, right: number): boolean {
 }
 
 /**
- * Whether an answer is the right one as written but for one digit, left out or typed twice. The last
- * digit left out is one cut off. Of whole numbers so few are met that only a digit too many tells.
+ * Whether an answer is the right one as written but for one digit, left out, typed twice or another. The
+ * last digit left out is one cut off, and one that is hardly off was rounded otherwise. Of whole numbers so few are met that only a digit too many tells.
  */
 export function mistypedIn(
 	kind: Kind,
 	entry: Entry<ReadValue>,
 	right: Value
-): 'dropped' | 'doubled' | null {
+): 'dropped' | 'doubled' | 'one' | null {
 	const typed = kind.toValue(entry, right);
 	if (typeof right !== 'number' || typeof typed !== 'number' || !kind.mistakes.digits) return null;
 	const places = entry.grain > 0 ? Math.round(-Math.log10(2 * entry.grain)) : 0;
@@ -197,7 +197,17 @@ export function mistypedIn(
 	const written = places === 0 ? [right.toFixed(0)] : [2, 3, 4, 5].map((to) => right.toFixed(to));
 	const long = written.filter((one) => digitsOf(one) > 1);
 	if (places > 0 && long.some((one) => lessOne(one).includes(text))) return 'dropped';
-	return long.some((one) => lessOne(text, isTwice).includes(one)) ? 'doubled' : null;
+	if (long.some((one) => lessOne(text, isTwice).includes(one))) return 'doubled';
+	return places > 0 && isButOne(text, right.toFixed(places)) ? 'one' : null;
+}
+
+/** Whether all of three digits or more are the same but for one. */
+function isButOne(text: string, right: string): boolean {
+	if (text.length !== right.length || digitsOf(right) < 3) return false;
+	const other = [...text].flatMap((sign, at) => (sign === right[at] ? [] : [at]));
+	const [at = 0] = other;
+	const by = Math.abs(Number(text[at]) - Number(right[at]));
+	return other.length === 1 && (at < text.length - 1 || by > 2);
 }
 
 /** Digits that must be left of a number for one of them to be missed. */
@@ -240,7 +250,7 @@ export function roundingSays(
 	}
 	return parts === undefined
 		? roundingWords[how]
-		: `Right to the nearest 1/${parts} in, which is too coarse here: give it finer.`;
+		: `Rounded to the nearest 1/${parts} in, which is too coarse here: give it finer.`;
 }
 
 const roundingWords: Readonly<Record<Rounding['how'] | 'way', string>> = {
