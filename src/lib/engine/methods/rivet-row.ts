@@ -32,7 +32,7 @@ export const rivetRow = method({
 				),
 				fourMargins: slip(
 					'length - 4 * endMargin',
-					'Two end margins taken off at each end: take off one.',
+					'Twice the end margins taken off: each end takes one.',
 					{ rare: true }
 				),
 				noMargin: slip(

@@ -30,7 +30,7 @@ export const edgeFactor = piece(
 			),
 			oneDiameter: slip(
 				'1',
-				'One diameter is no edge distance: the minimum is 2D, or 2.5D for a countersunk head.',
+				'One diameter at each edge is too little: each takes 2D, or 2.5D for a countersunk head.',
 				{
 					rare: true
 				}
