@@ -8,14 +8,14 @@ import { ruleById } from '../trade/rules.ts';
  */
 export function paperScale(way: Way): number {
 	const amount = amountOf(way);
-	return scales.find(({ upTo }) => amount <= upTo)?.scale ?? 0.75;
+	return scales.find(({ upTo }) => amount <= upTo)?.scale ?? 0.7;
 }
 
 const scales = [
 	{ upTo: 960, scale: 1 },
 	{ upTo: 1100, scale: 0.9 },
 	{ upTo: 1350, scale: 0.8 },
-	{ upTo: 2000, scale: 0.75 },
+	{ upTo: 2000, scale: 0.7 },
 	{ upTo: 3000, scale: 0.65 }
 ] as const;
 
