@@ -98,7 +98,7 @@ test('twelve edge distances on a phone: two undecided, one out, kept, printed, p
 	const printed = await sheet.innerText();
 	for (const word of ['Coupon C-2', 'K17', 'Dial caliper, 0.001 in', '2D = 0.250 in', 'REWORK'])
 		expect(printed).toContain(word);
-	expect(printed).toMatch(/FAA-H-8083-31B, ch\. 4/);
+	expect(printed).toMatch(/FAA-H-8083-31B, ch\.\s4/);
 	expect(printed).toMatch(/Instructor, signature/);
 	expect(printed).toMatch(/Practice numbers only/);
 	expect(await page.locator('.entry').isVisible()).toBe(false);
