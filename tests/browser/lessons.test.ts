@@ -81,7 +81,7 @@ test('a lesson leads into five tasks of its own, and its slips say by how much',
 }) => {
 	const page = await openPage({ viewport: { width: 360, height: 740 } });
 	await page.goto('/lessons/#setback');
-	await page.getByText(/each leg comes out 0[.]\d+ in too/).waitFor();
+	await page.getByText(/each leg comes out 0[.]\d+\sin too/).waitFor();
 	await page.getByText('Dashed: the part as it is wanted.').waitFor();
 	await page.locator('footer').getByRole('button', { name: 'Practise setback' }).click();
 	await page.waitForURL(/[?&]task=BS1-/);

@@ -69,7 +69,7 @@ describe('check', () => {
 	test('in words, with what to do and when to stop', async () => {
 		const { code, out } = await run([...part, 'measured=0.29,0.236', '--tool', 'caliper']);
 		expect(code).toBe(0);
-		expect(out).toContain('FAILS  Hole 2: edge distance 0.236 in is 1.89 D, below 2 D by 0.014 in');
+		expect(out).toContain('FAILS  Hole 2: edge distance 0.236 in is 1.89D, below 2D by 0.014 in');
 		expect(out).toContain('Hole 2: leave the hole as it is');
 		expect(out).toContain('Stop and ask');
 		expect(out).toContain('Practice numbers only, not repair data.');

@@ -198,8 +198,8 @@ test('twelve edge distances: nine hold, two cannot be told, one is out', async (
 	).toEqual([['Edge distance', 12, '0.2808', '0.0860']]);
 	expect(found.limits.filter(({ place }) => place === 9).map((one) => sayTold(found, one))).toEqual(
 		[
-			'Hole 10: edge distance 0.236 in is 1.89 D, below 2 D by 0.014 in',
-			'Hole 10: edge distance 0.236 in is 1.89 D, below 4 D by 0.264 in'
+			'Hole 10: edge distance 0.236 in is 1.89D, below 2D by 0.014 in',
+			'Hole 10: edge distance 0.236 in is 1.89D, below 4D by 0.264 in'
 		]
 	);
 	expect(nextSteps(found)).toEqual([
@@ -211,7 +211,7 @@ test('twelve edge distances: nine hold, two cannot be told, one is out', async (
 test('the margin in words', async () => {
 	const one = await checked('edge-distance', { ...edge, measured: '0.29' });
 	expect(one.limits.map((told) => sayTold(one, told))[0]).toBe(
-		'Edge distance 0.290 in is 2.32 D: above 2 D by 0.040 in'
+		'Edge distance 0.290 in is 2.32D: above 2D by 0.040 in'
 	);
 });
 
@@ -225,10 +225,10 @@ test('a gauge tells the side and no size', async () => {
 		.filter(({ place }) => place === 1)
 		.map((one) => [sayTold(found, one), one.verdict]);
 	expect(said).toEqual([
-		['Head 2: head width over, at least 1.25 D', 'holds'],
-		['Head 2: head width over, at most 1.66 D', 'fails'],
-		['Head 2: head height under, at least 0.33 D', 'fails'],
-		['Head 2: head height under, at most 0.66 D', 'holds']
+		['Head 2: head width over, at least 1.25D', 'holds'],
+		['Head 2: head width over, at most 1.66D', 'fails'],
+		['Head 2: head height under, at least 0.33D', 'fails'],
+		['Head 2: head height under, at most 0.66D', 'holds']
 	]);
 	expect(found.items[1]).not.toHaveProperty('judgement');
 	expect(found.summaries).toEqual([]);

@@ -262,7 +262,7 @@ describe('what is said', () => {
 		],
 		[{ pitch: '1.5833' }, 'pitch', 'One of two: One space too many. Or: Divided by the holes.'],
 		[{ least: '.113' }, 'least', 'That is “Grip”, not “Least edge”.'],
-		[{ least: '2' }, 'least', '2 D is the rule; multiply by D.'],
+		[{ least: '2' }, 'least', '2D is the rule; multiply by D.'],
 		[{ least: '375' }, 'least', 'That is the right size in thousandths; write it as inches.'],
 		[
 			{ grip: '1/8' },

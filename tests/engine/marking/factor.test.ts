@@ -45,7 +45,7 @@ describe('the factor of a rule for the size', () => {
 
 	test.each([
 		['threeT', '3', '3 is the factor of the rule; multiply it by “Thickest layer”.'],
-		['half', '1.4', '1.4 D is the rule; multiply by D.']
+		['half', '1.4', '1.4D is the rule; multiply by D.']
 	])('%s %s is told: %s', (key, text, says) => {
 		const verdict = verdictsOn(stripTask, { [key]: text })[key];
 		expect(verdict && sayVerdict(stripTask, verdict, key)).toBe(says);

@@ -98,7 +98,7 @@ describe('what is said of a cause, and the step it lies in', () => {
 		['least', { kind: 'other-step', step: 'grip' }, 'That is “Grip”, not “Least edge”.', 'least'],
 		['least', { kind: 'other-step', step: 'grip', swapped: true }, 'Swapped with “Grip”.', 'least'],
 		['least', { kind: 'other-step', step: 'gone' }, 'That is “gone”, not “Least edge”.', 'least'],
-		['least', { kind: 'factor', of: 'D', times: '2' }, '2 D is the rule; multiply by D.', 'least'],
+		['least', { kind: 'factor', of: 'D', times: '2' }, '2D is the rule; multiply by D.', 'least'],
 		['least', { kind: 'rounding', how: 'end' }, 'Rounded too coarsely: keep thousandths.', 'least'],
 		[
 			'least',

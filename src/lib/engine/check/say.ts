@@ -5,12 +5,12 @@ import type { LengthUnit } from '../quantity/value.ts';
 import { symbolOf } from '../solver/show-step.ts';
 import type { Checkup, Told } from './check.ts';
 
-/** A size in times of another: `2.32 D`. */
+/** A size in times of another: `2.32D`. */
 export function timesOf({ check, items }: Checkup, told: Told, size: number): string | null {
 	const key = check.times;
 	const one = key === null ? undefined : items[0]?.[key];
 	if (key === null || typeof one !== 'number' || told.kind.dimension.name !== 'length') return null;
-	return `${decimalText(exactly(size / one), 0, 2)} ${symbolOf(check, key)}`;
+	return `${decimalText(exactly(size / one), 0, 2)}${symbolOf(check, key)}`;
 }
 
 /** Which one of several it is: `hole 8`; empty where there is only one. */
@@ -25,8 +25,8 @@ export function toldName(checkup: Checkup, told: Told): string {
 }
 
 /**
- * A limit in one line: `Edge distance 0.290 in is 2.32 D: above 2 D by 0.040 in`, or of several
- * `Hole 8: edge distance 0.251 in is 2.01 D, above 2 D by 0.001 in`.
+ * A limit in one line: `Edge distance 0.290 in is 2.32D: above 2D by 0.040 in`, or of several
+ * `Hole 8: edge distance 0.251 in is 2.01D, above 2D by 0.001 in`.
  */
 export function sayTold(checkup: Checkup, told: Told): string {
 	const { limit, kind, value, bound, gauged } = told;
@@ -40,7 +40,7 @@ export function sayTold(checkup: Checkup, told: Told): string {
 	return `${name} ${size}${place === '' ? ':' : ','} ${marginText(checkup, told, limitText)}`;
 }
 
-/** `above 2 D by 0.040 in`. */
+/** `above 2D by 0.040 in`. */
 function marginText({ units }: Checkup, { limit, kind, margin }: Told, limitText: string): string {
 	if (Math.abs(margin) < 5e-7) return `on ${limitText}`;
 	const above = limit.least === margin > 0;

@@ -75,10 +75,10 @@ function isTimes({ method, drawn, right }: Task, key: string, size: string, own:
 	return Math.abs(Number(other) - Number(right[key]) * more) < 1e-9;
 }
 
-/** `2 D is the rule; multiply by D.` */
+/** `2D is the rule; multiply by D.` */
 export function factorSays({ method }: Task, of: string, times: string): string {
 	const symbol = symbolOf(method, of);
-	if (symbol.length === 1) return `${times} ${symbol} is the rule; multiply by ${symbol}.`;
+	if (symbol.length === 1) return `${times}${symbol} is the rule; multiply by ${symbol}.`;
 	const label = (method.given[of] ?? method.steps[of])?.label ?? of;
 	return `${times} is the factor of the rule; multiply it by “${label}”.`;
 }

@@ -1,4 +1,5 @@
 import type { Source, Standing } from './source.ts';
+import { unbroken } from './unbroken.ts';
 
 /* The documents by name, apart from what rests on them: a page names them only when it cites. */
 
@@ -35,9 +36,7 @@ export function cite({ document, at, standing }: Source): string {
 
 /** Several as they stand on a page: no line breaks inside a page number or before it. */
 export function cited(sources: readonly Source[]): string {
-	return sources
-		.map(cite)
-		.join('; ')
-		.replace(/(\b(?:pp?|pars?|ch|Figs?|Table)\.?) (?=\d)/g, '$1\u00a0')
-		.replace(/(\d)-(?=\d)/g, '$1-\u2060');
+	return unbroken(sources.map(cite).join('; '))
+		.replace(/(\d)-(?=\d)/g, '$1-\u2060')
+		.replaceAll(')(', ')\u2060(');
 }

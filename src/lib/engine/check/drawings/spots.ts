@@ -50,7 +50,7 @@ export function namesOf({ limits }: Checkup): string[] {
 	return [...new Set(limits.map(({ limit }) => limit.what))];
 }
 
-/** A limit on a drawing: `2 D`, or the size where it goes by no other. */
+/** A limit on a drawing: `2D`, or the size where it goes by no other. */
 export function boundText(checkup: Checkup, told: Told): string {
 	return timesOf(checkup, told, told.bound) ?? sizeText(told.bound, checkup.units);
 }
