@@ -165,6 +165,11 @@ describe('the whole sheet', () => {
 			{ run: '9.9', pitch: '2.06' },
 			{ run: 'slip oneMargin', pitch: 'unknown' }
 		],
+		// The same, with something right that has no part in it.
+		[
+			{ least: '.375', run: '9.9', pitch: '2.06' },
+			{ least: 'right', run: 'slip oneMargin', pitch: 'unknown' }
+		],
 		// A wrong pitch, carried in thousandths along the holes.
 		[
 			{ spaces: '6', positions: '.4, 1.983, 3.566, 5.149, 6.732, 8.315, 9.898' },

@@ -30,7 +30,7 @@ export function mark(task: Task, entries: Entries, evidence: Evidence = {}): Ver
 	const plain = World.of(task);
 	const questions = wrong.map(({ put, ...one }): Question => {
 		const carries = Object.keys(put).length > 0;
-		const worlds = carries ? [new World(task, put), plain] : [plain];
+		const worlds: Question['worlds'] = carries ? [new World(task, put), plain] : [plain];
 		return { ...one, task, worlds, sheet: known, opened, told };
 	});
 	const causes = explain(questions);
@@ -46,7 +46,7 @@ export function prepare(task: Task, key: string): void {
 /** A cause that was found goes before what an entry shows by itself, such as values left out. */
 function verdictBy(shown: Verdict | undefined, cause: Cause = { kind: 'unknown' }): Verdict {
 	const isFound = ['slip', 'either', 'other-step'].includes(cause.kind);
-	return shown && !(isFound && shown.kind !== 'accept') ? shown : { kind: 'rework', cause };
+	return shown && !isFound ? shown : { kind: 'rework', cause };
 }
 
 /** The newest entries of earlier checks at steps that this one leaves out. */
