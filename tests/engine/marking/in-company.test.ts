@@ -159,6 +159,24 @@ const rows: readonly Row[] = [
 		typed: { K: '.2679', setback: '.0588', leg: '1.6509' },
 		told: { K: 'right', setback: 'cannot tell', leg: 'right' }
 	},
+	// 2.5T twice, where 3T of .050 in is .150 in: a copy, for the sizes further on are right.
+	{
+		code: 'RT',
+		id: 'rivet-diameter-in-range',
+		given: { thickest: 0.05 },
+		asked: ['lowEnd', 'threeT', 'inRange', 'above'],
+		typed: { lowEnd: '.125', threeT: '.125', inRange: '.125', above: '.1563' },
+		told: { lowEnd: 'right', threeT: 'other-step:lowEnd', inRange: 'right', above: 'right' }
+	},
+	// 3/16 for .2125 in. It is R, too, but T was in the line that follows.
+	{
+		code: 'BG',
+		id: 'sight-line',
+		given: { leg: 0.875, R: 0.1875, T: 0.025, angle: 90 },
+		asked: ['setback', 'tangentLine', 'sightLine'],
+		typed: { setback: '.1875', tangentLine: '.6625', sightLine: '.85' },
+		told: { setback: 'rounding:end', tangentLine: 'right', sightLine: 'right' }
+	},
 	// A number from nowhere in two fields of unlike sorts.
 	{
 		code: 'BW',

@@ -114,8 +114,7 @@ function singlesSoFar(question: Question): Candidate[] {
 	const place = places.indexOf(question.key);
 	const sheet = question.sheet.filter(({ key }) => places.indexOf(key) <= place);
 	const isFirst = question.worlds.length === 1;
-	const isLess = sheet.length < question.sheet.length;
-	return isFirst && isLess ? singleSlips({ ...question, sheet }) : [];
+	return isFirst ? singleSlips({ ...question, sheet }) : [];
 }
 
 function singlesOf(question: Question): Candidate[] {
