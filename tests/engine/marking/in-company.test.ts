@@ -177,6 +177,48 @@ const rows: readonly Row[] = [
 		typed: { setback: '.1875', tangentLine: '.6625', sightLine: '.85' },
 		told: { setback: 'rounding:end', tangentLine: 'right', sightLine: 'right' }
 	},
+	// The 5/32 rivet is put in, and 3T itself, .150 in, worked on with: .09 and .225.
+	{
+		code: 'PN',
+		id: 'panel-rivets',
+		given: { layers: [0.05, 0.04], rows: 2, count: 18 },
+		asked: ['diameter', 'needed'],
+		typed: { diameter: '.1563', needed: '.315' },
+		told: { diameter: 'right', needed: 'diameter.notStocked' }
+	},
+	// One size over, as a decimal that no bin holds, and 4D of the stocked size.
+	{
+		code: 'PN',
+		id: 'panel-rows',
+		given: {
+			layers: [0.025, 0.04],
+			head: 'protruding',
+			rowLength: 15.5,
+			greatestPitch: 0.75,
+			rows: 3
+		},
+		asked: ['diameter', 'greatest'],
+		typed: { diameter: '.1563', greatest: '.625' },
+		told: { diameter: 'diameter.oneMore', greatest: 'diameter.oneMore' }
+	},
+	// The number of spaces where their positions are asked.
+	{
+		code: 'LR',
+		id: 'rivet-row',
+		given: { length: 6.625, endMargin: 0.3125, greatestPitch: 0.75 },
+		asked: ['spaces', 'positions'],
+		typed: { positions: '8' },
+		told: { positions: 'unread' }
+	},
+	// One value for both bends' legs, and that in the next field too.
+	{
+		code: 'BW',
+		id: 'developed-width',
+		given: { R: 0.25, T: 0.063, legs: [1.25, 1.5625, 0.75], angles: [90, 90] },
+		asked: ['taken', 'width'],
+		typed: { taken: '.7777', width: '.7777' },
+		told: { taken: 'unread', width: 'cannot tell' }
+	},
 	// A number from nowhere in two fields of unlike sorts.
 	{
 		code: 'BW',
