@@ -219,6 +219,26 @@ const rows: readonly Row[] = [
 		typed: { taken: '.7777', width: '.7777' },
 		told: { taken: 'unread', width: 'cannot tell' }
 	},
+	// No kerf along: 120 / 10. A blank is 12 in long as well, which is no number of blanks.
+	{
+		...sheet([120, 48, 12, 10, 0.125], 'turnedAlong', 'turnedAcross'),
+		typed: { turnedAlong: '12', turnedAcross: '3' },
+		told: { turnedAlong: 'noKerfTurnedAlong', turnedAcross: 'right' }
+	},
+	// One value where five flats are asked is none to copy for the four bends.
+	{
+		code: 'BW',
+		id: 'developed-width',
+		given: {
+			R: 0.125,
+			T: 0.04,
+			legs: [0.875, 1.125, 1.5625, 1.125, 0.875],
+			angles: [90, 90, 90, 90]
+		},
+		asked: ['flats', 'allowances'],
+		typed: { flats: '.7777', allowances: '.7777' },
+		told: { flats: 'unread', allowances: 'cannot tell' }
+	},
 	// A number from nowhere in two fields of unlike sorts.
 	{
 		code: 'BW',

@@ -17,6 +17,8 @@ export interface Evidence {
 	readonly told?: readonly string[];
 }
 
+const nothing = { earlier: [], opened: [], told: [] };
+
 /**
  * Marks answers to a task, and explains the wrong ones together. A later answer that follows
  * correctly from an earlier wrong one is accepted as carried, so a slip is charged once.
@@ -24,7 +26,7 @@ export interface Evidence {
  * @param entries by step key; steps that were not answered are left out
  */
 export function mark(task: Task, entries: Entries, evidence: Evidence = {}): Verdicts {
-	const { earlier = [], opened = [], told = [] } = evidence;
+	const { earlier, opened, told } = { ...nothing, ...evidence };
 	const { verdicts, sheet, wrong } = look(task, entries);
 	const known = [...sheet, ...seenBefore(task, earlier, entries)];
 	const plain = World.of(task);
