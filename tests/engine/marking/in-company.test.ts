@@ -239,6 +239,23 @@ const rows: readonly Row[] = [
 		typed: { flats: '.7777', allowances: '.7777' },
 		told: { flats: 'unread', allowances: 'cannot tell' }
 	},
+	// R alone for the setback: .5625 and 1.25 in flat, and .2136 in for the bend. Half a list speaks for nothing.
+	{
+		code: 'BW',
+		id: 'developed-width',
+		given: { R: 0.125, T: 0.025, legs: [0.6875, 1.375], angles: [90] },
+		asked: ['flats', 'width'],
+		typed: { width: '2.0261' },
+		told: { width: 'noT' }
+	},
+	{
+		code: 'BW',
+		id: 'developed-width',
+		given: { R: 0.125, T: 0.025, legs: [0.6875, 1.375], angles: [90] },
+		asked: ['flats', 'width'],
+		typed: { flats: '.5375', width: '2.0261' },
+		told: { flats: 'unread', width: 'noT' }
+	},
 	// A number from nowhere in two fields of unlike sorts.
 	{
 		code: 'BW',

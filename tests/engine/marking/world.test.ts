@@ -1,4 +1,5 @@
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
+import { prepare } from '../../../src/lib/engine/marking/mark.ts';
 import { World } from '../../../src/lib/engine/marking/world.ts';
 import { piecesPerSheet } from '../../../src/lib/engine/methods/pieces-per-sheet.ts';
 import { shelfTask } from './shelf.ts';
@@ -68,6 +69,18 @@ describe('a method worked with slips', () => {
 			'more',
 			'spacesForHoles'
 		]);
+	});
+
+	test('works every two slips once, and before the answer where that is asked for', () => {
+		expect(world.pairsAt('pitch')).toBe(world.pairsAt('pitch'));
+		const task = { ...shelfTask };
+		prepare(task, 'pitch');
+		const pair = vi.spyOn(World.prototype, 'pair');
+		World.of(task).pairsAt('pitch');
+		expect(pair).not.toHaveBeenCalled();
+		World.of(task).pairsAt('count');
+		expect(pair).toHaveBeenCalled();
+		pair.mockRestore();
 	});
 
 	test('gives the value of one step without the others', () => {
