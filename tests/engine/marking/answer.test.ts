@@ -62,10 +62,12 @@ describe('two readings of a step', () => {
 		expect(isSameEntry(method, key, entry(key, other), entry(key, one))).toBe(same);
 	});
 
-	test('of what has no value to work on with, are the same', () => {
+	test('of what has no value to work on with, are the same, and unlike any other', () => {
+		const plain = order({ id: 'x', noun: 'x', things: ['drill', 'rivet'] });
+		// The drill alone is none.
 		const kind = {
-			...order({ id: 'x', noun: 'x', things: ['drill', 'rivet'] }),
-			toValue: () => null
+			...plain,
+			toValue: ({ value }: { value: readonly string[] }) => (value.length === 1 ? null : value)
 		};
 		const odd = {
 			...method,
@@ -74,5 +76,9 @@ describe('two readings of a step', () => {
 		const one = { value: ['drill'], grain: 0 };
 		expect(isSameEntry(odd, 'least', one, one)).toBe(true);
 		expect(entryText(odd, 'least', one, 'in')).toBe('');
+		const both = { value: ['drill', 'rivet'], grain: 0 };
+		expect(isSameEntry(odd, 'least', one, both)).toBe(false);
+		expect(isSameEntry(odd, 'least', both, one)).toBe(false);
+		expect(isSameEntry(odd, 'least', both, both)).toBe(true);
 	});
 });

@@ -1,41 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { mark } from '../../../src/lib/engine/marking/mark.ts';
 import { sayVerdict, stepOf } from '../../../src/lib/engine/marking/say.ts';
-import type { Cause, Verdict } from '../../../src/lib/engine/marking/verdict.ts';
+import { shown } from './in-words.ts';
 import { shelfTask } from './shelf.ts';
-import { entriesOf, verdictsOn } from './typed-answers.ts';
+import { verdictsOn } from './typed-answers.ts';
 
 type Typed = Readonly<Record<string, string>>;
-
-/** A cause in one short text: `slip oneMargin`, `slip down+byHoles`, `either down / more`. */
-function inWords(cause: Cause): string {
-	switch (cause.kind) {
-		case 'slip':
-			return `slip ${[...cause.slips, ...(cause.also ? [cause.also] : [])].join('+')}`;
-		case 'either':
-			return `either ${(cause.causes?.map(inWords) ?? cause.slips).join(' / ')}`;
-		case 'other-step':
-			return `step ${cause.step}`;
-		case 'factor':
-			return `factor ${cause.times} ${cause.of}`;
-		case 'unit':
-			return `unit ${cause.unit}`;
-		case 'rounding':
-			return `rounding ${cause.how}${cause.parts ? ` ${cause.parts}` : ''}`;
-		case 'digits':
-			return `digits ${cause.how}`;
-		case 'order':
-			return `order ${cause.how}`;
-		default:
-			return cause.kind;
-	}
-}
-
-function shown(verdict: Verdict | undefined): string {
-	if (verdict?.kind === 'rework') return inWords(verdict.cause);
-	if (verdict?.kind === 'accept') return verdict.carried ? 'carried' : 'right';
-	return verdict?.kind ?? 'none';
-}
 
 function marked(typed: Typed): Record<string, string> {
 	const verdicts = verdictsOn(shelfTask, typed);
@@ -165,6 +134,11 @@ describe('the whole sheet', () => {
 			{ run: '9.9', pitch: '2.06' },
 			{ run: 'slip oneMargin', pitch: 'unknown' }
 		],
+		// The same, with something right that has no part in it.
+		[
+			{ least: '.375', run: '9.9', pitch: '2.06' },
+			{ least: 'right', run: 'slip oneMargin', pitch: 'unknown' }
+		],
 		// A wrong pitch, carried in thousandths along the holes.
 		[
 			{ spaces: '6', positions: '.4, 1.983, 3.566, 5.149, 6.732, 8.315, 9.898' },
@@ -201,45 +175,6 @@ describe('the whole sheet', () => {
 		]
 	])('%j: %j', (typed, causes) => {
 		expect(marked(typed)).toEqual(causes);
-	});
-});
-
-describe('what is known besides', () => {
-	const marks = (typed: Typed, evidence: Parameters<typeof mark>[2]) => {
-		const verdicts = mark(shelfTask, entriesOf(shelfTask, typed), evidence);
-		return Object.fromEntries(Object.entries(verdicts).map(([key, one]) => [key, shown(one)]));
-	};
-
-	// A pitch of 1.5833: divided by the holes, or one space too many.
-	test('alone, two slips fit', () => {
-		expect(marks({ pitch: '1.5833' }, {})).toEqual({ pitch: 'either more / byHoles' });
-	});
-
-	test('no slip was made in a step that had been shown', () => {
-		expect(marks({ pitch: '1.5833' }, { opened: ['run'] })).toEqual({
-			pitch: 'either more / byHoles'
-		});
-		expect(marks({ pitch: '1.5833' }, { opened: ['run', 'spaces'] })).toEqual({
-			pitch: 'slip byHoles'
-		});
-	});
-
-	test('a slip that somebody says to have made is it', () => {
-		expect(marks({ pitch: '1.5833' }, { told: ['more'] })).toEqual({ pitch: 'slip more' });
-	});
-
-	test('an entry of an earlier check speaks too, unless it was typed anew', () => {
-		const earlier = [entriesOf(shelfTask, { spaces: '5' })];
-		expect(marks({ pitch: '1.5833' }, { earlier })).toEqual({ pitch: 'slip byHoles' });
-		const wrong = [entriesOf(shelfTask, { spaces: '6' })];
-		expect(marks({ pitch: '1.5833' }, { earlier: wrong })).toEqual({ pitch: 'slip more' });
-		expect(marks({ pitch: '1.5833' }, { earlier: [...wrong, ...earlier] })).toEqual({
-			pitch: 'slip byHoles'
-		});
-		const again = [entriesOf(shelfTask, { pitch: '1.9' })];
-		expect(marks({ pitch: '1.5833' }, { earlier: again })).toEqual({
-			pitch: 'either more / byHoles'
-		});
 	});
 });
 

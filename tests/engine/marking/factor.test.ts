@@ -30,6 +30,8 @@ describe('the factor of a rule for the size', () => {
 		['alike', '1.25', 'accept'],
 		['sum', '3', 'unknown'],
 		['sum', '1', 'other-step'],
+		// Half an inch is no size asked for; the share of one half is no size.
+		['sum', '1D', 'other-step'],
 		['nothing', '2', 'unknown'],
 		// Numbers of things are no sizes.
 		['run', '4', 'other-step'],

@@ -2,6 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { cardByCode, loadFamily } from '../../../src/lib/engine/families/catalogue.ts';
 import { isActOf, isSameAct } from '../../../src/lib/engine/marking/same-act.ts';
 import type { Cause } from '../../../src/lib/engine/marking/verdict.ts';
+import { panelRows } from '../../../src/lib/engine/families/panel/parts/joined.ts';
+import { drillForRivet } from '../../../src/lib/engine/methods/drill-for-rivet.ts';
 import { piecesPerSheet } from '../../../src/lib/engine/methods/pieces-per-sheet.ts';
 import { rivetRow } from '../../../src/lib/engine/methods/rivet-row.ts';
 import { drawTask } from '../../../src/lib/engine/tasks/task.ts';
@@ -74,5 +76,33 @@ describe('a slip and a fault of writing', () => {
 		if (!task) throw new Error('none by its number');
 		expect(isActOf(task, 'final', 'nominal', from('pilot'))).toBe(true);
 		expect(isActOf(task, 'final', 'rowAbove', from('pilot'))).toBe(false);
+		// A hole of twice the size is a size too wide, and the pilot drill has the rivet's size.
+		expect(isActOf(task, 'clearance', 'twiceForFinal', from('pilot'))).toBe(true);
+	});
+
+	test('are one act where another stocked size shows it', async () => {
+		const drills = await taskOf('HP', drillForRivet, { D: 0.125 });
+		expect(isActOf(drills, 'clearance', 'twiceForFinal', from('pilot'))).toBe(true);
+		const panel = await taskOf('PN', panelRows, {
+			layers: [0.025, 0.04],
+			head: 'protruding',
+			rowLength: 15.5,
+			greatestPitch: 0.75,
+			rows: 3
+		});
+		// One diameter for the edge is the size of the pilot drill; two come to it for no rivet.
+		expect(isActOf(panel, 'least', 'oneDiameter', from('pilot'))).toBe(true);
+		expect(isActOf(panel, 'least', 'oneDiameter', from('final'))).toBe(false);
+	});
+
+	test('are two acts where only these numbers make them one', async () => {
+		// Turned a quarter, eight go along the sheet and one across: eight blanks as well.
+		const [sheetLength, sheetWidth, pieceLength, pieceWidth] = [48, 24, 14.75, 6];
+		const sheet = { sheetLength, sheetWidth, pieceLength, pieceWidth, kerf: 0 };
+		const blanks = await taskOf('CS', piecesPerSheet, sheet);
+		expect(isActOf(blanks, 'lengthwise', 'turned', from('turnedAlong'))).toBe(false);
+		expect(isActOf(blanks, 'lengthwise', 'turned', from('crosswise'))).toBe(true);
+		// What goes across is that, whatever the sheet.
+		expect(isActOf(blanks, 'alongLength', 'widthsAcrossForAlong', from('acrossWidth'))).toBe(true);
 	});
 });

@@ -1,6 +1,9 @@
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
+import { prepare } from '../../../src/lib/engine/marking/mark.ts';
 import { World } from '../../../src/lib/engine/marking/world.ts';
+import { piecesPerSheet } from '../../../src/lib/engine/methods/pieces-per-sheet.ts';
 import { shelfTask } from './shelf.ts';
+import { taskOf } from './typed-answers.ts';
 
 // Run 9.5, 5 spaces, 6 holes, pitch 1.9.
 const world = new World(shelfTask);
@@ -33,6 +36,29 @@ describe('a method worked with slips', () => {
 		expect(even.isIdle('more')).toBe(false);
 	});
 
+	test('is idle where it changes no value of a list, and where there is none either way', () => {
+		const flush = new World({
+			...shelfTask,
+			drawn: { ...shelfTask.drawn, given: { ...shelfTask.drawn.given, margin: 0 } }
+		});
+		expect(flush.isIdle('fromZero')).toBe(true);
+		expect(world.isIdle('fromZero')).toBe(false);
+		// No spaces have no pitch, but what is divided by the holes has one.
+		const none = new World(shelfTask, { spaces: 0 });
+		expect(none.isIdle('fromZero')).toBe(true);
+		expect(none.isIdle('byHoles')).toBe(false);
+	});
+
+	test('works on with what a slip takes from another step', async () => {
+		// By area 38 blanks, where 6 by 5 fit. Turned, “once more the same number” takes it from there.
+		const [sheetLength, sheetWidth, pieceLength, pieceWidth] = [120, 48, 18.5, 8];
+		const given = { sheetLength, sheetWidth, pieceLength, pieceWidth, kerf: 0.0625 };
+		const blanks = new World(await taskOf('CS', piecesPerSheet, given));
+		expect(blanks.base).toMatchObject({ lengthwise: 30, crosswise: 28 });
+		expect(blanks.pair('area', 'notTurned', 'crosswise').crosswise).toBe(38);
+		expect(blanks.slipsAt('crosswise')).toContain('area');
+	});
+
 	test('can be one before a step or in it, and no other', () => {
 		expect(world.slipsAt('grip')).toEqual(['oneLayer', 'thinLeftOut']);
 		expect(world.slipsAt('spaces')).toEqual(['oneMargin', 'noMargin', 'down', 'more']);
@@ -43,6 +69,18 @@ describe('a method worked with slips', () => {
 			'more',
 			'spacesForHoles'
 		]);
+	});
+
+	test('works every two slips once, and before the answer where that is asked for', () => {
+		expect(world.pairsAt('pitch')).toBe(world.pairsAt('pitch'));
+		const task = { ...shelfTask };
+		prepare(task, 'pitch');
+		const pair = vi.spyOn(World.prototype, 'pair');
+		World.of(task).pairsAt('pitch');
+		expect(pair).not.toHaveBeenCalled();
+		World.of(task).pairsAt('count');
+		expect(pair).toHaveBeenCalled();
+		pair.mockRestore();
 	});
 
 	test('gives the value of one step without the others', () => {

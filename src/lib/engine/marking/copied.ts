@@ -51,7 +51,8 @@ function otherStep(question: Question): Candidate | null {
 	const nearest = before ?? found[0];
 	if (nearest === undefined) return null;
 	const isTwice = (seen: Seen) => seen.key === before && !seen.earlier && isSame(question, seen);
-	if (before !== undefined && sheet.some(isTwice)) return from(before, costs.twice);
+	const twice = sheet.find(isTwice);
+	if (twice) return from(twice.key, costs.twice);
 	const isMet = nearest === before || task.drawn.asked.includes(nearest);
 	return from(nearest, isMet ? costs.otherStep : costs.laterStep);
 }
@@ -76,10 +77,10 @@ function isValue(question: Question, value: Value, nearness: Nearness): boolean 
 	const { entry } = question;
 	const kind = kindOf(question);
 	if (!kind.isList || Array.isArray(value)) return kind.isWritten(entry, value, nearness);
-	const ones = Array.isArray(entry.value) ? (entry.value as readonly Exact[]) : [];
+	const ones = entry.value as readonly Exact[];
 	const isOne = (one: Exact) =>
 		kind.member.isWritten({ value: one, grain: entry.grain }, value, nearness);
-	return ones.length > 0 && ones.every(isOne);
+	return ones.every(isOne);
 }
 
 /** What stands in another field as well, wrong there too. */

@@ -35,20 +35,17 @@ interface Covering {
  */
 export function explain(questions: readonly Question[]): Record<string, Cause> {
 	const found = questions.map(candidatesFor);
-	const misread = found
-		.flat()
-		.filter(isMisread)
-		.map(({ cause }) => nameOf(cause));
+	const names = found.flat().map(({ cause }) => nameOf(cause));
+	const isSome = found.flat().some(({ cause }) => cause.kind === 'misread');
 	const all = questions.flatMap((question, i) => {
-		const own = found[i] ?? [];
-		const others = own.some(isMisread) || misread.length === 0 ? [] : misreadGivens(question);
 		// What was misread for one entry was misread for all of them.
-		const same = others.filter(({ cause }) => misread.includes(nameOf(cause)));
-		return [...own, ...same].map((one) => ({ ...one, key: question.key }));
+		const others = isSome ? misreadGivens(question) : [];
+		const same = others.filter(({ cause }) => names.includes(nameOf(cause)));
+		return [...(found[i] ?? []), ...same].map((one) => ({ ...one, key: question.key }));
 	});
 	const causes: Record<string, Cause> = {};
 	let open = questions.map(({ key }) => key);
-	while (open.length > 0) {
+	for (;;) {
 		const left = shown(coverings(all.filter(({ key }) => open.includes(key))));
 		const least = Math.min(...left.map(rate));
 		const best = left.filter((one) => rate(one) <= least + slack);
@@ -66,10 +63,6 @@ export function explain(questions: readonly Question[]): Record<string, Cause> {
 	}
 	for (const key of open) causes[key] = { kind: 'unknown' };
 	return causes;
-}
-
-function isMisread({ cause }: Candidate): boolean {
-	return cause.kind === 'misread';
 }
 
 /**
@@ -121,8 +114,7 @@ function singlesSoFar(question: Question): Candidate[] {
 	const place = places.indexOf(question.key);
 	const sheet = question.sheet.filter(({ key }) => places.indexOf(key) <= place);
 	const isFirst = question.worlds.length === 1;
-	const isLess = sheet.length < question.sheet.length;
-	return isFirst && isLess ? singleSlips({ ...question, sheet }) : [];
+	return isFirst ? singleSlips({ ...question, sheet }) : [];
 }
 
 function singlesOf(question: Question): Candidate[] {

@@ -16,7 +16,7 @@ const finest = 1000;
 const largest = 20;
 
 /** The size that the letter behind a factor stands for, by key: `D`, or the thickest sheet for T. */
-export function sizeNamed({ method, right }: Task, letter: string): string | null {
+export function sizeNamed({ method, right }: Task, letter: string | undefined): string | null {
 	const keys = Object.keys(right);
 	const named = keys.find((key) => symbolOf(method, key).toUpperCase() === letter);
 	return named ?? (letter === 'T' ? (keys.find((key) => key === 'thickest') ?? null) : null);
@@ -24,7 +24,7 @@ export function sizeNamed({ method, right }: Task, letter: string): string | nul
 
 /** The entry with its factor multiplied by the size; null where the task has no such size. */
 export function multiplied(task: Task, key: string, entry: Entry): Entry | null {
-	const size = task.right[sizeNamed(task, entry.times ?? '') ?? ''];
+	const size = task.right[sizeNamed(task, entry.times) ?? ''];
 	if (typeof size !== 'number') return null;
 	const { value } = kindAt(task.method, key).scaled(entry, exactly(size));
 	return { value, grain: 1e-6 };

@@ -37,7 +37,7 @@ export function look(task: Task, entries: Entries): Looked {
 			continue;
 		}
 		const { state, verdict } = lookAt(task, key, entry, put);
-		const factor = typed.times === undefined ? null : notWorkedOut(task, typed, entry);
+		const factor = notWorkedOut(task, typed, entry);
 		const told = factor ?? verdict;
 		if (told) verdicts[key] = told;
 		if (state === null) continue;
@@ -52,8 +52,9 @@ export function look(task: Task, entries: Entries): Looked {
 }
 
 /** The factor of a rule with its size, left at that: it comes to the right value of a step. */
-function notWorkedOut(task: Task, { value, times = '' }: Entry, product: Entry): Verdict | null {
+function notWorkedOut(task: Task, { value, times }: Entry, product: Entry): Verdict | null {
 	const of = sizeNamed(task, times);
+	if (of === null) return null;
 	const { method, right } = task;
 	const isStep = Object.keys(method.steps).some((key) => {
 		const kind = kindAt(method, key);
@@ -61,7 +62,7 @@ function notWorkedOut(task: Task, { value, times = '' }: Entry, product: Entry):
 		if (wanted === undefined || kind.isList || kind.dimension.formula !== 'in') return false;
 		return kind.isWritten(product, wanted, 'exact');
 	});
-	return of !== null && isStep ? { kind: 'rework', cause: factorOf(of, Number(value)) } : null;
+	return isStep ? { kind: 'rework', cause: factorOf(of, Number(value)) } : null;
 }
 
 /** How an entry stands; no state where it is only a part, and no verdict where it is to explain. */

@@ -17,6 +17,8 @@ export interface Evidence {
 	readonly told?: readonly string[];
 }
 
+const nothing = { earlier: [], opened: [], told: [] };
+
 /**
  * Marks answers to a task, and explains the wrong ones together. A later answer that follows
  * correctly from an earlier wrong one is accepted as carried, so a slip is charged once.
@@ -24,13 +26,13 @@ export interface Evidence {
  * @param entries by step key; steps that were not answered are left out
  */
 export function mark(task: Task, entries: Entries, evidence: Evidence = {}): Verdicts {
-	const { earlier = [], opened = [], told = [] } = evidence;
+	const { earlier, opened, told } = { ...nothing, ...evidence };
 	const { verdicts, sheet, wrong } = look(task, entries);
 	const known = [...sheet, ...seenBefore(task, earlier, entries)];
 	const plain = World.of(task);
 	const questions = wrong.map(({ put, ...one }): Question => {
 		const carries = Object.keys(put).length > 0;
-		const worlds = carries ? [new World(task, put), plain] : [plain];
+		const worlds: Question['worlds'] = carries ? [new World(task, put), plain] : [plain];
 		return { ...one, task, worlds, sheet: known, opened, told };
 	});
 	const causes = explain(questions);
@@ -46,7 +48,7 @@ export function prepare(task: Task, key: string): void {
 /** A cause that was found goes before what an entry shows by itself, such as values left out. */
 function verdictBy(shown: Verdict | undefined, cause: Cause = { kind: 'unknown' }): Verdict {
 	const isFound = ['slip', 'either', 'other-step'].includes(cause.kind);
-	return shown && !(isFound && shown.kind !== 'accept') ? shown : { kind: 'rework', cause };
+	return shown && !isFound ? shown : { kind: 'rework', cause };
 }
 
 /** The newest entries of earlier checks at steps that this one leaves out. */

@@ -29,7 +29,7 @@ export interface Question {
 	readonly key: string;
 	readonly entry: Entry;
 	/** As the student worked on with wrong values, and as if there were none. */
-	readonly worlds: readonly World[];
+	readonly worlds: readonly [World, ...World[]];
 	readonly sheet: readonly Seen[];
 	/** Steps whose right values had been shown: no slip was made there. */
 	readonly opened: readonly string[];
@@ -79,25 +79,18 @@ export function isContradicted(
 	const places = Object.keys(method.steps);
 	return sheet.some((seen) => {
 		if (seen.state === 'odd' || seen.key === unused) return false;
+		if (!differs(method, seen.key, base, values)) return isAnother(question, seen, base, values);
 		const value = values[seen.key];
-		if (!differs(method, seen.key, base, values)) return isAnother(question, seen, base, value);
 		if (value !== undefined && kindAt(method, seen.key).isWritten(seen.entry, value)) return false;
 		return seen.state === 'right' || places.indexOf(seen.key) < places.indexOf(key);
 	});
 }
 
 /** Whether an entry is right to the digit, and these values, as good as they are, would be written otherwise. */
-function isAnother(
-	{ task }: Question,
-	{ key, state, entry }: Seen,
-	base: Values,
-	value: Value | undefined
-): boolean {
-	const right = base[key];
-	if (state !== 'right' || value === undefined || right === undefined || value === right)
-		return false;
-	const kind = kindAt(task.method, key);
-	return kind.isWritten(entry, right, 'exact') && !kind.isWritten(entry, value, 'exact');
+function isAnother({ task }: Question, seen: Seen, base: Values, values: Values): boolean {
+	const isWritten = (value: Value | undefined) =>
+		value !== undefined && kindAt(task.method, seen.key).isWritten(seen.entry, value, 'exact');
+	return seen.state === 'right' && isWritten(base[seen.key]) && !isWritten(values[seen.key]);
 }
 
 /** How many wrong entries of earlier checks these values come to. */

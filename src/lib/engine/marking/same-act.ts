@@ -34,11 +34,6 @@ export function isSameAct(task: Task, one: string, other: string): boolean {
  */
 export function isActOf(task: Task, key: string, id: string, cause: Cause): boolean {
 	const { method } = task;
-	if (cause.kind === 'other-step') {
-		// The same step of another stack: what was copied from there is nothing else.
-		if (isTwin(method, key, cause.step)) return false;
-		if (givesOn(task, key, id, cause.step)) return true;
-	}
 	const step = stepOfSlip(method, id);
 	// A step that is put in is not worked, and so has no slip.
 	const made: Worked = ({ given, values }) => {
@@ -50,7 +45,11 @@ export function isActOf(task: Task, key: string, id: string, cause: Cause): bool
 		(at: string): Worked =>
 		({ given, values }) =>
 			evaluateAsFar(method, given, { values })[at];
-	if (cause.kind === 'other-step') return isAlways(task, key, made, right(cause.step));
+	if (cause.kind === 'other-step') {
+		// The same step of another stack: what was copied from there is nothing else.
+		if (isTwin(method, key, cause.step)) return false;
+		return givesOn(task, key, id, cause.step) || isAlways(task, key, made, right(cause.step));
+	}
 	if (cause.kind !== 'rounding' || cause.parts === undefined) return false;
 	// What is right to a sixteenth may be so to a 32nd as well.
 	return [cause.parts, cause.parts / 2, cause.parts / 4].some((parts) =>

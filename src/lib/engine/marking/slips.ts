@@ -58,7 +58,6 @@ function notAlike(
 	id: string
 ): number {
 	const others = partners(world, task.method, id);
-	if (others.length === 0) return 0;
 	const isShownBy = (state: Seen['state'], from: World) =>
 		sheet.some(
 			(seen) =>
@@ -90,13 +89,12 @@ function partners(world: World, method: Method, id: string): readonly string[] {
 /** Two slips of one act, made together, that lead to exactly the entry. */
 function actsInTwo(question: Question): Candidate[] {
 	const [world] = question.worlds;
-	if (!world) return [];
 	const { method } = question.task;
 	const ids = idsIn(question, world).filter((id) => !world.isIdle(id));
-	return ids.flatMap((id, i) => {
+	return ids.flatMap((id) => {
 		const others = partners(world, method, id).filter((other) => ids.includes(other));
 		const [other] = others;
-		if (other === undefined || others.length > 1 || ids.indexOf(other) < i) return [];
+		if (other === undefined || others.length > 1) return [];
 		const values = world.together([id, other]);
 		const cost = costOf(question, world, values, () => []);
 		if (cost === null || isOneEnough(question, world, [id, other], values)) return [];
@@ -134,7 +132,7 @@ function unusedCost(
 ): number | null {
 	const step = stepOfSlip(question.task.method, id);
 	const isRight = question.sheet.some(({ key, state }) => key === step && state === 'right');
-	if (!isRight || step === question.key) return null;
+	if (!isRight) return null;
 	const cost = costOf(question, world, world.single(id), carried, step);
 	return cost === null ? null : cost + costs.unused;
 }

@@ -26,7 +26,6 @@ interface Double {
 export function doubleSlips(question: Question): Candidate[] {
 	// Whoever has a wrong value before works on with it: one slip more would be needed there.
 	const [own] = question.worlds;
-	if (!own) return [];
 	const all = doublesIn(question, own);
 	const common = all.filter(({ cause }) => !cause.also && !hasSeldom(question, cause.slips));
 	const found = likely(question, own, common, mostChance.common);

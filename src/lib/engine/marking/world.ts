@@ -94,8 +94,7 @@ export class World {
 			(to: (one: number, kind: Kind) => number) =>
 			(value: Value, key: string): Value => {
 				const kind = kindAt(method, key);
-				const isRounded = kind.mistakes.coarse.length > 0 && !kind.mistakes.stocked;
-				return isRounded ? kind.map(value, (one) => to(one, kind)) : value;
+				return kind.mistakes.stocked ? value : kind.map(value, (one) => to(one, kind));
 			};
 		const cut = rounding((one, { fine }) => cutTo(one, fine));
 		// As givens and steps are written out, a place more.
@@ -171,8 +170,9 @@ export class World {
 				return parts === undefined ? value : roundedTo(value, parts);
 			}),
 			...[1, 10].map(
-				(coarser) => (value: number, kind: Kind) =>
-					kind.mistakes.onTheWay.length === 0 ? value : cutTo(value, kind.fine / coarser)
+				(coarser) =>
+					(value: number, { fine }: Kind) =>
+						cutTo(value, fine / coarser)
 			)
 		];
 		const { method } = this.#task;
