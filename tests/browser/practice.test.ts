@@ -175,7 +175,7 @@ test('a step can be shown before answering, and the answer is then helped', asyn
 	expect(key).toBe(task.drawn.asked[0]);
 	await answerByKeyboard(page, rightAnswers(task));
 	await page.locator('.stamp', { hasText: 'ACCEPT' }).waitFor();
-	expect(await page.locator('.bar ol button.helped').count()).toBe(1);
+	await expect.poll(() => page.locator('.bar ol button.helped').count()).toBe(1);
 });
 
 test('a task is talked through: each step has its verdict before the next is asked', async ({
