@@ -64,8 +64,7 @@ export function isActOf(task: Task, key: string, id: string, cause: Cause): bool
 
 /** Whether two steps of a joined method are the same one, for two parts of the work. */
 function isTwin({ steps }: Method, one: string, other: string): boolean {
-	const skill = steps[one]?.skill;
-	return skill !== undefined && skill === steps[other]?.skill;
+	return steps[one]?.skill === steps[other]?.skill;
 }
 
 /** Whether a slip gives the result of another step, whatever it is: twice as much, say. */
