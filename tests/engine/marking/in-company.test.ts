@@ -256,6 +256,12 @@ const rows: readonly Row[] = [
 		typed: { flats: '.5375', width: '2.0261' },
 		told: { flats: 'unread', width: 'noT' }
 	},
+	// 48 by area, with no part of a blank left to round up. The same was not done for the turned blanks.
+	{
+		...sheet([120, 48, 12, 10, 0.125], 'lengthwise', 'count'),
+		typed: { lengthwise: '48', count: '48' },
+		told: { lengthwise: 'area', count: 'right' }
+	},
 	// A number from nowhere in two fields of unlike sorts.
 	{
 		code: 'BW',
