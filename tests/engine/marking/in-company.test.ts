@@ -221,9 +221,9 @@ const rows: readonly Row[] = [
 	},
 	// No kerf along: 120 / 10. A blank is 12 in long as well, which is no number of blanks.
 	{
-		...sheet([120, 48, 12, 10, 0.125], 'turnedAlong', 'turnedAcross'),
-		typed: { turnedAlong: '12', turnedAcross: '3' },
-		told: { turnedAlong: 'noKerfTurnedAlong', turnedAcross: 'right' }
+		...sheet([120, 48, 12, 10, 0.125], 'turnedAlong', 'turnedAcross', 'crosswise'),
+		typed: { turnedAlong: '12', turnedAcross: '3', crosswise: '36' },
+		told: { turnedAlong: 'noKerfTurnedAlong', turnedAcross: 'right', crosswise: 'right' }
 	},
 	// One value where five flats are asked is none to copy for the four bends.
 	{
