@@ -168,6 +168,11 @@ describe('the whole sheet', () => {
 			{ least: '2D', run: '9.9' },
 			{ least: 'factor 2 D', run: 'slip oneMargin' }
 		],
+		// Whoever writes one length in sixteenths writes the other in them too: 6 was not the holes.
+		[
+			{ least: '6', run: '152' },
+			{ least: 'unit sixteenths', run: 'unit sixteenths' }
+		],
 		// A right count after it leaves the slip in the step between.
 		[
 			{ pitch: '1.5833', count: '6' },

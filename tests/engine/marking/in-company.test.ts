@@ -221,9 +221,9 @@ const rows: readonly Row[] = [
 	},
 	// No kerf along: 120 / 10. A blank is 12 in long as well, which is no number of blanks.
 	{
-		...sheet([120, 48, 12, 10, 0.125], 'turnedAlong', 'turnedAcross'),
-		typed: { turnedAlong: '12', turnedAcross: '3' },
-		told: { turnedAlong: 'noKerfTurnedAlong', turnedAcross: 'right' }
+		...sheet([120, 48, 12, 10, 0.125], 'turnedAlong', 'turnedAcross', 'crosswise'),
+		typed: { turnedAlong: '12', turnedAcross: '3', crosswise: '36' },
+		told: { turnedAlong: 'noKerfTurnedAlong', turnedAcross: 'right', crosswise: 'right' }
 	},
 	// One value where five flats are asked is none to copy for the four bends.
 	{
@@ -255,6 +255,12 @@ const rows: readonly Row[] = [
 		asked: ['flats', 'width'],
 		typed: { flats: '.5375', width: '2.0261' },
 		told: { flats: 'unread', width: 'noT' }
+	},
+	// 48 by area, with no part of a blank left to round up. The same was not done for the turned blanks.
+	{
+		...sheet([120, 48, 12, 10, 0.125], 'lengthwise', 'count'),
+		typed: { lengthwise: '48', count: '48' },
+		told: { lengthwise: 'area', count: 'right' }
 	},
 	// A number from nowhere in two fields of unlike sorts.
 	{

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { cardByCode, loadFamily } from '../../../src/lib/engine/families/catalogue.ts';
 import { isActOf, isSameAct } from '../../../src/lib/engine/marking/same-act.ts';
 import type { Cause } from '../../../src/lib/engine/marking/verdict.ts';
-import { panelRows } from '../../../src/lib/engine/families/panel/parts/joined.ts';
+import { panelRows, panelTwoStacks } from '../../../src/lib/engine/families/panel/parts/joined.ts';
 import { drillForRivet } from '../../../src/lib/engine/methods/drill-for-rivet.ts';
 import { piecesPerSheet } from '../../../src/lib/engine/methods/pieces-per-sheet.ts';
 import { rivetRow } from '../../../src/lib/engine/methods/rivet-row.ts';
@@ -93,6 +93,20 @@ describe('a slip and a fault of writing', () => {
 		// One diameter for the edge is the size of the pilot drill; two come to it for no rivet.
 		expect(isActOf(panel, 'least', 'oneDiameter', from('pilot'))).toBe(true);
 		expect(isActOf(panel, 'least', 'oneDiameter', from('final'))).toBe(false);
+	});
+
+	test('are two acts where the result is that of the other stack', async () => {
+		// Stack B is A without its outer layer: 1/4 in for B. One layer alone at A comes to 1/4 in as well.
+		const panel = await taskOf('PN', panelTwoStacks, {
+			layers: [0.04, 0.025, 0.02],
+			layersB: [0.025, 0.02],
+			head: 'protruding',
+			rowLength: 12.5,
+			greatestPitch: 0.875,
+			rows: 2
+		});
+		expect(isActOf(panel, 'length', 'grip.oneLayer', from('lengthB'))).toBe(false);
+		expect(isActOf(panel, 'length', 'diameter.down', from('lengthB'))).toBe(false);
 	});
 
 	test('are two acts where only these numbers make them one', async () => {

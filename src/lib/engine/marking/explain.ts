@@ -70,11 +70,15 @@ export function explain(questions: readonly Question[]): Record<string, Cause> {
  * sentence is true of all of them.
  */
 function wordSlips(questions: readonly Question[], all: readonly Covering[]): readonly Covering[] {
-	const own = all.filter(({ cause, keys: [key = ''] }) => {
-		const question = questions.find((one) => one.key === key);
-		if (!question || cause.kind !== 'slip' || kindOf(question).choices.length === 0) return false;
-		return cause.slips.every((id) => stepOfSlip(question.task.method, id) === key);
-	});
+	const own = all.filter(({ cause, keys }) =>
+		questions.some(
+			(question) =>
+				cause.kind === 'slip' &&
+				question.key === keys[0] &&
+				kindOf(question).choices.length > 0 &&
+				cause.slips.every((id) => stepOfSlip(question.task.method, id) === question.key)
+		)
+	);
 	return own.length > 0 ? own : all;
 }
 
@@ -85,7 +89,7 @@ function wordSlips(questions: readonly Question[], all: readonly Covering[]): re
 function candidatesFor(question: Question): Candidate[] {
 	for (const find of [singlesOf, unusedSlips, singlesSoFar, misreadGivens, doubleSlips, mistyped]) {
 		const found = find(question);
-		if (found.length > 0) return find === singlesOf ? asSlips(question, found) : found;
+		if (found.length > 0) return asSlips(question, found);
 	}
 	return [];
 }

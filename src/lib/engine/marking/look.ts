@@ -83,7 +83,8 @@ function lookAt(
 	return { state: isPart ? null : 'odd', verdict };
 }
 
-function verdictOn(judgement: Judgement): Verdict | null {
+/** What tells by itself what is wrong with an entry that is not right. */
+function verdictOn(judgement: Exclude<Judgement, { readonly is: 'right' }>): Verdict | null {
 	switch (judgement.is) {
 		case 'not-best':
 			return { kind: 'holds', says: judgement.says };
@@ -100,9 +101,6 @@ function verdictOn(judgement: Judgement): Verdict | null {
 			return { kind: 'unread', says };
 		}
 		case 'off':
-		case 'right':
 			return null;
-		default:
-			return judgement satisfies never;
 	}
 }

@@ -50,9 +50,10 @@ export function isActOf(task: Task, key: string, id: string, cause: Cause): bool
 		if (isTwin(method, key, cause.step)) return false;
 		return givesOn(task, key, id, cause.step) || isAlways(task, key, made, right(cause.step));
 	}
-	if (cause.kind !== 'rounding' || cause.parts === undefined) return false;
+	const finest = cause.kind === 'rounding' ? cause.parts : undefined;
+	if (finest === undefined) return false;
 	// What is right to a sixteenth may be so to a 32nd as well.
-	return [cause.parts, cause.parts / 2, cause.parts / 4].some((parts) =>
+	return [finest, finest / 2, finest / 4].some((parts) =>
 		isAlways(task, key, made, (numbers) => {
 			const value = right(key)(numbers);
 			return value === undefined
@@ -64,8 +65,7 @@ export function isActOf(task: Task, key: string, id: string, cause: Cause): bool
 
 /** Whether two steps of a joined method are the same one, for two parts of the work. */
 function isTwin({ steps }: Method, one: string, other: string): boolean {
-	const skill = steps[one]?.skill;
-	return skill !== undefined && skill === steps[other]?.skill;
+	return steps[one]?.skill === steps[other]?.skill;
 }
 
 /** Whether a slip gives the result of another step, whatever it is: twice as much, say. */

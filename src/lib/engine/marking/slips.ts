@@ -68,10 +68,9 @@ function notAlike(
 	return isShownBy('right', world) ? costs.notAlike.right : 0;
 }
 
-/** What comes of the entry where it was worked on with; null where nothing follows from one. */
+/** What comes of the entry where it is worked on with; null where nothing can. */
 function workedOn(question: Question): World | null {
-	const { task, key, entry, sheet } = question;
-	if (!sheet.some(({ state }) => state === 'carried')) return null;
+	const { task, key, entry } = question;
 	const own = kindOf(question).toValue(entry, task.right[key]);
 	return own === null ? null : new World(task, { [key]: own });
 }
