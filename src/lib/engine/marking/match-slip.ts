@@ -24,8 +24,6 @@ export const costs = {
 	carried: 0.2,
 	/** So many of the last places carried may be lost by it. */
 	places: 2,
-	/** Charts of factors are cut off sooner. */
-	chart: 0.001,
 	coarseExact: 0.04,
 	coarse: 0.8,
 	second: 0.2,
@@ -56,9 +54,7 @@ export function candidate(
 	const prior = cause.slips.map((id) => costs.slip + (question.told.includes(id) ? costs.told : 0));
 	const also = cause.also === undefined ? 0 : costs.slip;
 	const cost = prior.reduce((sum, one) => sum + one, also + match + rarity);
-	const [id = '', other] = cause.slips;
-	const act = other === undefined && !cause.also ? method.slips[id]?.act : undefined;
-	return { cause, cost, rarity, support: supportOf(question, values), act };
+	return { cause, cost, rarity, support: supportOf(question, values) };
 }
 
 /** What a match with these values costs; null when the entry is not what they lead to. */
@@ -96,8 +92,7 @@ function matchCost(
 	}
 	if (kind.isWritten(entry, value, 'exact')) return 0;
 	const typed = kind.toValue(entry, value);
-	const lost = kind.dimension.formula === '' ? costs.chart : costs.places / kind.fine;
-	const isNear = typed !== null && !kind.differs(typed, value, lost);
+	const isNear = typed !== null && !kind.differs(typed, value, costs.places / kind.fine);
 	if (isNear && carried().some((one) => kind.isWritten(entry, one, 'exact'))) return costs.carried;
 	// The last of places finer than the shop carries is off by one where steps were rounded otherwise.
 	const isFiner = entry.grain > 0 && entry.grain * kind.fine < 0.1;
@@ -116,7 +111,7 @@ function isRounded(kind: Kind, entry: Entry, value: Value): boolean {
 }
 
 /** Whether an entry has so few digits that a slip's number may match it by chance. */
-function isCoarse(kind: Kind, entry: Entry): boolean {
+export function isCoarse(kind: Kind, entry: Entry): boolean {
 	if (entry.grain * kind.fine < 5) return false;
 	return entry.grain > Math.max(...numbersIn(kind, entry)) / 1000;
 }

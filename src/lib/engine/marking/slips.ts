@@ -42,7 +42,8 @@ function slipsAlone(question: Question, costBy: CostOf): Candidate[] {
 			// Of slips that are one act in this task, the first is told.
 			if (hits.some((hit) => isSameAct(question.task, hit.id, id))) continue;
 			const match = cost + notAlike(question, { world, onward }, id);
-			hits.push({ id, found: candidate(question, { kind: 'slip', slips: [id] }, values, match) });
+			const found = candidate(question, { kind: 'slip', slips: [id] }, values, match);
+			hits.push({ id, found: { ...found, act: question.task.method.slips[id]?.act } });
 		}
 		return hits.map(({ found }) => found);
 	});

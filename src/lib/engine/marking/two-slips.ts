@@ -1,7 +1,7 @@
 import type { Entry } from '../quantity/kinds/kind.ts';
 import type { Value } from '../quantity/value.ts';
 import { chanceOf } from './chance.ts';
-import { candidate, costs, idsIn } from './match-slip.ts';
+import { candidate, costs, idsIn, isCoarse } from './match-slip.ts';
 import { type Candidate, isContradicted, isOff, kindOf, type Question } from './question.ts';
 import { isSeldom, type SlipCause } from './verdict.ts';
 import type { Pair, World } from './world.ts';
@@ -21,7 +21,8 @@ interface Double {
 
 /**
  * Two slips in different steps, and one with a wrong unit, that lead to exactly the entry: two that
- * are met often, or else any. None where so many lead near it that one may well do so by chance.
+ * are met often, or else any. None of a number with hardly a digit, and none where so many lead near it that
+ * one may well do so by chance.
  */
 export function doubleSlips(question: Question): Candidate[] {
 	// Whoever has a wrong value before works on with it: one slip more would be needed there.
@@ -42,7 +43,9 @@ function likely(
 	const kind = kindOf(question);
 	const shows = ({ value }: Double) => isOff(question, world, { [key]: value });
 	// First those that are written so, which are few.
-	const near = doubles.filter((one) => kind.isWritten(one.entry, one.value, 'exact')).filter(shows);
+	const isIt = ({ entry, value }: Double) =>
+		!isCoarse(kind, entry) && kind.isWritten(entry, value, 'exact');
+	const near = doubles.filter(isIt).filter(shows);
 	if (near.length === 0) return [];
 	const reached = doubles
 		.filter(shows)

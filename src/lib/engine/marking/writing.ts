@@ -1,6 +1,5 @@
 import { digitsIn, mistypedIn, roundingIn, unitSlipIn } from '../quantity/kinds/find-mistakes.ts';
 import type { Entry, Kind } from '../quantity/kinds/kind.ts';
-import { Exact } from '../quantity/exact.ts';
 import { isFraction } from '../quantity/kinds/rounding.ts';
 import type { Value } from '../quantity/value.ts';
 import { kindAt } from '../solver/kind-at.ts';
@@ -70,9 +69,9 @@ function misread(question: Question, right: Value): Candidate[] {
 
 /** How a list holds the right values in another order; null where it does not. */
 function orderIn(kind: Kind, entry: Entry, right: Value): OrderHow | null {
-	const typed = kind.isList ? numbersIn(kind, entry) : [];
+	if (!kind.isList) return null;
+	const typed = numbersIn(kind, entry);
 	const wanted = kind.numbers(right);
-	if (typed.length !== wanted.length || wanted.length < 2) return null;
 	const inOrder = (ones: readonly number[]) => kind.isWritten(entry, ones);
 	if (inOrder(wanted)) return null;
 	if (inOrder([...wanted].reverse())) return 'reversed';
@@ -144,8 +143,7 @@ function roundedOnTheWay(question: Question): Candidate[] {
 function inMillimetres(question: Question): Candidate[] {
 	const { task, key, entry, worlds } = question;
 	const kind = kindOf(question);
-	const isMetric = entry.value instanceof Exact && entry.value.d % 127n === 0n;
-	if (!isMetric || !kind.mistakes.stocked) return [];
+	if (!kind.mistakes.stocked) return [];
 	const steps = Object.keys(task.method.steps);
 	const before = steps.slice(0, steps.indexOf(key) + 1);
 	const isRounded = before.some((step) => {
