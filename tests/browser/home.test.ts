@@ -132,3 +132,18 @@ test('the tasks of the day are those that were named, and the run has an end, by
 	await page.goto('/');
 	await page.getByRole('heading', { name: 'Today’s tasks are done' }).waitFor();
 });
+
+test('in forced colours the page that is open is the only one marked in the rail', async ({
+	openPage
+}) => {
+	const page = await openPage(phone);
+	await page.emulateMedia({ forcedColors: 'active' });
+	await page.goto('/plan/');
+	await page.locator('nav a[aria-current]').waitFor();
+	const marked = await page.evaluate(() =>
+		[...document.querySelectorAll('nav a')]
+			.filter((link) => parseFloat(getComputedStyle(link).borderBottomWidth) > 0)
+			.map((link) => link.textContent)
+	);
+	expect(marked).toEqual(['Plan']);
+});
