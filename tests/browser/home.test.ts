@@ -142,7 +142,11 @@ test('in forced colours the page that is open is the only one marked in the rail
 	await page.locator('nav a[aria-current]').waitFor();
 	const marked = await page.evaluate(() =>
 		[...document.querySelectorAll('nav a')]
-			.filter((link) => parseFloat(getComputedStyle(link).borderBottomWidth) > 0)
+			.filter((link) => {
+				const { borderBottomColor, borderBottomWidth } = getComputedStyle(link);
+				const page = getComputedStyle(document.body).backgroundColor;
+				return parseFloat(borderBottomWidth) > 0 && borderBottomColor !== page;
+			})
 			.map((link) => link.textContent)
 	);
 	expect(marked).toEqual(['Plan']);
