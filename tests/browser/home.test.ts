@@ -132,3 +132,22 @@ test('the tasks of the day are those that were named, and the run has an end, by
 	await page.goto('/');
 	await page.getByRole('heading', { name: 'Today’s tasks are done' }).waitFor();
 });
+
+test('in forced colours the page that is open is the only one marked in the rail', async ({
+	openPage
+}) => {
+	const page = await openPage(phone);
+	await page.emulateMedia({ forcedColors: 'active' });
+	await page.goto('/plan/');
+	await page.locator('nav a[aria-current]').waitFor();
+	const marked = await page.evaluate(() =>
+		[...document.querySelectorAll('nav a')]
+			.filter((link) => {
+				const { borderBottomColor, borderBottomWidth } = getComputedStyle(link);
+				const page = getComputedStyle(document.body).backgroundColor;
+				return parseFloat(borderBottomWidth) > 0 && borderBottomColor !== page;
+			})
+			.map((link) => link.textContent)
+	);
+	expect(marked).toEqual(['Plan']);
+});

@@ -116,11 +116,14 @@ function saysOf({ run, exam, day }: TodayFacts, work: readonly Planned[]): strin
 	return mixOf(work) + after;
 }
 
-/** `Five come back, one step is new, three keep what you know.` */
-function mixOf(work: readonly Planned[]): string {
+/**
+ * `Five come back, one has a new step, three keep what you know.` The numbers add up to the tasks: one
+ * that comes back counts as that, also where another step in it is new.
+ */
+export function mixOf(work: readonly Planned[]): string {
 	const missed = work.filter(({ reason }) => reason.kind === 'missed').length;
-	const fresh = work.filter(({ reason, worked }) => reason.kind === 'new' || worked).length;
-	const kept = work.length - missed - work.filter(isNew).length;
+	const fresh = work.filter(isNew).length;
+	const kept = work.length - missed - fresh;
 	const parts = [
 		missed > 0 ? `${inWords(missed)} ${missed === 1 ? 'comes' : 'come'} back` : '',
 		fresh > 0 ? `${inWords(fresh)} ${fresh === 1 ? 'has a new step' : 'have a new step'}` : '',

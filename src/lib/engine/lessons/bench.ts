@@ -4,7 +4,7 @@
  */
 export const bench: Readonly<Record<string, string>> = {
 	'rivet-diameter':
-		'The rivet must be strong enough for the sheet, and the sheet for the rivet. Three thicknesses of the thicker sheet is where the choice begins; the next stocked size up is the rivet you take.',
+		'The rivet must be strong enough for the sheet, and the sheet for the rivet. The general range is 2.5 to 3 thicknesses of the thicker sheet; the usual rule takes the next stocked size above 3.',
 	'rivet-diameter-from-stack':
 		'In a stack, the thickest layer decides which rivet can carry it. The others do not add to it: a stack of thin layers keeps its small rivet.',
 	'rivet-length':
