@@ -22,7 +22,7 @@ export type DocumentId = keyof typeof documents;
 
 const standingWords: Readonly<Record<Standing, string>> = {
 	read: '',
-	quoted: 'read second-hand',
+	quoted: 'as quoted elsewhere',
 	practice: 'common practice',
 	memory: 'from memory',
 	worked: 'worked out from the other rules'

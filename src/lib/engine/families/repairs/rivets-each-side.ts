@@ -82,7 +82,9 @@ export const tasks = family({
 			{
 				below: [
 					`Break ${say('width', width)} wide,`,
-					`sheet ${say('T', T)}, rivets ${say('D', D)}.`
+					`sheet ${say('T', T)}, rivets ${say('D', D)}.`,
+					// One gauge, which was 0.064 in when the table was made (common practice).
+					...(T === 0.063 ? [`${say('T', T)} stands in the row 0.064.`] : [])
 				]
 			}
 		)
