@@ -1,7 +1,7 @@
 import { chartExcerpt } from '../../figures/parts/chart-excerpt.ts';
 import { rivetsEachSide } from '../../methods/rivets-each-side.ts';
 import { rivetsPerInch } from '../../trade/tables/rivets-per-inch.ts';
-import { family } from '../family.ts';
+import { family, type Say } from '../family.ts';
 import type { Level } from '../level.ts';
 
 /**
@@ -83,9 +83,15 @@ export const tasks = family({
 				below: [
 					`Break ${say('width', width)} wide,`,
 					`sheet ${say('T', T)}, rivets ${say('D', D)}.`,
-					// One gauge, which was 0.064 in when the table was made (common practice).
-					...(T === 0.063 ? [`${say('T', T)} stands in the row 0.064.`] : [])
+					...olderGauge(T, say)
 				]
 			}
 		)
 });
+
+/** The row of a sheet whose gauge the table writes as it was made before: 0.063 in stands in that of 0.064. */
+function olderGauge(T: number, say: Say): string[] {
+	const { rows } = rivetsPerInch;
+	const [row = T] = rows.keys[rows.placeOf(T)] ?? [];
+	return row === T ? [] : [`${say('T', T)} stands in the row ${rows.write(row)}.`];
+}
