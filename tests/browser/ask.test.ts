@@ -53,7 +53,11 @@ async function link(page: Page): Promise<string> {
 /** What the sheet of a question says, without what can be done with it. */
 async function sheet(page: Page): Promise<string[]> {
 	await page.locator('#question').waitFor();
-	return page.locator('.question .words, .question .note, .question .found').allInnerTexts();
+	const texts = await page
+		.locator('.question .words, .question .note, .question .found')
+		.allInnerTexts();
+	// Where words can be pressed, values and their units are kept together as well.
+	return texts.map((text) => text.replaceAll('\u00a0', ' '));
 }
 
 test('the link opened on another device shows exactly what was asked', async ({ openPage }) => {

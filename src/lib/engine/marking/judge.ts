@@ -1,4 +1,4 @@
-import { type Exact, exactly } from '../quantity/exact.ts';
+import type { Exact } from '../quantity/exact.ts';
 import { carriedRoom } from '../quantity/kinds/find-mistakes.ts';
 import type { Entry, Judgement } from '../quantity/kinds/kind.ts';
 import type { Values } from '../solver/compiled.ts';
@@ -7,8 +7,6 @@ import { type Changes } from '../solver/evaluate.ts';
 import { kindAt } from '../solver/kind-at.ts';
 import { carriedIn, toleranceOf } from '../solver/tolerance.ts';
 import type { Task } from '../tasks/task.ts';
-
-const none = exactly(0);
 
 /**
  * How an entry stands to the value as computed, or as it comes out when every step is rounded as
@@ -25,9 +23,7 @@ export function judged({ method, drawn }: Task, key: string, entry: Entry, put: 
 	};
 	const tolerance = toleranceOf(method, key, entry.value);
 	const exact = judgedBy({ values: put }, tolerance);
-	const room = carriedRoom(kind);
-	// What is asked for as finely as it is carried has no room for both.
-	const isFine = tolerance.compare(room) <= 0;
-	const carried = judgedBy({ values: put, carry: carriedIn(method) }, isFine ? none : room);
+	const room = carriedRoom(kind, tolerance.valueOf());
+	const carried = judgedBy({ values: put, carry: carriedIn(method) }, room);
 	return carried.is === 'right' ? carried : exact;
 }

@@ -110,7 +110,12 @@ function numbers(task: Task, key: string, id: string, kind: Kind): Response {
 	return {
 		declarations: ids.map((one, i) => declaration(one, 'float', decimal(wanted[i] ?? 0))),
 		interaction: el('p', {}, `${words(labelOf(task, key))} (${words(entry)}): ${fields.join(' ')}`),
-		right: el('qti-or', {}, near(tolerance, wanted), near(carriedRoom(kind).valueOf(), carried)),
+		right: el(
+			'qti-or',
+			{},
+			near(tolerance, wanted),
+			near(carriedRoom(kind, tolerance).valueOf(), carried)
+		),
 		slips: slipValues(task, key).flatMap(({ value, says }) => {
 			const made = kind.numbers(value);
 			return made.length === wanted.length ? { when: near(0.5 / kind.fine, made), says } : [];

@@ -28,7 +28,7 @@ export const stockedDiameter = piece(
 			nearest: slip(
 				'nearest(threeT, 1/32 in)',
 				'Rounded to the nearest 1/32 in: take the next stocked size up from 3T.',
-				{ rare: true, act: 'nearest' }
+				{ rare: true }
 			),
 			unstocked: slip(
 				'max(upTo(threeT, 1/32 in), threeT > (5/32 in) ? (7/32 in) : (3/32 in))',
@@ -37,7 +37,7 @@ export const stockedDiameter = piece(
 			unstockedBelow: slip(
 				'downTo(threeT, 1/32 in)',
 				'Under 3T, and not stocked: over 3/16 in, diameters step by 1/16 in.',
-				{ rare: true, act: 'nearest' }
+				{ rare: true }
 			),
 			sixteenths: slip(
 				'max(upTo(threeT, 1/16 in), 3/32 in)',

@@ -260,7 +260,15 @@ const roundingWords: Readonly<Record<Rounding['how'] | 'way', string>> = {
 	metric: 'Rounded in millimetres: the rule here goes by inches; keep hundredths of a millimetre.'
 };
 
-/** How far a value may be from one that was rounded on every step as the shop carries it. */
-export function carriedRoom({ fine }: Kind): Exact {
-	return ratio(1n, BigInt(2 * fine));
+/** Of a value that is asked for finer than the shop carries, the rounded one alone will do. */
+const veryRoom = ratio(1n, 1_000_000n);
+
+/**
+ * How far a value may be from one that was rounded on every step as the shop carries it.
+ *
+ * @param tolerance how far it may be from the one that was not, in base units
+ */
+export function carriedRoom({ fine }: Kind, tolerance: number): Exact {
+	const room = ratio(1n, BigInt(2 * fine));
+	return tolerance > 0 && tolerance <= room.valueOf() ? veryRoom : room;
 }
