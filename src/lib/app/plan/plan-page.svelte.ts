@@ -11,6 +11,7 @@ import { icalendar } from '$lib/engine/schedule/icalendar.ts';
 import type { SkillId } from '$lib/engine/schedule/skill.ts';
 import { leadText, leadTitle } from '$lib/ui/plan/lead.ts';
 import type { GivenUp, StandRow, WeakStep } from '$lib/ui/plan/rows.ts';
+import { breath } from '../breath.ts';
 import { below } from '../device/chance.ts';
 import { device } from '../device/device.svelte.ts';
 import { logbook } from '../device/logbook.ts';
@@ -109,7 +110,7 @@ export class PlanPage {
 		const { minutes } = plan.settings;
 		this.enough = undefined;
 		let wanted = (this.view?.givenUp.length ?? 0) > 0;
-		const turn = () => new Promise<boolean>((resolve) => setTimeout(() => resolve(wanted)));
+		const turn = () => breath().then(() => wanted);
 		if (wanted) {
 			void enoughMinutes(minutes, (tried) => plan.reaches(tried), turn).then((found) => {
 				if (wanted) this.enough = found;

@@ -1,6 +1,5 @@
-import { cardByCode, loadFamily } from '$lib/engine/families/catalogue.ts';
+import { cardByCode } from '$lib/engine/families/catalogue.ts';
 import type { Family } from '$lib/engine/families/family.ts';
-import { cards } from '$lib/engine/families/topics.ts';
 import { drawTask } from '$lib/engine/tasks/task.ts';
 import type { Level } from '$lib/engine/families/level.ts';
 import { readTaskNumber, seedCount } from '$lib/engine/tasks/task-number.ts';
@@ -16,8 +15,8 @@ import type { SkillId, Syllabus, TaskKind } from '$lib/engine/schedule/skill.ts'
 import { goneSlipSays } from '$lib/engine/schedule/old-skills.ts';
 import { skillWords } from '$lib/engine/schedule/skill-words.ts';
 import { wholeSyllabus } from '$lib/engine/schedule/whole-syllabus.ts';
-import { breath } from '../breath.ts';
 import { sayReason } from '$lib/ui/reason.ts';
+import { familiesInTurn } from './families-in-turn.ts';
 import { type Below, numberOf, type Planned, type Run, type RunTask } from '../practice/run.ts';
 
 /*
@@ -94,21 +93,6 @@ export async function loadPlanner(): Promise<Planner> {
 		label,
 		slipSays
 	};
-}
-
-/** Families that are asked for at once: all of them would hold a slow phone up for a tenth of a second. */
-const atOnce = 4;
-
-async function familiesInTurn(): Promise<Family[]> {
-	const families: Promise<Family>[] = [];
-	for (let first = 0; first < cards.length; first += atOnce) {
-		const some = cards.slice(first, first + atOnce).map(loadFamily);
-		// The first that fails is told at the end.
-		for (const one of some) one.catch(() => {});
-		families.push(...some);
-		await breath();
-	}
-	return Promise.all(families);
 }
 
 function inputOf({ learning, settings, day }: Known, syllabus: Syllabus): PlanInput {

@@ -118,7 +118,9 @@ function singlesSoFar(question: Question): Candidate[] {
 	const place = places.indexOf(question.key);
 	const sheet = question.sheet.filter(({ key }) => places.indexOf(key) <= place);
 	const isFirst = question.worlds.length === 1;
-	return isFirst ? singleSlips({ ...question, sheet }) : [];
+	// With as much to hold them against, they have been looked for.
+	const isLess = sheet.length < question.sheet.length;
+	return isFirst && isLess ? singleSlips({ ...question, sheet }) : [];
 }
 
 function singlesOf(question: Question): Candidate[] {

@@ -17,8 +17,6 @@ export interface Evidence {
 	readonly told?: readonly string[];
 }
 
-const nothing = { earlier: [], opened: [], told: [] };
-
 /**
  * Marks answers to a task, and explains the wrong ones together. A later answer that follows
  * correctly from an earlier wrong one is accepted as carried, so a slip is charged once.
@@ -26,7 +24,7 @@ const nothing = { earlier: [], opened: [], told: [] };
  * @param entries by step key; steps that were not answered are left out
  */
 export function mark(task: Task, entries: Entries, evidence: Evidence = {}): Verdicts {
-	const { earlier, opened, told } = { ...nothing, ...evidence };
+	const { earlier = [], opened = [], told = [] } = evidence;
 	const { verdicts, sheet, wrong } = look(task, entries);
 	const known = [...sheet, ...seenBefore(task, earlier, entries)];
 	const plain = World.of(task);

@@ -69,9 +69,10 @@ function notAlike(
 	return isShownBy('right', world) ? costs.notAlike.right : 0;
 }
 
-/** What comes of the entry where it is worked on with; null where nothing can. */
+/** What comes of the entry where it was worked on with; null where it was not, and no world is worked. */
 function workedOn(question: Question): World | null {
-	const { task, key, entry } = question;
+	const { task, key, entry, sheet } = question;
+	if (!sheet.some(({ state }) => state === 'carried')) return null;
 	const own = kindOf(question).toValue(entry, task.right[key]);
 	return own === null ? null : new World(task, { [key]: own });
 }
@@ -91,10 +92,11 @@ function actsInTwo(question: Question): Candidate[] {
 	const [world] = question.worlds;
 	const { method } = question.task;
 	const ids = idsIn(question, world).filter((id) => !world.isIdle(id));
-	return ids.flatMap((id) => {
+	return ids.flatMap((id, i) => {
 		const others = partners(world, method, id).filter((other) => ids.includes(other));
 		const [other] = others;
-		if (other === undefined || others.length > 1) return [];
+		// Each two are worked once.
+		if (other === undefined || others.length > 1 || ids.indexOf(other) < i) return [];
 		const values = world.together([id, other]);
 		const cost = costOf(question, world, values, () => []);
 		if (cost === null || isOneEnough(question, world, [id, other], values)) return [];
