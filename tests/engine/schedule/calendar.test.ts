@@ -20,6 +20,12 @@ const course = (numbers: Partial<Course>): Course => ({
 	...numbers
 });
 const taskSeconds = fc.integer({ min: 20, max: 400 });
+const halfLeft = course({
+	start: 20_491,
+	exam: 20_525,
+	minutes: 5,
+	off: { weekdays: [0], dates: [] }
+});
 
 describe('days of the week', () => {
 	// 1 January 1970 was a Thursday, 9 March 2026 (day 20521) a Monday, 31 December 1969 a Wednesday
@@ -70,7 +76,9 @@ describe('portions', () => {
 					expect(p.seconds).toBeGreaterThanOrEqual(0);
 					expect(p.seconds).toBeLessThan(SHIPPED.sweepCap * drawn.minutes * 60 + seconds);
 				}
-			})
+			}),
+			// Half a task is left at the end of one of its days.
+			{ examples: [[halfLeft, 24]] }
 		);
 	});
 

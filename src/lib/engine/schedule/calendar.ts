@@ -68,8 +68,11 @@ export function portions(course: Course, taskSeconds: number, policy = SHIPPED):
 	const sweep = Math.min(policy.sweepDays, Math.floor(days.length / 4));
 	const build = days.length - sweep;
 	const [buildDay, sweepDay] = split(course.minutes * 60, build, sweep, policy);
-	const tasksUntil = (i: number) =>
-		Math.round((Math.min(i, build) * buildDay + Math.max(0, i - build) * sweepDay) / taskSeconds);
+	// Half a task is rounded up on all days alike, whatever is lost in the last digit.
+	const tasksUntil = (i: number) => {
+		const seconds = Math.min(i, build) * buildDay + Math.max(0, i - build) * sweepDay;
+		return Math.round(seconds / taskSeconds + 1e-9);
+	};
 	return days.map((day, i) => ({
 		day,
 		phase: i < build ? 'build' : 'sweep',
