@@ -4,6 +4,7 @@ import { defineConfig } from 'vitest/config';
 import { maxWorkers, testProjects } from './.config/test-projects.ts';
 import { compileMethods } from './src/plugins/compile-methods.ts';
 import { firstChunk } from './src/plugins/first-chunk.ts';
+import { lateStyles } from './src/plugins/late-styles.ts';
 import { lighten } from './src/plugins/lighten.ts';
 import { workAhead } from './src/plugins/work-ahead.ts';
 
@@ -11,7 +12,7 @@ import { workAhead } from './src/plugins/work-ahead.ts';
 const firstPage = resolve(import.meta.dirname, 'src/routes/practice/+page.svelte');
 
 export default defineConfig({
-	plugins: [compileMethods(), workAhead(), lighten(), firstChunk(firstPage), sveltekit()],
+	plugins: [compileMethods(), workAhead(), lighten(), firstChunk(firstPage), lateStyles(), sveltekit()],
 	build: {
 		assetsInlineLimit: 0,
 		// The texts that the licences of what is built in ask to be handed on.

@@ -43,6 +43,10 @@ const ownRoutes = resolve(import.meta.dirname, 'kit-routes.js');
 /** Fetching for pages that load data, of which there are none. */
 const kitFetcher = /\/@sveltejs\/kit\/src\/runtime\/client\/fetcher\.js$/;
 
+/** SvelteKit's root component as a class, and what makes it one in its place. */
+const kitRoot = /\/generated\/root\.js$/;
+const ownRoot = resolve(import.meta.dirname, 'root-component.svelte.js');
+
 /** Vite's helper around imports, and what stands in its place. */
 const preloadHelper = '\0vite/preload-helper.js';
 const ownHelper = resolve(import.meta.dirname, 'preload-helper.js');
@@ -75,6 +79,8 @@ export function lighten(): Plugin {
 			if (this.environment.name !== 'client') return null;
 			if (id === preloadHelper) return { code: readFileSync(ownHelper, 'utf8'), map: null };
 			if (kitRoutes.test(path)) return { code: readFileSync(ownRoutes, 'utf8'), map: null };
+			if (kitRoot.test(path))
+				return { code: code.replace("'svelte/legacy'", JSON.stringify(ownRoot)), map: null };
 			if (kitFetcher.test(path)) return { code, map: null, moduleSideEffects: false };
 			if (kitStart.test(path)) return { code: takenByName(code), map: null };
 			if (svelteRuntime.test(path)) return { code: settled(code), map: null };

@@ -3,29 +3,32 @@
  * more, and weighs three times as much in the first load.
  */
 
-/** Style sheets that are loaded or on their way, by address. @type {Map<string, Promise<unknown>>} */
+/** Files of code stand in folders beside that of style sheets. */
+const here = import.meta.url;
+
+/** Style sheets that are loaded or on their way, by name. @type {Map<string, Promise<unknown>>} */
 const sheets = new Map();
 
-/** @param {string} href */
-function loadSheet(href) {
-	const known = sheets.get(href);
+/** @param {string} name */
+function loadSheet(name) {
+	const known = sheets.get(name);
+	const file = `/assets/${name}.css`;
 	// Its name holds a hash of what is in it; to look at every link's address takes long.
-	const name = href.slice(href.lastIndexOf('/'));
-	if (known || document.querySelector(`link[rel=stylesheet][href$="${name}"]`)) return known;
+	if (known || document.querySelector(`link[rel=stylesheet][href$="${file}"]`)) return known;
 	const loading = new Promise((resolve, reject) => {
 		const link = document.createElement('link');
 		link.rel = 'stylesheet';
-		link.href = href;
+		link.href = new URL(`..${file}`, here).href;
 		link.onload = resolve;
 		link.onerror = () => {
 			// It is asked for again next time.
-			sheets.delete(href);
+			sheets.delete(name);
 			link.remove();
-			reject(Error(`${href} could not be loaded`));
+			reject(Error(`${file} could not be loaded`));
 		};
 		document.head.append(link);
 	});
-	sheets.set(href, loading);
+	sheets.set(name, loading);
 	return loading;
 }
 
@@ -34,12 +37,12 @@ function loadSheet(href) {
  *
  * @template T
  * @param {() => Promise<T>} load
- * @param {readonly string[]} [styles] addresses
- * @param {string} [from] what the addresses are relative to
+ * @param {string} [styles] names of the sheets, without their folder (late-styles.ts)
  */
-export async function __vitePreload(load, styles = [], from) {
+export async function __vitePreload(load, styles) {
 	try {
-		await Promise.all(styles.map((style) => loadSheet(new URL(style, from).href)));
+		const names = styles?.split(' ') ?? [];
+		await Promise.all(names.map((name) => loadSheet(name)));
 		return await load();
 	} catch (error) {
 		// As Vite does: whoever listens says what to do.
