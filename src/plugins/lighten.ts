@@ -24,6 +24,11 @@ const drawnInFormulas = /\/engine\/trade\/(?:functions|table)\/[\w-]+\.ts$/;
 const familyFile = /\/engine\/families\/(?!parts\/)[\w-]+\/(?!topic\.ts)[\w-]+\.ts$/;
 const laterMetal = `${engine}/families/later-metal.ts`;
 
+/** A kind, and where it takes what is asked of it once something was answered. */
+const kindFile = /\/engine\/quantity\/kinds\/[\w-]+\.ts$/;
+const kindAnswers = /^import \{ (\w+Answers) \} from '\.\/answers\/[\w-]+\.ts';$/gm;
+const laterAnswers = `${engine}/quantity/kinds/answers/later.ts`;
+
 /** What draws tasks and joins methods. */
 const inDrawing = /\/engine\/(?:solver\/join|tasks\/(?:chief-slips|task))\.ts$/;
 
@@ -91,7 +96,11 @@ export function lighten(): Plugin {
 				(whole, names: string, from: string) =>
 					resolve(dirname(path), from) === list ? importsOf(names, places) : whole
 			);
-			const part = familyFile.test(path) ? familyPart(direct, path, query) : direct;
+			const part = familyFile.test(path)
+				? familyPart(direct, path, query)
+				: kindFile.test(path)
+					? kindPart(direct)
+					: direct;
 			return { code: lightened(part, path, query), map: null };
 		}
 	};
@@ -187,6 +196,14 @@ function withReasons(code: string): string {
 	const names = [...code.matchAll(/^export const (\w+)/gm)].map(([, name = '']) => name);
 	const handed = names.map((name) => `Object.assign(first.${name}, ${name});`);
 	return [`import * as first from ${JSON.stringify(tolerances)};`, code, ...handed].join('\n');
+}
+
+/** A kind without what it is asked once something was answered, which is fetched later. */
+function kindPart(code: string): string {
+	return code.replace(
+		kindAnswers,
+		`import { laterAnswers } from ${JSON.stringify(laterAnswers)};\nconst $1 = laterAnswers('$1');`
+	);
 }
 
 /** A family without what it draws of answers, which is fetched later, or that alone. */

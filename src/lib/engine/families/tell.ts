@@ -1,3 +1,4 @@
+import '../quantity/kinds/answers/all.ts';
 import { untold } from '../solver/compiled.ts';
 import { fetchMetal } from './later-metal.ts';
 

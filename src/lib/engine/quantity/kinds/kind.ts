@@ -55,6 +55,23 @@ export type Judgement =
 export type Nearness = 'rounded' | 'exact' | 'very';
 
 /**
+ * What a kind is asked once something was answered. Pages fetch it later than what draws a task, with
+ * what methods tell (answers/later.ts).
+ */
+export interface KindAnswers<V extends Value, R extends ReadValue> {
+	/** How an answer stands to the right value; `known` are the task's values by key. */
+	judge(entry: Entry<R>, right: V, tolerance: Exact, known?: Known): Judgement;
+	/** Whether an answer is this value as somebody would write it. */
+	isWritten(entry: Entry<R>, value: V, nearness?: Nearness): boolean;
+	/** The answer as a value to work on with, shaped like the right one; null when it cannot be. */
+	toValue(entry: Entry<R>, right?: V): V | null;
+	/** The entry with every number multiplied, for trying other units. */
+	scaled(entry: Entry<R>, factor: Exact): Entry<R>;
+	/** The value inside a formula, without unit or name, as MathML. */
+	mathml(value: V, units?: LengthUnit): string;
+}
+
+/**
  * A kind of result: all that is special about values of one sort, so that nothing else asks for
  * the type of a value. The build checks that a step and its slips give values of the step's kind;
  * a kind may therefore take its own values for granted.
@@ -62,7 +79,10 @@ export type Nearness = 'rounded' | 'exact' | 'very';
  * Methods are written as methods, not as function properties, so that a kind of numbers can stand
  * where any kind is wanted.
  */
-export interface Kind<V extends Value = Value, R extends ReadValue = ReadValue> {
+export interface Kind<V extends Value = Value, R extends ReadValue = ReadValue> extends KindAnswers<
+	V,
+	R
+> {
 	/** Names the kind in messages of the build. */
 	readonly id: string;
 	readonly dimension: Dimension;
@@ -91,29 +111,19 @@ export interface Kind<V extends Value = Value, R extends ReadValue = ReadValue> 
 	/** The same with arithmetic worked out; never rejects. */
 	work(text: string, units?: LengthUnit): Promise<Reading<R>>;
 
-	/** How an answer stands to the right value; `known` are the task's values by key. */
-	judge(entry: Entry<R>, right: V, tolerance: Exact, known?: Known): Judgement;
-	/** Whether an answer is this value as somebody would write it. */
-	isWritten(entry: Entry<R>, value: V, nearness?: Nearness): boolean;
 	/** Whether two values are apart by more than `room`, in base units. */
 	differs(one: V, other: V, room: number): boolean;
-	/** The answer as a value to work on with, shaped like the right one; null when it cannot be. */
-	toValue(entry: Entry<R>, right?: V): V | null;
 	/** Whether every number in the value is finite. */
 	isSound(value: V): boolean;
 	/** Every number in the value; none in words. */
 	numbers(value: V): readonly number[];
 	/** The value with every number changed, by its place among `numbers`; words stay. */
 	map(value: V, change: (one: number, place: number) => number): V;
-	/** The entry with every number multiplied, for trying other units. */
-	scaled(entry: Entry<R>, factor: Exact): Entry<R>;
 	/** The members of a list; any other value alone. */
 	members(value: V): readonly Value[];
 
 	/** The value as the shop writes it, with its unit. */
 	write(value: V, units?: LengthUnit): string;
-	/** The value inside a formula, without unit or name, as MathML. */
-	mathml(value: V, units?: LengthUnit): string;
 	/** The value to the nearest 64th, for layout with a scale: `≈ 23/32 in`; empty when it is one. */
 	nearest64(value: V, units?: LengthUnit): string;
 	/** The value for scripts. */

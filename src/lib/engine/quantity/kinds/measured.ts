@@ -1,11 +1,11 @@
-import { decimalText, type Exact, exactly, isWithin, mixedText } from '../exact.ts';
+import { decimalText, type Exact, exactly, mixedText } from '../exact.ts';
 import type { LengthUnit } from '../value.ts';
 import { type Reader, readWith, workWith } from '../reader.ts';
 import type { Field, Measure, NameReading } from '../reading.ts';
 import { unitText } from '../said.ts';
-import { asFraction, isIn64ths, nearest64 } from '../sixty-fourths.ts';
+import { isIn64ths, nearest64 } from '../sixty-fourths.ts';
 import { ownUnit } from '../units.ts';
-import type { Entry, Nearness } from './kind.ts';
+import { numberAnswers } from './answers/numbers.ts';
 import type { Listable } from './list.ts';
 import { type Mistakes, plainRoundings } from './mistakes.ts';
 import { numberOptions } from './option-rules.ts';
@@ -87,19 +87,11 @@ export function measured(parts: Parts): NumberKind {
 		readAll: (text, unit) =>
 			readWith(text, (reader) => reader.readNumbers(text, fieldIn(reader, unit))),
 		workAll: (text, unit) => workWith((reader) => reader.readNumbers(text, fieldIn(reader, unit))),
-		judge: ({ value }, right, tolerance) =>
-			isWithin(value, right, tolerance) ? { is: 'right' } : { is: 'off' },
-		isWritten: (entry, value, nearness = 'rounded') =>
-			Math.abs(entry.value.valueOf() - value) <= roomFor(entry, nearness, kind.fine),
+		...numberAnswers(() => kind),
 		differs: (one, other, room) => Math.abs(one - other) > room,
-		toValue: ({ value }) => value.valueOf(),
 		isSound: Number.isFinite,
 		numbers: (value) => [value],
 		map: (value, change) => change(value, 0),
-		scaled: ({ value, grain }, factor) => ({
-			value: value.mul(factor),
-			grain: grain * factor.valueOf()
-		}),
 		members: (value) => [value],
 		number: (value, units = 'in') => numberText(exactly(value), kind, parts.places, units),
 		write(value, units = 'in') {
@@ -111,7 +103,6 @@ export function measured(parts: Parts): NumberKind {
 			const numbers = values.map((one) => kind.number(one, units)).join(', ');
 			return numbers && numbers + unitIn(units);
 		},
-		mathml: (value, units = 'in') => numberMathml(kind, value, units),
 		nearest64(value, units = 'in') {
 			const text = dimension.formula === 'in' && units === 'in' ? nearest64(value) : '';
 			return text.startsWith('≈') ? `${text} in` : '';
@@ -131,34 +122,4 @@ function numberText(
 	const { size } = ownUnit(dimension, units);
 	if (!size.equals(1)) return decimalText(value.div(size), 0, 3);
 	return fractions && isIn64ths(value) ? mixedText(value) : decimalText(value, least, most);
-}
-
-function numberMathml(kind: NumberKind, value: number, units: LengthUnit): string {
-	const inBase = ownUnit(kind.dimension, units).size.equals(1);
-	const fraction = kind.fractions && inBase ? asFraction(value) : null;
-	if (!fraction || fraction.numerator === 0) return `<mn>${kind.number(value, units)}</mn>`;
-	const { whole, numerator, denominator } = fraction;
-	const part = `<mfrac><mn>${numerator}</mn><mn>${denominator}</mn></mfrac>`;
-	return whole === 0 ? part : `<mrow><mn>${whole}</mn>${part}</mrow>`;
-}
-
-/** Parts of the last place carried that a typed number may be off, besides its own last place. */
-const lost: Readonly<Record<Exclude<Nearness, 'very'>, number>> = { rounded: 0.5, exact: 0.05 };
-const mostOfValue: typeof lost = { rounded: 1e9, exact: 0.01 };
-
-/** Half of the last of four digits is so small a part of a number, or less. */
-const fourDigits = 2000;
-
-/**
- * How far a typed number may be from a value that it is taken for. Entries coarser than five of
- * the last place carried are matched no wider, or anything would match them; four digits are enough.
- */
-function roomFor({ value, grain }: Entry<Exact>, nearness: Nearness, fine: number): number {
-	if (nearness === 'very') return 1e-6;
-	const size = Math.abs(value.valueOf());
-	const onRule = grain === 0 && value.d > 8n && 64n % value.d === 0n;
-	// Of a small number even a tenth of the last place carried is much.
-	const inPlaces = Math.min(lost[nearness] / fine, size * mostOfValue[nearness]);
-	const room = onRule && nearness === 'rounded' ? 1 / 128 : Math.max(grain, inPlaces);
-	return Math.min(room, Math.max(5.5 / fine, size / fourDigits)) + 1e-9;
 }

@@ -1,7 +1,8 @@
 import { type Reader, readWith, workWith } from '../reader.ts';
 import type { Reading } from '../reading.ts';
 import type { Judgement, Kind } from './kind.ts';
-import { wordsMathml, wordsOnly } from './worded.ts';
+import { wordsMathml } from './answers/words.ts';
+import { wordsOnly } from './worded.ts';
 
 /** What is put in order. */
 interface Parts {
@@ -51,6 +52,7 @@ export function order({ id, noun, things, before }: Parts): Kind<Order, Order> {
 		isWritten: ({ value }, other) => isSame(value, other),
 		differs: (one, other) => one.length !== other.length || !inPlace(other, one),
 		toValue: ({ value }, right) => (right && right.length !== value.length ? null : value),
+		scaled: (entry) => entry,
 		members: (value) => value,
 		write: (value) => value.join(', '),
 		mathml: (value) => wordsMathml(value.join(', '))

@@ -7,7 +7,8 @@ import type { Judgement, Kind, Known } from './kind.ts';
 import type { NumberKind } from './measured.ts';
 import { noMistakes } from './mistakes.ts';
 import { noOptions } from './option-rules.ts';
-import { text, wordsMathml } from './worded.ts';
+import { wordsMathml } from './answers/words.ts';
+import { text } from './worded.ts';
 
 /** What a plan is, and what makes one hold and one better than another. */
 interface Parts {

@@ -1,6 +1,7 @@
 import type { Meant } from '../read-words.ts';
 import { type Reader, readWith, workWith } from '../reader.ts';
 import { dimension } from '../units.ts';
+import { wordAnswers } from './answers/words.ts';
 import type { Kind } from './kind.ts';
 import type { Listable } from './list.ts';
 import { noMistakes } from './mistakes.ts';
@@ -21,7 +22,6 @@ export const wordsOnly = {
 	isSound: () => true,
 	numbers: () => [],
 	map: <V>(value: V) => value,
-	scaled: <E>(entry: E) => entry,
 	nearest64: () => '',
 	plain: <V>(value: V) => value
 } as const;
@@ -40,7 +40,7 @@ interface Parts {
 	readonly meant: (typed: string, reader: Reader) => Meant;
 }
 
-/** Makes a kind of words. They are right when they are the very ones. */
+/** Makes a kind of words. */
 export function worded({ example, meant, partial, ...parts }: Parts): Listable<string, string> {
 	const readBy = (typed: string) => (reader: Reader) =>
 		reader.readWords(typed, example, (words) => meant(words, reader));
@@ -59,21 +59,10 @@ export function worded({ example, meant, partial, ...parts }: Parts): Listable<s
 		workAll: (typed) => workWith(readAllBy(typed)),
 		writeAll: (values) => values.join(', '),
 		work: (typed) => workWith(readBy(typed)),
-		judge({ value }, right) {
-			if (value === right) return { is: 'right' };
-			const says = partial?.(value, right) ?? null;
-			return says === null ? { is: 'off' } : { is: 'partial', says };
-		},
-		isWritten: ({ value }, other) => value === other,
+		...wordAnswers(partial),
 		differs: (one, other) => one !== other,
-		toValue: ({ value }) => value,
 		members: (value) => [value],
-		write: (value) => value,
-		mathml: (value) => wordsMathml(value)
+		write: (value) => value
 	};
 	return kind;
-}
-
-export function wordsMathml(words: string): string {
-	return `<mtext>${words.replace(/[&<]/g, '')}</mtext>`;
 }
