@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
 import { parseAst, type Plugin } from 'vite';
+import { lightClient } from './kit-client.ts';
 import {
 	callsIn,
 	type Edit,
@@ -41,6 +42,10 @@ const tolerances = `${engine}/trade/tolerances.ts`;
  */
 const kitStart = /\/@sveltejs\/kit\/src\/runtime\/client\/client\.js$/;
 
+/** Where SvelteKit tells whoever writes pages of a mistake. */
+const kitFaults =
+	/\/@sveltejs\/kit\/src\/(?:runtime\/app\/paths\/client|exports\/internal\/index)\.js$/;
+
 /** What SvelteKit reads its routes with, and what stands in its place. */
 const kitRoutes = /\/@sveltejs\/kit\/src\/utils\/routing\.js$/;
 const ownRoutes = resolve(import.meta.dirname, 'kit-routes.js');
@@ -50,7 +55,7 @@ const kitFetcher = /\/@sveltejs\/kit\/src\/runtime\/client\/fetcher\.js$/;
 
 /** SvelteKit's root component as a class, and what makes it one in its place. */
 const kitRoot = /\/generated\/root\.js$/;
-const ownRoot = resolve(import.meta.dirname, 'root-component.svelte.js');
+const ownRoot = resolve(import.meta.dirname, 'root-component.svelte.ts');
 
 /** Vite's helper around imports, and what stands in its place. */
 const preloadHelper = '\0vite/preload-helper.js';
@@ -86,8 +91,9 @@ export function lighten(): Plugin {
 			if (kitRoutes.test(path)) return { code: readFileSync(ownRoutes, 'utf8'), map: null };
 			if (kitRoot.test(path))
 				return { code: code.replace("'svelte/legacy'", JSON.stringify(ownRoot)), map: null };
+			if (kitFaults.test(path)) return { code: withoutFaults(code, path), map: null };
 			if (kitFetcher.test(path)) return { code, map: null, moduleSideEffects: false };
-			if (kitStart.test(path)) return { code: takenByName(code), map: null };
+			if (kitStart.test(path)) return { code: takenByName(lightClient(code)), map: null };
 			if (svelteRuntime.test(path)) return { code: settled(code), map: null };
 			if (generator.test(path)) return { code: unwrapped(code), map: null };
 			if (!path.startsWith(engine) || !path.endsWith('.ts')) return null;
@@ -107,12 +113,13 @@ export function lighten(): Plugin {
 }
 
 /**
- * `const { tick } = svelte;` as `const tick = svelte.tick;`, and nothing of addresses behind a `#` or
- * of such as lead elsewhere.
+ * `const { tick } = svelte;` as `const tick = svelte.tick;`, and nothing of addresses behind a `#`, of
+ * such as lead elsewhere, or of data that is out of date.
  */
 function takenByName(code: string): string {
 	return code
 		.replaceAll('app.hash', 'false')
+		.replace(/\boptions\.invalidate(?:All)?\b/g, 'false')
 		.replace(/await app\.hooks\.reroute\(\{[^]*?\n\t+\}\)/, 'undefined')
 		.replace(/^const \{ ([\w, ]+) \} = svelte;$/m, (_, names: string) =>
 			names

@@ -18,6 +18,24 @@ export interface Edit {
 	readonly text: string;
 }
 
+/** The blocks of the functions that a file declares, by name. */
+export function functionsIn(body: readonly Node[]): ReadonlyMap<string, Node> {
+	const declared = body
+		.flatMap((one) => (isNode(one.declaration) ? [one.declaration] : [one]))
+		.filter(({ type }) => type === 'FunctionDeclaration');
+	return new Map(
+		declared.flatMap(({ id, body: block }): [string, Node][] => {
+			const name = isNode(id) ? nameOf(id) : null;
+			return name !== null && isNode(block) ? [[name, block]] : [];
+		})
+	);
+}
+
+/** The statements of a block; none of anything else. */
+export function statementsOf(block: Node): Node[] {
+	return blockOf(block) ?? [];
+}
+
 /** The calls in a node and in what is inside of it, outer ones first. */
 export function callsIn(node: Node): Call[] {
 	return nodesOf(node).flatMap((one) =>
