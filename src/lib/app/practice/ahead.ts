@@ -21,7 +21,12 @@ export async function lookAhead(practice: Practice): Promise<void> {
 	await tell();
 	practice.ahead = task;
 	whenIdle(() => {
-		if (practice.ahead === task) figureAhead(task, settings.units);
+		if (practice.ahead !== task) return;
+		try {
+			figureAhead(task, settings.units);
+		} catch {
+			// It throws again once its task is opened, and is told there.
+		}
 	});
 }
 
