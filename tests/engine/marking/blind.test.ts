@@ -473,7 +473,7 @@ const rows: readonly Row[] = [
 		given: { number: 'MS20470AD3-5' },
 		asked: ['diameter'],
 		typed: { diameter: '1/8' },
-		told: { diameter: 'cannot tell' }
+		told: { diameter: 'diameterOneOver' }
 	},
 	// Of one digit none was left out.
 	{

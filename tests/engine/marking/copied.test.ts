@@ -55,10 +55,10 @@ describe('a number that stands in the task', () => {
 describe('a number that stands in another field', () => {
 	test('is told as a copy where it is wrong there as well', () => {
 		const typed = { least: '.71', grip: '.71' };
-		expect(cause('least', typed)).toEqual({ kind: 'unknown' });
+		expect(cause('least', typed)).toEqual({ kind: 'unknown', here: true });
 		expect(cause('grip', typed)).toEqual(step('least'));
-		expect(cause('grip', { grip: '.71' })).toEqual({ kind: 'unknown' });
-		expect(cause('grip', { least: '.72', grip: '.71' })).toEqual({ kind: 'unknown' });
+		expect(cause('grip', { grip: '.71' })).toEqual({ kind: 'unknown', here: true });
+		expect(cause('grip', { least: '.72', grip: '.71' })).toEqual({ kind: 'unknown', here: true });
 	});
 
 	test('is that of the step which has it exactly, before one that it is near', () => {

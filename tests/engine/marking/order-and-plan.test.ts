@@ -48,7 +48,7 @@ test('an order is marked: right, by a slip, unexplained, too few', async () => {
 	expect(marked('ABC')).toEqual(right);
 	expect(marked('drill, deburr, rivet')).toEqual(right);
 	expect(marked('ACB')).toEqual({ kind: 'rework', cause: { kind: 'slip', slips: ['burrs'] } });
-	expect(marked('CBA')).toEqual({ kind: 'rework', cause: { kind: 'unknown' } });
+	expect(marked('CBA')).toEqual({ kind: 'rework', cause: { kind: 'unknown', here: true } });
 	expect(marked('AB')).toEqual({ kind: 'unread', says: '2 of 3: write all of them.' });
 });
 

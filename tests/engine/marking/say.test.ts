@@ -9,6 +9,7 @@ import {
 	stepOfSlip
 } from '../../../src/lib/engine/marking/verdict.ts';
 import { shelfTask } from './shelf.ts';
+import { verdictsOn } from './typed-answers.ts';
 
 const slip = (...slips: string[]): Cause => ({ kind: 'slip', slips });
 const inMm: Cause = { kind: 'slip', slips: ['oneMargin'], also: 'mm-for-inch' };
@@ -139,5 +140,19 @@ describe('what is said of a cause, and the step it lies in', () => {
 		expect(sayCause(pitchAlone, unknown, 'pitch')).toBe(
 			'This number alone does not tell which step went wrong; work the steps one by one.'
 		);
+	});
+
+	test('no steps are to be worked where all that this one is worked from was entered right', () => {
+		const both = { ...shelfTask, drawn: { ...shelfTask.drawn, asked: ['run', 'spaces', 'pitch'] } };
+		const { run = '', spaces = '' } = Object.fromEntries(
+			['run', 'spaces'].map((key) => [key, String(both.right[key])])
+		);
+		const pitch = verdictsOn(both, { run, spaces, pitch: '1.977' }).pitch;
+		expect(pitch && sayVerdict(both, pitch, 'pitch')).toBe(
+			'This number does not tell what went wrong; work this step once more.'
+		);
+		const alone = verdictsOn(both, { run, pitch: '1.977' }).pitch;
+		expect(alone && sayVerdict(both, alone, 'pitch')).toContain('work');
+		expect(alone).toEqual({ kind: 'rework', cause: unknown });
 	});
 });

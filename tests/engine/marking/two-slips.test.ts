@@ -12,13 +12,13 @@ const rows: readonly Row[] = [
 		typed: { allowance: '8.56' },
 		told: { allowance: 'mm-for-inch+radiusDigits' }
 	},
-	// .6 of 3/16 in, .1125 in, is 2.86 mm.
+	// .6 of 1/4 in, .15 in, is 3.81 mm.
 	{
 		code: 'SH',
 		id: 'shop-head-from-number',
-		given: { number: 'MS20470DD6-10' },
+		given: { number: 'MS20470DD8-10' },
 		asked: ['height'],
-		typed: { height: '2.86' },
+		typed: { height: '3.81' },
 		told: { height: 'mm-for-inch+otherHeight' }
 	},
 	// 62.67 mm are right. With K of the row after they are 62.71, and 2.469 in is as good as 2.4675.

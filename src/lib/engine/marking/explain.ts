@@ -1,3 +1,4 @@
+import { compiledOf } from '../solver/compiled.ts';
 import { misreadGivens } from './misread-given.ts';
 import { type Candidate, kindOf, type Question } from './question.ts';
 import { isActOf } from './same-act.ts';
@@ -34,6 +35,39 @@ interface Covering {
  * @returns by step key; `unknown` rather than a guess
  */
 export function explain(questions: readonly Question[]): Record<string, Cause> {
+	const told = oneByOne(questions);
+	return misreadThroughout(questions, told.cost) ?? told.causes;
+}
+
+/**
+ * One number of the task misread, where that leads to every wrong entry and what was found for them takes
+ * more to believe; null where it does not.
+ */
+function misreadThroughout(
+	questions: readonly Question[],
+	cost: number
+): Record<string, Cause> | null {
+	if (questions.length < 2) return null;
+	const found = questions.map((question) => misreadGivens(question, cost));
+	const [first = [], ...others] = found;
+	const all = first.filter(({ cause }) =>
+		others.every((some) => some.some((one) => nameOf(one.cause) === nameOf(cause)))
+	);
+	if (all.length === 0) return null;
+	const cause = offered(all.map((one) => one.cause));
+	return Object.fromEntries(questions.map(({ key }) => [key, cause]));
+}
+
+/** The causes of the wrong entries, and what they cost together. */
+interface Told {
+	readonly causes: Record<string, Cause>;
+	readonly cost: number;
+}
+
+/** What it costs to leave an entry without a cause. */
+const untold = 2;
+
+function oneByOne(questions: readonly Question[]): Told {
 	const found = questions.map(candidatesFor);
 	const names = found.flat().map(({ cause }) => nameOf(cause));
 	const isSome = found.flat().some(({ cause }) => cause.kind === 'misread');
@@ -44,6 +78,7 @@ export function explain(questions: readonly Question[]): Record<string, Cause> {
 		return [...(found[i] ?? []), ...same].map((one) => ({ ...one, key: question.key }));
 	});
 	const causes: Record<string, Cause> = {};
+	let cost = 0;
 	let open = questions.map(({ key }) => key);
 	for (;;) {
 		const left = shown(coverings(all.filter(({ key }) => open.includes(key))));
@@ -59,10 +94,24 @@ export function explain(questions: readonly Question[]): Record<string, Cause> {
 		for (const key of first.keys) {
 			causes[key] = offered(fitting.map(({ causes, cause }) => causes[key] ?? cause));
 		}
+		cost += first.cost;
 		open = open.filter((key) => !first.keys.includes(key));
 	}
-	for (const key of open) causes[key] = { kind: 'unknown' };
-	return causes;
+	for (const key of open) {
+		const question = questions.find((one) => one.key === key);
+		causes[key] = { kind: 'unknown', ...(question && isHere(question) && { here: true }) };
+	}
+	return { causes, cost: cost + untold * open.length };
+}
+
+/** Whether all that a step is worked from stands in the task, or was entered right. */
+function isHere({ task: { method }, key, sheet }: Question): boolean {
+	const needs = compiledOf(method).steps[key]?.needs ?? [];
+	return needs.every(
+		(name) =>
+			Object.hasOwn(method.given, name) ||
+			sheet.some((seen) => seen.key === name && seen.state === 'right')
+	);
 }
 
 /**

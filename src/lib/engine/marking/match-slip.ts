@@ -29,6 +29,8 @@ export const costs = {
 	second: 0.2,
 	unused: 0.5,
 	notWorkedOn: 0.3,
+	/** It takes the place of a step that was entered right. */
+	passedOver: 0.06,
 	/** The same was not done in another step, or it was done in two. */
 	notAlike: { right: 0.06, carried: 0.16 },
 	twice: 0.06
@@ -91,6 +93,7 @@ function matchCost(
 		return isIt ? costs.coarse : null;
 	}
 	if (kind.isWritten(entry, value, 'exact')) return 0;
+	if (isRounded(kind, entry, value)) return costs.coarseExact;
 	const typed = kind.toValue(entry, value);
 	const isNear = typed !== null && !kind.differs(typed, value, costs.places / kind.fine);
 	if (isNear && carried().some((one) => kind.isWritten(entry, one, 'exact'))) return costs.carried;
@@ -103,7 +106,7 @@ function matchCost(
 }
 
 /** Whether an entry is a value rounded to the places typed, with three digits left: 27.9 for 27.92. */
-function isRounded(kind: Kind, entry: Entry, value: Value): boolean {
+export function isRounded(kind: Kind, entry: Entry, value: Value): boolean {
 	const parts = 1 / (2 * entry.grain);
 	const written = kind.map(value, (one) => roundedTo(one, parts));
 	const isLong = kind.numbers(written).every((one) => Math.abs(one) * parts >= 100);

@@ -9,6 +9,7 @@ import { kindAt } from '../solver/kind-at.ts';
 import type { Task } from '../tasks/task.ts';
 import { sheetThicknesses } from '../trade/stock.ts';
 import { chanceOf } from './chance.ts';
+import { isRounded } from './match-slip.ts';
 import { type Candidate, isContradicted, isOff, kindOf, type Question } from './question.ts';
 import type { MisreadHow } from './verdict.ts';
 import { World } from './world.ts';
@@ -20,7 +21,7 @@ import { World } from './world.ts';
 
 /** Dearer than any slip of the method: each of those is met more often. */
 const cost = 1.5;
-const mostChance = 0.03;
+const mostChance = 0.12;
 
 /** What would come of reading a given in another way. */
 interface Misread {
@@ -29,19 +30,29 @@ interface Misread {
 	readonly values: Values;
 }
 
-/** Every misreading of one given that leads to the entry; none of a whole number, a word or a stocked size. */
-export function misreadGivens(question: Question): Candidate[] {
+/**
+ * Every misreading of one given that leads to the entry; none of a whole number, a word or a stocked size, and
+ * none where so many lead near it that one may well do so by chance.
+ *
+ * @param most what other causes cost, where several entries are held against them together: chance hardly leads
+ * to all of them
+ */
+export function misreadGivens(question: Question, most?: number): Candidate[] {
 	const { task, key, entry } = question;
 	const kind = kindOf(question);
-	if (kind.mistakes.coarse.length === 0) return [];
+	const isAlone = most === undefined;
+	const isWords = kind.dimension.formula === null && kind.choices.length === 0;
+	const isHit = isWords || kind.mistakes.coarse.length > 0;
+	if (isAlone ? !isHit : most <= cost) return [];
 	const plain = World.of(task);
 	const all = misreadingsOf(task).filter(({ values }) => isOff(question, plain, values));
 	const reached = all.flatMap(({ values }) => values[key] ?? []);
-	if (chanceOf(kind, entry, reached) > mostChance) return [];
+	if (isAlone && chanceOf(kind, entry, reached) > mostChance) return [];
 	// Whoever misread a number worked on with it: what is wrong before this entry comes of it, too.
 	const hits = all.filter(({ values }) => {
 		const value = values[key];
-		const isHit = value !== undefined && kind.isWritten(entry, value, 'exact');
+		if (value === undefined) return false;
+		const isHit = kind.isWritten(entry, value, 'exact') || isRounded(kind, entry, value);
 		return isHit && !isContradicted(question, plain, values);
 	});
 	return hits.map(({ given, how }) => ({
@@ -108,8 +119,9 @@ function digitsOf(one: number): Omit<Way, 'at'>[] {
 }
 
 /**
- * A fraction of an inch with its numerator read as the next odd one, its denominator as twice or half,
- * or keyed in by its denominator, as 0.16 for 1/16. None of a stocked size, whose dash number has slips of its own.
+ * A fraction of an inch with its numerator read as the next odd one, its denominator as twice or half, run
+ * into by the whole inches before it, or keyed in by its denominator, as 0.16 for 1/16; or the whole inches
+ * with two digits exchanged. None of a stocked size, whose dash number has slips of its own.
  */
 function fractionsOf(kind: Kind, one: number): Omit<Way, 'at'>[] {
 	if (kind.mistakes.stocked) return [];
@@ -120,5 +132,16 @@ function fractionsOf(kind: Kind, one: number): Omit<Way, 'at'>[] {
 		.filter((part) => part > 0 && part < 1)
 		.map((part) => ({ how: 'fraction' as const, read: whole + part }));
 	const keyed = over === 1 && under >= 16;
-	return keyed ? [...read, { how: 'keyed', read: whole + under / 100 }] : read;
+	return [
+		...read,
+		...swaps(String(whole)).map((turned) => ({
+			how: 'swapped' as const,
+			read: Number(turned) + over / under
+		})),
+		// 1 1/16 is 11/16 where its 1 runs into the fraction.
+		...(whole > 0 && whole < 10 && over > 0 && 10 * whole + over < under
+			? [{ how: 'fraction' as const, read: (10 * whole + over) / under }]
+			: []),
+		...(keyed ? [{ how: 'keyed' as const, read: whole + under / 100 }] : [])
+	];
 }

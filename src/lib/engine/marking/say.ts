@@ -74,7 +74,7 @@ export function sayCause(task: Task, cause: Cause, key: string): string {
 		case 'breaks':
 			return cause.says;
 		case 'unknown':
-			return unknownSays(kind, stepsNotAsked(task, key).length > 0);
+			return unknownSays(kind, !cause.here && stepsNotAsked(task, key).length > 0);
 		default:
 			return cause satisfies never;
 	}

@@ -1,5 +1,5 @@
 import type { Value } from '../quantity/value.ts';
-import type { Values } from '../solver/compiled.ts';
+import { compiledOf, type Values } from '../solver/compiled.ts';
 import type { Method } from '../solver/method.ts';
 import { differs } from '../solver/tolerance.ts';
 import { candidate, costOf, costs, idsIn } from './match-slip.ts';
@@ -41,12 +41,34 @@ function slipsAlone(question: Question, costBy: CostOf): Candidate[] {
 			if (cost === null) continue;
 			// Of slips that are one act in this task, the first is told.
 			if (hits.some((hit) => isSameAct(question.task, hit.id, id))) continue;
-			const match = cost + notAlike(question, { world, onward }, id);
+			const match = cost + notAlike(question, { world, onward }, id) + passedOver(question, id);
 			const found = candidate(question, { kind: 'slip', slips: [id] }, values, match);
-			hits.push({ id, found: { ...found, act: question.task.method.slips[id]?.act } });
+			hits.push({ id, found: { ...found, act: actOf(question.task.method, id) } });
 		}
 		return hits.map(({ found }) => found);
 	});
+}
+
+/**
+ * What it costs that a slip leaves out what was entered right: who has found the run between the end holes
+ * hardly divides the whole length.
+ */
+function passedOver({ task: { method }, sheet }: Question, id: string): number {
+	const { steps, slips } = compiledOf(method);
+	const used = slips[id]?.needs ?? [];
+	const left = (steps[stepOfSlip(method, id)]?.needs ?? []).filter((one) => !used.includes(one));
+	const isPassed = sheet.some(({ key, state }) => state === 'right' && left.includes(key));
+	return isPassed ? costs.passedOver : 0;
+}
+
+/** What a slip is done as in several steps: its act, or itself where one step stands in a method twice. */
+function actOf({ slips }: Method, id: string): string | undefined {
+	const { act, from, step } = slips[id] ?? {};
+	if (act !== undefined || !from) return act;
+	const isTwice = Object.values(slips).some(
+		(other) => other.step !== step && other.from.unit === from.unit && other.from.key === from.key
+	);
+	return isTwice ? `${from.unit} ${from.key}` : undefined;
 }
 
 /**
@@ -59,14 +81,17 @@ function notAlike(
 	id: string
 ): number {
 	const others = partners(world, task.method, id);
-	const isShownBy = (state: Seen['state'], from: World) =>
+	const isShownBy = (state: Seen['state'], from: World, some: readonly string[]) =>
 		sheet.some(
 			(seen) =>
 				seen.state === state &&
-				others.some((other) => differs(task.method, seen.key, from.base, from.single(other)))
+				some.some((other) => differs(task.method, seen.key, from.base, from.single(other)))
 		);
-	if (onward && isShownBy('carried', onward)) return costs.notAlike.carried;
-	return isShownBy('right', world) ? costs.notAlike.right : 0;
+	// What follows from a right entry of the other step tells no more than that.
+	const steps = sheet.filter(({ state }) => state === 'right').map(({ key }) => key);
+	const open = others.filter((other) => !steps.includes(stepOfSlip(task.method, other)));
+	if (onward && isShownBy('carried', onward, open)) return costs.notAlike.carried;
+	return isShownBy('right', world, others) ? costs.notAlike.right : 0;
 }
 
 /** What comes of the entry where it was worked on with; null where it was not, and no world is worked. */

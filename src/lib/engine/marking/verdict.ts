@@ -20,7 +20,8 @@ export type Entries = Readonly<Record<string, Entry>>;
  * - `digits`: the right digits but for the point, the order of two, or one too few or too many
  * - `order`: the right values of a list, in another order than is asked
  * - `breaks`: it cannot be made as it stands, and why
- * - `unknown`: it cannot be told; the steps will show it
+ * - `unknown`: it cannot be told; the steps will show it, or it is `here`, where all that the step is worked
+ *   from is right
  */
 export type Cause =
 	| SlipCause
@@ -39,7 +40,7 @@ export type Cause =
 	| { readonly kind: 'digits'; readonly how: DigitsHow }
 	| { readonly kind: 'order'; readonly how: OrderHow }
 	| { readonly kind: 'breaks'; readonly says: string }
-	| { readonly kind: 'unknown' };
+	| { readonly kind: 'unknown'; readonly here?: true };
 
 export interface OtherStepCause {
 	readonly kind: 'other-step';

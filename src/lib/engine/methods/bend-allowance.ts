@@ -108,14 +108,12 @@ export const bendAllowance = method({
 					'0.0078 was multiplied by R: it goes with the thickness.',
 					{ rare: true }
 				),
-				noT: slip(
-					'0.0078 * T',
-					'The thickness term was left out or not multiplied by N: what is left is the arc of the inside face.',
-					{ act: 'noT' }
-				),
+				noT: slip('0.0078 * T', 'The thickness term was left out, or not multiplied by N.', {
+					act: 'noT'
+				}),
 				swappedT: slip(
 					'0.01743 * T * degrees(angle)',
-					'0.01743 was taken for the thickness too, which gives the arc of the outside face; the thickness takes 0.0078.'
+					'0.01743 was taken for the thickness too: the thickness takes 0.0078.'
 				),
 				halfT: slip(
 					'0.0078 * (T / 2) * degrees(angle)',

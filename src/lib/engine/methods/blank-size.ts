@@ -14,6 +14,9 @@ const trimmed = (blank: string, finished: string, added: string) => ({
 
 const rule = inches(layoutLine);
 
+/** What sandbag work takes at least: FAA-H-8083-31B, ch. 4, p. 4-80. */
+const leastTrim = '1/2 in';
+
 const leftToTrim = {
 	small: when('extra < 0 in', 'The blank is {short} smaller than the finished part.'),
 	none: when('extra <= 0 in', 'Nothing is left to trim: the rough edge is the finished edge.'),
@@ -72,6 +75,11 @@ export const blankSize = method({
 					'trimmedEnds * edgeTrim',
 					'The trim of the long edges was used at the ends.',
 					{ act: 'other trim' }
+				),
+				leastAtEnds: slip(
+					`trimmedEnds * (${leastTrim})`,
+					'1/2 in is the least that such work takes: use the trim at an end that is given.',
+					{ rare: true, act: 'least trim', late: true }
 				)
 			}
 		}),
@@ -141,6 +149,11 @@ export const blankSize = method({
 					'2 * trimmedEdges * edgeTrim',
 					'Twice the trim at each long edge: add it once, and as much as is asked for.',
 					{ rare: true, act: 'twice', late: true }
+				),
+				leastAtEdges: slip(
+					`trimmedEdges * (${leastTrim})`,
+					'1/2 in is the least that such work takes: use the trim at a long edge that is given.',
+					{ rare: true, act: 'least trim', late: true }
 				)
 			}
 		}),
@@ -160,6 +173,11 @@ export const blankSize = method({
 					'finishedWidth - addedWidth',
 					'The trim was taken off the width: it is added to the finished size.',
 					{ act: 'trim off' }
+				),
+				inchOfWidthLost: slip(
+					'finishedWidth + addedWidth - (1 in)',
+					'An inch of the width was lost in adding the fractions.',
+					{ rare: true, late: true }
 				)
 			}
 		})

@@ -2,7 +2,7 @@ import { choice, fraction, hundredths, rivetDiameter } from '../quantity/kinds.t
 import { given } from '../solver/given.ts';
 import { method, otherwise, outcome, shown, slip, step, when } from '../solver/write.ts';
 import { edgeFactor, leastEdge } from './pieces/least-edge.ts';
-import { thousandths } from '../trade/tolerances.ts';
+import { onMetricScale, thousandths } from '../trade/tolerances.ts';
 import { inches } from './outcomes/near-right.ts';
 
 const shows = {
@@ -39,7 +39,7 @@ export const edgeDistance = method({
 
 			rule: 'edge.preferred',
 			kind: fraction,
-			tolerance: thousandths,
+			tolerance: onMetricScale,
 			slips: {
 				nothingAdded: slip(
 					'least',
@@ -88,7 +88,7 @@ export const edgeDistance = method({
 
 			rule: 'edge.greatest',
 			kind: fraction,
-			tolerance: thousandths,
+			tolerance: onMetricScale,
 			slips: {
 				halfGreatest: slip('4 * D / 2', '2D is only half of the maximum, which is 4D.'),
 				pitchForGreatest: slip(

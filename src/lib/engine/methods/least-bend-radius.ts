@@ -102,6 +102,11 @@ export const leastBendRadius = method({
 					'nearest(radius, 1/16 in)',
 					'Taken to the nearest 1/16 in: what the chart prints stands for a 32nd.',
 					{ rare: true }
+				),
+				one32ndUnder: slip(
+					'downTo(radius, 1/32 in) < nearest(radius, 1/32 in) ? nearest(radius, 1/32 in) : nearest(radius, 1/32 in) - (1/32 in)',
+					'One 32nd too little: what the chart prints stands for the nearest 32nd.',
+					{ rare: true, late: true }
 				)
 			}
 		}),

@@ -73,7 +73,7 @@ export const removalDrill = method({
 				),
 				oneSixtyFourth: slip(
 					'D - (1/64 in)',
-					'1/64 in under cuts into the shank’s rim; 1/32 in under is asked for.'
+					'1/64 in under is too much: Fig. 4-98 asks for 1/32 in under the rivet.'
 				),
 				over: slip(
 					'D + (1/32 in)',

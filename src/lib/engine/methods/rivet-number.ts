@@ -115,8 +115,7 @@ export const rivetNumber = method({
 				),
 				halfDropped: slip(
 					'downTo(length / (1/16 in), 1)',
-					'The half size was dropped: write .5 after the dash number.',
-					{ rare: true }
+					'The half size was dropped: write .5 after the dash number.'
 				),
 				halfUp: slip(
 					'upTo(length / (1/16 in), 1)',

@@ -50,7 +50,7 @@ export const rivetRow = method({
 			slips: {
 				spacesDown: slip(
 					'downTo(run / greatestPitch, 1)',
-					'One space too few: the spaces are rounded up, or the pitch comes out over the maximum.',
+					'One space too few: the spaces are rounded up; otherwise the pitch comes out over the maximum.',
 					{ rare: true }
 				),
 				oneSpaceMore: slip(
@@ -61,7 +61,7 @@ export const rivetRow = method({
 				lengthForSpaces: slip(
 					'upTo(length / greatestPitch, 1)',
 					'The spaces were counted over the whole length: they divide the run between the end margins.',
-					{ late: true }
+					{ rare: true, late: true }
 				),
 				byMargin: slip(
 					'upTo(run / endMargin, 1)',

@@ -2,7 +2,7 @@ import { rivetDiameter } from '../quantity/kinds.ts';
 import { given } from '../solver/given.ts';
 import { method, slip, step } from '../solver/write.ts';
 import { headSize } from './outcomes/head-size.ts';
-import { thousandths } from '../trade/tolerances.ts';
+import { onMetricScale, thousandths } from '../trade/tolerances.ts';
 
 /** Wanted shop head of A, AD, B and DD rivets. */
 export const shopHead = method({
@@ -16,7 +16,7 @@ export const shopHead = method({
 			asks: 'How wide should the shop head be?',
 
 			rule: 'head.wanted',
-			tolerance: thousandths,
+			tolerance: onMetricScale,
 			slips: {
 				notSpread: slip('D', 'As wide as the shank: a shop head spreads to 1.5D.'),
 				otherWidth: slip('1.4 * D', '1.4D is for D, E and M rivets; this one takes 1.5D.'),
@@ -49,7 +49,7 @@ export const shopHead = method({
 			asks: 'How high should the shop head be?',
 
 			rule: 'head.wanted',
-			tolerance: thousandths,
+			tolerance: onMetricScale,
 			slips: {
 				otherHeight: slip('0.6 * D', '0.6D is for D, E and M rivets; this one takes 0.5D.'),
 				leastHeight: slip('0.33 * D', '0.33D is the minimum height; 0.5D is wanted.'),

@@ -54,6 +54,12 @@ export const thousandths: Tolerance = {
 	metric: { millimetres: '0.03', why: 'Within 0.03 mm: a vernier caliper reads 0.02 mm.' }
 };
 
+/** The same where a metric shop reads it off a scale, as an edge distance, or off a plain caliper, as a head. */
+export const onMetricScale: Tolerance = {
+	...thousandths,
+	metric: { millimetres: '0.1', why: 'Within 0.1 mm: 8 mm stands for 5/16 in.' }
+};
+
 export const finerThanRule: Tolerance = {
 	amount: '0.003',
 	why: 'Within 0.003 in, so that several of them still add up to less than 1/64 in.',

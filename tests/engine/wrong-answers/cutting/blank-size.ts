@@ -118,8 +118,12 @@ export const rules = [
 	rare('blankLength', 'reads 5/8 as .58: the fraction as its digits', (given, { blankLength }) =>
 		given.finishedLength % 1 === 0.625 ? off(blankLength - 0.045, blankLength, decimal) : null
 	),
-	rare('blankLength', '1/2 in of trim whatever the card says', (given, { blankLength }) =>
-		off(given.finishedLength + given.trimmedEnds * 0.5, blankLength, fraction)
+	rare(
+		'blankLength',
+		'1/2 in of trim whatever the card says',
+		(given, { blankLength }) =>
+			off(given.finishedLength + given.trimmedEnds * 0.5, blankLength, fraction),
+		'leastAtEnds'
 	),
 	rare(
 		'blankLength',

@@ -116,14 +116,14 @@ export const rules = [
 		() => '#40',
 		'finalForPilot',
 		'no40ForPilot',
-		({ D }) => (D === 1 / 8 ? 'smallerFinal' : '')
+		'smallerFinal'
 	),
 	rare(
 		'pilot',
 		'No. 30 for every larger rivet',
 		({ D }) => (D > 1 / 8 ? 'No. 30' : null),
 		'no30ForPilot',
-		({ D }) => (D === 5 / 32 ? 'smallerFinal' : '')
+		'smallerFinal'
 	),
 	rare(
 		'pilot',

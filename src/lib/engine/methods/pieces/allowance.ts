@@ -27,7 +27,7 @@ export const allowanceOfBend = piece(
 		slips: {
 			allowNoT: slip(
 				'0.01743 * R * degrees(angle)',
-				'The thickness term of the bend allowance was left out, or not multiplied by N: that is little more than the arc of the inside face.'
+				'The thickness term of the bend allowance was left out, or not multiplied by N: N multiplies both terms.'
 			),
 			brackets: slip(
 				'0.01743 * R + 0.0078 * T * degrees(angle)',

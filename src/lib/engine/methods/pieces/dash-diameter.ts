@@ -20,7 +20,7 @@ export const dashDiameter = piece(
 			),
 			diameterIn64ths: slip(
 				'diameterDash * (1/64 in)',
-				'The diameter was read in 64ths; it goes by 32nds.',
+				'Half of the diameter: write its dash number over 32.',
 				{ rare: true }
 			),
 			diameterInMm: slip(
@@ -46,6 +46,11 @@ export const dashDiameter = piece(
 				'diameterDash * (0.1 in)',
 				'The number was read as tenths of an inch; the diameter goes by 32nds.',
 				{ rare: true }
+			),
+			diameterOneOver: slip(
+				'(diameterDash + 1) * (1/32 in)',
+				'One size too large: count the 32nds once more.',
+				{ rare: true, late: true }
 			)
 		}
 	}),

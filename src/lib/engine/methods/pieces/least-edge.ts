@@ -1,7 +1,7 @@
 import { choice, fraction, number, rivetDiameter } from '../../quantity/kinds.ts';
 import { given } from '../../solver/given.ts';
 import { piece, slip, step } from '../../solver/write.ts';
-import { exactNumber, thousandths } from '../../trade/tolerances.ts';
+import { exactNumber, onMetricScale } from '../../trade/tolerances.ts';
 
 const heads = given(choice(['protruding', 'countersunk']), 'Head');
 
@@ -54,12 +54,12 @@ export const leastEdge = piece(
 
 		rule: 'edge.least',
 		kind: fraction,
-		tolerance: thousandths,
+		tolerance: onMetricScale,
 		slips: {
-			// 4D first: of a protruding head it is twice the minimum as well.
+			// Of a protruding head it is twice the minimum as well.
 			greatestForLeast: slip(
 				'4 * D',
-				'4D is the maximum edge distance, or 2D with the dash number read in 16ths. The minimum is asked for, and a dash number counts 32nds.',
+				'4D is the maximum edge distance. Under a protruding head it is also twice the minimum: a dash number counts 32nds, not 16ths.',
 				{ rare: true }
 			),
 			halfLeast: slip(
@@ -74,8 +74,7 @@ export const leastEdge = piece(
 			),
 			sixteenthAdded: slip(
 				'factor * D + (1/16 in)',
-				'That is 1/16 in over the minimum. The bare minimum is asked for.',
-				{ rare: true }
+				'The preferred edge distance, 1/16 in over the minimum: the bare minimum is asked for.'
 			),
 			// Of a protruding head it is 1/16 in more as well.
 			nextRivetLeast: slip(

@@ -21,12 +21,12 @@ export const pilot = piece(
 			),
 			removalForPilot: slip(
 				'D - (1/32 in)',
-				'1/32 in under is for drilling a head off: the pilot is the nominal rivet size.'
+				'1/32 in under the rivet: Fig. 4-90 lists the nominal rivet size as the pilot.'
 			),
 			smallerFinal: slip(
 				'finalDrillAbove(D)',
 				'That is the final drill of the next smaller rivet: the pilot is the nominal rivet size.',
-				{ rare: true }
+				{ rare: true, act: 'smaller final' }
 			),
 			...misread(pilotDrill, 'D', { lastForPilot: 'above', nextForPilot: 'below' }),
 			pilot64thUnder: slip('D - (1/64 in)', '1/64 in under: the pilot is the nominal rivet size.', {
@@ -37,12 +37,13 @@ export const pilot = piece(
 			}),
 			no40ForPilot: slip(
 				'0.098 in',
-				'No. 40 is the final drill of a 3/32 in rivet: the pilot is the nominal rivet size.'
+				'No. 40 is the final drill of a 3/32 in rivet: the pilot is the nominal rivet size.',
+				{ act: 'smaller final' }
 			),
 			no30ForPilot: slip(
 				'0.1285 in',
 				'No. 30 is the final drill of a 1/8 in rivet: the pilot is the nominal rivet size.',
-				{ rare: true }
+				{ rare: true, act: 'smaller final' }
 			),
 			sixteenthForPilot: slip(
 				'1/16 in',

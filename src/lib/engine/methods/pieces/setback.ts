@@ -40,7 +40,7 @@ export const setbackOfBend = piece(
 			),
 			doubled: slip(
 				'2 * K * (R + T)',
-				'Two setbacks where one is meant: one setback is K times the sum of R and T.',
+				'Two setbacks where one is meant: the mold line lies one setback past the bend tangent line.',
 				{ rare: true }
 			),
 			radiusAlone: slip('R', 'R taken for the setback: it is K times the sum of R and T.', {

@@ -60,7 +60,7 @@ export const stockedDiameter = piece(
 			),
 			oneMore: slip(
 				'threeT > (5/32 in) ? upTo(threeT, 1/16 in) + (1/16 in) : max(upTo(threeT, 1/32 in), 3/32 in) + (1/32 in)',
-				'One size too large: the next size above 3T is enough.'
+				'One size too large: the smallest stocked size from 3T up is enough, but 3/32 in at the least.'
 			)
 		}
 	})

@@ -43,7 +43,7 @@ export const stockedLength = piece(
 			),
 			oneMore: slip(
 				'upTo(needed, 1/16 in) + (1/16 in)',
-				'One size more than the length needed asks for: take the next 1/16 in up.'
+				'One size too long for that length needed: the next 1/16 in up is enough.'
 			)
 		}
 	})

@@ -148,19 +148,62 @@ export function digitsIn(
 	if (typeof right === 'string' && typeof entry.value === 'string') {
 		return swaps(right).includes(entry.value) ? 'swapped' : null;
 	}
+	if (kind.isList) return digitsOfOneIn(kind, entry, right);
 	if (kind.mistakes.digits && kind.mistakes.coarse.length === 0) {
-		return isWithoutPoint(kind, entry, right) ? 'point' : null;
+		return isWithoutPoint(kind, entry, right) ? 'point' : isTurned(kind, entry, right);
 	}
+	if (isTurnedName(kind, entry, right)) return 'swapped';
 	// A fraction has no digits to misplace.
 	if (!kind.mistakes.digits || entry.grain === 0) return null;
+	// One digit is right of many a number.
+	const places = placesOf(entry);
+	const isLong = numbersTyped(kind, entry, right).some(
+		(one) => digitsOf(one.toFixed(places)) >= fewestLeft
+	);
 	const moved = powersOfTen.some(
-		(factor) => isTimes(kind, entry, right, factor) || isRoundedTimes(kind, entry, right, factor)
+		(factor) =>
+			(isLong && isTimes(kind, entry, right, factor)) ||
+			isVery(kind, kind.scaled(entry, factor), right) ||
+			isRoundedTimes(kind, entry, right, factor)
 	);
 	if (moved && kind.numbers(right).some((one) => one !== 0)) return 'point';
 	const typed = kind.toValue(entry, right);
 	return typeof right === 'number' && typeof typed === 'number' && isSwapped(typed, right)
 		? 'swapped'
 		: null;
+}
+
+/** What is wrong with the digits of the only one in a list that is wrong at all. */
+function digitsOfOneIn(
+	{ member }: Kind,
+	{ value, grain }: Entry<ReadValue>,
+	right: Value
+): 'point' | 'swapped' | null {
+	if (!Array.isArray(value) || !Array.isArray(right) || value.length !== right.length) return null;
+	const wrong = (right as readonly (string | number)[]).flatMap((wanted, at) => {
+		const one: Entry<ReadValue> = { value: value[at] as ReadValue, grain };
+		return member.isWritten(one, wanted) ? [] : [{ one, wanted }];
+	});
+	const [only, ...more] = wrong;
+	return only && more.length === 0 && right.length > 1
+		? digitsIn(member, only.one, only.wanted)
+		: null;
+}
+
+/** Whether two digits of a whole number have changed places: 15 for 51. */
+function isTurned(kind: Kind, entry: Entry<ReadValue>, right: Value): 'swapped' | null {
+	const [typed = NaN] = numbersTyped(kind, entry, right);
+	return typeof right === 'number' && swaps(right.toFixed(0)).includes(String(typed))
+		? 'swapped'
+		: null;
+}
+
+/** Whether two digits of a size's number have changed places: No. 12 for No. 21. */
+function isTurnedName(kind: Kind, entry: Entry<ReadValue>, right: Value): boolean {
+	const [typed] = numbersTyped(kind, entry, right);
+	if (typeof right !== 'number' || typed === undefined) return false;
+	const [other, wanted] = [typed, right].map((one) => /No\. (\d+)/.exec(kind.write(one))?.[1]);
+	return wanted !== undefined && other !== undefined && swaps(wanted).includes(other);
 }
 
 /** Whether a whole number is one with a decimal that was still to be rounded, and its point lost: 1027. */
@@ -170,10 +213,20 @@ function isWithoutPoint(kind: Kind, entry: Entry<ReadValue>, right: Value): bool
 	return right >= 10 && typed % 10 !== 0 && Math.abs(typed / 10 - right) < 1;
 }
 
+function numbersTyped(kind: Kind, entry: Entry<ReadValue>, right: Value): readonly number[] {
+	const typed = kind.toValue(entry, right);
+	return typed === null ? [] : kind.numbers(typed);
+}
+
+/** How many decimal places were typed. */
+function placesOf({ grain }: Entry<ReadValue>): number {
+	return grain > 0 ? Math.max(0, Math.round(-Math.log10(2 * grain))) : 0;
+}
+
 /** Whether one is the other to one to four places with two neighbouring digits swapped. */
 function isSwapped(typed: number, right: number): boolean {
 	return [1, 2, 3, 4].some((places) => {
-		const text = right.toFixed(places);
+		const text = roundedTo(right, 10 ** places).toFixed(places);
 		return swaps(text).some((swapped) => Math.abs(Number(swapped) - typed) < 1e-9);
 	});
 }
