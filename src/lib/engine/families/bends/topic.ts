@@ -5,7 +5,7 @@ export const bends = topic('bends', 'Bends', 4, [
 	['BL', 5, 'setback-from-legs', 'Setback from the angle between the legs'],
 	['BA', 5, 'bend-allowance', 'Bend allowance'],
 	['BW', 4, 'developed-width', 'Developed width'],
-	['BG', 5, 'sight-line', 'Sight line for the brake'],
-	['BE', 5, 'finished-leg', 'Finished leg from a flat'],
+	['BG', 6, 'sight-line', 'Sight line for the brake'],
+	['BE', 6, 'finished-leg', 'Finished leg from a flat'],
 	['BR', 5, 'least-bend-radius', 'Minimum bend radius']
 ]);
