@@ -7,5 +7,5 @@ export const bends = topic('bends', 'Bends', 4, [
 	['BW', 4, 'developed-width', 'Developed width'],
 	['BG', 6, 'sight-line', 'Sight line for the brake'],
 	['BE', 6, 'finished-leg', 'Finished leg from a flat'],
-	['BR', 5, 'least-bend-radius', 'Minimum bend radius']
+	['BR', 6, 'least-bend-radius', 'Minimum bend radius']
 ]);

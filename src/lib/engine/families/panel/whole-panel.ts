@@ -1,5 +1,6 @@
 import { rivetDiameterFromStack } from '../../methods/rivet-diameter-from-stack.ts';
 import { rivetLength } from '../../methods/rivet-length.ts';
+import { fraction } from '../../quantity/kinds.ts';
 import { evaluate } from '../../solver/evaluate.ts';
 import type { Method } from '../../solver/method.ts';
 import { type Draw, family, type OtherDraw } from '../family.ts';
@@ -74,7 +75,7 @@ function rivetsOnly(random: Random): Draw {
 		asked: [...rivetFields, 'final', 'total'],
 		chief: chiefOfRivets,
 		basis: basis.rivets,
-		...told(random, panel)
+		...told(random, panel, layers)
 	};
 }
 
@@ -90,7 +91,7 @@ function wholeRows(random: Random): OtherDraw {
 		asked: [...rivetFields, 'final', ...rowFields],
 		chief: chiefOfRows,
 		basis: basis.rows,
-		...told(random, panel)
+		...told(random, panel, layers)
 	};
 }
 
@@ -115,7 +116,7 @@ function twoStacks(random: Random): OtherDraw {
 		asked: [...rivetFields, 'lengthB', 'final', ...rowFields],
 		chief: chiefOfTwo,
 		basis: basis.rows,
-		...told(random, panel)
+		...told(random, panel, layers)
 	};
 }
 
@@ -158,8 +159,22 @@ function fits(D: number) {
 	return (pitch: number) => pitch >= 4 * D - 1e-9 && pitch <= 10 * D + 1e-9;
 }
 
+/** Widths of flanges, inches. */
+const flanges = [5 / 8, 3 / 4, 7 / 8, 1] as const;
+
+/** Whether a row in the middle of a flange keeps the preferred and the maximum edge distance to it. */
+function fitsInMiddle(width: number, D: number): boolean {
+	return width / 2 >= 2 * D + 1 / 16 - 1e-9 && width / 2 <= 4 * D + 1e-9;
+}
+
 /** What is told of a panel; its layers, where there are two stacks, by the place they lie at. */
-function told(random: Random, { layers, behind: [one, many] }: PanelStory) {
+function told(
+	random: Random,
+	{ layers, behind: [one, many] }: PanelStory,
+	stack: readonly number[]
+) {
+	const D = diameterFor(stack);
+	const flange = random.pick(flanges.filter((width) => fitsInMiddle(width, D)));
 	const at = (names: readonly string[], place: string) =>
 		names.map((name) => `${name} at ${place}`);
 	return {
@@ -173,7 +188,7 @@ function told(random: Random, { layers, behind: [one, many] }: PanelStory) {
 		told: [
 			['Sheet', random.pick(alloys)] as const,
 			['Rivets', 'MS20470AD'] as const,
-			[`Flange of a ${one}`, '1 in, row in the middle'] as const
+			[`Flange of a ${one}`, `${fraction.write(flange, 'in')}, row in the middle`] as const
 		],
 		cautions: ['drill', 'drive'] as const
 	};
