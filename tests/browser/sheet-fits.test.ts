@@ -60,7 +60,7 @@ test('on a phone a verdict on two answers stands in whole lines under its stamp'
 	openPage
 }) => {
 	const page = await openPage(phone);
-	await page.goto('/practice/?task=RL1-3G8J-7X');
+	await page.goto('/practice/?task=RL1-001C-8N');
 	const fields = page.locator('[data-answer]');
 	await fields.first().waitFor();
 	for (const field of await fields.all()) await field.fill('97.7');

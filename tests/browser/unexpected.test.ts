@@ -25,7 +25,7 @@ const mark = 'src/lib/engine/marking/mark.ts';
 const noting = 'src/lib/app/practice/noting.ts';
 const sentences = 'src/lib/engine/methods/rivet-length.ts?told';
 const rivetLength = 'src/lib/engine/families/rivets/rivet-length.ts';
-const task = 'RL1-014T-7R';
+const task = 'RL1-00C8-8D';
 
 /** A visitor who does not get every file as it is in the site. */
 const altered = { altered: true } as const;
@@ -261,7 +261,7 @@ const valuesOf = (all: Element[]) =>
 
 test('a chart that cannot be loaded is told in one sentence', async ({ openPage }) => {
 	const page = await openPage(altered);
-	await page.goto('/practice/?task=RL1-014T-7R');
+	await page.goto('/practice/?task=RL1-00C8-8D');
 	await openTask(page);
 	await page.locator('[data-answer]').first().waitFor();
 	await page.route('**/*.js', (route) => route.fulfill({ status: 404 }));

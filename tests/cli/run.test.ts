@@ -108,10 +108,10 @@ describe('bad input: one line on standard error, exit code 2', () => {
 		['task', 'Give one task number'],
 		['task RL1-0004-1C', 'One character of that task number is off'],
 		['task hello', 'That is not a task number'],
-		['mark RL1-014T-7R', 'this task asks needed'],
-		['mark RL1-014T-7R width=3', 'This task has no step width'],
-		['mark RL1-014T-7R length=5', 'Do you mean'],
-		['mark RL1-014T-7R length=abc', 'length:'],
+		['mark RL1-00C8-8D', 'this task asks needed'],
+		['mark RL1-00C8-8D width=3', 'This task has no step width'],
+		['mark RL1-00C8-8D length=5', 'Do you mean'],
+		['mark RL1-00C8-8D length=abc', 'length:'],
 		['families --loud', 'families takes no --loud']
 	])('%s', async (line, says) => {
 		const { code, out, err } = await run(line.split(' '));
@@ -145,7 +145,7 @@ describe('bad input: one line on standard error, exit code 2', () => {
 				'mark',
 				'task',
 				'setback',
-				'RL1-014T-7R',
+				'RL1-00C8-8D',
 				'--json',
 				'R=1',
 				'length=3/8'
@@ -198,19 +198,19 @@ describe('the other commands', () => {
 	});
 
 	test('a task is told without its answer, and with it on request', async () => {
-		expect(await json('task', 'RL1-014T-7R')).not.toHaveProperty('steps');
-		expect(await json('task', 'RL1-014T-7R', '--answers')).toHaveProperty('steps');
+		expect(await json('task', 'RL1-00C8-8D')).not.toHaveProperty('steps');
+		expect(await json('task', 'RL1-00C8-8D', '--answers')).toHaveProperty('steps');
 	});
 
 	test('mark says accept or rework, with exit code 0 for both', async () => {
-		const task = (await json('task', 'RL1-014T-7R', '--answers')) as {
+		const task = (await json('task', 'RL1-00C8-8D', '--answers')) as {
 			steps: { key: string; text: string }[];
 		};
 		const right = ['needed', 'length'].map(
 			(asked) => `${asked}=${task.steps.find(({ key }) => key === asked)?.text.split(' (')[0]}`
 		);
-		expect(await json('mark', 'RL1-014T-7R', ...right)).toMatchObject({ accepted: true });
-		const wrong = await json('mark', 'RL1-014T-7R', 'length=4 in');
+		expect(await json('mark', 'RL1-00C8-8D', ...right)).toMatchObject({ accepted: true });
+		const wrong = await json('mark', 'RL1-00C8-8D', 'length=4 in');
 		expect(wrong).toMatchObject({
 			accepted: false,
 			answers: [{ key: 'length', verdict: 'rework' }]

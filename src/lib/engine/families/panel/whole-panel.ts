@@ -121,7 +121,7 @@ function twoStacks(random: Random): OtherDraw {
 }
 
 /**
- * Gauges for the layers: what is behind a skin is not much thinner, and a doubler as thick as the skin
+ * Gauges for the layers: what is behind a skin is not much thinner or thicker, and a doubler as thick as the skin
  * it lies on, or up to two gauges thicker.
  */
 function stackFor(
@@ -129,9 +129,13 @@ function stackFor(
 	{ layers: names, least = 0, most = Infinity }: PanelStory
 ): readonly number[] {
 	const skin = random.pick(sheets.filter((T) => T >= least && T <= most));
-	const stack = [skin, random.pick(sheets.filter((T) => T >= 0.6 * skin))];
-	if (names.length === 2) return stack;
-	return [random.pick(sheets.filter((T) => T >= skin && T <= 1.6 * skin)), ...stack];
+	const doubler =
+		names.length === 2 ? [] : [random.pick(sheets.filter((T) => T >= skin && T <= 1.6 * skin))];
+	const front = [...doubler, skin];
+	const behind = sheets.filter(
+		(T) => T >= 0.6 * skin && 2 * T >= Math.max(...front) && T <= 2 * skin
+	);
+	return [...front, random.pick(behind)];
 }
 
 function diameterFor(layers: readonly number[]): number {
