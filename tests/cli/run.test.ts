@@ -24,6 +24,32 @@ describe('solve', () => {
 		});
 	});
 
+	test('shows formulas in the words of the printed key', async () => {
+		const lines = async (...args: string[]) =>
+			(await run(['solve', ...args])).out.split('\n').map((line) => line.replace(/  +/g, '  '));
+		const bend = ['R=.16', 'T=.04', 'angle=90'];
+		expect(await lines('sight-line', 'leg=1', ...bend)).toEqual(
+			expect.arrayContaining([
+				'K for the bend angle  K = tan N/2  = 1',
+				'Setback  SB = K × (R + T)  = 0.200 in'
+			])
+		);
+		const head = await lines('shop-head-check', 'D=1/8', 'width=.19', 'height=.06');
+		expect(head.at(-1)).toContain(
+			'judgement = replace if width > most width or height < least height; drive more if width < least width or height > most height; accept otherwise'
+		);
+		const number = await lines(
+			'rivet-number',
+			'head=universal',
+			'alloy=2117',
+			'D=1/8',
+			'length=1/4'
+		);
+		expect(number.at(-1)).toContain(
+			'number = MS20 head number letters diameter dash - length dash  = MS20470AD4-4'
+		);
+	});
+
 	// Public keys of every method, with a value worked by hand or printed in a source.
 	test.each([
 		['rivet-diameter thickest=0.032', 'diameter', inches(0.125)],
@@ -195,6 +221,14 @@ describe('the other commands', () => {
 		expect(families.length).toBeGreaterThan(20);
 		const known = methods.map(({ method }) => method);
 		for (const { method } of families) expect(known).toContain(method);
+	});
+
+	test('prints the part of a chart that the task has as its figure', async () => {
+		const { out } = await run(['task', 'RB2-0004-5X']);
+		expect(out).toContain('Thickness  3/32  1/8   5/32  3/16  1/4\n');
+		expect(out).toContain('  0.081      –     12.5  8.1   5.7   3.1\n');
+		expect(out).toContain('  0.080 in stands in the row 0.081.\n');
+		expect((await run(['task', 'RL1-00C8-8D'])).out).not.toContain('Thickness');
 	});
 
 	test('a task is told without its answer, and with it on request', async () => {
