@@ -61,6 +61,23 @@ describe('a given asked for from a step', () => {
 		]);
 	});
 
+	test('is turned round before what it tells has come', () => {
+		const untold = Object.entries(sightLine.slips).map(([id, { step, from, rare }]) => [
+			id,
+			{
+				...{ id, step, from, rare },
+				get formula(): string {
+					throw new Error('read too early');
+				},
+				get says(): string {
+					throw new Error('read too early');
+				}
+			}
+		]);
+		const early = inverseOf({ ...sightLine, slips: Object.fromEntries(untold) }, 'leg');
+		expect(Object.keys(early.slips)).toEqual(Object.keys(leg.slips));
+	});
+
 	test('what is shown comes to what is found', () => {
 		const { leg: written } = sightLine.inverses;
 		if (!written || 'by' in written) throw new Error('no root');

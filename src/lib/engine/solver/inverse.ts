@@ -130,7 +130,9 @@ function wantedStep({ id, given: known }: Method, want: string, inverse: Rooted)
 }
 
 /** A slip made the other way round, in the formula and words of the inverse. */
-function turnedSlip({ id, from, ...slip }: Slip, want: string, text: InverseSlip): Slip {
+function turnedSlip(slip: Slip, want: string, text: InverseSlip): Slip {
+	// Its own words are not read, for they may not be there yet.
+	const { id, from } = slip;
 	return laidSlip(text, {}, { step: want, ...notesOf(slip), id, from });
 }
 
