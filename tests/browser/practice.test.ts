@@ -121,7 +121,7 @@ test.for([
 		await field.press('Enter');
 		await page.getByText('One character of that task number is off').waitFor();
 		expect(await field.inputValue()).toBe('rl1 0004 1c');
-		await field.fill('rl1 o14t 7r');
+		await field.fill('rl1 oOc8 8d');
 		await field.press('Enter');
 		await page.waitForURL('**/practice/?task=RL1-00C8-8D');
 		expect((await openTask(page)).number).toBe('RL1-00C8-8D');
