@@ -63,7 +63,11 @@ function methodEdits(parts: Node | undefined, method: Method): Edit[] {
 	const inverses = propertiesOf(propertyOf(parts, 'inverses')).flatMap(([want, value]) => {
 		const inverse = method.inverses[want];
 		const ids = inverse && 'slips' in inverse ? Object.keys(inverse.slips) : [];
-		return edit(propertyOf(value, 'slips'), 'laterInverse', [id, want, ids]);
+		const formula = propertyOf(value, 'formula');
+		return [
+			...(formula ? [{ at: formula, text: "''" }] : []),
+			...edit(propertyOf(value, 'slips'), 'laterInverse', [id, want, ids])
+		];
 	});
 	return [...slips, ...edit(propertyOf(parts, 'outcomes'), 'laterOutcomes', [id, at]), ...inverses];
 }

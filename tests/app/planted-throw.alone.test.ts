@@ -102,7 +102,7 @@ test('a check that can no longer be marked leaves what was typed, and says so', 
 });
 
 test('a question whose check cannot be marked is told with the number of its task', async () => {
-	const task = 'RL1-014T-7R';
+	const task = 'RL1-00C8-8D';
 	const check = {
 		typed: { needed: '.3', length: '3/16' },
 		picked: {},

@@ -3,7 +3,7 @@ import { late } from '../../src/lib/ui/late.ts';
 import { unexpected } from '../../src/lib/app/unexpected.svelte.ts';
 
 const error = new Error('planted');
-const task = 'RL1-014T-7R';
+const task = 'RL1-00C8-8D';
 const page = new EventTarget();
 
 unexpected.listen(page as Window);

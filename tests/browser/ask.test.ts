@@ -13,7 +13,7 @@ const note = 'Why is the shank 1.5 D? I took 1 D.';
 
 /** Checks two wrong answers with a step opened between them, leaves a third unchecked, and asks. */
 async function ask(page: Page) {
-	await page.goto('/practice/?task=RL1-014T-7R');
+	await page.goto('/practice/?task=RL1-00C8-8D');
 	await openTask(page);
 	const needed = page.locator('[data-answer="needed"]');
 	const field = page.locator('[data-answer="length"]');
@@ -108,7 +108,7 @@ test('the link opened on another device shows exactly what was asked', async ({ 
 	await there.getByText('The full working').click();
 	expect(await working.isVisible()).toBe(true);
 	await there.getByRole('link', { name: 'Open this task' }).click();
-	expect((await openTask(there)).number).toBe('RL1-014T-7R');
+	expect((await openTask(there)).number).toBe('RL1-00C8-8D');
 });
 
 test('a question is shown in the units it was asked in, until they are switched', async ({
@@ -178,7 +178,7 @@ test('a link that is no question gets one sentence, and the page goes on', async
 	const page = await openPage();
 	await page.goto('/ask/');
 	await page.getByRole('heading', { name: 'Ask your instructor' }).waitFor();
-	const good = await writeQuestion(question('RL1-014T-7R'));
+	const good = await writeQuestion(question('RL1-00C8-8D'));
 	const wrongNumber = await writeQuestion(question('RL1-0004-1C'));
 	const hostile = [
 		['1.abc.xx', 'damaged or cut short'],
@@ -236,7 +236,7 @@ describe('the printed slip', () => {
 		await ask(page);
 		await link(page);
 		await page.emulateMedia({ media: 'print' });
-		for (const part of [note, 'Check 2', 'RL1-014T-7R', 'Grip: everything', 'Name']) {
+		for (const part of [note, 'Check 2', 'RL1-00C8-8D', 'Grip: everything', 'Name']) {
 			expect(await page.getByText(part).locator('visible=true').count(), part).toBeGreaterThan(0);
 		}
 		// Words of the trade can be pressed on a screen; on paper they are words like the rest.
@@ -284,7 +284,7 @@ test('no state of the page breaks a rule that a program can check', async ({ ope
 
 test('by keyboard alone a question is asked on a phone', async ({ openPage }) => {
 	const page = await openPage(looks[1]);
-	await page.goto('/practice/?task=RL1-014T-7R');
+	await page.goto('/practice/?task=RL1-00C8-8D');
 	await answerByKeyboard(page, wrongAnswers(await openTask(page)));
 	await page.locator('.stamp').waitFor();
 	await page.getByRole('button', { name: 'Ask my instructor' }).press('Enter');

@@ -63,8 +63,8 @@ async function today(page: Page): Promise<string> {
 test('a backup restored on another device goes on where the first was', async ({ openPage }) => {
 	const page = await openPage();
 	await add(page, 'Sam');
-	await answer(page, 'RL1-014T-7R', true);
-	await answer(page, 'RL2-02XE-7F', false);
+	await answer(page, 'RL1-00C8-8D', true);
+	await answer(page, 'RL2-00G0-8B', false);
 	await answer(page, 'BS1-00S1-54', false);
 	const here = await today(page);
 	const before = await dump(page);
@@ -111,7 +111,7 @@ test('a long log is added with its progress shown, is stopped, fails half way, a
 	openPage
 }) => {
 	const page = await openPage();
-	await answer(page, 'RL1-014T-7R', true);
+	await answer(page, 'RL1-00C8-8D', true);
 	const file = JSON.parse(await saved(page, 'Save a backup')) as {
 		learners: { events: { type: string; id: string; at: number }[] }[];
 	};
@@ -196,7 +196,7 @@ describe('a file that cannot be used', () => {
 	test('is refused with its sentence, and everything stays as it was', async ({ openPage }) => {
 		const page = await openPage();
 		await add(page, 'Sam');
-		await answer(page, 'RL1-014T-7R', false);
+		await answer(page, 'RL1-00C8-8D', false);
 		const text = await saved(page, 'Save a backup');
 		await page.getByText('The backup is in your downloads').waitFor();
 		const before = await dump(page);
@@ -227,7 +227,7 @@ test('after some days the first page reminds of a backup, until there is one', a
 }) => {
 	const page = await openPage({ time: '2026-03-09T10:00:00' });
 	await add(page, 'Sam');
-	await answer(page, 'RL1-014T-7R', false);
+	await answer(page, 'RL1-00C8-8D', false);
 	await firstPage(page);
 	expect(await page.getByText('only on this device').count()).toBe(0);
 
@@ -263,7 +263,7 @@ describe('whether the browser keeps what is stored', () => {
 	test('is asked with the first backup, and told in words', async ({ openPage }) => {
 		const page = await openPage({ own: true });
 		const times = await asked(page);
-		await answer(page, 'RL1-014T-7R', false);
+		await answer(page, 'RL1-00C8-8D', false);
 		await page.goto('/learners/');
 		await page.getByText('This browser may clear your work').waitFor();
 		expect(times()).toBe(0);

@@ -9,7 +9,7 @@ test('a chart is looked up over the task on a phone, and nothing is lost by it',
 }) => {
 	const viewport = { width: 360, height: 740 };
 	const page = await openPage({ viewport, colorScheme: 'dark' });
-	await page.goto('/practice/?task=RL1-014T-7R');
+	await page.goto('/practice/?task=RL1-00C8-8D');
 	const task = await openTask(page);
 	const field = page.locator('[data-answer]').first();
 	await field.fill('1/4');

@@ -71,7 +71,7 @@ test('a newcomer on a phone has answered with one number and three presses, and 
 	await expect.poll(async () => (await logged(page, 'attempt')).length).toBe(2);
 	const [first] = await logged(page, 'attempt');
 	expect(first).toMatchObject({
-		task: 'RL1-0043-74',
+		task: 'RL1-001B-8S',
 		typed: { needed: '.2525', length: '1/4 in' }
 	});
 

@@ -29,7 +29,7 @@ test('by https a device of the network has all that localhost has, offline too',
 		).toEqual([true, true, true]);
 		await page.evaluate(async () => navigator.serviceWorker.ready);
 		server.close();
-		await page.goto('/practice/?task=RL1-014T-7R');
+		await page.goto('/practice/?task=RL1-00C8-8D');
 		await page.locator('[data-answer]').first().waitFor();
 	} finally {
 		await browser.close();

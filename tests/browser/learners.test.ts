@@ -52,16 +52,16 @@ test('every learner has a run of their own', async ({ openPage }) => {
 	const page = await openPage();
 	await page.goto('/learners/');
 	await add(page, 'Sam');
-	await missTask(page, 'RL1-014T-7R');
+	await missTask(page, 'RL1-00C8-8D');
 	await page.goto('/learners/');
 	await add(page, 'Kit');
 	await page.goto('/practice/');
-	expect((await openTask(page)).number).not.toBe('RL1-014T-7R');
+	expect((await openTask(page)).number).not.toBe('RL1-00C8-8D');
 	await page.getByRole('link', { name: 'Kit' }).click();
 	await page.getByRole('button', { name: 'Work as Sam' }).click();
 	await page.getByText('Sam is at work now.').waitFor();
 	await page.getByRole('navigation').getByRole('link', { name: 'Practice' }).click();
-	expect((await openTask(page)).number).toBe('RL1-014T-7R');
+	expect((await openTask(page)).number).toBe('RL1-00C8-8D');
 	await page.locator('.stamp', { hasText: 'REWORK' }).waitFor();
 });
 
@@ -103,7 +103,7 @@ describe('removing a learner', () => {
 		const own = (stores.learners ?? []).find((row) => JSON.stringify(row).includes('Quetzal'));
 		const { id } = own as { id: string };
 
-		await missTask(page, 'RL1-014T-7R');
+		await missTask(page, 'RL1-00C8-8D');
 		await page.goto('/');
 		await page.getByRole('button', { name: 'Start today’s tasks' }).click();
 		await openTask(page);
@@ -128,7 +128,7 @@ describe('removing a learner', () => {
 
 	test('of the last one leaves a device as it was when it was new', async ({ openPage }) => {
 		const page = await openPage();
-		await missTask(page, 'RL1-014T-7R');
+		await missTask(page, 'RL1-00C8-8D');
 		await page.goto('/learners/');
 		await remove(page);
 		await page.getByRole('button', { name: 'Remove without a backup' }).click();
@@ -161,7 +161,7 @@ describe('removing a learner', () => {
 		const page = await openPage();
 		await page.goto('/learners/');
 		await add(page, 'Sam');
-		await missTask(page, 'RL1-014T-7R');
+		await missTask(page, 'RL1-00C8-8D');
 		await page.goto('/learners/');
 		const before = await dump(page);
 		await remove(page);

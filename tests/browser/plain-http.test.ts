@@ -64,7 +64,7 @@ test('a rehearsal is started and handed in', async ({ openPage }) => {
 
 test('a question is asked, and its link is there to be copied by hand', async ({ openPage }) => {
 	const page = await openPlain(openPage);
-	await page.goto('/practice/?task=RL1-014T-7R');
+	await page.goto('/practice/?task=RL1-00C8-8D');
 	await openTask(page);
 	await page.getByRole('button', { name: 'Ask my instructor' }).click();
 	await page.getByLabel('What do you want to ask?').fill('Why?');

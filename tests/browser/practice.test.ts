@@ -121,10 +121,10 @@ test.for([
 		await field.press('Enter');
 		await page.getByText('One character of that task number is off').waitFor();
 		expect(await field.inputValue()).toBe('rl1 0004 1c');
-		await field.fill('rl1 o14t 7r');
+		await field.fill('rl1 oOc8 8d');
 		await field.press('Enter');
-		await page.waitForURL('**/practice/?task=RL1-014T-7R');
-		expect((await openTask(page)).number).toBe('RL1-014T-7R');
+		await page.waitForURL('**/practice/?task=RL1-00C8-8D');
+		expect((await openTask(page)).number).toBe('RL1-00C8-8D');
 	}
 );
 
@@ -157,7 +157,7 @@ test('a step can be shown before answering, and the answer is then helped', asyn
 	openPage
 }) => {
 	const page = await openPage();
-	await page.goto('/practice/?task=RL1-014T-7R');
+	await page.goto('/practice/?task=RL1-00C8-8D');
 	const task = await openTask(page);
 	await page.getByRole('button', { name: 'Step by step' }).click();
 	await page.getByRole('button', { name: 'Show this step' }).click();
@@ -182,7 +182,7 @@ test('a task is talked through: each step has its verdict before the next is ask
 	openPage
 }) => {
 	const page = await openPage();
-	await page.goto('/practice/?task=RL1-014T-7R');
+	await page.goto('/practice/?task=RL1-00C8-8D');
 	const { right } = await openTask(page);
 	await page.getByRole('button', { name: 'Step by step' }).click();
 	for (const key of ['grip', 'shank', 'needed', 'length']) {
@@ -207,7 +207,7 @@ test('a verdict is that of an earlier entry as soon as the entry is changed', as
 	openPage
 }) => {
 	const page = await openPage();
-	await page.goto('/practice/?task=RL1-014T-7R');
+	await page.goto('/practice/?task=RL1-00C8-8D');
 	await openTask(page);
 	const field = page.locator('[data-answer="length"]');
 	await page.locator('[data-answer="needed"]').fill('.19');
@@ -222,7 +222,7 @@ test('over a phone’s keyboard stand drawing, field, verdict and the keys that 
 	openPage
 }) => {
 	const page = await openPage({ viewport: { width: 360, height: 380 }, hasTouch: true });
-	await page.goto('/practice/?task=RL3-03Q9-79');
+	await page.goto('/practice/?task=RL3-002E-89');
 	const task = await openTask(page);
 	await page.locator('[data-answer="grip"]').focus();
 	await page.getByRole('button', { name: '.', exact: true }).click();
@@ -245,7 +245,7 @@ test('over a phone’s keyboard stand drawing, field, verdict and the keys that 
 	}
 });
 
-test.for(['RL1-014T-7R', 'RL3-03Q9-79', 'BW1-03MP-4V'])(
+test.for(['RL1-00C8-8D', 'RL3-002E-89', 'BW1-03MP-4V'])(
 	'on a phone the verdict and what comes next are both in view: %s',
 	async (number, { openPage }) => {
 		const page = await openPage({ viewport: { width: 360, height: 740 }, hasTouch: true });
@@ -262,7 +262,7 @@ test.for(['RL1-014T-7R', 'RL3-03Q9-79', 'BW1-03MP-4V'])(
 
 test('scratch arithmetic stays with its task', async ({ openPage }) => {
 	const page = await openPage();
-	await page.goto('/practice/?task=RL1-014T-7R');
+	await page.goto('/practice/?task=RL1-00C8-8D');
 	await openTask(page);
 	await page.getByLabel('Scratch').fill('1.5 * 5/32');
 	await page.keyboard.press('Enter');
@@ -273,7 +273,7 @@ test('scratch arithmetic stays with its task', async ({ openPage }) => {
 
 test('a number with two readings is asked about, and costs nothing', async ({ openPage }) => {
 	const page = await openPage();
-	await page.goto('/practice/?task=RL1-014T-7R');
+	await page.goto('/practice/?task=RL1-00C8-8D');
 	await openTask(page);
 	const field = page.locator('[data-answer="length"]');
 	await page.locator('[data-answer="needed"]').fill('.3');

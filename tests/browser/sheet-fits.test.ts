@@ -8,7 +8,7 @@ test('three slips to choose among leave the metal’s answer in view', async ({ 
 	for (const { id, visitor } of looks) {
 		if (id === 'phone') continue;
 		const page = await openPage(visitor);
-		for (const number of ['BR1-000X-5T', 'PN2-0007-4R']) {
+		for (const number of ['BR1-0009-65', 'PN2-0002-59']) {
 			const { after } = await measured(page, await taskFromNumber(number));
 			expect(after, `${number}, ${id}`).toEqual([]);
 			expect(await page.locator('.offers button').count(), number).toBe(3);
@@ -25,7 +25,7 @@ test('a task that cannot be opened is told in the frame of a sheet', async ({ op
 
 test('colours of one’s own keep the line between words and drawing', async ({ openPage }) => {
 	const page = await openPage();
-	await page.goto('/practice/?task=BR1-000X-5T');
+	await page.goto('/practice/?task=BR1-0009-65');
 	await page.emulateMedia({ forcedColors: 'active' });
 	const wide = await page
 		.locator('.face.full')
@@ -37,7 +37,7 @@ test('four wrong answers leave the metal in view: two are told, the others named
 	openPage
 }) => {
 	const page = await openPage({ viewport: { width: 1280, height: 800 } });
-	await page.goto('/practice/?task=SC3-0007-34');
+	await page.goto('/practice/?task=SC3-0007-42');
 	const fields = page.locator('[data-answer]');
 	await fields.first().waitFor();
 	for (const field of await fields.all()) await field.fill('0.777');
@@ -60,7 +60,7 @@ test('on a phone a verdict on two answers stands in whole lines under its stamp'
 	openPage
 }) => {
 	const page = await openPage(phone);
-	await page.goto('/practice/?task=RL1-3G8J-7X');
+	await page.goto('/practice/?task=RL1-001C-8N');
 	const fields = page.locator('[data-answer]');
 	await fields.first().waitFor();
 	for (const field of await fields.all()) await field.fill('97.7');

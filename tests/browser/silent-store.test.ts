@@ -29,7 +29,7 @@ test('a store that never answers is told, and practice goes on without it', asyn
 }) => {
 	const page = await openPage({ own: true });
 	await silence(page);
-	await page.goto('/practice/?task=RL1-014T-7R');
+	await page.goto('/practice/?task=RL1-00C8-8D');
 	const task = await openTask(page);
 	await answerByKeyboard(page, wrongAnswers(task));
 	await page.locator('.stamp', { hasText: 'REWORK' }).waitFor();

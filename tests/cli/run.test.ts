@@ -24,6 +24,32 @@ describe('solve', () => {
 		});
 	});
 
+	test('shows formulas in the words of the printed key', async () => {
+		const lines = async (...args: string[]) =>
+			(await run(['solve', ...args])).out.split('\n').map((line) => line.replace(/  +/g, '  '));
+		const bend = ['R=.16', 'T=.04', 'angle=90'];
+		expect(await lines('sight-line', 'leg=1', ...bend)).toEqual(
+			expect.arrayContaining([
+				'K for the bend angle  K = tan N/2  = 1',
+				'Setback  SB = K × (R + T)  = 0.200 in'
+			])
+		);
+		const head = await lines('shop-head-check', 'D=1/8', 'width=.19', 'height=.06');
+		expect(head.at(-1)).toContain(
+			'judgement = replace if width > most width or height < least height; drive more if width < least width or height > most height; accept otherwise'
+		);
+		const number = await lines(
+			'rivet-number',
+			'head=universal',
+			'alloy=2117',
+			'D=1/8',
+			'length=1/4'
+		);
+		expect(number.at(-1)).toContain(
+			'number = MS20 head number letters diameter dash - length dash  = MS20470AD4-4'
+		);
+	});
+
 	// Public keys of every method, with a value worked by hand or printed in a source.
 	test.each([
 		['rivet-diameter thickest=0.032', 'diameter', inches(0.125)],
@@ -108,10 +134,10 @@ describe('bad input: one line on standard error, exit code 2', () => {
 		['task', 'Give one task number'],
 		['task RL1-0004-1C', 'One character of that task number is off'],
 		['task hello', 'That is not a task number'],
-		['mark RL1-014T-7R', 'this task asks needed'],
-		['mark RL1-014T-7R width=3', 'This task has no step width'],
-		['mark RL1-014T-7R length=5', 'Do you mean'],
-		['mark RL1-014T-7R length=abc', 'length:'],
+		['mark RL1-00C8-8D', 'this task asks needed'],
+		['mark RL1-00C8-8D width=3', 'This task has no step width'],
+		['mark RL1-00C8-8D length=5', 'Do you mean'],
+		['mark RL1-00C8-8D length=abc', 'length:'],
 		['families --loud', 'families takes no --loud']
 	])('%s', async (line, says) => {
 		const { code, out, err } = await run(line.split(' '));
@@ -145,7 +171,7 @@ describe('bad input: one line on standard error, exit code 2', () => {
 				'mark',
 				'task',
 				'setback',
-				'RL1-014T-7R',
+				'RL1-00C8-8D',
 				'--json',
 				'R=1',
 				'length=3/8'
@@ -197,20 +223,28 @@ describe('the other commands', () => {
 		for (const { method } of families) expect(known).toContain(method);
 	});
 
+	test('prints the part of a chart that the task has as its figure', async () => {
+		const { out } = await run(['task', 'RB2-0004-5X']);
+		expect(out).toContain('Thickness  3/32  1/8   5/32  3/16  1/4\n');
+		expect(out).toContain('  0.081      –     12.5  8.1   5.7   3.1\n');
+		expect(out).toContain('  0.080 in stands in the row 0.081.\n');
+		expect((await run(['task', 'RL1-00C8-8D'])).out).not.toContain('Thickness');
+	});
+
 	test('a task is told without its answer, and with it on request', async () => {
-		expect(await json('task', 'RL1-014T-7R')).not.toHaveProperty('steps');
-		expect(await json('task', 'RL1-014T-7R', '--answers')).toHaveProperty('steps');
+		expect(await json('task', 'RL1-00C8-8D')).not.toHaveProperty('steps');
+		expect(await json('task', 'RL1-00C8-8D', '--answers')).toHaveProperty('steps');
 	});
 
 	test('mark says accept or rework, with exit code 0 for both', async () => {
-		const task = (await json('task', 'RL1-014T-7R', '--answers')) as {
+		const task = (await json('task', 'RL1-00C8-8D', '--answers')) as {
 			steps: { key: string; text: string }[];
 		};
 		const right = ['needed', 'length'].map(
 			(asked) => `${asked}=${task.steps.find(({ key }) => key === asked)?.text.split(' (')[0]}`
 		);
-		expect(await json('mark', 'RL1-014T-7R', ...right)).toMatchObject({ accepted: true });
-		const wrong = await json('mark', 'RL1-014T-7R', 'length=4 in');
+		expect(await json('mark', 'RL1-00C8-8D', ...right)).toMatchObject({ accepted: true });
+		const wrong = await json('mark', 'RL1-00C8-8D', 'length=4 in');
 		expect(wrong).toMatchObject({
 			accepted: false,
 			answers: [{ key: 'length', verdict: 'rework' }]

@@ -3,6 +3,8 @@ import type { Values } from '../../lib/engine/solver/compiled.ts';
 import { kindAt } from '../../lib/engine/solver/kind-at.ts';
 import type { Method } from '../../lib/engine/solver/method.ts';
 import { textAt } from '../../lib/engine/solver/show.ts';
+import { symbolOf, symbolsIn } from '../../lib/engine/solver/show-step.ts';
+import { formulaText } from './formula-text.ts';
 
 export interface StepAnswer {
 	readonly key: string;
@@ -23,11 +25,11 @@ export function stepAnswers(method: Method, values: Values): StepAnswer[] {
 	});
 }
 
-/** The steps for people: label, formula, result. */
+/** The steps for people: label, formula in words, result. */
 export function stepRows(method: Method, answers: readonly StepAnswer[]): string[][] {
 	return answers.map(({ key, label, text }) => [
 		`${label}`,
-		`${key} = ${method.steps[key]?.formula ?? ''}`,
+		`${symbolOf(method, key)} = ${formulaText(symbolsIn(method, key))}`,
 		`= ${text}`
 	]);
 }

@@ -6,6 +6,8 @@ import { cautions, trainingAid } from '../../lib/engine/trade/cautions.ts';
 import type { Options } from '../options.ts';
 import type { Answer } from '../run.ts';
 import { UsageError } from '../usage-error.ts';
+import { textAt } from '../../lib/engine/solver/show.ts';
+import { chartLines } from './chart-lines.ts';
 import { columns } from './columns.ts';
 import { plainGivens, stepAnswers, stepRows } from './steps.ts';
 
@@ -54,6 +56,7 @@ export function told(
 		drawn.question,
 		drawn.story,
 		columns(rows.map(([label, value]) => [`  ${label}`, value])),
+		...chartLines(family.figure(drawn.given, (key, value) => textAt(method, key, value))),
 		...(drawn.basis === undefined ? [] : [drawn.basis]),
 		`Asked: ${asked.map(({ key, label, oneOf }) => `${label} (${key}${oneOf ? `: ${oneOf.join(', ')}` : ''})`).join('; ')}`,
 		...(steps.length > 0 ? [columns(stepRows(method, steps))] : []),

@@ -14,7 +14,7 @@ import type { LengthUnit } from '../../../src/lib/engine/quantity/value.ts';
 import { type Asked, stoppedAt } from '../../../src/lib/ui/ask/asked.ts';
 import { TaskWork } from '../../../src/lib/ui/sheet/task-work.svelte.ts';
 
-const rivetLength = 'RL1-014T-7R';
+const rivetLength = 'RL1-00C8-8D';
 
 async function workOn(number: string, units: () => LengthUnit = () => 'in'): Promise<TaskWork> {
 	return new TaskWork(await taskFromNumber(number), units);

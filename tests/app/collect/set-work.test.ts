@@ -85,7 +85,7 @@ describe('the worker', () => {
 	});
 
 	test('hands a refusal on as one sentence', async () => {
-		const gone = { ...set, tasks: [{ number: 'RL2-02XE-7F', marks: [1] }] };
+		const gone = { ...set, tasks: [{ number: 'RL2-00G0-8B', marks: [1] }] };
 		await expect(runJob('qti', [{ set: gone, drawn: [] }], still)).rejects.toThrow(SetError);
 		expect(await writeSet(set)).toMatch(/^2\.z\./);
 	});

@@ -335,7 +335,7 @@ describe('an answer', () => {
 		expect(recorded[1]?.skills.map(({ result }) => result)).toEqual(
 			recorded[0]?.skills.filter(({ result }) => result === 'wrong').map(() => 'helped')
 		);
-		await practice.openNumber('RL1-014T-7R');
+		await practice.openNumber('RL1-00C8-8D');
 		practice.work?.openStep();
 		await answerRight(practice);
 		expect(practice.task?.standing).toBe('helped');
@@ -374,7 +374,7 @@ describe('an answer', () => {
 
 	test('step by step shows each step once', async () => {
 		const practice = await freeRun();
-		await practice.openNumber('RL1-014T-7R');
+		await practice.openNumber('RL1-00C8-8D');
 		if (practice.work) practice.work.byStep = true;
 		const task = taskOf(practice);
 		const all = rightAnswers({ ...task, drawn: { ...task.drawn, asked: ['grip', 'shank'] } });
@@ -461,7 +461,7 @@ describe('a miss', () => {
 
 	test('does not come back step by step, where it was put right on the way', async () => {
 		const practice = await freeRun();
-		await practice.openNumber('RL1-014T-7R');
+		await practice.openNumber('RL1-00C8-8D');
 		const length = practice.run?.tasks.length ?? 0;
 		if (practice.work) practice.work.byStep = true;
 		await answer(practice, { grip: '97.7' });
@@ -515,9 +515,9 @@ describe('a miss', () => {
 describe('a task number', () => {
 	test('opens its task next in the run', async () => {
 		const practice = await freeRun();
-		expect(await practice.openNumber('rl1 014t 7r')).toBe(true);
+		expect(await practice.openNumber('rl1 00c8 8d')).toBe(true);
 		expect(practice.run?.at).toBe(1);
-		expect(practice.number).toBe('RL1-014T-7R');
+		expect(practice.number).toBe('RL1-00C8-8D');
 	});
 
 	test('that is wrong says why and changes nothing', async () => {
@@ -531,7 +531,7 @@ describe('a task number', () => {
 
 	test('with no run begun starts one of its topic', async () => {
 		const practice = new Practice();
-		await practice.openNumber('RL1-014T-7R');
+		await practice.openNumber('RL1-00C8-8D');
 		expect(practice.run).toMatchObject({ topic: 'rivets', level: 1, at: 0 });
 		await practice.next();
 		expect(readTaskNumber(practice.number ?? '').level).toBe(1);

@@ -15,12 +15,12 @@ const learner = new SimulatedLearner(planner, settings, belowFrom(1));
 
 /** An attempt at a task of the rivet length in a run, one sheet left out of the grip. */
 function slipped(runId: string) {
-	const attempt = attemptOn(learner.draw('RL1-014T-7R'), false, day);
+	const attempt = attemptOn(learner.draw('RL1-00C8-8D'), false, day);
 	return { ...attempt, runId, skills: [{ skill, result: 'wrong' as const, slip: 'oneLayer' }] };
 }
 
 const skill = 'piece/grip';
-const task: RunTask = { number: 'RL1-014T-7R', standing: 'wrong', charged: [skill] };
+const task: RunTask = { number: 'RL1-00C8-8D', standing: 'wrong', charged: [skill] };
 const run: Run = { id: 'second', topic: 'mixed', level: 1, at: 0, day, budget: 0, tasks: [task] };
 
 function endAfter(...runIds: string[]) {

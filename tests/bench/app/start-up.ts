@@ -11,7 +11,7 @@ export async function startUp(site: Site, script: string): Promise<void> {
 	const [empty, full] = [await site.newDevice(), await site.newDevice()];
 	const first = await fillDevice(full, script, attempts);
 	const starts = [
-		{ what: 'first task answerable', path: '/practice/?task=RL1-014T-7R', until: answerable },
+		{ what: 'first task answerable', path: '/practice/?task=RL1-00C8-8D', until: answerable },
 		// Without a history the first page asks a newcomer its question.
 		{ what: 'first page shown', path: '/', until: `${planShown}, ${welcome}` }
 	];

@@ -7,7 +7,7 @@ const rounds = 9;
 
 const paths = [
 	'/',
-	'/practice/?task=RL1-014T-7R',
+	'/practice/?task=RL1-00C8-8D',
 	'/plan/',
 	'/lessons/',
 	'/sets/',

@@ -6,7 +6,7 @@ import { slowProcessor } from '../../browser/slow-device.ts';
 const rounds = 9;
 
 const starts = [
-	{ what: 'task answerable', path: '/practice/?task=RL1-014T-7R', until: answerable, most: 500 },
+	{ what: 'task answerable', path: '/practice/?task=RL1-00C8-8D', until: answerable, most: 500 },
 	{ what: 'first page', path: '/', until: welcome, most: 600 }
 ];
 

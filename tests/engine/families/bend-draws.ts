@@ -2,7 +2,7 @@ import { expect } from 'vitest';
 import type { Family } from '../../../src/lib/engine/families/family.ts';
 import { effectOf } from '../../../src/lib/engine/tasks/effect.ts';
 import { drawTask, type Task } from '../../../src/lib/engine/tasks/task.ts';
-import { levels } from '../../../src/lib/engine/families/level.ts';
+import { type Level, levels } from '../../../src/lib/engine/families/level.ts';
 import { boundsOf } from '../../../src/lib/engine/figures/to-svg.ts';
 import type { Drawing } from '../../../src/lib/engine/figures/drawing.ts';
 import type { LengthUnit, Value } from '../../../src/lib/engine/quantity/value.ts';
@@ -28,6 +28,22 @@ export function expectStocked({ number, drawn }: Task): void {
 	expect(Number(R) * 32, number).toBeGreaterThanOrEqual(
 		Math.round(minimumRadius.run(alloy, Number(T)) * 32)
 	);
+}
+
+export function partOf(tasks: readonly Task[], is: (task: Task) => boolean): number {
+	return tasks.filter(is).length / tasks.length;
+}
+
+/** These bends and no others are drawn at a level, none seldom and none in every third task or more. */
+export function expectEveryBend(tasks: readonly Task[], level: Level, angles: number[]): void {
+	const own = tasks.filter(({ id }) => id.level === level);
+	const drawn = new Set(own.map(({ drawn: { given } }) => Number(given.angle)));
+	expect([...drawn].sort((a, b) => a - b)).toEqual(angles);
+	for (const angle of angles) {
+		const part = partOf(own, ({ drawn: { given } }) => given.angle === angle);
+		expect(part, `${level}: ${angle}°`).toBeGreaterThan(0.03);
+		expect(part, `${level}: ${angle}°`).toBeLessThan(0.36);
+	}
 }
 
 /** Figure and effects are finite, fit their sheet, and say something; the right value has one. */

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { levels } from '../../../src/lib/engine/families/level.ts';
-import { bendTasks, expectDrawn, expectStocked } from './bend-draws.ts';
+import { bendTasks, expectDrawn, expectEveryBend, expectStocked, partOf } from './bend-draws.ts';
 import { familyOf } from './family-of.ts';
 import { givenAt, slipsNamed } from './many-tasks.ts';
 
@@ -38,8 +38,26 @@ test('nearly every task tells the allowance taken for the setback', () => {
 	expect(told.length / tasks.length).toBeGreaterThan(0.8);
 });
 
-test('where the bend is not square, K taken times R alone is never right', () => {
-	for (const task of tasks.filter(({ id }) => id.level > 1)) {
-		expect(task.slips.has('brackets'), task.number).toBe(true);
+test('K taken times R alone is never right where the setback is asked for, and often told where not', () => {
+	const [second, third] = ([2, 3] as const).map((level) =>
+		tasks.filter(({ id }) => id.level === level)
+	);
+	expect(partOf(third ?? [], ({ slips }) => slips.has('brackets'))).toBe(1);
+	expect(partOf(second ?? [], ({ slips }) => slips.has('brackets'))).toBeGreaterThan(0.35);
+	expect(partOf(second ?? [], ({ slips }) => slips.has('noT'))).toBeGreaterThan(0.6);
+});
+
+test('every bend is drawn, and thin sheet is', () => {
+	expectEveryBend(tasks, 2, [30, 45, 60, 75, 80]);
+	expectEveryBend(tasks, 3, [30, 45, 60, 75, 80, 100, 105, 120, 135]);
+	const second = tasks.filter(({ id }) => id.level === 2);
+	expect(partOf(second, ({ drawn }) => Number(drawn.given.T) <= 0.05)).toBeGreaterThan(0.5);
+});
+
+test('past square no leg is told to reach over a row of holes, and ribs and clips are thin', () => {
+	for (const { number, drawn } of tasks) {
+		const { angle, T } = drawn.given;
+		if (/reach over/.test(drawn.story)) expect(angle, number).toBeLessThanOrEqual(90);
+		if (/rib|clip/.test(drawn.story)) expect(T, number).toBeLessThanOrEqual(0.05);
 	}
 });

@@ -48,3 +48,19 @@ test('too sharp a radius cracks, the right one does not', () => {
 		expect(bentTo(least * 2)?.says).toMatch(/will not crack/);
 	}
 });
+
+test('a sheet that shares a row is told which, and the bar is told what the decimals stand for', () => {
+	const shared = new Set<string>();
+	for (const { number, family, drawn, ...task } of tasks) {
+		const T = Number(drawn.given.T);
+		const { shapes } = family.figure(drawn.given, sayIn({ number, family, drawn, ...task }, 'in'));
+		const lines = shapes.flatMap((shape) =>
+			shape.kind === 'text' && shape.text.includes('stands in') ? [shape.text] : []
+		);
+		const [printed] = leastRadii.rows.keys[leastRadii.rows.placeOf(T)] ?? [];
+		expect(lines.length, number).toBe(printed === T ? 0 : 1);
+		for (const line of lines) shared.add(line);
+		expect(drawn.basis?.includes('stand for 32nds'), number).toBe(drawn.asked.includes('bar'));
+	}
+	expect(shared).toContain('0.072 in stands in the row 0.071.');
+});

@@ -25,6 +25,25 @@ describe.each(levels)('level %i', (level) => {
 		expect(places.size).toBe(level === 1 ? 2 : 3);
 	});
 
+	test('no part is more than twice as thick as another, and a shim is the thinnest', () => {
+		for (const { number, drawn } of tasks) {
+			const layers = (drawn.given.layers as readonly number[]).map((T, i) => ({
+				name: String(drawn.labels?.layers?.[i]),
+				T
+			}));
+			const shims = layers.filter(({ name }) => name === 'Shim').map(({ T }) => T);
+			const parts = layers.filter(({ name }) => name !== 'Shim').map(({ T }) => T);
+			expect(Math.max(...parts), number).toBeLessThanOrEqual(2 * Math.min(...parts));
+			expect(Math.max(0, ...shims), number).toBeLessThanOrEqual(Math.min(...parts));
+		}
+	});
+
+	test('whoever is asked for a thickness is asked how thick', () => {
+		for (const { drawn } of tasks) {
+			expect(drawn.question.startsWith('How thick')).toBe(drawn.asked.includes('thickest'));
+		}
+	});
+
 	test('figures and effects can be drawn', () => {
 		expect(drawingFaults(tasks)).toEqual([]);
 		expect(tasks.every((task) => outcomeOf(task, 'diameter', task.right.diameter ?? 0))).toBe(true);

@@ -35,6 +35,17 @@ describe.each(levels)('level %i', (level) => {
 	});
 });
 
+test('two angles are of sheet that is bent to an angle', () => {
+	const angles = levels
+		.flatMap((level) => manyTasks(rivetDiameterTasks, level))
+		.filter(({ drawn }) => drawn.story.includes('Two angles'));
+	expect(angles.length).toBeGreaterThan(5);
+	for (const { number, drawn } of angles) {
+		const sheet = drawn.told?.find(([label]) => label === 'Sheet')?.[1];
+		expect(sheet, number).not.toMatch(/7075|2014/);
+	}
+});
+
 test('a sheet whose rivet comes out under 3/32 in is drawn', () => {
 	const thin = manyTasks(rivetDiameterTasks, 2).filter(
 		({ right }) => Number(right.threeT) < 3 / 32

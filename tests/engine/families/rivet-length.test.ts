@@ -12,15 +12,18 @@ const rivetLengthTasks = await familyOf('rivet-length');
 describe.each(levels)('level %i', (level) => {
 	const tasks = manyTasks(rivetLengthTasks, level);
 
-	test('sheets and rivets are stocked, and the rivet is three times the thickest or a hair less', () => {
+	test('sheets and rivets are stocked, and the rivet is the size by 3T or the one within 2.5T', () => {
 		for (const { drawn } of tasks) {
 			const layers = drawn.given.layers as readonly number[];
 			const D = Number(drawn.given.D);
 			expect(layers).toHaveLength(level === 1 ? 2 : 3);
 			for (const layer of layers) expect(sheetThicknesses).toContain(layer);
 			expect(rivetDashes).toContain(D * 32);
+			const thickest = Math.max(...layers);
+			expect(D).toBeGreaterThanOrEqual(2.5 * thickest - 1e-9);
 			// 3/16 in for 0.063 in: 7/32 in is not stocked.
-			expect(D).toBeGreaterThanOrEqual(3 * Math.max(...layers) - 0.002);
+			const smaller = rivetDashes.filter((dash) => dash / 32 < D);
+			expect(Math.max(0, ...smaller) / 32).toBeLessThan(3 * thickest);
 		}
 	});
 

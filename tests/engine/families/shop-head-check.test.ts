@@ -43,6 +43,12 @@ describe.each(levels)('level %i', (level) => {
 		}
 	});
 
+	test('whose head is to be driven more was just driven, and the story says so', () => {
+		const more = tasks.filter(({ right }) => right.judgement === 'drive more');
+		expect(more.filter(({ drawn }) => !/\bjust\b/.test(drawn.story))).toEqual([]);
+		expect(tasks.some(({ drawn }) => !/\bjust\b/.test(drawn.story))).toBe(true);
+	});
+
 	test('a head to be driven more can still come out within the limits', () => {
 		for (const { right } of tasks.filter((task) => task.right.judgement === 'drive more')) {
 			const [D, width, height] = [Number(right.D), Number(right.width), Number(right.height)];

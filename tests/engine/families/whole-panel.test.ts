@@ -50,9 +50,11 @@ test('rows keep their distances from every edge, and the flange has room for the
 	for (const task of rowTasks()) {
 		const [D, pitch] = [rightAt(task, 'diameter'), rightAt(task, 'pitch')];
 		const [told] = (task.drawn.told ?? []).filter(([label]) => label.startsWith('Flange'));
-		const half = Number.parseFloat(told?.[1] ?? '') / 2;
+		const [top = NaN, bottom = 1] = (/^[\d/]+(?= in,)/.exec(told?.[1] ?? '')?.[0] ?? '').split('/');
+		const half = Number(top) / Number(bottom) / 2;
 		// The row on the centre line of its flange, and its end holes, keep 2D and 1/16 in.
 		expect(half).toBeGreaterThanOrEqual(2 * D + 1 / 16);
+		expect(half, task.number).toBeLessThanOrEqual(4 * D);
 		expect(rightAt(task, 'preferred')).toBeLessThanOrEqual(4 * D);
 		expect(pitch).toBeGreaterThanOrEqual(3 * D);
 		expect(givenAt(task, 'greatestPitch')).toBeLessThanOrEqual(10 * D);

@@ -5,6 +5,7 @@ import { count, length } from '../../../src/lib/engine/quantity/kinds.ts';
 import { given } from '../../../src/lib/engine/solver/given.ts';
 import { inverseOf } from '../../../src/lib/engine/solver/inverse.ts';
 import { showStep } from '../../../src/lib/engine/solver/show-step.ts';
+import type { Values } from '../../../src/lib/engine/solver/compiled.ts';
 import { method, slip, step } from '../../../src/lib/engine/solver/write.ts';
 import { finerThanRule, thousandths } from '../../../src/lib/engine/trade/tolerances.ts';
 import { compiledHere } from './compile-here.ts';
@@ -39,17 +40,85 @@ describe('a given asked for from a step', () => {
 		expect(leg.slips.noT?.says).toBe(sightLine.slips.noT?.says);
 		const { leg: written } = sightLine.inverses;
 		if (!written || 'by' in written) throw new Error('no root');
-		const one = { ...written, slips: { added: 'Taken off.' } };
+		const one = { ...written, slips: { added: slip('tangentLine - setback', 'Taken off.') } };
 		const other = inverseOf({ ...sightLine, inverses: { leg: one } }, 'leg');
 		const made = Object.values(other.slips).filter(({ step }) => step === 'leg');
 		expect(made.map(({ says }) => says)).toEqual(['Taken off.']);
 	});
 
-	test('is shown as the step that it leads to', () => {
-		const text = showStep(leg, 'leg', evaluate(leg, bend))
-			.numbers.join()
-			.replace(/<[^>]*>/g, '');
-		expect(text).toBe('1−0.200=0.800');
+	test('is shown as it is worked this way round, and so are its slips', () => {
+		const right = evaluate(leg, bend);
+		const line = (values: Values, slip?: string) => {
+			const { symbols, numbers, results } = showStep(leg, 'leg', values, 'in', slip);
+			return [symbols, ...numbers, ...results].map((one) =>
+				one.replace(/<[^>]*>/g, '').replace(/\s/g, ' ')
+			);
+		};
+		expect(line(right)).toEqual(['tangent line+SB', '0.800+0.200', '1 in']);
+		expect(line(withSlip(leg, right, 'added'), 'added').slice(0, 2)).toEqual([
+			'tangent line−SB',
+			'0.800−0.200'
+		]);
+	});
+
+	test('is turned round before what it tells has come', () => {
+		const untold = Object.entries(sightLine.slips).map(([id, { step, from, rare }]) => [
+			id,
+			{
+				...{ id, step, from, rare },
+				get formula(): string {
+					throw new Error('read too early');
+				},
+				get says(): string {
+					throw new Error('read too early');
+				}
+			}
+		]);
+		const early = inverseOf({ ...sightLine, slips: Object.fromEntries(untold) }, 'leg');
+		expect(Object.keys(early.slips)).toEqual(Object.keys(leg.slips));
+	});
+
+	test('what is shown comes to what is found', () => {
+		const { leg: written } = sightLine.inverses;
+		if (!written || 'by' in written) throw new Error('no root');
+		const slips = Object.entries(written.slips).map(([id, one]) => [
+			id,
+			slip(one.formula, one.says)
+		]);
+		const shown = compiledHere(
+			method({
+				id: 'leg-as-shown',
+				title: 'Leg as shown',
+				given: { ...leg.given, setback: given(length, 'Setback') },
+				steps: { leg: step(written.formula, 'Leg', { slips: Object.fromEntries(slips) }) }
+			})
+		);
+		const known = { R: 5 / 32, T: 0.063, angle: 60, tangentLine: 1.37 };
+		const right = evaluate(leg, known);
+		const { setback } = right;
+		const asShown = evaluate(shown, { ...known, setback: Number(setback) } as never);
+		expect(asShown.leg).toBeCloseTo(Number(right.leg), 9);
+		expect(Object.keys(written.slips)).toHaveLength(4);
+		for (const id of Object.keys(written.slips)) {
+			expect(withSlip(shown, asShown, id).leg, id).toBeCloseTo(
+				Number(withSlip(leg, right, id).leg),
+				9
+			);
+		}
+	});
+
+	test('a formula on what hangs on the wanted given fails the build', () => {
+		const { leg: written } = sightLine.inverses;
+		if (!written || 'by' in written) throw new Error('no root');
+		const wrong = (formula: string) => () =>
+			compiledHere({
+				...sightLine,
+				id: 'wrong-way-round',
+				inverses: { leg: { ...written, formula } }
+			});
+		expect(wrong('leg')).toThrow('wrong-way-round, inverse leg');
+		expect(wrong('sightLine - R + setback')).toThrow('wrong-way-round, inverse leg');
+		expect(wrong('tangentLine * setback')).toThrow('another kind of value than leg');
 	});
 
 	test('is one method, asked for as often as one likes', () => {
@@ -102,6 +171,7 @@ test('a root between bounds, where no closed form is written', () => {
 				side: {
 					from: 'volume',
 					between: [0, 100],
+					formula: '(1 in) * (volume / (1 in))^(1 / 3)',
 					label: 'Side',
 					rule: null,
 					tolerance: finerThanRule,

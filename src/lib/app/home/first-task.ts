@@ -11,7 +11,7 @@ import { drawTask, type Task } from '$lib/engine/tasks/task.ts';
  */
 
 /** An access plate on its frame, 0.040 and 0.025 in: a little over 1/4 in is needed. */
-const seed = 131;
+const seed = 43;
 
 export function firstTask(): Task {
 	const card = cards.find(({ id }) => id === 'rivet-length');

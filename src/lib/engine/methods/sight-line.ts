@@ -119,17 +119,27 @@ export const sightLine = method({
 		leg: {
 			from: 'tangentLine',
 			between: [0, 200],
+			formula: 'tangentLine + setback',
 			label: 'Leg, to the mold line',
 			rule: 'bend.flat',
 			tolerance: layoutLine,
 			slips: {
-				moldLines:
-					'No setback added: the leg reaches a setback past the bend tangent line, to its mold line.',
-				added:
-					'Setback taken off: the mold line lies a setback past the bend tangent line, so it is added.',
-				inside:
-					'T added to the flat: the leg reaches a setback past the bend tangent line, not a thickness.',
-				lessRadius: 'R added after the setback: the setback has R in it.'
+				moldLines: slip(
+					'tangentLine',
+					'No setback added: the leg reaches a setback past the bend tangent line, to its mold line.'
+				),
+				added: slip(
+					'tangentLine - setback',
+					'Setback taken off: the mold line lies a setback past the bend tangent line, so it is added.'
+				),
+				inside: slip(
+					'tangentLine + T',
+					'T added to the flat: the leg reaches a setback past the bend tangent line, not a thickness.'
+				),
+				lessRadius: slip(
+					'tangentLine + setback + R',
+					'R added after the setback: the setback has R in it.'
+				)
 			}
 		}
 	},

@@ -27,11 +27,13 @@ export function compileMethod(method: Method, functions: Functions): Compiled {
 	const names = namesOf(method.given);
 	const before = new Map<string, Names>();
 	const steps: Source[] = [];
+	const needs = new Map<string, readonly string[]>();
 	for (const [key, step] of Object.entries(method.steps)) {
 		before.set(key, { ...names });
 		const where = `${method.id}.${key}`;
 		const term = compileFormula(step.formula, names, functions, where);
 		const { text, named } = result(term, names, where, step.kind);
+		needs.set(key, term.names);
 		if (step.from.unit === method.id) {
 			steps.push(source(key, term, strained(text, step, functions)));
 		}
@@ -49,11 +51,11 @@ export function compileMethod(method: Method, functions: Functions): Compiled {
 	const outcomes = method.outcomes.map((outcome, i) =>
 		outcomeSource(outcome, names, functions, `${method.id} outcome ${i + 1}`)
 	);
-	checkInverses(method, names);
+	const inverses = inverseSources(method, names, needs, functions);
 	const slots = Object.keys(names).map((name) => `${name}: v.${name}`);
 	return {
 		unit: `{copy: (v) => ({${slots.join(', ')}}), ${texts(steps, slips)}, limits: [${limits.join(', ')}]}`,
-		told: toldSource(steps, slips, outcomes)
+		told: toldSource(steps, slips, outcomes, inverses)
 	};
 }
 
@@ -91,10 +93,11 @@ function texts(steps: readonly Source[], slips: readonly Source[]): string {
 function toldSource(
 	steps: readonly Source[],
 	slips: readonly Source[],
-	outcomes: readonly string[]
+	outcomes: readonly string[],
+	inverses: readonly string[] = []
 ): string {
 	const [own, slipped] = [steps, slips].map((all) => all.map(({ show }) => show).join(', '));
-	return `{steps: {${own}}, slips: {${slipped}}, outcomes: [${outcomes.join(', ')}]}`;
+	return `{steps: {${own}}, slips: {${slipped}}, outcomes: [${outcomes.join(', ')}], inverses: {${inverses.join(', ')}}}`;
 }
 
 function namesOf(given: Readonly<Record<string, Given>>): Record<string, Named> {
@@ -200,18 +203,50 @@ function outcomeSource(outcome: Outcome, names: Names, functions: Functions, at:
 	return `{shows: {${shows.join(', ')}}, cases: {${cases.join(', ')}}}`;
 }
 
-function checkInverses(method: Method, names: Names): void {
-	for (const [key, inverse] of Object.entries(method.inverses)) {
+/** What the inverses look like; their formulas are checked as those of steps and slips are. */
+function inverseSources(
+	method: Method,
+	names: Names,
+	needs: ReadonlyMap<string, readonly string[]>,
+	functions: Functions
+): string[] {
+	return Object.entries(method.inverses).flatMap(([key, inverse]) => {
 		const at = `${method.id}, inverse ${key}`;
 		if (!Object.hasOwn(method.given, key)) throw new Error(`${at}: no given is called ${key}`);
-		if ('by' in inverse) continue;
+		if ('by' in inverse) return [];
 		const { from } = inverse;
+		const wanted = names[key];
 		if (!Object.hasOwn(method.steps, from)) throw new Error(`${at}: no step is called ${from}`);
-		if (method.given[key]?.kind.isList || names[from]?.list)
-			throw new Error(`${at}: lists have no inverse`);
+		if (wanted?.list || names[from]?.list) throw new Error(`${at}: lists have no inverse`);
 		const stray = Object.keys(inverse.slips).find((id) => !Object.hasOwn(method.slips, id));
 		if (stray !== undefined) throw new Error(`${at}: the method has no slip called ${stray}`);
-	}
+		const known = knownBackwards(key, from, names, needs);
+		const shown = ([name, { formula }]: readonly [string, { readonly formula: string }]) => {
+			const where = name === key ? at : `${at}, slip ${name}`;
+			const term = compileFormula(formula, known, functions, where);
+			if (!wanted || !alike(term.sample, wanted.sample)) {
+				throw new Error(`${where}: ${formula} gives another kind of value than ${key}`);
+			}
+			return source(name, term, '').show;
+		};
+		const own = shown([key, inverse]).replace(/^[^:]*/, 'show');
+		const slips = Object.entries(inverse.slips).map(shown);
+		return [`${JSON.stringify(key)}: {${own}, slips: {${slips.join(', ')}}}`];
+	});
+}
+
+/** What is known where `want` is asked for from a step: all that does not hang on it, and that step. */
+function knownBackwards(
+	want: string,
+	from: string,
+	names: Names,
+	needs: ReadonlyMap<string, readonly string[]>
+): Names {
+	const reached = new Set([want]);
+	for (const [key, used] of needs) if (used.some((name) => reached.has(name))) reached.add(key);
+	return Object.fromEntries(
+		Object.entries(names).filter(([key]) => key === from || !reached.has(key))
+	);
 }
 
 function worked(term: Term, names: Names): string {

@@ -12,7 +12,8 @@ import { type Given, given } from './given.ts';
 import type { Value } from '../quantity/value.ts';
 import { kindAt } from './kind-at.ts';
 import { laidSlip, notesOf } from './laid.ts';
-import type { Inverse, Method, Slip, Step } from './method.ts';
+import type { Inverse, InverseSlip, Method, Slip, Step } from './method.ts';
+import { toldOf } from './told.ts';
 
 const inverted = new WeakMap<Method, Map<string, Method>>();
 
@@ -55,8 +56,8 @@ function turnedRound(method: Method, want: string, inverse: Rooted): Method {
 		slips: Object.fromEntries(
 			Object.entries(method.slips).flatMap(([id, slip]): [string, Slip][] => {
 				if (stay.includes(slip.step)) return [[id, slip]];
-				const stays = hanging.includes(slip.step) && Object.hasOwn(inverse.slips, id);
-				return stays ? [[id, turnedSlip(slip, want, () => inverse.slips[id] ?? '')]] : [];
+				const text = hanging.includes(slip.step) ? inverse.slips[id] : undefined;
+				return text ? [[id, turnedSlip(slip, want, text)]] : [];
 			})
 		),
 		limits: [],
@@ -69,9 +70,10 @@ function turnedRound(method: Method, want: string, inverse: Rooted): Method {
 		rootBy({ want, inverse, copy }, chain, slipped(method, slips, slip));
 	const { name: dimension } = kindAt(method, want).dimension;
 	const needs = [...Object.keys(turned.given), ...stay];
+	const told = () => toldOf(method.id).inverses[want];
 	const work: StepWork = {
 		run: rootOf(),
-		show: () => [...(steps[from]?.show() ?? []), '<mo>=</mo>', { name: from }],
+		show: () => told()?.show ?? [],
 		needs,
 		dimension,
 		list: false
@@ -80,7 +82,7 @@ function turnedRound(method: Method, want: string, inverse: Rooted): Method {
 		Object.entries(turned.slips).map(([id, slip]) => [
 			id,
 			slip.step === want
-				? { run: rootOf(id), show: () => slips[id]?.show() ?? [], needs }
+				? { run: rootOf(id), show: () => told()?.slips[id]?.show ?? [], needs }
 				: (slips[id] as Work)
 		])
 	);
@@ -113,9 +115,9 @@ function givenFor(method: Method, want: string, from: string): Record<string, Gi
 }
 
 function wantedStep({ id, given: known }: Method, want: string, inverse: Rooted): Step {
-	const { label, rule, tolerance, from } = inverse;
+	const { formula, label, rule, tolerance } = inverse;
 	return {
-		formula: `the ${want} at which ${from} comes out`,
+		formula,
 		label,
 		symbol: known[want]?.symbol ?? null,
 		asks: '',
@@ -127,17 +129,10 @@ function wantedStep({ id, given: known }: Method, want: string, inverse: Rooted)
 	};
 }
 
-/** A slip made the other way round, told in the words of the inverse. */
-function turnedSlip(slip: Slip, want: string, says: () => string): Slip {
+/** A slip made the other way round, in the formula and words of the inverse. */
+function turnedSlip(slip: Slip, want: string, text: InverseSlip): Slip {
+	// Its own words are not read, for they may not be there yet.
 	const { id, from } = slip;
-	const text = {
-		get formula() {
-			return slip.formula;
-		},
-		get says() {
-			return says();
-		}
-	};
 	return laidSlip(text, {}, { step: want, ...notesOf(slip), id, from });
 }
 

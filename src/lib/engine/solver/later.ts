@@ -1,3 +1,4 @@
+import type { InverseSlip } from './method.ts';
 import type { OutcomeText, SlipText } from './write.ts';
 import { unitOf } from './compiled.ts';
 import { toldOf } from './told.ts';
@@ -50,18 +51,22 @@ export function laterOutcomes(unit: string, at: readonly (readonly string[])[]):
 	}));
 }
 
-/** Sentences of slips made the other way round, for the given that is asked for. */
+/** Slips made the other way round, for the given that is asked for. */
 export function laterInverse(
 	unit: string,
 	want: string,
 	ids: readonly string[]
-): Record<string, string> {
-	const sentences: Record<string, string> = {};
-	for (const id of ids) {
-		Object.defineProperty(sentences, id, {
-			enumerable: true,
-			get: () => toldOf(unit).inverses[want]?.[id] ?? ''
-		});
-	}
-	return sentences;
+): Record<string, InverseSlip> {
+	const slips = ids.map((id): [string, InverseSlip] => [
+		id,
+		{
+			get formula() {
+				return toldOf(unit).inverses[want]?.slips[id]?.formula ?? '';
+			},
+			get says() {
+				return toldOf(unit).inverses[want]?.slips[id]?.says ?? '';
+			}
+		}
+	]);
+	return Object.fromEntries(slips);
 }

@@ -121,16 +121,21 @@ export type Inverse =
 			readonly from: string;
 			/** Between which values of the given it is looked for, in base units. */
 			readonly between: readonly [least: number, most: number];
+			/** How the trade works it this way round: shown as its working, in place of the step. */
+			readonly formula: string;
 			readonly label: string;
 			readonly rule: string | null;
 			readonly tolerance: Tolerance;
 			/**
-			 * The slips of the method that are made this way round too, by id, each with its sentence
-			 * here: turned round, a setback that was to be taken off is to be added. A slip of a step
-			 * that hangs on the given and is left out here is not made.
+			 * The slips of the method that are made this way round too, by id, each with its formula
+			 * and sentence here: turned round, a setback that was to be taken off is to be added. A slip
+			 * of a step that hangs on the given and is left out here is not made.
 			 */
-			readonly slips: Readonly<Record<string, string>>;
+			readonly slips: Readonly<Record<string, InverseSlip>>;
 	  };
+
+/** A slip made the other way round, as it is shown and told. */
+export type InverseSlip = Pick<Slip, 'formula' | 'says'>;
 
 /**
  * One piece of trade computation, written once: named givens, steps in order, and the slips

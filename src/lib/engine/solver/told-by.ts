@@ -1,5 +1,5 @@
-import type { Method } from './method.ts';
-import type { CompiledOutcome, Told, ToldSlip } from './told.ts';
+import type { InverseSlip, Method } from './method.ts';
+import type { CompiledOutcome, Told, ToldInverse, ToldSlip } from './told.ts';
 import type { Part } from './trade-function.ts';
 import type { Piece } from './write.ts';
 
@@ -8,24 +8,29 @@ interface CompiledTold {
 	readonly steps: Readonly<Record<string, readonly Part[]>>;
 	readonly slips: Readonly<Record<string, readonly Part[]>>;
 	readonly outcomes: readonly CompiledOutcome[];
+	readonly inverses: Readonly<Record<string, CompiledInverse>>;
+}
+
+interface CompiledInverse {
+	readonly show: readonly Part[];
+	readonly slips: Readonly<Record<string, readonly Part[]>>;
 }
 
 /** What a method or a piece tells, from its whole text and what was compiled of it. */
-export function toldBy(written: Method | Piece, { steps, slips, outcomes }: CompiledTold): Told {
+export function toldBy(
+	written: Method | Piece,
+	{ steps, slips, outcomes, inverses }: CompiledTold
+): Told {
 	const says = 'piece' in written ? written.step.slips : ownSlips(written);
-	const toldSlips = Object.entries(slips).map(([key, show]): [string, ToldSlip] => {
-		const { formula = '', says: sentence = '' } = says[key] ?? {};
-		return [key, { formula, says: sentence, show }];
-	});
 	return {
 		asks: 'piece' in written ? { step: written.step.asks } : ownQuestions(written),
 		steps,
-		slips: Object.fromEntries(toldSlips),
+		slips: toldSlips(says, slips),
 		outcomes: outcomes.map((compiled, i) => {
 			const { shows = {}, cases = {} } = ('outcomes' in written && written.outcomes[i]) || {};
 			return { shows, cases, compiled };
 		}),
-		inverses: 'inverses' in written ? inversesOf(written) : {}
+		inverses: 'inverses' in written ? inversesOf(written, inverses) : {}
 	};
 }
 
@@ -41,10 +46,30 @@ function ownSlips({ id, slips }: Method): Record<string, Method['slips'][string]
 	return Object.fromEntries(own.map((slip) => [slip.from.key, slip]));
 }
 
-function inversesOf({ inverses }: Method): Record<string, Readonly<Record<string, string>>> {
+/** Slips as they are written, with what their formulas look like. */
+function toldSlips(
+	written: Readonly<Record<string, InverseSlip>>,
+	shows: Readonly<Record<string, readonly Part[]>>
+): Record<string, ToldSlip> {
 	return Object.fromEntries(
-		Object.entries(inverses).flatMap(([want, inverse]) =>
-			'slips' in inverse ? [[want, inverse.slips] as const] : []
-		)
+		Object.entries(shows).map(([key, show]) => {
+			const { formula = '', says = '' } = written[key] ?? {};
+			return [key, { formula, says, show }];
+		})
+	);
+}
+
+function inversesOf(
+	{ inverses }: Method,
+	compiled: CompiledTold['inverses']
+): Record<string, ToldInverse> {
+	return Object.fromEntries(
+		Object.entries(compiled).map(([want, { show, slips }]) => {
+			const written = inverses[want];
+			return [
+				want,
+				{ show, slips: toldSlips(written && 'slips' in written ? written.slips : {}, slips) }
+			];
+		})
 	);
 }

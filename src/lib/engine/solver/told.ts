@@ -36,8 +36,14 @@ export interface Told {
 	readonly steps: Readonly<Record<string, readonly Part[]>>;
 	readonly slips: Readonly<Record<string, ToldSlip>>;
 	readonly outcomes: readonly ToldOutcome[];
-	/** Sentences of the slips made the other way round, by the given that is asked for. */
-	readonly inverses: Readonly<Record<string, Readonly<Record<string, string>>>>;
+	/** What is told the other way round, by the given that is asked for. */
+	readonly inverses: Readonly<Record<string, ToldInverse>>;
+}
+
+export interface ToldInverse {
+	/** What its formula looks like. */
+	readonly show: readonly Part[];
+	readonly slips: Readonly<Record<string, ToldSlip>>;
 }
 
 const told = new Map<string, Told>();

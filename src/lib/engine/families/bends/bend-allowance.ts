@@ -42,7 +42,7 @@ export const tasks = family({
 			story,
 			question:
 				level === 3
-					? 'What is each term of the bend allowance, and what is their sum?'
+					? 'What is each term of the bend allowance, times N, and what is their sum?'
 					: 'How much metal does this bend take?',
 			asked: level === 3 ? ['forRadius', 'forThickness', 'allowance'] : ['allowance'],
 			chief: chief[level],

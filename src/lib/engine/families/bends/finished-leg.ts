@@ -12,10 +12,12 @@ import { boundsOf } from '../../figures/to-svg.ts';
 import { sightLine } from '../../methods/sight-line.ts';
 import { inverseOf } from '../../solver/inverse.ts';
 import { sheetFor } from './parts/sheet-for.ts';
+import { openedBend } from './parts/opened-bend.ts';
 import { betweenLegs, kRows, material } from './parts/told-rows.ts';
 import type { Values } from '../../solver/compiled.ts';
 import { family, type Say } from '../family.ts';
 import type { Level } from '../level.ts';
+import type { Random } from '../random.ts';
 import { across, both, down } from '../../figures/size.ts';
 
 const stories = [
@@ -27,17 +29,25 @@ const stories = [
 	'A flat was marked for an angle; the fitter asks how long its leg will be.'
 ];
 
-const angles: Readonly<Record<Level, readonly number[]>> = {
-	1: [90],
-	2: [30, 45, 60, 75],
-	3: [30, 45, 60, 75, 105, 120, 135]
-};
+/** Past square, the mold line lies in the air beyond the metal: that is no measure of a reach. */
+const upToSquare = /reach over/;
 
-const chief: Readonly<Record<Level, readonly string[]>> = {
-	1: ['moldLines', 'inside', 'noT'],
-	2: ['moldLines', 'legs', 'square', 'noT', 'brackets'],
-	3: ['moldLines', 'legs', 'square', 'noT', 'brackets']
-};
+function storyFor(random: Random, angle: number): string {
+	return random.pick(stories.filter((story) => angle <= 90 || !upToSquare.test(story)));
+}
+
+const mostOfLevel: Readonly<Record<Level, number>> = { 1: 90, 2: 80, 3: Infinity };
+
+/**
+ * T left out or K taken times R alone moves the line of a thin sheet less than a rule shows: a draw
+ * at level 2 is about one of them, or about none. Level 3 asks for the setback, which shows them.
+ */
+function chiefOf(random: Random, level: Level) {
+	if (level === 1) return { leg: ['moldLines', 'inside', 'noT'] };
+	const leg = ['moldLines', 'legs', 'square'];
+	if (level === 2) return { leg: [...leg, ...random.pick([['noT'], ['brackets'], []])] };
+	return { setback: ['noT', 'brackets'], leg };
+}
 
 function told(level: Level, alloy: string, angle: number) {
 	return level === 1 ? [material(alloy)] : [material(alloy), betweenLegs(angle), kRows(angle)];
@@ -49,9 +59,9 @@ const hundredths = [90, 240] as const;
 export const tasks = family({
 	method: inverseOf(sightLine, 'leg'),
 	draw(random, level) {
-		const story = random.pick(stories);
+		const angle = level === 1 ? 90 : openedBend(random, mostOfLevel[level]);
+		const story = storyFor(random, angle);
 		const { alloy, T, bars } = sheetFor(random, story);
-		const angle = random.pick(angles[level]);
 		return {
 			given: {
 				R: random.pick(bars),
@@ -62,11 +72,11 @@ export const tasks = family({
 			story,
 			question:
 				level === 3
-					? 'What are the setback and the leg, to the mold line, once it is bent?'
+					? 'What is the setback, and how long is the leg, to the mold line, once it is bent?'
 					: 'How long is the leg, to the mold line, once it is bent?',
 			asked: level === 3 ? ['setback', 'leg'] : ['leg'],
 			labels: { tangentLine: 'Flat, from the edge to the bend tangent line' },
-			chief: { setback: ['noT', 'brackets'], leg: chief[level] },
+			chief: chiefOf(random, level),
 			told: told(level, alloy, angle),
 			cautions: ['bend']
 		};

@@ -1,6 +1,6 @@
 import { type Drawing, path, polyline } from '../../figures/drawing.ts';
 import { along, metal, section } from '../../figures/parts/bent.ts';
-import { chartExcerpt } from '../../figures/parts/chart-excerpt.ts';
+import { chartExcerpt, sharedRow } from '../../figures/parts/chart-excerpt.ts';
 import { leastBendRadius } from '../../methods/least-bend-radius.ts';
 import { noseRadii, sheetThicknesses } from '../../trade/stock.ts';
 import { leastRadii } from '../../trade/tables/least-radius.ts';
@@ -54,6 +54,8 @@ const questions: Readonly<Record<Level, string>> = {
 	3: 'What is the minimum radius, and which is the sharpest bar allowed?'
 };
 
+const chart = 'The chart of the airframe handbook (FAA-H-8083-31B, ch. 4, p. 4-61, Fig. 4-124).';
+
 const asked = { 1: ['radius'], 2: ['radius', 'in32nds'], 3: ['radius', 'bar'] } as const;
 
 export const tasks = family({
@@ -75,7 +77,7 @@ export const tasks = family({
 				['rowUp', 'rowDown', 'annealed'],
 				['rowUp', 'rowDown', 'harder']
 			],
-			basis: 'The chart of the airframe handbook (FAA-H-8083-31B, ch. 4, p. 4-61, Fig. 4-124).',
+			basis: level === 3 ? `${chart} Its two decimals stand for 32nds: 0.03 is 1/32 in.` : chart,
 			cautions: level === 3 ? ['bend'] : []
 		};
 	},
@@ -97,7 +99,10 @@ function chartBeside({ alloy, T }: GivenValues<typeof leastBendRadius>, say: Say
 			columns: columnsShown,
 			row: (size) => bare('T', size),
 			cell: (size) => bare('radius', size),
-			below: [`Sizes in ${/mm$/.test(say('T', T)) ? 'millimetres' : 'inches'}.`]
+			below: [
+				`Sizes in ${/mm$/.test(say('T', T)) ? 'millimetres' : 'inches'}.`,
+				...sharedRow(leastRadii, T, say('T', T), (size) => bare('T', size))
+			]
 		}
 	);
 }

@@ -9,16 +9,17 @@ import { evaluate } from '../../solver/evaluate.ts';
 import type { GivenValues } from '../../solver/method.ts';
 import { sheetFor } from './parts/sheet-for.ts';
 import { leastClamped } from '../../trade/parts-that-exist/worked.ts';
-import { noseRadii } from '../../trade/stock.ts';
 import { bentMetal } from './parts/bent-metal.ts';
+import { openedBend } from './parts/opened-bend.ts';
 import { betweenLegs, kRows, material } from './parts/told-rows.ts';
 import { family, type Say, type SeenBy } from '../family.ts';
+import type { Level } from '../level.ts';
 import type { Random } from '../random.ts';
 import { across, both, down } from '../../figures/size.ts';
 
 const stories = [
 	'The blank for a rib clip lies ready beside the brake.',
-	'You set an angle into the leaf brake for its only bend.',
+	'You set the blank of an angle into the leaf brake for its only bend.',
 	'One leg of a mounting tab goes under the nose of the brake.',
 	'The last bend of a duct bracket is left to make.',
 	'A stiffener blank is marked with its flats and goes to the brake.',
@@ -28,22 +29,33 @@ const stories = [
 /** Shortest and longest leg under the nose, inches. */
 const [shortest, longest] = [5 / 8, 7 / 4] as const;
 
-const chief = {
-	1: { sightLine: ['middle', 'atTangent', 'moldLines', 'noT'] },
-	2: { sightLine: ['middle', 'legs', 'square', 'noT', 'brackets'] },
-	3: {
-		tangentLine: ['legs', 'moldLines'],
-		sightLine: ['middle', 'atTangent', 'legs', 'noT', 'brackets']
-	}
+/**
+ * Slips that a rule tells from the right line only now and then, the middle of the allowance in wide
+ * bends and T in thick sheet: a draw is about one of them. All at once left little but 135° and 1/4 in.
+ */
+const fine = {
+	1: ['middle', 'noT'],
+	2: ['middle', 'noT', 'brackets'],
+	3: ['middle', 'noT', 'brackets']
 } as const;
+
+function chiefOf(random: Random, level: Level) {
+	const sometimes = random.pick(fine[level]);
+	if (level === 1) return { sightLine: ['atTangent', 'moldLines', sometimes] };
+	if (level === 2) return { sightLine: ['atTangent', 'legs', 'square', sometimes] };
+	return {
+		tangentLine: ['legs', 'moldLines'],
+		sightLine: ['atTangent', 'legs', sometimes]
+	};
+}
 
 export const tasks = family({
 	method: sightLine,
 	draw(random, level) {
 		const story = random.pick(stories);
 		const { alloy, T, bars } = sheetFor(random, story);
-		const angle = level === 1 ? 90 : random.pick([30, 45, 60, 75, 105, 120, 135]);
-		const R = random.pick(noseRadii.filter((bar) => bar >= Math.min(...bars)));
+		const angle = level === 1 ? 90 : openedBend(random);
+		const R = random.pick(bars);
 		return {
 			given: { leg: legFor(random, { R, T, angle }), R, T, angle },
 			story,
@@ -52,7 +64,7 @@ export const tasks = family({
 					? 'Where do the bend tangent line and the sight line go, from the edge under the nose?'
 					: 'Where does the sight line go, from the edge under the nose?',
 			asked: level === 3 ? ['tangentLine', 'sightLine'] : ['sightLine'],
-			chief: chief[level],
+			chief: chiefOf(random, level),
 			told: level === 1 ? [material(alloy)] : [material(alloy), betweenLegs(angle), kRows(angle)],
 			cautions: ['bend']
 		};

@@ -47,7 +47,7 @@ const jobs: readonly Joint[] = [
 	},
 	{
 		layers: ['Skin', 'Shim', 'Spar cap'],
-		story: 'One rivet over a shim is loose and comes out.'
+		story: 'One rivet over a shim has a cracked head and comes out.'
 	}
 ];
 

@@ -3,5 +3,5 @@ import { topic } from '../card.ts';
 export const holes = topic('holes', 'Holes and drills', 5, [
 	['HP', 4, 'drill-for-rivet', 'Pilot and final drill'],
 	['HD', 5, 'drill-size', 'Number and letter drills'],
-	['HR', 5, 'removal-drill', 'Drilling a rivet out']
+	['HR', 6, 'removal-drill', 'Drilling a rivet out']
 ]);

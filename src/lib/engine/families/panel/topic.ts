@@ -5,6 +5,6 @@ export const panel = topic(
 	'panel',
 	'Panels',
 	7,
-	[['PN', 4, 'whole-panel', 'A panel, from stack to rivet count']],
+	[['PN', 5, 'whole-panel', 'A panel, from stack to rivet count']],
 	{ every: 3 }
 );

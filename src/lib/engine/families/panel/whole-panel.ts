@@ -1,5 +1,6 @@
 import { rivetDiameterFromStack } from '../../methods/rivet-diameter-from-stack.ts';
 import { rivetLength } from '../../methods/rivet-length.ts';
+import { fraction } from '../../quantity/kinds.ts';
 import { evaluate } from '../../solver/evaluate.ts';
 import type { Method } from '../../solver/method.ts';
 import { type Draw, family, type OtherDraw } from '../family.ts';
@@ -74,7 +75,7 @@ function rivetsOnly(random: Random): Draw {
 		asked: [...rivetFields, 'final', 'total'],
 		chief: chiefOfRivets,
 		basis: basis.rivets,
-		...told(random, panel)
+		...told(random, panel, layers)
 	};
 }
 
@@ -90,7 +91,7 @@ function wholeRows(random: Random): OtherDraw {
 		asked: [...rivetFields, 'final', ...rowFields],
 		chief: chiefOfRows,
 		basis: basis.rows,
-		...told(random, panel)
+		...told(random, panel, layers)
 	};
 }
 
@@ -115,12 +116,12 @@ function twoStacks(random: Random): OtherDraw {
 		asked: [...rivetFields, 'lengthB', 'final', ...rowFields],
 		chief: chiefOfTwo,
 		basis: basis.rows,
-		...told(random, panel)
+		...told(random, panel, layers)
 	};
 }
 
 /**
- * Gauges for the layers: what is behind a skin is not much thinner, and a doubler as thick as the skin
+ * Gauges for the layers: what is behind a skin is not much thinner or thicker, and a doubler as thick as the skin
  * it lies on, or up to two gauges thicker.
  */
 function stackFor(
@@ -128,9 +129,13 @@ function stackFor(
 	{ layers: names, least = 0, most = Infinity }: PanelStory
 ): readonly number[] {
 	const skin = random.pick(sheets.filter((T) => T >= least && T <= most));
-	const stack = [skin, random.pick(sheets.filter((T) => T >= 0.6 * skin))];
-	if (names.length === 2) return stack;
-	return [random.pick(sheets.filter((T) => T >= skin && T <= 1.6 * skin)), ...stack];
+	const doubler =
+		names.length === 2 ? [] : [random.pick(sheets.filter((T) => T >= skin && T <= 1.6 * skin))];
+	const front = [...doubler, skin];
+	const behind = sheets.filter(
+		(T) => T >= 0.6 * skin && 2 * T >= Math.max(...front) && T <= 2 * skin
+	);
+	return [...front, random.pick(behind)];
 }
 
 function diameterFor(layers: readonly number[]): number {
@@ -158,8 +163,22 @@ function fits(D: number) {
 	return (pitch: number) => pitch >= 4 * D - 1e-9 && pitch <= 10 * D + 1e-9;
 }
 
+/** Widths of flanges, inches. */
+const flanges = [5 / 8, 3 / 4, 7 / 8, 1] as const;
+
+/** Whether a row in the middle of a flange keeps the preferred and the maximum edge distance to it. */
+function fitsInMiddle(width: number, D: number): boolean {
+	return width / 2 >= 2 * D + 1 / 16 - 1e-9 && width / 2 <= 4 * D + 1e-9;
+}
+
 /** What is told of a panel; its layers, where there are two stacks, by the place they lie at. */
-function told(random: Random, { layers, behind: [one, many] }: PanelStory) {
+function told(
+	random: Random,
+	{ layers, behind: [one, many] }: PanelStory,
+	stack: readonly number[]
+) {
+	const D = diameterFor(stack);
+	const flange = random.pick(flanges.filter((width) => fitsInMiddle(width, D)));
 	const at = (names: readonly string[], place: string) =>
 		names.map((name) => `${name} at ${place}`);
 	return {
@@ -173,7 +192,7 @@ function told(random: Random, { layers, behind: [one, many] }: PanelStory) {
 		told: [
 			['Sheet', random.pick(alloys)] as const,
 			['Rivets', 'MS20470AD'] as const,
-			[`Flange of a ${one}`, '1 in, row in the middle'] as const
+			[`Flange of a ${one}`, `${fraction.write(flange, 'in')}, row in the middle`] as const
 		],
 		cautions: ['drill', 'drive'] as const
 	};

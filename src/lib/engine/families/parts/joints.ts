@@ -45,7 +45,12 @@ export const threeLayerJoints: readonly Joint[] = [
 	),
 	joint('A patch covers a hole where the skin crosses a rib.', 'Patch', 'Skin', 'Rib flange'),
 	joint('The skin stood off the spar cap, so a shim goes between.', 'Skin', 'Shim', 'Spar cap'),
-	joint('A cracked spar web gets a splice plate along its angle.', 'Web', 'Splice plate', 'Angle'),
+	joint(
+		'A cracked spar web gets a splice plate under a stiffener angle.',
+		'Web',
+		'Splice plate',
+		'Angle'
+	),
 	joint(
 		'An antenna on the cabin roof needs a doubler.',
 		'Skin',
@@ -92,13 +97,15 @@ function stacks(names: readonly string[], sheets: readonly number[]): number[][]
 }
 
 /**
- * Rivets that go with a stack, inches: the stocked size nearest above 3T, and one size above that where
- * no part is too thin for it. 3/16 in stands for 3T of 0.063 in, since 7/32 in is not stocked.
+ * Rivets that go with a stack, inches: the stocked size nearest above 3T, and the one below it where that is
+ * 2.5T or more, if no part is too thin for it. 3/16 in stands for 3T of 0.063 in, since 7/32 in is not stocked.
  */
 export function rivetsFor(names: readonly string[], stack: readonly number[]): readonly number[] {
 	const thickest = Math.max(...stack);
-	const fitting = rivetDashes.filter((dash) => dash >= 96 * thickest - 0.05);
-	const sizes = fitting.slice(0, 2).map((dash) => dash / 32);
+	const up = rivetDashes.findIndex((dash) => dash >= 96 * thickest - 0.05);
+	const sizes = rivetDashes
+		.filter((dash, i) => i === up || (i === up - 1 && dash >= 80 * thickest - 1e-9))
+		.map((dash) => dash / 32);
 	return sizes.filter(
 		(D) =>
 			isThickEnough(named(names, stack), D) &&

@@ -1,7 +1,7 @@
-import { chartExcerpt } from '../../figures/parts/chart-excerpt.ts';
+import { chartExcerpt, sharedRow } from '../../figures/parts/chart-excerpt.ts';
 import { rivetsEachSide } from '../../methods/rivets-each-side.ts';
 import { rivetsPerInch } from '../../trade/tables/rivets-per-inch.ts';
-import { family, type Say } from '../family.ts';
+import { family } from '../family.ts';
 import type { Level } from '../level.ts';
 
 /**
@@ -83,15 +83,8 @@ export const tasks = family({
 				below: [
 					`Break ${say('width', width)} wide,`,
 					`sheet ${say('T', T)}, rivets ${say('D', D)}.`,
-					...olderGauge(T, say)
+					...sharedRow(rivetsPerInch, T, say('T', T))
 				]
 			}
 		)
 });
-
-/** The row of a sheet whose gauge the table writes as it was made before: 0.063 in stands in that of 0.064. */
-function olderGauge(T: number, say: Say): string[] {
-	const { rows } = rivetsPerInch;
-	const [row = T] = rows.keys[rows.placeOf(T)] ?? [];
-	return row === T ? [] : [`${say('T', T)} stands in the row ${rows.write(row)}.`];
-}

@@ -15,7 +15,7 @@ export const tasks = family({
 			story: joint.story,
 			question:
 				level === 3
-					? 'Which layer decides, what is 3T, and which is the smallest rivet?'
+					? 'How thick is the thickest layer, what is 3T, and which is the smallest rivet?'
 					: 'What is 3T, and which is the smallest rivet for this stack?',
 			// Of a stocked size alone nobody can tell which of several mistakes led to it.
 			asked: level === 3 ? ['thickest', 'threeT', 'diameter'] : ['threeT', 'diameter'],

@@ -23,9 +23,10 @@ const thin = sheetThicknesses.filter((size) => size >= 0.02 && size <= 0.063);
 export const tasks = family({
 	method: rivetLength,
 	draw(random, level) {
-		const { joint, given } = level === 1 ? stackOf(random, twoLayerJoints) : threeLayers(random);
+		const { joint, given } =
+			level === 1 ? unlike(random, twoLayerJoints, 3) : unlike(random, threeLayerJoints, 6);
 		// Where rounding to the nearest 1/16 in must show, two sheets nearly always take one dash more than D.
-		const isHeld = level > 1 || random.int(1, 6) > 1;
+		const isHeld = level > 1 || random.int(1, 8) > 1;
 		return {
 			given,
 			story: joint.story,
@@ -69,16 +70,16 @@ function stackOf(random: Random, joints: readonly Joint[]): Stack {
 }
 
 /**
- * Of six stacks the first whose length is not simply one dash more than its diameter, as it is for
- * nine stacks of three in ten: else nobody would have to add them up.
+ * Of some stacks the first whose length is not simply one dash more than its diameter, as it is for
+ * most: else nobody would have to add them up.
  */
-function threeLayers(random: Random): Stack {
-	const stacks = Array.from({ length: 6 }, () => stackOf(random, threeLayerJoints));
-	const unlike = stacks.find(({ given }) => {
+function unlike(random: Random, joints: readonly Joint[], tries: number): Stack {
+	const stacks = Array.from({ length: tries }, () => stackOf(random, joints));
+	const found = stacks.find(({ given }) => {
 		const { length } = evaluate(rivetLength, given);
 		return Math.round(Number(length) * 16) !== Math.round(given.D * 32) + 1;
 	});
-	return unlike ?? stackOf(random, threeLayerJoints);
+	return found ?? stackOf(random, joints);
 }
 
 /** The joint with a rivet of the length that is needed, before it is driven. */

@@ -5,14 +5,14 @@ import type { Random } from '../random.ts';
 import type { Level } from '../level.ts';
 import { jointLengths } from '../parts/solid-rivets.ts';
 
-/** Rivets that were just driven: a head that is not far enough may be driven more. */
+/** Rivets that were just driven, as each story says: a head that is not far enough may be driven more. */
 const fresh: readonly string[] = [
-	'You go down a fresh row of rivets on a rib with the caliper.',
+	'You have just driven a row of rivets on a rib and go down it with the caliper.',
 	'Your partner has just driven this rivet, and you measure it before calling it done.',
-	'One head in a new stringer splice looks different from the others, so you measure it.',
-	'The first rivet driven on a new bucking bar is measured before the rest of the row.',
-	'A squeezer was set up this morning; you measure its first head.',
-	'A practice seam is checked rivet by rivet while it is still in the clamps.'
+	'One of the heads you have just driven in a stringer splice looks different from the others, so you measure it.',
+	'You have a new bucking bar and measure the first rivet just driven on it before the rest of the row.',
+	'The squeezer is set up; you measure the first head it has just driven.',
+	'A practice seam, still in the clamps, is measured rivet by rivet just as each is driven.'
 ];
 
 /** Rivets of a returned part: a bad one is replaced, and never driven again. */

@@ -1,11 +1,11 @@
 import { topic } from '../card.ts';
 
 export const rivets = topic('rivets', 'Rivets', 1, [
-	['RT', 8, 'rivet-diameter', 'Diameter for two sheets alike'],
-	['RD', 7, 'rivet-diameter-from-stack', 'Diameter from the stack'],
-	['RL', 7, 'rivet-length', 'Length from the stack'],
+	['RT', 9, 'rivet-diameter', 'Diameter for two sheets alike'],
+	['RD', 8, 'rivet-diameter-from-stack', 'Diameter from the stack'],
+	['RL', 8, 'rivet-length', 'Length from the stack'],
 	['SH', 5, 'shop-head', 'Shop head wanted'],
-	['SC', 3, 'shop-head-check', 'Shop head: accept or rework'],
+	['SC', 4, 'shop-head-check', 'Shop head: accept or rework'],
 	['RN', 4, 'rivet-number', 'Rivet number from the rivet'],
 	['RR', 4, 'rivet-number-reading', 'Rivet from its number']
 ]);

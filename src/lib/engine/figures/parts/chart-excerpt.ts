@@ -45,6 +45,21 @@ export function chartExcerpt(table: Table, wanted: Wanted, notes: ExcerptNotes =
 	};
 }
 
+/**
+ * Says which row a size stands in that has none of its own, such as a sheet of the older gauge series.
+ *
+ * @param said the size
+ */
+export function sharedRow(
+	{ rows }: Table,
+	key: Key,
+	said: string,
+	write: (row: Key) => string = (row) => rows.write(row)
+): string[] {
+	const [row = key] = rows.keys[rows.placeOf(key)] ?? [];
+	return row === key ? [] : [`${said} stands in the row ${write(row)}.`];
+}
+
 function titleOf({ title, rows, columns }: Table): string {
 	const across = columns.label
 		? ` and a column for each ${columns.label.toLowerCase()}`

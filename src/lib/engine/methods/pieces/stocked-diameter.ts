@@ -32,7 +32,7 @@ export const stockedDiameter = piece(
 			),
 			unstocked: slip(
 				'max(upTo(threeT, 1/32 in), threeT > (5/32 in) ? (7/32 in) : (3/32 in))',
-				'Over 3/16 in, stocked diameters step by 1/16 in: there is no 7/32 in.'
+				'Over 3/16 in, stocked diameters step by 1/16 in: the bins do not hold that size.'
 			),
 			unstockedBelow: slip(
 				'downTo(threeT, 1/32 in)',

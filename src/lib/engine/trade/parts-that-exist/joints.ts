@@ -15,12 +15,12 @@ function fact(id: keyof typeof jointRules, says: string, from: Source): Fact {
 export const jointFacts: readonly Fact[] = [
 	fact(
 		'joint.splice',
-		'A patch, splice plate or doubler is at least as thick as the skin or web it joins.',
+		'A patch, splice plate, doubler or backing strip is at least as thick as the skin or web it joins.',
 		source('ac43', 'ch. 4, par. 4-58k', 'quoted')
 	),
 	fact(
 		'joint.splice-most',
-		'A patch, splice plate or doubler is of the same gauge as the skin or web it joins, or up to two gauges thicker: at most 1.6 times as thick.',
+		'A patch, splice plate, doubler or backing strip is of the same gauge as the skin or web it joins, or up to two gauges thicker: at most 1.6 times as thick.',
 		practice
 	),
 	fact(
@@ -34,10 +34,14 @@ export const jointFacts: readonly Fact[] = [
 		'Of two skins that lap, neither is more than 1.6 times as thick as the other.',
 		practice
 	),
-	fact('joint.shim', 'A shim is no thicker than the thickest part it stands between.', practice),
+	fact(
+		'joint.shim',
+		'A shim is no thicker than the thinnest part it stands between: what stands off more is fitted again.',
+		practice
+	),
 	fact(
 		'joint.alike',
-		'In one joint no part but a shim is more than 2.5 times as thick as another.',
+		'In one joint no part but a shim is more than twice as thick as another.',
 		practice
 	),
 	fact(

@@ -35,7 +35,7 @@ export function areUsual(layers: readonly Layer[]): boolean {
 }
 
 const roles = {
-	splice: /^(patch|splice|doubler|antenna doubler)/i,
+	splice: /^(patch|splice|doubler|antenna doubler|backing strip)/i,
 	skin: /skin|panel|cover|plate$/i,
 	structure: /stringer|stiffener|rib|frame|spar|web|angle|strip|gusset/i,
 	cap: /spar cap/i,
@@ -96,12 +96,12 @@ export const jointRules = {
 		const shims = thicknesses(are(layers, 'shim'));
 		const others = thicknesses(layers.filter(({ name }) => !roles.shim.test(name)));
 		return shims.length > 0 && others.length > 0
-			? Math.max(...shims) <= Math.max(...others) + slack
+			? Math.max(...shims) <= Math.min(...others) + slack
 			: null;
 	},
 	'joint.alike': ({ layers = [] }) => {
 		const parts = thicknesses(layers.filter(({ name }) => !roles.shim.test(name)));
-		return parts.length > 1 ? Math.max(...parts) <= 2.5 * Math.min(...parts) + slack : null;
+		return parts.length > 1 ? Math.max(...parts) <= 2 * Math.min(...parts) + slack : null;
 	},
 	'joint.hinge': ({ layers = [], D }) => {
 		const leaves = thicknesses(are(layers, 'hinge'));

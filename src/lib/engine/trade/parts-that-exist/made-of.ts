@@ -7,6 +7,7 @@ type Range = readonly [word: RegExp, least: number, most: number];
 
 /** Inches, by a word of the story. */
 const gauges: readonly Range[] = [
+	[/from a rib|rib clip|blank of a clip/i, 0.02, 0.05],
 	[
 		/cowl|fairing|duct|baffle|lining|trim\b|scoop|deflector|cover\b|wire bundle|drip edge|seal\b/i,
 		0.016,

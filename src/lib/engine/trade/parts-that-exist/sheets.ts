@@ -18,7 +18,7 @@ export const sheetFacts: readonly Fact[] = [
 	},
 	{
 		id: 'sheet.heavy',
-		says: '7075 and 2014 are for heavy structure and wing skins: cowls, covers, doors, flaps, floor panels, patches and fuselage skins of light aircraft are of other alloys.',
+		says: '7075 and 2014 are for heavy structure and wing skins: cowls, covers, doors, flaps, floor panels, patches, fuselage skins and bent angles of light aircraft are of other alloys.',
 		source: source(
 			'airframe',
 			'ch. 4, p. 4-30: 7075 is lower in fracture toughness; which parts of light aircraft it is not used for is common practice',
