@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { loadCheck, checkCards } from '../../../src/lib/engine/check/catalogue.ts';
 import { type Checkup, checkPart } from '../../../src/lib/engine/check/check.ts';
+import { partDrawing } from '../../../src/lib/engine/check/drawings/part-drawing.ts';
 import { instrumentById } from '../../../src/lib/engine/check/instruments.ts';
 import { nextSteps } from '../../../src/lib/engine/check/next.ts';
 import { markOwn } from '../../../src/lib/engine/check/own.ts';
@@ -247,6 +248,20 @@ describe('a row of twelve holes', () => {
 		);
 		const all = await rowWith({});
 		expect([all.soFar, all.verdict]).toEqual([null, 'holds']);
+	});
+
+	test('is drawn with crosses whose arms are whole on all sides', async () => {
+		const found = await rowWith({});
+		const chain = 12;
+		const arms = partDrawing(found, 480)?.shapes.flatMap((shape) =>
+			shape.kind === 'path' && shape.line === 'centre' ? [shape.d] : []
+		);
+		expect(arms).toHaveLength(4 * holes.length);
+		for (const d of arms ?? []) {
+			const [x1 = 0, y1 = 0, x2 = 0, y2 = 0] = (d.match(/-?[\d.]+/g) ?? []).map(Number);
+			// The first stroke of a chain line; what is longer ends in a gap or a dot.
+			expect(Math.hypot(x2 - x1, y2 - y1)).toBeLessThan(chain);
+		}
 	});
 
 	test('keeps to the pitch that was entered, which is no rule’s', async () => {
