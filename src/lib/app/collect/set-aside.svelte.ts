@@ -46,10 +46,12 @@ export class SetAside {
 		return this.takeOff([...this.#read.values()].filter(({ file }) => file === name));
 	}
 
+	/** Once it is off the list, the log knows: a page left at once must not bring it back. */
 	async takeOff(aside: readonly Aside[]): Promise<boolean> {
+		const isKept = this.#hash !== null && aside.length > 0;
+		const saved = !isKept || (await keepAside(this.#hash ?? '', false, aside));
 		for (const one of aside) this.#putOff(one);
-		if (this.#hash === null || aside.length === 0) return true;
-		return keepAside(this.#hash, false, aside);
+		return saved;
 	}
 
 	#putOn(one: Aside): void {
