@@ -280,6 +280,26 @@ describe('an instructor', () => {
 		rmSync(folder, { recursive: true });
 	});
 
+	test('keeps a hand-in of another set until it is collected there', async ({ openPage }) => {
+		const page = await openPage();
+		await page.goto('/sets/collect/');
+		await page.locator('html:not([data-asleep])').waitFor();
+		await drop(page, await filesOf(open, ['B01']));
+		await page.getByRole('heading', { name: '1 hand-in' }).waitFor();
+		const other = await openSet(await composeSet(plainTerms('Week 4'), [readWish('RL1')]));
+		const stray = writeHandInFile(await handInOf(other, 'C01'));
+		await drop(page, [{ name: 'stray.json', text: stray }]);
+		await page.getByText(`stray.json is set aside, not marked: belongs to another set`).waitFor();
+		await page.reload();
+		await page.getByRole('heading', { name: '1 hand-in' }).waitFor();
+		const away = page.getByRole('button', { name: 'Collect it there: stray.json' });
+		await away.click();
+		await page.getByRole('heading', { name: 'Week 4: 1 hand-in' }).waitFor();
+		await page.goto(`/sets/collect/?set=${open.hash}`);
+		await page.getByRole('heading', { name: 'Section B, week 3: 1 hand-in' }).waitFor();
+		expect(await away.count()).toBe(0);
+	});
+
 	test('takes pasted texts, and prints one sheet a code', async ({ openPage }) => {
 		const page = await openPage();
 		await page.goto('/sets/collect/');
