@@ -97,6 +97,14 @@ describe('an instructor', () => {
 		const aside = page.locator('section', { hasText: 'Set aside: 3,' });
 		await aside.waitFor();
 		expect(await aside.innerText()).toMatch(/edited\.json\s+Changed after it was handed in/);
+		expect(await page.locator('.says').innerText()).toBe(
+			'24 hand-ins were taken in. edited.json and photo.jpg are set aside, not marked; the list below says why.'
+		);
+		// What waits for the instructor stands before the marks, and what is settled is folded.
+		const top = async (name: string) => (await page.locator(name).first().boundingBox())?.y ?? 0;
+		expect(await top('section:has-text("Set aside")')).toBeLessThan(await top('table'));
+		expect(await aside.innerText()).not.toContain('copy.json');
+		await aside.getByText('1 file with nothing to do').click();
 		expect(await aside.innerText()).toMatch(/copy\.json\s+The same hand-in of B05/);
 
 		await page.getByRole('button', { name: 'Type in a paper one' }).press('Enter');
@@ -105,6 +113,14 @@ describe('an instructor', () => {
 		await page.keyboard.press('Escape');
 		await page.reload();
 		await page.getByRole('heading', { name: '30 hand-ins' }).waitFor();
+
+		// What could not be read stays through a reload, with its reason, until it is seen to.
+		expect(await aside.innerText()).toMatch(/edited\.json\s+Changed after it was handed in/);
+		await page.getByRole('button', { name: 'Take off the list: photo.jpg' }).click();
+		await page.locator('section', { hasText: 'Set aside: 2,' }).waitFor();
+		await page.reload();
+		await page.locator('section', { hasText: 'Set aside: 2,' }).waitFor();
+		expect(await page.getByText('photo.jpg').count()).toBe(0);
 
 		// By the arrow keys to B02, task 3; M to the mark, and another one with a note.
 		await page.locator('[data-cell="0-0"]').focus();
@@ -216,7 +232,7 @@ describe('an instructor', () => {
 			mimeType: 'application/zip',
 			buffer: Buffer.from(bomb)
 		});
-		await page.getByText(/is too large for ha/).waitFor();
+		await page.locator('.says', { hasText: /is too large for ha/ }).waitFor();
 	});
 
 	test('tries a file again that could not be opened, beside those that could', async ({
@@ -252,16 +268,36 @@ describe('an instructor', () => {
 			first ?? { name: '', text: '' }
 		);
 		await page.getByRole('heading', { name: '1 hand-in' }).waitFor();
-		await page.getByText('The file cannot be opened;').waitFor();
+		await page.locator('li', { hasText: 'The file cannot be opened;' }).waitFor();
 		const again = page.getByRole('button', { name: 'Try again: B02.json' });
 		await again.press('Enter');
-		await page.getByText('The file cannot be opened;').waitFor();
+		await page.locator('li', { hasText: 'The file cannot be opened;' }).waitFor();
 
 		write();
 		await again.press('Enter');
 		await page.getByRole('heading', { name: '2 hand-ins' }).waitFor();
 		expect(await page.getByText('The file cannot be opened;').count()).toBe(0);
 		rmSync(folder, { recursive: true });
+	});
+
+	test('keeps a hand-in of another set until it is collected there', async ({ openPage }) => {
+		const page = await openPage();
+		await page.goto('/sets/collect/');
+		await page.locator('html:not([data-asleep])').waitFor();
+		await drop(page, await filesOf(open, ['B01']));
+		await page.getByRole('heading', { name: '1 hand-in' }).waitFor();
+		const other = await openSet(await composeSet(plainTerms('Week 4'), [readWish('RL1')]));
+		const stray = writeHandInFile(await handInOf(other, 'C01'));
+		await drop(page, [{ name: 'stray.json', text: stray }]);
+		await page.getByText(`stray.json is set aside, not marked: belongs to another set`).waitFor();
+		await page.reload();
+		await page.getByRole('heading', { name: '1 hand-in' }).waitFor();
+		const away = page.getByRole('button', { name: 'Collect it there: stray.json' });
+		await away.click();
+		await page.getByRole('heading', { name: 'Week 4: 1 hand-in' }).waitFor();
+		await page.goto(`/sets/collect/?set=${open.hash}`);
+		await page.getByRole('heading', { name: 'Section B, week 3: 1 hand-in' }).waitFor();
+		expect(await away.count()).toBe(0);
 	});
 
 	test('takes pasted texts, and prints one sheet a code', async ({ openPage }) => {

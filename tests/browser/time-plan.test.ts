@@ -19,8 +19,8 @@ test('a panel to hand in on Monday: what to do today, what is short, one questio
 	await page.getByRole('button', { name: 'Add a time at the bench' }).click();
 	await page.getByRole('button', { name: 'Add the next day' }).click();
 	// 14:15 to 16:15 on Thursday and on Friday.
-	await expect.poll(() => title.innerText()).toBe('Side panel: 90 minutes short');
-	await page.getByText('90 minutes are missing: leave step 11 until after the hand-in').waitFor();
+	await expect.poll(() => title.innerText()).toBe('Side panel: 1\u00a0h\u00a030 short');
+	await page.getByText(/1.h.30 are missing: leave step 11 until after the hand-in/).waitFor();
 	await page.getByLabel('Time 2 to').fill('18:00');
 	await expect.poll(() => title.innerText()).toBe('Side panel: 15 minutes to spare');
 

@@ -1,12 +1,14 @@
 import { expect, test } from 'vitest';
 import {
 	afterCheck,
+	afterMarks,
 	answerIn,
 	readKeptAnswer,
 	takeUp
 } from '../../../src/lib/app/sets/kept-answers.ts';
 import { handedInAttempt } from '../../../src/lib/app/sets/set-attempts.ts';
 import { composeSet, plainTerms, readWish } from '../../../src/lib/engine/sets/compose.ts';
+import { markAnswer } from '../../../src/lib/engine/sets/mark-answer.ts';
 import { noAnswer } from '../../../src/lib/engine/sets/hand-in.ts';
 import { questionFor } from '../../../src/lib/engine/sets/open-set.ts';
 import { optionEntry } from '../../../src/lib/engine/sets/chosen-option.ts';
@@ -114,4 +116,19 @@ test('what a check told to be wrong is handed in with the answer, whatever stand
 	expect(check?.accepted).toBe(true);
 	expect(check && afterCheck(noAnswer(1, 'in'), check)).toEqual(noAnswer(1, 'in'));
 	expect(check && told && afterCheck(answerIn(right, told, 'in'), check).told).toEqual(told?.told);
+});
+
+test('an answer whose marks were seen tells which of it is not right', async () => {
+	const answer = { ...noAnswer(1, 'in'), entries: { needed: '.3', length: '5/16' } };
+	const marks = await markAnswer(own, answer);
+	const less = marks.filter((one) => one.marks < one.of).map(({ key }) => key);
+	expect(less.length).toBeGreaterThan(0);
+	expect(afterMarks(answer, marks).told).toEqual(less);
+	expect(afterMarks({ ...answer, told: less }, marks).told).toEqual(less);
+	expect(
+		afterMarks(
+			answer,
+			marks.map((one) => ({ ...one, marks: one.of }))
+		)
+	).toEqual(answer);
 });

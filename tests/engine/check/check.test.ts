@@ -2,10 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { loadCheck, checkCards } from '../../../src/lib/engine/check/catalogue.ts';
 import { type Checkup, checkPart } from '../../../src/lib/engine/check/check.ts';
+import { partDrawing } from '../../../src/lib/engine/check/drawings/part-drawing.ts';
 import { instrumentById } from '../../../src/lib/engine/check/instruments.ts';
 import { nextSteps } from '../../../src/lib/engine/check/next.ts';
 import { markOwn } from '../../../src/lib/engine/check/own.ts';
-import { sayTold } from '../../../src/lib/engine/check/say.ts';
+import { sayTally, sayTold } from '../../../src/lib/engine/check/say.ts';
 import { GivenError } from '../../../src/lib/engine/solver/read-givens.ts';
 import { ruleById } from '../../../src/lib/engine/trade/rules.ts';
 
@@ -206,6 +207,70 @@ test('twelve edge distances: nine hold, two cannot be told, one is out', async (
 		expect.stringMatching(/^Hole 10: leave the hole as it is/),
 		'Measure holes 8 and 11 again with a micrometer, three times each.'
 	]);
+});
+
+describe('a row of twelve holes', () => {
+	const twelve = { ...row, length: '8 1/2' };
+	const holes = [0.375, 1.08, 1.784, 2.489, 3.193, 3.898, 4.602, 5.307, 6.011, 6.716, 7.42, 8.125];
+	const rowWith = (other: Readonly<Record<number, number>>, of = holes.length) => {
+		const measured = holes.slice(0, of).map((at, i) => (at + (other[i + 1] ?? 0)).toFixed(3));
+		return checked('rivet-row', { ...twelve, measured: measured.join(', ') });
+	};
+
+	test.each([
+		[0.09, 'about 0.090 in too far from the reference edge: spaces 5 and 6'],
+		[-0.09, 'about 0.090 in too near to the reference edge: spaces 5 and 6']
+	])('with the sixth %f in off is told as one hole out of place', async (off, says) => {
+		expect(nextSteps(await rowWith({ 6: off }))).toEqual([
+			expect.stringMatching(new RegExp(`^Hole 6 stands ${says} come out right together`))
+		]);
+	});
+
+	test('stepped off too wide from the sixth on has no one hole out of place', async () => {
+		const shifted = Object.fromEntries([6, 7, 8, 9, 10, 11].map((hole) => [hole, 0.09]));
+		expect(nextSteps(await rowWith(shifted))).toEqual([
+			expect.stringMatching(/^Space 5: leave the holes, and ask/)
+		]);
+		expect(nextSteps(await rowWith({ 6: 0.09 }, 6))).toEqual([
+			expect.stringMatching(/^Space 5: stop drilling: the row needs a space more/)
+		]);
+	});
+
+	test('is not judged before all are in, but for one that fails', async () => {
+		expect(sayTally(await rowWith({}, 1))).toBe('1 of 12 holes is in, and it holds so far.');
+		const two = await rowWith({}, 2);
+		expect([two.soFar, sayTally(two)]).toEqual([
+			{ here: 2, of: 12 },
+			'2 of 12 holes are in, and both hold so far.'
+		]);
+		expect(sayTally(await rowWith({ 2: 0.2 }, 2))).toMatch(
+			/^2 of 12 holes are in\. So far: 1 of 3 fails, 2 hold\.$/
+		);
+		const all = await rowWith({});
+		expect([all.soFar, all.verdict]).toEqual([null, 'holds']);
+	});
+
+	test('is drawn with crosses whose arms are whole on all sides', async () => {
+		const found = await rowWith({});
+		const chain = 12;
+		const arms = partDrawing(found, 480)?.shapes.flatMap((shape) =>
+			shape.kind === 'path' && shape.line === 'centre' ? [shape.d] : []
+		);
+		expect(arms).toHaveLength(4 * holes.length);
+		for (const d of arms ?? []) {
+			const [x1 = 0, y1 = 0, x2 = 0, y2 = 0] = (d.match(/-?[\d.]+/g) ?? []).map(Number);
+			// The first stroke of a chain line; what is longer ends in a gap or a dot.
+			expect(Math.hypot(x2 - x1, y2 - y1)).toBeLessThan(chain);
+		}
+	});
+
+	test('keeps to the pitch that was entered, which is no rule’s', async () => {
+		const found = await rowWith({ 6: 0.09 });
+		const told = found.limits.find(({ verdict }) => verdict === 'fails');
+		expect(told && sayTold(found, told)).toBe(
+			'Space 5: pitch 0.795 in is 6.36D, above the given 0.750 in by 0.045 in'
+		);
+	});
 });
 
 test('the margin in words', async () => {

@@ -202,6 +202,44 @@ describe('a panel worked by hand', () => {
 		expect(plan.notes.join()).not.toContain('one rivet diameter');
 	});
 
+	test('a flange that hangs over an edge of the panel is told, and one on the edge is not', async () => {
+		const frame = { flange: '3/4in', thickness: '0.040in' };
+		const across = { ...frame, runs: 'across' };
+		const along = { ...frame, runs: 'along' };
+		// Half of the flange is 3/8; the panel is 10 by 8.
+		const { problems } = await planPanel({
+			rivet: universal,
+			greatestPitch: '1in',
+			panel: skin,
+			members: [
+				{ ...across, name: 'A', at: '0.3in' },
+				{ ...across, name: 'B', at: '3/8in' },
+				{ ...across, name: 'C', at: '9 3/4in' },
+				{ ...along, name: 'D', at: '1/4in' },
+				{ ...along, name: 'E', at: '7 5/8in' }
+			]
+		});
+		const over = problems.filter(({ says }) => says.includes('hangs'));
+		expect(over.map(({ field, says }) => [field, says.split(' of the panel')[0]])).toEqual([
+			['members.0.at', 'A: its flange hangs 0.075 in over the left edge'],
+			['members.2.at', 'C: its flange hangs 1/8 in over the right edge'],
+			['members.3.at', 'D: its flange hangs 1/8 in over the lower edge']
+		]);
+	});
+
+	test('the pitch is held to the greatest that was entered, and to 10D where that is less', async () => {
+		const member = { name: 'A', runs: 'across', at: 3, flange: '3/4in', thickness: '0.040in' };
+		const limitFor = async (greatestPitch: string, drilled?: string[]) => {
+			const members = [drilled ? { ...member, drilled } : member];
+			const { checks } = await planPanel({ rivet: universal, panel: skin, members, greatestPitch });
+			return checks.find(({ what, least }) => what === 'pitch' && !least)?.limit;
+		};
+		// 10D of a rivet of 1/8 is 1 1/4.
+		expect(await limitFor('1in')).toBe(1);
+		expect(await limitFor('2in')).toBe(1.25);
+		expect(await limitFor('1in', ['1in', '2in', '3in'])).toBe(1.25);
+	});
+
 	test('a drilled frame, marked from behind', async () => {
 		const drilled = ['1/2in', '1 1/4in', '2in', '2.6in', '3.7in'];
 		const plan = await planned({

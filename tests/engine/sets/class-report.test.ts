@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { classReport, spreadOf } from '../../../src/lib/engine/sets/class-report.ts';
 import { collect } from '../../../src/lib/engine/sets/collect.ts';
 import { composeSet, plainTerms, readWish } from '../../../src/lib/engine/sets/compose.ts';
+import { blankAgain } from '../../../src/lib/engine/sets/left-blank.ts';
 import { readMissed, writeMissed } from '../../../src/lib/engine/sets/missed-query.ts';
 import { openSet, type SetTask } from '../../../src/lib/engine/sets/open-set.ts';
 import { studentPage } from '../../../src/lib/engine/sets/student-page.ts';
@@ -65,6 +66,16 @@ describe('a class', () => {
 		expect(report.tasks[1]?.difficulty).toBeCloseTo(4.25 / 6, 12);
 		expect(report.tasks[1]?.discrimination).toBeCloseTo(0, 12);
 		expect(report.tasks[0]).toMatchObject({ difficulty: 1, discrimination: 0 });
+	});
+
+	test('tells what was left blank, and hands it on where half of the class left it', () => {
+		expect(report.blank).toEqual([
+			{ place: 2, name: open.tasks[1]?.task.family.name, kind: 'LR2', codes: ['C1'] }
+		]);
+		expect(blankAgain(report.blank, 6)).toEqual([]);
+		expect(blankAgain(report.blank, 2)).toEqual(report.blank);
+		expect(writeMissed(report.missed, report.blank)).toBe(`${report.missed[0]?.skill},LR2*2`);
+		expect(classReport(open, of('A1')).blank).toEqual([]);
 	});
 
 	test('hands on what it missed as an address that is read again', () => {

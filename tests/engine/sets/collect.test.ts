@@ -205,7 +205,8 @@ describe('of several hand-ins', () => {
 		expect(aside).toEqual([
 			{
 				file: '2.json',
-				why: 'B05 handed in again: version 2 is marked in place of version 1.'
+				why: 'B05 handed in again: version 2 is marked in place of version 1.',
+				isSettled: true
 			}
 		]);
 	});

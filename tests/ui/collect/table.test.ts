@@ -46,6 +46,15 @@ test('twenty tasks of six steps stand beside the entry on a page of 1280 pixels'
 	expect(phone.reduce((sum, one) => sum + one, 0)).toBeLessThanOrEqual(360 - 32 - 12);
 });
 
+test('a mark of two digits has room beside its segments', () => {
+	for (const layout of ['across', 'dense'] as const) {
+		const [, short = 0, long = 0] = widthsFor([9, 10], layout);
+		const segments = sizeOf(10, layout).width - sizeOf(9, layout).width;
+		// A digit is some 8 pixels wide.
+		expect(long - short - segments).toBeGreaterThanOrEqual(8);
+	}
+});
+
 test('segments of a state are one path, side by side', () => {
 	const paths = segmentPaths(['right', 'lost', 'right', 'follows'], 'across');
 	expect(paths.map(({ state }) => state)).toEqual(['right', 'lost', 'follows']);

@@ -22,13 +22,14 @@ describe('how a time plan stands', () => {
 		[135, '35 minutes to spare'],
 		[100, 'just enough time'],
 		[99, '1 minute short'],
+		[10, '1\u00a0h\u00a030 short'],
 		[300, '3\u00a0h\u00a020 to spare']
 	])('%i minutes at the bench: %s', (minutes, words) => {
 		expect(standing(laid(minutes), stand)).toBe(words);
 	});
 
 	test('without times, and with nothing left', () => {
-		expect(standing(laid(0), { isDue: false, hasTimes: false })).toBe('100 minutes of work');
+		expect(standing(laid(0), { isDue: false, hasTimes: false })).toBe('1\u00a0h\u00a040 of work');
 		expect(standing(laid(60, []), stand)).toBe('every step is done');
 	});
 

@@ -23,6 +23,11 @@ export async function checksBefore(): Promise<LabCheck[]> {
 	return found;
 }
 
+/** What has only begun is not decided, though all of it holds so far. */
+function verdictOf({ soFar, verdict }: Checkup): LabCheck['verdict'] {
+	return soFar !== null && verdict === 'holds' ? 'undecided' : verdict;
+}
+
 /** Writes a check to the log; resolves to whether it is safely on this device. */
 export function saveCheck(entry: CheckEntry, checkup: Checkup, owned: Owned): Promise<boolean> {
 	const { method, part, tool, units, values, own } = entry;
@@ -34,7 +39,7 @@ export function saveCheck(entry: CheckEntry, checkup: Checkup, owned: Owned): Pr
 		units,
 		values: { ...values },
 		own: { ...own },
-		verdict: checkup.verdict,
+		verdict: verdictOf(checkup),
 		skills: evidenceOfCheck(checkup, owned).map((one) => ({ ...one }))
 	});
 }

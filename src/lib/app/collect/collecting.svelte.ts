@@ -17,8 +17,16 @@ import {
 } from './collect-log.ts';
 import { ClassMarking } from './class-marking.svelte.ts';
 import { keepDrawn } from './keep-drawn.ts';
-import { joinedFiles, noHandIn, nothingInText, saysTaken } from './collect-words.ts';
+import {
+	joinedFiles,
+	noHandIn,
+	nothingInText,
+	ofAnother,
+	saysTaken,
+	tooLong
+} from './collect-words.ts';
 import type { ClassWork, GatheredTexts, KeptHandIn, KeptSet, Pasted } from './set-work.ts';
+import { SetAside } from './set-aside.svelte.ts';
 import { nameOf } from './source.ts';
 import { CalledOff, WorkDesk } from './work-desk.ts';
 
@@ -50,8 +58,7 @@ class Collecting {
 	/** One sentence on what went wrong. */
 	problem = $state<string | null>(null);
 	overrides = $state.raw<readonly Override[]>([]);
-	/** What was set aside since the page was opened. */
-	#aside = $state.raw<readonly Aside[]>([]);
+	readonly #aside = new SetAside();
 	#found: readonly KeptHandIn[] = [];
 	#foreign: readonly KeptHandIn[] = [];
 	#choices: readonly Choice[] = [];
@@ -61,11 +68,9 @@ class Collecting {
 	readonly hash = $derived(this.set ? setHash(this.set) : null);
 	readonly summary = $derived(this.#marking.summary);
 	readonly handIns = $derived(this.#marking.handIns.map((one) => overridden(one, this.overrides)));
-	readonly aside: readonly Aside[] = $derived([
-		...new Map(this.#aside.map((one) => [`${one.file} ${one.why}`, one])).values(),
-		...this.#marking.aside,
-		...joinedFiles(this.handIns)
-	]);
+	readonly aside: readonly Aside[] = $derived(
+		this.#aside.withOthers([...this.#marking.aside, ...joinedFiles(this.handIns)])
+	);
 
 	/** Opens a set by its hash; what is open already stays as it is. */
 	async load(hash: string | null): Promise<void> {
@@ -80,11 +85,14 @@ class Collecting {
 			const sources = (before?.handIns ?? []).map(({ file, text }) => ({ name: file, text }));
 			const gathered = await this.desk.run('gather', [sources]);
 			const set = (await setShelf.find(hash))?.set ?? gathered.set;
-			if (!set) throw new SetError(`No set ${hash} is on this device; paste its link here.`);
+			if (!set || setHash(set) !== hash)
+				throw new SetError(`No set ${hash} is on this device; paste its link here.`);
 			this.#begin(set);
 			this.overrides = before?.overrides ?? [];
 			this.#choices = before?.choices ?? [];
-			this.#found = gathered.found;
+			this.#found = gathered.found.filter((one) => one.hash === hash);
+			this.#foreign = gathered.found.filter((one) => one.hash !== hash);
+			await this.#aside.begin(hash, before?.aside);
 			await this.#mark();
 		});
 		this.ready = true;
@@ -117,16 +125,22 @@ class Collecting {
 		await this.#doing(async () => {
 			const { found, aside, set } = await this.#gathered(sources);
 			if (!this.set && set) await this.#takeUp(set);
-			this.#aside = [...this.#aside, ...aside];
+			if (!(await this.#aside.add(aside))) this.problem = device.trouble;
 			const again = aside.filter((one) => one.again).map(({ file }) => file);
 			for (const source of sources) {
 				if (again.includes(nameOf(source))) this.#unread[nameOf(source)] = source;
 			}
 			if (!this.set) throw new SetError(noHandIn);
+			this.#aside.backOn(found.map(({ file }) => file));
 			const own = found.filter(({ hash }) => hash === this.hash);
-			this.#foreign = [...this.#foreign, ...found.filter(({ hash }) => hash !== this.hash)];
-			const { fit, known } = await this.#keep(own, by);
-			this.says = saysTaken(fit, known);
+			const foreign = found.filter(({ hash }) => hash !== this.hash);
+			await this.#keepForeign(foreign, by);
+			const { fit, unfit, known } = await this.#keep(own, by);
+			this.says = saysTaken(fit, known, [
+				...aside,
+				...unfit.map(tooLong),
+				...foreign.map(ofAnother)
+			]);
 			// Pressed while nothing ran in the worker, it still holds.
 			if (this.#isOff) throw new CalledOff();
 			await this.#mark();
@@ -154,12 +168,20 @@ class Collecting {
 		const fresh = own.filter((one) => !before.has(keyOf(one)));
 		const fit = fresh.filter(canBeKept);
 		const unfit = fresh.filter((one) => !canBeKept(one));
-		const tooLong = 'Too long to be kept with the set; ask for it with shorter entries.';
-		this.#aside = [...this.#aside, ...unfit.map(({ file }) => ({ file, why: tooLong }))];
+		await this.#aside.add(unfit.map(tooLong));
 		this.#found = [...this.#found, ...fit];
 		const saved = fit.length === 0 || (await keepHandIns(hash, by, fit));
 		if (!saved) this.problem = device.trouble;
 		return { fit, unfit, known: own.length - fresh.length, saved };
+	}
+
+	/** Hand-ins of other sets stay with this one, until they are collected there. */
+	async #keepForeign(foreign: readonly KeptHandIn[], by: HandInCollected['by']): Promise<void> {
+		const before = new Set(this.#foreign.map(keyOf));
+		const fresh = foreign.filter((one) => !before.has(keyOf(one)));
+		this.#foreign = [...this.#foreign, ...fresh];
+		const saved = await keepHandIns(this.hash ?? '', by, fresh.filter(canBeKept));
+		if (!saved) this.problem = device.trouble;
 	}
 
 	/** The version that a code's next hand-in has; 1 where there is none yet. */
@@ -205,7 +227,7 @@ class Collecting {
 
 	/** Looks again at what was set aside and may be read or marked by now. */
 	async tryAgain({ file }: Aside): Promise<void> {
-		this.#aside = this.#aside.filter((one) => one.file !== file);
+		await this.#aside.takeOffFile(file);
 		const source = this.#unread[file];
 		if (source) return this.take([source], 'file');
 		await this.#doing(async () => {
@@ -214,9 +236,15 @@ class Collecting {
 		});
 	}
 
+	/** Takes what was set aside off the list, for the instructor has seen to it. */
+	async takeOff(one: Aside): Promise<void> {
+		if (!(await this.#aside.takeOff([one]))) this.problem = device.trouble;
+	}
+
 	/** Opens another set, with the hand-ins of it that were set aside here. */
 	async goTo(link: string): Promise<void> {
 		const foreign = this.#foreign;
+		await this.#aside.takeOff(this.aside.filter(({ elsewhere }) => elsewhere === link));
 		await this.openLink(link);
 		await this.#doing(async () => {
 			await this.#keep(
@@ -237,7 +265,6 @@ class Collecting {
 		this.set = set;
 		this.overrides = [];
 		this.#choices = [];
-		this.#aside = [];
 		this.#found = [];
 		this.#foreign = [];
 		this.#unread = {};

@@ -44,6 +44,8 @@ class PanelBench {
 	saved = $state.raw<readonly SavedPanel[]>([]);
 	/** Whether all that is shown is in the log. */
 	isSaved = $state(true);
+	/** Whether it is the example that a page begins with, and nobody’s panel yet. */
+	readonly isExample = $derived(textOf(this.draft) === textOf(firstDraft()));
 	#ticks = $state.raw<SavedPanel['done']>(nothingDone());
 	#timer: ReturnType<typeof setTimeout> | undefined;
 	#turn = 0;
@@ -165,7 +167,7 @@ class PanelBench {
 	}
 
 	get #text(): string {
-		return JSON.stringify(fileOf(this.draft));
+		return textOf(this.draft);
 	}
 
 	#keep(): void {
@@ -200,6 +202,10 @@ class PanelBench {
 		await this.settle();
 		await logbook.note({ type: 'panel-tick', panel: this.id, stage, holes: [place], done });
 	}
+}
+
+function textOf(draft: Draft): string {
+	return JSON.stringify(fileOf(draft));
 }
 
 export const panelBench = new PanelBench();

@@ -32,7 +32,7 @@ import { TaskNumberError } from '$lib/engine/tasks/task-number.ts';
 import { listed } from '$lib/ui/listed.ts';
 import { newId } from '$lib/storage/new-id.ts';
 import { device } from '../device/device.svelte.ts';
-import { keepDraft, readDraft } from './kept-draft.ts';
+import { type Dealt, keepDraft, readDraft } from './kept-draft.ts';
 import { setShelf } from './shelf.svelte.ts';
 
 /** Tasks of a first deal, and their level. */
@@ -42,6 +42,8 @@ const usual = 12;
 class Composer {
 	terms = $state.raw<Terms>(plainTerms(''));
 	draft = $state.raw<Draft>([]);
+	/** What its tasks were last dealt from; null where they were chosen one by one. */
+	dealt = $state.raw<Dealt | null>(null);
 	/** The fragment of the link to the set as it is now; null where it is no set yet. */
 	fragment = $state<string | null>(null);
 	/** One sentence on what went wrong last, or null. */
@@ -106,8 +108,8 @@ class Composer {
 	}
 
 	async #takeKept(): Promise<void> {
-		const { title, set } = readDraft();
-		if (set) await this.#take(set);
+		const { title, set, dealt } = readDraft();
+		if (set) await this.#take(set, dealt);
 		else this.clear();
 		this.terms = { ...this.terms, title };
 	}
@@ -118,8 +120,9 @@ class Composer {
 		if (this.saved) this.begin();
 	}
 
-	async #take(set: TaskSet): Promise<void> {
+	async #take(set: TaskSet, dealt: Dealt | null = null): Promise<void> {
 		this.clear();
+		this.dealt = dealt;
 		await this.#change(async () => {
 			const { drawn, anew } = await tasksNow(set);
 			this.terms = termsOf(set);
@@ -132,6 +135,7 @@ class Composer {
 	clear(): void {
 		this.terms = plainTerms('');
 		this.draft = [];
+		this.dealt = null;
 		this.problem = null;
 		this.fragment = null;
 	}
@@ -162,6 +166,7 @@ class Composer {
 			this.problem = 'Choose at least one topic and one level.';
 			return Promise.resolve();
 		}
+		this.dealt = { topics, levels };
 		return this.#change(() => dealtDraft(this.#seed, topics, levels, count));
 	}
 
@@ -217,8 +222,8 @@ class Composer {
 
 	/** Keeps the set as it is now, and writes its link. */
 	async keep(): Promise<void> {
-		const { set, terms, draft } = this;
-		keepDraft(terms, draft);
+		const { set, terms, draft, dealt } = this;
+		keepDraft(terms, draft, dealt);
 		const fragment = set ? await writeSet(set) : null;
 		if (this.set === set) this.fragment = fragment;
 	}

@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import type { HandInAnswer } from '$lib/engine/sets/hand-in.ts';
 import { longestEntry } from '$lib/engine/sets/hand-in.ts';
+import type { AnswerMark } from '$lib/engine/sets/mark-answer.ts';
 import { stepsOf } from '$lib/engine/tasks/task.ts';
 import type { LengthUnit } from '$lib/engine/quantity/value.ts';
 import type { Check, TaskWork, WorkNotes } from '$lib/ui/sheet/task-work.svelte.ts';
@@ -27,6 +28,13 @@ export function answerIn(work: TaskWork, before: HandInAnswer, units: LengthUnit
 export function afterCheck(before: HandInAnswer, { verdicts }: Check): HandInAnswer {
 	const wrong = Object.entries(verdicts).filter(([, verdict]) => verdict?.kind === 'rework');
 	const told = [...new Set([...(before.told ?? []), ...wrong.map(([key]) => key)])];
+	return told.length === 0 ? before : { ...before, told };
+}
+
+/** The answer once its marks were seen, which tell what in it is not right. */
+export function afterMarks(before: HandInAnswer, marks: readonly AnswerMark[]): HandInAnswer {
+	const less = marks.filter((one) => one.marks < one.of).map(({ key }) => key);
+	const told = [...new Set([...(before.told ?? []), ...less])];
 	return told.length === 0 ? before : { ...before, told };
 }
 

@@ -1,4 +1,4 @@
-import type { HandIn } from '$lib/engine/sets/hand-in.ts';
+import { type HandIn, noAnswer } from '$lib/engine/sets/hand-in.ts';
 import { hashOf } from '$lib/engine/sets/hash.ts';
 import type { OpenSet, SetTask } from '$lib/engine/sets/open-set.ts';
 import { type AnswerMark, markAnswer } from '$lib/engine/sets/mark-answer.ts';
@@ -18,7 +18,7 @@ import { device } from '../device/device.svelte.ts';
 import { logbook } from '../device/logbook.ts';
 import { settings } from '../device/settings.svelte.ts';
 import { AnswerSheet } from './answer-sheet.svelte.ts';
-import { afterCheck, answerIn, chartsIn, takeUp } from './kept-answers.ts';
+import { afterCheck, afterMarks, answerIn, chartsIn, takeUp } from './kept-answers.ts';
 import { checkedAttempt, handedInAttempt } from './set-attempts.ts';
 import { setShelf } from './shelf.svelte.ts';
 import { keepTab, readTab } from './tab-code.ts';
@@ -52,8 +52,10 @@ class SetWorkshop {
 	/** What bare lengths of the open task are in. */
 	units = $state.raw(settings.units);
 	rows = $state.raw<readonly ReviewRow[]>([]);
-	/** How the open task came out, once it was handed in. */
-	marks = $state.raw<readonly AnswerMark[]>([]);
+	/** How each task came out, once it was handed in and looked at. */
+	cameOut = $state.raw<readonly (readonly AnswerMark[])[]>([]);
+	/** How the open task did. */
+	readonly marks: readonly AnswerMark[] = $derived(this.cameOut[this.place - 1] ?? []);
 	#since = 0;
 	/** The set as the fragment of its link. */
 	#fragment = '';
@@ -155,9 +157,16 @@ class SetWorkshop {
 		this.place = Math.min(Math.max(1, place), this.tasks.length);
 		const { current } = this;
 		const answer = last?.answers.find((one) => one.place === this.place);
-		if (!sheet || !current || !answer) return;
+		if (!sheet || !current || !last || !answer) return;
 		this.units = answer.units;
-		this.marks = await markAnswer(current, answer);
+		const marks: AnswerMark[][] = [];
+		for (const [i, own] of this.tasks.entries()) {
+			const given = last.answers.find((one) => one.place === i + 1) ?? noAnswer(i + 1, 'in');
+			marks.push(await markAnswer(own, given));
+		}
+		this.cameOut = marks;
+		// The marks of every task are seen beside this one.
+		for (const [i, own] of marks.entries()) sheet.put(afterMarks(sheet.at(i + 1), own));
 		const opened = [...new Set([...sheet.at(this.place).opened, ...stepsOf(current.task)])];
 		sheet.put({ ...sheet.at(this.place), opened });
 		this.#stand('looking');

@@ -61,7 +61,10 @@ export interface Checkup {
 	readonly summaries: readonly Summary[];
 	/** Limits that were not looked at, because a given that they rest on was left out. */
 	readonly left: readonly CheckLimit[];
+	/** Of those limits: what is held against them says nothing yet on what is not measured. */
 	readonly verdict: Kept['verdict'];
+	/** How many there are so far and how many the part has; null once all are there. */
+	readonly soFar: { readonly here: number; readonly of: number } | null;
 }
 
 /**
@@ -96,8 +99,19 @@ export async function checkPart(check: Checked, entered: Entered): Promise<Check
 		limits,
 		summaries: summariesOf(limits),
 		left,
-		verdict: worstOf(limits)
+		verdict: worstOf(limits),
+		soFar: soFarIn(check, worked, measured)
 	};
+}
+
+function soFarIn(
+	{ wanted }: Checked,
+	[values = {}]: readonly Values[],
+	[first]: readonly Measured[]
+): Checkup['soFar'] {
+	const of = wanted === null ? undefined : values[wanted];
+	const here = first ? Math.max(first.features.length, first.gauged.length) : 0;
+	return typeof of === 'number' && here < of ? { here, of } : null;
 }
 
 function refuseStrays(check: Checked, values: Entered['values']): void {

@@ -2,6 +2,7 @@ import { capital, decapital } from '../quantity/capital.ts';
 import type { Checkup, Told } from './check.ts';
 import { finerThan } from './instruments.ts';
 import { placeName } from './say.ts';
+import { strayHoles } from './stray-holes.ts';
 
 /** When to stop; stands under every check. */
 export const stopAndAsk =
@@ -9,11 +10,16 @@ export const stopAndAsk =
 
 /** What to do next, in shop terms: what fails first, then what is undecided. */
 export function nextSteps(checkup: Checkup): string[] {
-	const failing = checkup.limits.filter(({ verdict }) => verdict === 'fails');
-	const advice = [...new Set(failing.map(({ limit }) => limit.next))].map((next) => {
+	const strays = strayHoles(checkup);
+	const failing = checkup.limits.filter(
+		(one) => one.verdict === 'fails' && !strays.some(({ told }) => told === one)
+	);
+	const adviceOn = ({ limit }: Told) =>
+		(checkup.soFar === null ? limit.whenDone : undefined) ?? limit.next;
+	const advice = [...new Set(failing.map(adviceOn))].map((next) => {
 		const places = placesIn(
 			checkup,
-			failing.filter(({ limit }) => limit.next === next)
+			failing.filter((one) => adviceOn(one) === next)
 		);
 		return places === '' ? next : `${capital(places)}: ${decapital(next)}`;
 	});
@@ -23,7 +29,7 @@ export function nextSteps(checkup: Checkup): string[] {
 		left.length > 0 && checkup.limits.length === 0
 			? [`Not looked at: ${[...new Set(left)].join(', ')}.`]
 			: [];
-	return [...advice, ...again, ...notLooked];
+	return [...strays.map(({ next }) => next), ...advice, ...again, ...notLooked];
 }
 
 function measureAgain(checkup: Checkup): string[] {

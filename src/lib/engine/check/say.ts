@@ -1,7 +1,8 @@
-import { capital } from '../quantity/capital.ts';
+import { capital, decapital } from '../quantity/capital.ts';
 import { decimalText, exactly } from '../quantity/exact.ts';
 import type { Kind } from '../quantity/kinds/kind.ts';
 import type { LengthUnit } from '../quantity/value.ts';
+import { unitLimit } from '../solver/limits.ts';
 import { symbolOf } from '../solver/show-step.ts';
 import type { Checkup, Told } from './check.ts';
 
@@ -11,6 +12,20 @@ export function timesOf({ check, items }: Checkup, told: Told, size: number): st
 	const one = key === null ? undefined : items[0]?.[key];
 	if (key === null || typeof one !== 'number' || told.kind.dimension.name !== 'length') return null;
 	return `${decimalText(exactly(size / one), 0, 2)}${symbolOf(check, key)}`;
+}
+
+/** Whether a limit is a number that was entered, and no rule’s. */
+export function isEntered({ check, items }: Checkup, { limit, bound }: Told): boolean {
+	const names = Object.keys(unitLimit(limit.from).bound.needs);
+	const [name = ''] = names;
+	return names.length === 1 && Object.hasOwn(check.of.given, name) && items[0]?.[name] === bound;
+}
+
+/** A limit in a sentence: `2D`, `0.750 in`, or of one that was entered `the given 0.750 in`. */
+function limitIn(checkup: Checkup, told: Told): string {
+	const size = lengthText(told.kind, told.bound, checkup.units);
+	if (isEntered(checkup, told)) return `the given ${size}`;
+	return timesOf(checkup, told, told.bound) ?? size;
 }
 
 /** Which one of several it is: `hole 8`; empty where there is only one. */
@@ -29,8 +44,8 @@ export function toldName(checkup: Checkup, told: Told): string {
  * `Hole 8: edge distance 0.251 in is 2.01D, above 2D by 0.001 in`.
  */
 export function sayTold(checkup: Checkup, told: Told): string {
-	const { limit, kind, value, bound, gauged } = told;
-	const limitText = timesOf(checkup, told, bound) ?? lengthText(kind, bound, checkup.units);
+	const { limit, kind, value, gauged } = told;
+	const limitText = limitIn(checkup, told);
 	const place = placeName(checkup, told);
 	const name = place === '' ? limit.what : `${capital(place)}: ${limit.what.toLowerCase()}`;
 	if (gauged !== null)
@@ -73,8 +88,19 @@ export function worseOf(one: Told['verdict'], other: Told['verdict']): Told['ver
 	return order.indexOf(one) > order.indexOf(other) ? one : other;
 }
 
-/** `1 of 12 fails, 2 undecided, 9 hold.` */
+/** `1 of 12 fails, 2 undecided, 9 hold.`, or of a part that is not all measured `2 of 12 holes …` */
 export function sayTally(checkup: Checkup): string {
+	const { soFar, verdict, check } = checkup;
+	if (soFar === null) return sayAll(checkup);
+	const are = soFar.here === 1 ? 'is' : 'are';
+	const entered = `${soFar.here} of ${soFar.of} ${check.each}s ${are} in`;
+	if (checkup.limits.length === 0) return `${entered}.`;
+	if (verdict !== 'holds') return `${entered}. So far: ${decapital(sayAll(checkup))}`;
+	const hold = soFar.here === 1 ? 'it holds' : soFar.here === 2 ? 'both hold' : 'all hold';
+	return `${entered}, and ${hold} so far.`;
+}
+
+function sayAll(checkup: Checkup): string {
 	const { holds, undecided, fails } = tally(checkup);
 	const all = holds + undecided + fails;
 	if (all === 1)

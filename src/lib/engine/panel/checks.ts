@@ -48,7 +48,7 @@ export function checksOf(job: PanelJob, flat: Area, filled: Filled): Check[] {
 	const head = headSort(job);
 	return filled.rows.flatMap((one) => [
 		...edgeChecks(job, flat, one, head),
-		...pitchChecks(one, head),
+		...pitchChecks(job, one, head),
 		...apartCheck(one, filled.holes)
 	]);
 }
@@ -116,7 +116,11 @@ function endOf({ from, to, runs }: FilledRow['row'], hole: Hole): number {
 	return Math.min(s - from, to - s);
 }
 
-function pitchChecks({ row, stretches }: FilledRow, head: HeadSort): Check[] {
+function pitchChecks(
+	{ greatestPitch }: PanelJob,
+	{ row, stretches }: FilledRow,
+	head: HeadSort
+): Check[] {
 	const spaces = stretches.flatMap((stretch) =>
 		stretch.slice(1).map((hole, i) => {
 			const before = stretch[i] ?? hole;
@@ -127,7 +131,11 @@ function pitchChecks({ row, stretches }: FilledRow, head: HeadSort): Check[] {
 		})
 	);
 	const closest = pitches.leastPitch(head, row.rows, row.D);
-	const widest = pitches.greatestPitch * row.D;
+	const byRule = pitches.greatestPitch * row.D;
+	// Holes that were there before were laid out by somebody else’s pitch.
+	const entered = row.member.drilled === null ? (greatestPitch ?? Infinity) : Infinity;
+	const widest = Math.min(byRule, entered);
+	const source = entered < byRule ? 'as entered' : cite(pitches.greatestPitchSource);
 	return [
 		...worst(
 			row.name,
@@ -142,7 +150,7 @@ function pitchChecks({ row, stretches }: FilledRow, head: HeadSort): Check[] {
 		),
 		...worst(
 			row.name,
-			{ what: 'pitch', least: false, source: cite(pitches.greatestPitchSource), laidOut: false },
+			{ what: 'pitch', least: false, source, laidOut: false },
 			spaces,
 			(space) => ({ ...space, limit: widest })
 		)

@@ -14,7 +14,7 @@ import { PanelError, readPanel } from './read-panel.ts';
 import { type Relief, reliefNotes, reliefsOf } from './reliefs.ts';
 import { diameterFor } from './rivets.ts';
 import { rowsOf } from './rows.ts';
-import { flatPart, slack } from './shape.ts';
+import { flangeOf, flatPart, slack } from './shape.ts';
 import { stationsOf } from './stations.ts';
 import {
 	cautionsFor,
@@ -63,7 +63,7 @@ export interface PanelPlan extends Filled {
 export async function planPanel(raw: unknown): Promise<PanelPlan> {
 	if (!(await loadReader())) throw new PanelError('The reader could not be loaded; try again.');
 	const { job, problems: unread } = readPanel(raw);
-	const problems = [...unread, ...gaugeProblems(job)];
+	const problems = [...unread, ...gaugeProblems(job), ...overhangs(job)];
 	const laid = layFlat(job, problems);
 	const flat = flatPart(job, setbacksOf(laid));
 	const reliefs = reliefsOf(job, flat, problems);
@@ -132,6 +132,29 @@ function gaugeProblems({ thickness, members, doublers }: PanelJob): Problem[] {
 				says: `${name}, thickness: ${gaugeText(T)} is in no gauge table; the nearest are ${names}.`
 			}
 		];
+	});
+}
+
+/** Flanges that hang over an edge of the panel. */
+function overhangs({ members, length, width }: PanelJob): Problem[] {
+	return members.flatMap((member) => {
+		const { x, y, length: along, width: across } = flangeOf(member);
+		const sides =
+			member.runs === 'across'
+				? ([
+						['left', -x],
+						['right', x + along - length]
+					] as const)
+				: ([
+						['lower', -y],
+						['upper', y + across - width]
+					] as const);
+		return sides
+			.filter(([, over]) => over > slack)
+			.map(([edge, over]) => ({
+				field: `${member.field}.at`,
+				says: `${member.name}: its flange hangs ${inchesText(over)} over the ${edge} edge of the panel; move it inward, or ask.`
+			}));
 	});
 }
 

@@ -43,10 +43,26 @@ const choiceSchema = v.object({
 	owner: v.pipe(v.string(), v.regex(/^[0-9A-Z]{10}$/))
 });
 
+/** Longest sentence and longest beginning that are kept of what could not be read, in characters. */
+export const longestAside = { why: 400, inside: 1000 };
+
+const asideSchema = v.object({
+	...of,
+	type: v.literal('collected-aside'),
+	file: collectedSchema.entries.file,
+	/** Why it was not marked. */
+	why: v.pipe(v.string(), v.maxLength(longestAside.why)),
+	/** What it begins with, where that is text. */
+	inside: v.optional(v.pipe(v.string(), v.maxLength(longestAside.inside))),
+	/** False where it was taken off the list; the last event for a file and reason holds. */
+	stays: v.boolean()
+});
+
 export const collectSchemas = {
 	collected: collectedSchema,
 	'collected-mark': markSchema,
-	'collected-choice': choiceSchema
+	'collected-choice': choiceSchema,
+	'collected-aside': asideSchema
 };
 
 /** A hand-in was taken in. */
@@ -55,8 +71,10 @@ export type HandInCollected = Readonly<v.InferOutput<typeof collectedSchema>>;
 export type MarkChanged = Readonly<v.InferOutput<typeof markSchema>>;
 /** An instructor chose the hand-in of a code to be marked. */
 export type HandInChosen = Readonly<v.InferOutput<typeof choiceSchema>>;
+/** What could not be read was set aside, or taken off the list again. */
+export type SetAsideNoted = Readonly<v.InferOutput<typeof asideSchema>>;
 /** An event about collecting. */
-export type CollectEvent = HandInCollected | MarkChanged | HandInChosen;
+export type CollectEvent = HandInCollected | MarkChanged | HandInChosen | SetAsideNoted;
 
 export function isCollectEvent(type: string): boolean {
 	return Object.hasOwn(collectSchemas, type);

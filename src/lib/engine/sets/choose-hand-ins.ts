@@ -17,6 +17,8 @@ export interface Aside {
 	readonly elsewhere?: string;
 	/** Whether it may be read or marked once something else was done. */
 	readonly again?: boolean;
+	/** Whether nothing is to be done about it: what it says is marked, or a later version of it. */
+	readonly isSettled?: boolean;
 	/** What an instructor chooses who would have this one marked. */
 	readonly instead?: Choice;
 }
@@ -86,7 +88,8 @@ function chooseOne(found: readonly Found[]): Sorted {
 		.flatMap(({ handIn, files }) =>
 			files.map((file) => ({
 				file,
-				why: `${handIn.code} handed in again: version ${newest} is marked in place of version ${handIn.version}.`
+				why: `${handIn.code} handed in again: version ${newest} is marked in place of version ${handIn.version}.`,
+				isSettled: true
 			}))
 		);
 	const [first] = top;

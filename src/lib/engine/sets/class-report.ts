@@ -1,4 +1,5 @@
 import type { MarkedHandIn } from './collect.ts';
+import { type LeftBlank, leftBlank } from './left-blank.ts';
 import { median } from './median.ts';
 import { type MissedStep, missedSteps } from './missed-steps.ts';
 import type { OpenSet } from './open-set.ts';
@@ -31,6 +32,7 @@ export interface ClassReport {
 	/** Null where nobody made a slip that is certain. */
 	readonly headline: Headline | null;
 	readonly missed: readonly MissedStep[];
+	readonly blank: readonly LeftBlank[];
 	readonly tasks: readonly TaskFigure[];
 }
 
@@ -41,6 +43,7 @@ export function classReport(open: OpenSet, handIns: readonly MarkedHandIn[]): Cl
 		spread: spreadOf(handIns),
 		headline: headlineOf(missed),
 		missed,
+		blank: leftBlank(open, handIns),
 		tasks: taskFigures(open, handIns)
 	};
 }

@@ -15,6 +15,8 @@ export interface CheckText extends LimitText {
 	readonly behind: string;
 	/** What one of several values is called where it is not what the check calls them: `space`. */
 	readonly each?: string;
+	/** What to do in place of `next` once all that is wanted is there: `Leave the holes, and ask.` */
+	readonly whenDone?: string;
 }
 
 export type CheckLimit = CheckText & Limit;
@@ -28,6 +30,8 @@ export interface Checked extends Method {
 	readonly optional: readonly string[];
 	/** What one of several is called: `hole`. */
 	readonly each: string;
+	/** The step that says how many of them the part has, where the method tells. */
+	readonly wanted: string | null;
 	/** The given that sizes are told in times of: 2.3 D. */
 	readonly times: string | null;
 	/** What the part must keep to. */
@@ -37,8 +41,19 @@ export interface Checked extends Method {
 }
 
 /** A limit with what to do where it fails: `keep(atLeast('measured', 'least', …), 'least', …)`. */
-export function keep(limit: LimitText, behind: string, next: string, each?: string): CheckText {
-	return { ...limit, behind, next, ...(each === undefined ? {} : { each }) };
+export function keep(
+	limit: LimitText,
+	behind: string,
+	next: string,
+	{ each, whenDone }: Pick<CheckText, 'each' | 'whenDone'> = {}
+): CheckText {
+	return {
+		...limit,
+		behind,
+		next,
+		...(each !== undefined && { each }),
+		...(whenDone !== undefined && { whenDone })
+	};
 }
 
 /**
@@ -52,12 +67,14 @@ export function checked(
 		takes?: Readonly<Record<string, Given>>;
 		optional?: readonly string[];
 		each: string;
+		wanted?: string;
 		times?: string;
 		keeps: readonly CheckText[];
 		possible?: readonly LimitText[];
 	}
 ): Checked {
-	const { measured, takes = {}, optional = [], each, times = null, possible = [] } = parts;
+	const { measured, takes = {}, optional = [], each, possible = [] } = parts;
+	const { wanted = null, times = null } = parts;
 	const id = `check/${of.id}`;
 	const placed = <L extends LimitText>(limit: L, place: number) => ({
 		...limit,
@@ -77,6 +94,7 @@ export function checked(
 		measured: Object.keys(measured),
 		optional,
 		each,
+		wanted,
 		times,
 		keeps,
 		possible: others

@@ -1,7 +1,8 @@
-import { capital } from '$lib/engine/quantity/capital.ts';
+import { capital, decapital } from '$lib/engine/quantity/capital.ts';
 import type { Checkup, Told } from '$lib/engine/check/check.ts';
 import { namesOf, type Spot, spotsOf, boundText } from '$lib/engine/check/drawings/spots.ts';
 import { lengthText, sayTold, timesOf } from '$lib/engine/check/say.ts';
+import { listed } from '../listed.ts';
 
 /** The stamp over the whole part. */
 export const stampWords: Readonly<Record<Told['verdict'], string>> = {
@@ -9,6 +10,19 @@ export const stampWords: Readonly<Record<Told['verdict'], string>> = {
 	undecided: 'UNDECIDED',
 	fails: 'REWORK'
 };
+
+/** Whether the part as a whole is judged: one limit that fails is enough for that, else all of it. */
+export function isStamped({ soFar, verdict }: Checkup): boolean {
+	return soFar === null || verdict === 'fails';
+}
+
+/** What was left out, in the words of the fields: `Rivet diameter and head were left out`. */
+export function leftOut({ check, items }: Checkup): string {
+	const [values = {}] = items;
+	const keys = check.optional.filter((key) => values[key] === undefined);
+	const names = listed(keys.map((key) => decapital(check.given[key]?.label ?? key)));
+	return `${capital(names)} ${keys.length === 1 ? 'was' : 'were'} left out`;
+}
 
 /** A row of the table of readings. */
 export interface Reading {

@@ -1,4 +1,11 @@
-import { type Drawing, segment, type Shape, text, type Tone } from '$lib/engine/figures/drawing.ts';
+import {
+	type Drawing,
+	path,
+	segment,
+	type Shape,
+	text,
+	type Tone
+} from '$lib/engine/figures/drawing.ts';
 import { head } from '$lib/engine/figures/parts/dimension.ts';
 import { partsOf, type TimeLayout } from '$lib/engine/time-plan/lay-out.ts';
 import { clock, dayLabel, duration } from './words.ts';
@@ -58,7 +65,7 @@ function stretch({ from, to, y, words, scale, width }: Bar): Shape[] {
 		segment(left, y, right, y, 'dim')
 	];
 	const heads = right - left > 16 ? [head(left, y, -1, 0), head(right, y, 1, 0)] : [];
-	return [...line, ...heads, beside(left, right, y, words, width, 'ink')];
+	return [...line, ...heads, ...beside(left, right, y, words, width, 'ink')];
 }
 
 /** Words behind a stretch, before it where there is no room, and else on it. */
@@ -69,11 +76,23 @@ function beside(
 	words: string,
 	width: number,
 	tone: Tone
-): Shape {
+): Shape[] {
 	const room = words.length * letter + 8;
-	if (right + room <= width + 6) return text(right + 8, y + 4, words, { tone });
-	if (left - room >= -6) return text(left - 8, y + 4, words, { anchor: 'end', tone });
-	return text((left + right) / 2, y + 4, words, { anchor: 'middle', tone });
+	if (right + room <= width + 6) {
+		return [ground(right + 5, right + room - 2, y), text(right + 8, y + 4, words, { tone })];
+	}
+	if (left - room >= -6) {
+		return [
+			ground(left - room + 2, left - 5, y),
+			text(left - 8, y + 4, words, { anchor: 'end', tone })
+		];
+	}
+	return [text((left + right) / 2, y + 4, words, { anchor: 'middle', tone })];
+}
+
+/** Paper under words, so that no line of a time at the bench runs through them. */
+function ground(from: number, to: number, y: number): Shape {
+	return path(`M${from} ${y - 9}H${to}V${y + 8}H${from}Z`, 'none', 'paper');
 }
 
 /** The times at the bench, one after the other, with a scale of minutes or hours. */
@@ -127,7 +146,7 @@ function endLine(slack: number, { scale, y, time, work, width }: End): Shape[] {
 		segment(from, y - 8, from, y + 8, line),
 		segment(to, y - 8, to, y + 8, line),
 		segment(from, y, to, y, line),
-		beside(from, to, y, words, width, slack > 0 ? 'accept' : 'rework')
+		...beside(from, to, y, words, width, slack > 0 ? 'accept' : 'rework')
 	];
 }
 

@@ -14,9 +14,9 @@ export function duration(minutes: number): string {
 	return rest === 0 ? `${hours} h` : `${hours}\u00a0h\u00a0${String(rest).padStart(2, '0')}`;
 }
 
-/** `35 minutes`, from two hours on `2 h 05`. */
+/** `35 minutes`, from an hour on `1 h 05`, as everywhere on the plan. */
 function spoken(minutes: number): string {
-	return minutes < 120 ? counted(minutes, 'minute') : duration(minutes);
+	return minutes < 60 ? counted(minutes, 'minute') : duration(minutes);
 }
 
 /** `Thu 14:10` */

@@ -1,9 +1,9 @@
 import { circle, type Drawing, path, rectangle, type Shape, text } from '../../figures/drawing.ts';
 import { dimensionAcross, dimensionDown } from '../../figures/parts/dimension.ts';
-import { plate, roundFeature } from '../../figures/parts/plate.ts';
+import { plate } from '../../figures/parts/plate.ts';
 import type { Told } from '../check.ts';
 import { section } from './bend-radii.ts';
-import { toneOf, verdictMark } from './spots.ts';
+import { smallHole, toneOf, verdictMark } from './spots.ts';
 
 /** A feature that was measured before the one that is asked for. */
 export interface Before {
@@ -79,7 +79,7 @@ const windows: Readonly<Record<string, Window>> = {
 	'edge-distance': (slots) => [
 		...sheet(),
 		...slots.flatMap(({ x, asked }) => [
-			...roundFeature(x, foot - 38, 9),
+			...smallHole(x, foot - 38, 9),
 			...(asked
 				? [ring(x, foot - 38, 9), ...dimensionDown(foot - 38, foot, x + 26, x + 12, '?')]
 				: [])
@@ -90,7 +90,7 @@ const windows: Readonly<Record<string, Window>> = {
 			'right'
 		]),
 		...slots.flatMap(({ x, asked }) => [
-			...roundFeature(x, foot - 58, 8),
+			...smallHole(x, foot - 58, 8),
 			...(asked ? [ring(x, foot - 58, 8), ...dimensionAcross(0, x, foot, foot - 20, '?')] : [])
 		])
 	],

@@ -1,7 +1,7 @@
 import { type Drawing, segment, type Shape, text } from '../../figures/drawing.ts';
-import { plate, roundFeature } from '../../figures/parts/plate.ts';
+import { plate } from '../../figures/parts/plate.ts';
 import type { Checkup } from '../check.ts';
-import { legend, sizeText, spotsOf, toneOf, verdictMark } from './spots.ts';
+import { legend, sizeText, smallHole, spotsOf, toneOf, verdictMark } from './spots.ts';
 
 interface Row {
 	readonly length: number;
@@ -43,7 +43,7 @@ export function holeRow(checkup: Checkup, width: number, { length, holes, D }: R
 		title: `The piece to scale with ${holes.length} holes where they were measured.`,
 		shapes: [
 			...plate({ left: 0, top: 0, right: width, bottom: height }),
-			...holes.flatMap((at) => roundFeature(x(at), y, radius)),
+			...holes.flatMap((at) => smallHole(x(at), y, radius)),
 			...spaces,
 			...ends,
 			text(0, -20, 'reference edge', { tone: 'soft' }),

@@ -1,8 +1,17 @@
 import { circle, type Drawing, segment, type Shape, text } from '../../figures/drawing.ts';
-import { plate, roundFeature } from '../../figures/parts/plate.ts';
+import { plate } from '../../figures/parts/plate.ts';
 import { listedPlaces } from '../next.ts';
 import type { Checkup } from '../check.ts';
-import { boundText, legend, sizeText, type Spot, spotsOf, toneOf, verdictMark } from './spots.ts';
+import {
+	boundText,
+	legend,
+	sizeText,
+	smallHole,
+	type Spot,
+	spotsOf,
+	toneOf,
+	verdictMark
+} from './spots.ts';
 
 /** Room that a hole takes along the edge, for its number to stand clear of the next. */
 const room = 20;
@@ -74,7 +83,7 @@ function stripOf(
 		...plate({ left, top, right: width, bottom }),
 		...limits,
 		...spots.flatMap((spot, i) => [
-			...roundFeature(x(i), y(spot.value), radius),
+			...smallHole(x(i), y(spot.value), radius),
 			...ringed(spot, x(i), y(spot.value), radius),
 			...numbered(spot, x(i), bottom)
 		]),

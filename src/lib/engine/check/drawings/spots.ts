@@ -2,7 +2,7 @@ import { decimalText, exactly } from '../../quantity/exact.ts';
 import type { LengthUnit } from '../../quantity/value.ts';
 import { circle, path, segment, type Shape, text, type Tone } from '../../figures/drawing.ts';
 import type { Checkup, Told } from '../check.ts';
-import { timesOf, worseOf } from '../say.ts';
+import { isEntered, timesOf, worseOf } from '../say.ts';
 
 /** One measured thing on a drawing: how large it is, how it stands, and its limits. */
 export interface Spot {
@@ -50,8 +50,9 @@ export function namesOf({ limits }: Checkup): string[] {
 	return [...new Set(limits.map(({ limit }) => limit.what))];
 }
 
-/** A limit on a drawing: `2D`, or the size where it goes by no other. */
+/** A limit on a drawing: `2D`, or the size where it goes by no other, or was entered as one. */
 export function boundText(checkup: Checkup, told: Told): string {
+	if (isEntered(checkup, told)) return sizeText(told.bound, checkup.units);
 	return timesOf(checkup, told, told.bound) ?? sizeText(told.bound, checkup.units);
 }
 
@@ -79,6 +80,24 @@ export function verdictMark(x: number, y: number, verdict: Told['verdict'], radi
 		rim,
 		segment(x - arm, y - arm, x + arm, y + arm, 'slip'),
 		segment(x - arm, y + arm, x + arm, y - arm, 'slip')
+	];
+}
+
+/**
+ * A small hole with its cross. The arms go out from the centre, each begun anew: one chain line across
+ * so small a hole would end in a gap, on one side only.
+ */
+export function smallHole(x: number, y: number, radius: number): Shape[] {
+	const arm = radius + 4;
+	const ends = [
+		[x - arm, y],
+		[x + arm, y],
+		[x, y - arm],
+		[x, y + arm]
+	] as const;
+	return [
+		circle(x, y, radius, 'paper', 'edge'),
+		...ends.map(([toX, toY]) => segment(x, y, toX, toY, 'centre'))
 	];
 }
 

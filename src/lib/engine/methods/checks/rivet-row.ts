@@ -23,6 +23,7 @@ export const check = checked(rivetRow, {
 	},
 	optional: ['D', 'head'],
 	each: 'hole',
+	wanted: 'count',
 	times: 'D',
 	keeps: [
 		keep(
@@ -32,7 +33,11 @@ export const check = checked(rivetRow, {
 			}),
 			'pitch',
 			'Stop drilling: the row needs a space more. Divide what is left of the run anew, or ask.',
-			'space'
+			{
+				each: 'space',
+				whenDone:
+					'Leave the holes, and ask: all of the row is drilled, and the space stays too wide.'
+			}
 		),
 		keep(
 			atLeast(spaces, '3 * D', 'Closer than the minimum pitch.', {
@@ -41,7 +46,7 @@ export const check = checked(rivetRow, {
 			}),
 			'pitch',
 			'Leave both holes, and ask: the metal between them is weak.',
-			'space'
+			{ each: 'space' }
 		),
 		keep(atLeast('member(measured, 1)', least, nearEnd, fromStart), 'run', leaveEnd),
 		keep(
