@@ -42,9 +42,9 @@ const tolerances = `${engine}/trade/tolerances.ts`;
  */
 const kitStart = /\/@sveltejs\/kit\/src\/runtime\/client\/client\.js$/;
 
-/** Where SvelteKit tells whoever writes pages of a mistake. */
-const kitFaults =
-	/\/@sveltejs\/kit\/src\/(?:runtime\/app\/paths\/client|exports\/internal\/index)\.js$/;
+/** Where SvelteKit and Svelte tell whoever writes pages of a mistake. */
+const frameworkFaults =
+	/\/(?:@sveltejs\/kit\/src\/(?:runtime\/app\/paths\/client|exports\/internal\/index)|svelte\/src\/internal\/(?:client|shared)\/errors)\.js$/;
 
 /** What SvelteKit reads its routes with, and what stands in its place. */
 const kitRoutes = /\/@sveltejs\/kit\/src\/utils\/routing\.js$/;
@@ -63,6 +63,9 @@ const ownHelper = resolve(import.meta.dirname, 'preload-helper.js');
 
 /** What Svelte asks of itself for components of older versions and for `await` in them: there are none. */
 const svelteRuntime = /\/svelte\/src\/internal\/client\/.*\.js$/;
+
+/** What Svelte makes of a class: all of ours are words (tests/architecture/classes.test.ts). */
+const svelteClasses = /\/svelte\/src\/internal\/shared\/attributes\.js$/;
 
 /** The seeded generator, in the wrapping of CommonJS, which would bring its own helpers along. */
 const generator = /\/seedrandom\/lib\/alea\.js$/;
@@ -91,9 +94,11 @@ export function lighten(): Plugin {
 			if (kitRoutes.test(path)) return { code: readFileSync(ownRoutes, 'utf8'), map: null };
 			if (kitRoot.test(path))
 				return { code: code.replace("'svelte/legacy'", JSON.stringify(ownRoot)), map: null };
-			if (kitFaults.test(path)) return { code: withoutFaults(code, path), map: null };
+			if (frameworkFaults.test(path)) return { code: withoutFaults(code, path), map: null };
 			if (kitFetcher.test(path)) return { code, map: null, moduleSideEffects: false };
 			if (kitStart.test(path)) return { code: takenByName(lightClient(code)), map: null };
+			if (svelteClasses.test(path))
+				return { code: code.replace('return _clsx(value)', 'return value'), map: null };
 			if (svelteRuntime.test(path)) return { code: settled(code), map: null };
 			if (generator.test(path)) return { code: unwrapped(code), map: null };
 			if (!path.startsWith(engine) || !path.endsWith('.ts')) return null;
