@@ -13,6 +13,7 @@ function facts(exam: string | null, change: Partial<LeadFacts> = {}): LeadFacts 
 		days: [studyDay],
 		all: { today: 0.5, then: 0.863, metThen: 85, steps: 85 },
 		topics: [],
+		kindsOn: new Map(),
 		comesUp: new Map(),
 		weakest: [],
 		missed: [],
