@@ -62,7 +62,7 @@ export interface TodayView {
 }
 
 export function todayView(facts: TodayFacts): TodayView {
-	const { run, planned, exam, day, forecast, learning } = facts;
+	const { run, planned, exam, day, forecast } = facts;
 	const left = run ? leftOf(run) : [];
 	const work = left.length > 0 ? left : planned;
 	const ahead = exam !== null && exam > day ? exam : null;
