@@ -62,6 +62,11 @@ export async function doneOf(
 	);
 }
 
+/** The newest rehearsal among attempts that are oldest first. */
+export function lastRehearsal(attempts: readonly Attempt[]): Promise<Sitting | null> {
+	return firstOf(attempts.filter(({ source }) => source === 'rehearsal').reverse());
+}
+
 /** The newest sitting in which a task was gone through with. */
 async function firstOf(newestFirst: readonly Attempt[]): Promise<Sitting | null> {
 	for await (const sitting of sittingsOf(each(newestFirst))) {
