@@ -116,3 +116,12 @@ test('on a laptop three answers and six leave the foot in view, and the metal st
 		expect(made?.width, number).toBeGreaterThan(240);
 	}
 });
+
+test('on a laptop what may be typed says in which of several fields', async ({ openPage }) => {
+	const page = await openPage({ viewport: { width: 1280, height: 800 } });
+	await page.goto('/practice/?task=LR2-Q443-6E');
+	await page.locator('[data-answer="pitch"]').focus();
+	await page.getByText('Pitch A fraction, decimal, mm, or the sum.').waitFor();
+	await page.locator('[data-answer]').first().focus();
+	await page.getByText('Rivets A whole number.').waitFor();
+});
