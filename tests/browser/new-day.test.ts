@@ -55,7 +55,7 @@ const pages: readonly (readonly [path: string, ...says: (readonly string[])[]])[
 		'/plan/',
 		['14 days to the exam, 25', 'Today: 1 task left.', 'Comes up on Saturday.'],
 		['13 days to the exam, 25', 'Start today’s tasks', 'Comes up tomorrow.'],
-		['7 days to the exam, 25', 'Start today’s tasks', 'Made on 23 Nov.']
+		['7 days to the exam, 25', 'Start today’s tasks', 'Missed on 23 Nov.']
 	],
 	[
 		'/progress/',

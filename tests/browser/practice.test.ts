@@ -1,8 +1,14 @@
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
+import { cardByCode } from '../../src/lib/engine/families/catalogue.ts';
+import { dayOf } from '../../src/lib/engine/schedule/day.ts';
+import { writeTaskNumber } from '../../src/lib/engine/tasks/task-number.ts';
 import { looks } from './axe.ts';
 import { answerByKeyboard, openTask, rightAnswers, tabTo, wrongAnswers } from './keyboard.ts';
+import { openWithLog, someLog } from './seeded-log.ts';
 import { test } from './site-test.ts';
+
+const rivetLength = cardByCode('RL');
 
 test('a whole run by keyboard alone, every task wrong and then right, on a desk and a phone', async ({
 	openPage
@@ -337,3 +343,45 @@ function isInView(page: Page, selector: string): Promise<boolean> {
 		return top >= 0 && bottom <= innerHeight && element.contains(over);
 	});
 }
+
+test('on a phone the strip of a long run shows the task in hand, and what stands large at its end is clear of its sentence', async ({
+	openPage
+}) => {
+	const today = '2026-11-27';
+	const page = await openPage({
+		...{ viewport: looks[0].viewport, hasTouch: true },
+		time: `${today}T09:00:00`
+	});
+	const start = dayOf(today) - 1;
+	await openWithLog(page, await someLog({ start, end: start + 1, tasks: 11 }), '/choose/');
+	await tabTo(page, 'form button');
+	await page.keyboard.press('Enter');
+	await openTask(page);
+	for (let seed = 1; seed <= 10; seed++) {
+		const number = writeTaskNumber({ code: 'RL', level: 1, seed, rev: rivetLength?.rev ?? 0 });
+		await page.goto(`/practice/?task=${number}`);
+		await answerByKeyboard(page, wrongAnswers(await openTask(page)));
+		await page.locator('.stamp', { hasText: 'REWORK' }).waitFor();
+	}
+	for (const at of [0, 9, -1]) {
+		await page.locator('.bar ol button').nth(at).click();
+		const out = await page.locator('.bar [aria-current]').evaluate(async (cell) => {
+			await new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
+			const [strip, own] = [cell.closest('ol'), cell].map((one) => one?.getBoundingClientRect());
+			return strip && own ? Math.max(strip.left - own.left, own.right - strip.right) : Infinity;
+		});
+		expect(out, `cell ${at}`).toBeLessThanOrEqual(0);
+	}
+	await page.goto('/practice/done/');
+	const fact = page.locator('.fact', { hasText: 'right at first.' });
+	const gap = await fact.evaluate((one) => {
+		const of = (tag: string) => {
+			const range = document.createRange();
+			range.selectNodeContents(one.querySelector(tag) ?? one);
+			return range.getBoundingClientRect();
+		};
+		return of('p').left - of('b').right;
+	});
+	expect(await fact.locator('b').textContent()).toMatch(/^\d+ of \d\d$/);
+	expect(gap).toBeGreaterThan(8);
+});

@@ -7,6 +7,7 @@ import type { Attempt } from '../../src/lib/engine/schedule/event.ts';
 import { isSound } from './axe.ts';
 import { answerByKeyboard, openTask, wrongAnswers } from './keyboard.ts';
 import { openWithLog, someLog } from './seeded-log.ts';
+import { seriesOf } from '../../src/lib/ui/progress/recall-series.ts';
 import { test } from './site-test.ts';
 
 const today = dayOf('2026-03-20');
@@ -82,16 +83,17 @@ test('recall is what the log comes to, in words, in the drawing and in the table
 }) => {
 	const page = await openPage({ time });
 	await openProgress(page, log);
-	const { days } = await readingOf(log);
+	const { days, steps } = await readingOf(log);
+	const points = seriesOf(days, steps)[0]?.points ?? [];
 	const whole = (share = 0) => Math.round(share * 100);
-	const last = whole(days.at(-1)?.all.recall);
+	const last = whole(points.at(-1)?.recall);
 	await page.getByText(`${last}\u00a0% today`).first().waitFor();
-	const first = whole(days[0]?.all.recall);
+	const first = whole(points[0]?.recall);
 	const told = `All topics: from ${first}\u00a0% on 8 Feb to ${last}\u00a0% today`;
 	expect(await page.getByRole('img', { name: told }).count()).toBe(1);
 	const rows = await rowsOf(page, 'What you would get right');
 	expect(rows.map((row) => row[1])).toEqual(
-		days.toReversed().map(({ all }) => String(whole(all.recall)))
+		points.toReversed().map(({ recall }) => String(whole(recall)))
 	);
 	expect(rows[0]?.[0]).toBe('today');
 });
@@ -143,6 +145,10 @@ test('it is told whether what was expected came true', async ({ openPage }) => {
 	const page = await openPage({ time });
 	await openProgress(page, log);
 	const { calibration } = await readingOf(log);
+	await page.getByText('When Bucktail expected about').waitFor();
+	// The figures stand where somebody wants to know.
+	expect(await page.getByText('Log loss').isVisible()).toBe(false);
+	await page.getByText('How this is worked out').click();
 	await page
 		.getByText(`Log loss, a penalty for misplaced confidence: ${calibration?.loss.toFixed(3)}`)
 		.waitFor();

@@ -88,3 +88,40 @@ test('on a phone the open step keeps its place when it is checked', async ({ ope
 	await open.getByText('That is not it.').waitFor();
 	expect(await place()).toBe(before);
 });
+
+test('on a laptop three answers and six leave the foot in view, and the metal stands side by side', async ({
+	openPage
+}) => {
+	const page = await openPage({ viewport: { width: 1280, height: 800 } });
+	const typed = {
+		'RL3-NXXE-7Q': ['0.1012', '0.3590', '4/8'],
+		'PN1-S0V7-4P': ['0.1650', '6/32', '0.3568', '4/8', 'No. 21', '27'],
+		'LR2-Q443-6E': ['11', '0.8250']
+	};
+	for (const [number, answers] of Object.entries(typed)) {
+		await page.goto(`/practice/?task=${number}`);
+		const fields = page.locator('[data-answer]');
+		await fields.first().waitFor();
+		for (const [i, answer] of answers.entries()) await fields.nth(i).fill(answer);
+		await page.keyboard.press('Enter');
+		await page.locator('.look svg').waitFor();
+		const foot = await page.locator('.foot').boundingBox();
+		expect((foot?.y ?? Infinity) + (foot?.height ?? 0), number).toBeLessThanOrEqual(800);
+		const [made, wanted] = await page
+			.locator('.metal > div')
+			.evaluateAll((all) => all.map((one) => one.getBoundingClientRect()));
+		expect(made?.top, number).toBe(wanted?.top);
+		expect(made?.height, number).toBe(wanted?.height);
+		expect(made?.height, number).toBeGreaterThanOrEqual(number.startsWith('LR') ? 36 : 64);
+		expect(made?.width, number).toBeGreaterThan(240);
+	}
+});
+
+test('on a laptop what may be typed says in which of several fields', async ({ openPage }) => {
+	const page = await openPage({ viewport: { width: 1280, height: 800 } });
+	await page.goto('/practice/?task=LR2-Q443-6E');
+	await page.locator('[data-answer="pitch"]').focus();
+	await page.getByText('Pitch A fraction, decimal, mm, or the sum.').waitFor();
+	await page.locator('[data-answer]').first().focus();
+	await page.getByText('Rivets A whole number.').waitFor();
+});

@@ -96,3 +96,10 @@ test('a good rivet beside a wrong length is not praised under a Rework', async (
 	expect(answer?.head).toBe('The rivet will do. The length needed is not right.');
 	expect(answer?.wrong).toEqual({ needed: true, taken: false });
 });
+
+test('a rivet that is too short is not said to be a size too long for a sum that is wrong', async () => {
+	const answer = await answered('.040+.025', '3/16');
+	expect(answer?.why).toContain('Length needed: ');
+	expect(answer?.why).not.toContain('One size more');
+	expect(answer?.why).toContain('Then take the next 1/16 in up.');
+});

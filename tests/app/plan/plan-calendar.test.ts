@@ -14,6 +14,7 @@ const forecast: Forecast = {
 	],
 	all: { today: 0.4, then: 0.8, metThen: 1, steps: 1 },
 	topics: [],
+	kindsOn: new Map(),
 	comesUp: new Map(),
 	weakest: [],
 	missed: [

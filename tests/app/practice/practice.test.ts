@@ -282,6 +282,9 @@ test('a task that is talked through stands as right once every step was', async 
 		await answer(practice, Object.fromEntries(said.slice(0, done)));
 	}
 	expect(practice.task?.standing).toBe('right');
+	// All but the last are steps on the way: left there, it would be no task that was done.
+	const parts = recorded.map(({ part = false }) => part);
+	expect(parts).toEqual(said.map((_, i) => i < said.length - 1));
 });
 
 describe('an answer', () => {

@@ -51,3 +51,72 @@ test('the end of a run says what the next day is for: what was missed comes back
 test('what was right at first is counted once, unless there is a sitting to hold it against', () => {
 	expect(endAfter('second').facts.map(({ says }) => says)).not.toContain('right at first.');
 });
+
+/** The end of a run of tasks that were right at first, aimed at steps that return as `comesUp` has it. */
+function endOf(
+	rows: readonly [number: string, skill: string, reason: 'new' | 'sweep'][],
+	days: readonly number[]
+) {
+	const learning = emptyLearning();
+	const known = { learning, settings, day };
+	const forecast = {
+		...planner.forecastOfRest(known),
+		comesUp: new Map(rows.map(([, one], i) => [one, [days[i] ?? day + 1]]))
+	};
+	const tasks = rows.map(([number, one, kind]): RunTask => ({
+		...{ number, standing: 'right' },
+		planned: {
+			...{ kind: number.slice(0, 3), skill: one, seconds: 60, worked: false, reading: 0 },
+			...{ reason: { kind, skill: one, exam: day + 9 }, returned: false }
+		}
+	}));
+	return runEnd({
+		...{ run: { ...run, tasks }, planner, forecast, day, worked: day, exam: null, last: null },
+		attempts: []
+	});
+}
+
+test('what is new is up again on one day, or one by one', () => {
+	const rows: Parameters<typeof endOf>[0] = [
+		['RL1-014T-7R', skill, 'new'],
+		['RL1-014T-7R', 'rivet-length/needed', 'new']
+	];
+	expect(endOf(rows, [day + 1, day + 1]).facts[0]?.more).toBe('Up again tomorrow.');
+	expect(endOf(rows, [day + 3, day + 1]).facts[0]?.more).toBe(
+		'Up again one by one, the first tomorrow.'
+	);
+});
+
+test('a day on which most return is told once', () => {
+	const rows = Array.from({ length: 5 }, (_, i): Parameters<typeof endOf>[0][number] => [
+		...(['RL1-014T-7R', `rivet-length/${i}`, 'sweep'] as const)
+	]);
+	const days = [1, 1, 1, 1, 2].map((one) => day + one);
+	expect(endOf(rows, days).returns).toBe(day + 1);
+	expect(
+		endOf(
+			rows,
+			[1, 1, 2, 2, 3].map((one) => day + one)
+		).returns
+	).toBeNull();
+});
+
+test('a step that returns in other work alone is told to come back as a part of it', () => {
+	const learning = emptyLearning();
+	const forecast = planner.forecastOfRest({ learning, settings, day });
+	const other = planner.syllabus.kinds.find(
+		({ family, skills }) => family !== 'RL' && skills.includes(skill)
+	);
+	const next = { day: day + 1, phase: 'build', tasks: 1, minutes: 2 } as const;
+	const facts = { run, planner, day, worked: day, exam: null, last: null, attempts: [] };
+	const { goal } = runEnd({
+		...facts,
+		forecast: {
+			...{ ...forecast, days: [next], comesUp: new Map([[skill, [day + 1]]]) },
+			kindsOn: new Map([[day + 1, other ? [other] : []]])
+		}
+	});
+	expect(goal?.says).toBe(
+		'Length from the stack, missed this time, comes back as a part of other work.'
+	);
+});

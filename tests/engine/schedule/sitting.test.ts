@@ -62,6 +62,28 @@ test.each(outcomes)('a task that was %s', async (_, attempts, standing) => {
 	expect(sitting).toMatchObject({ right: 0, helped: 0, wrong: 0, [standing]: 1 });
 });
 
+test('a task that was left after a right step is not counted; one with a wrong step before is not put right', async () => {
+	const part = { ...accepted, byStep: true, part: true };
+	const [sitting] = await sittings([
+		attempt({ task: 'RL1-0000-1A', ...part, guided: true }),
+		attempt({ task: 'BW1-0000-1A', ...rework, byStep: true }),
+		attempt({ task: 'BW1-0000-1A', ...part }),
+		attempt({ task: 'EM1-0000-1A', ...part, guided: true }),
+		attempt({ task: 'EM1-0000-1A', ...accepted, byStep: true, guided: true })
+	]);
+	expect(sitting).toMatchObject({ right: 1, helped: 0, wrong: 1 });
+});
+
+test('tasks stand in the order in which they were begun', async () => {
+	const [sitting] = await sittings([
+		attempt({ task: 'RL1-0000-1A', ...rework }),
+		attempt({ task: 'BW1-0000-1A', ...accepted }),
+		attempt({ task: 'EM1-0000-1A', ...rework }),
+		attempt({ task: 'RL1-0000-1A', ...accepted })
+	]);
+	expect(sitting?.standings).toEqual(['helped', 'right', 'wrong']);
+});
+
 test('a run on two days is two sittings; two runs on a day are two', async () => {
 	const list = await sittings([
 		attempt({ runId: 'one', day: '2026-03-09', task: 'RL2-7Q4K-21', seconds: 60, ...accepted }),
@@ -95,6 +117,9 @@ test('every task and every second is in one sitting, newest first', async () => 
 			expect(new Set(list.map(({ id }) => id)).size).toBe(list.length);
 			const tasks = new Set(log.map(({ runId, day, task }) => `${runId} ${day} ${task}`));
 			const sum = (one: (sitting: Sitting) => number) => list.reduce((s, x) => s + one(x), 0);
+			expect(sum(({ standings }) => standings.length)).toBe(
+				sum(({ right, helped, wrong }) => right + helped + wrong)
+			);
 			expect(sum(({ right, helped, wrong }) => right + helped + wrong)).toBe(tasks.size);
 			expect(sum(({ seconds }) => seconds)).toBe(log.reduce((s, { seconds }) => s + seconds, 0));
 		})

@@ -2,7 +2,13 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { dayOf } from '../../../src/lib/engine/schedule/day.ts';
 import type { ForecastDay } from '../../../src/lib/engine/schedule/forecast.ts';
-import { barsOf, fitting, rehearsalDay, usualMinutes } from '../../../src/lib/ui/plan/day-bars.ts';
+import {
+	barsOf,
+	fitting,
+	inTwoRows,
+	rehearsalDay,
+	usualMinutes
+} from '../../../src/lib/ui/plan/day-bars.ts';
 
 // a Wednesday
 const today = dayOf('2026-11-25');
@@ -102,4 +108,17 @@ describe('labels', () => {
 			})
 		);
 	});
+});
+
+test('on a narrow rule the nearest days are lettered in a second row', () => {
+	const labels = [
+		{ x: 18, text: '14 tasks' },
+		{ x: 250, text: 'rehearsal' },
+		{ x: 110, text: 'two return' },
+		{ x: 48, text: 'three return' },
+		{ x: 78, text: 'five return' }
+	];
+	const { first, second } = inTwoRows(labels, 336);
+	expect(first.map(({ text }) => text)).toEqual(['14 tasks', 'rehearsal', 'two return']);
+	expect(second.map(({ text }) => text)).toEqual(['three return']);
 });

@@ -2,7 +2,12 @@ import { expect, test } from 'vitest';
 import { dayOf } from '../../../src/lib/engine/schedule/day.ts';
 import type { Forecast } from '../../../src/lib/engine/schedule/forecast.ts';
 import { aboutMinutes } from '../../../src/lib/ui/plan/amounts.ts';
-import { type LeadFacts, leadText, leadTitle } from '../../../src/lib/ui/plan/lead.ts';
+import {
+	type LeadFacts,
+	leadText,
+	leadTitle,
+	rehearsalText
+} from '../../../src/lib/ui/plan/lead.ts';
 
 const today = dayOf('2026-11-25');
 const studyDay = { day: today, phase: 'build', tasks: 8, minutes: 22 } as const;
@@ -13,6 +18,7 @@ function facts(exam: string | null, change: Partial<LeadFacts> = {}): LeadFacts 
 		days: [studyDay],
 		all: { today: 0.5, then: 0.863, metThen: 85, steps: 85 },
 		topics: [],
+		kindsOn: new Map(),
 		comesUp: new Map(),
 		weakest: [],
 		missed: [],
@@ -62,4 +68,14 @@ test('amounts agree with their numbers', () => {
 		'about 1 minute',
 		'about 22 minutes'
 	]);
+});
+
+test('a rehearsal stands beside the estimate, and why its share is lower', () => {
+	const sitting = {
+		...{ id: 'one', day: today - 1, source: 'rehearsal', families: [] },
+		...{ right: 1, helped: 0, wrong: 2, standings: ['right', 'wrong', 'wrong'], seconds: 60 }
+	} as const;
+	expect(rehearsalText(sitting, today)).toMatch(
+		/^In your rehearsal yesterday 1 of 3 questions came out right[.] /
+	);
 });

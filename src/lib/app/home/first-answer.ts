@@ -40,7 +40,10 @@ export function firstAnswer(task: Task, check: Check, units: LengthUnit): FirstA
 	const seen = entered === null ? null : seenAt(method, drawn.given, right, key, entered, units);
 	const wrong = { needed: needed.kind !== 'accept', taken: length.kind !== 'accept' };
 	const whyNeeded = wrong.needed ? whyNotNeeded(task, needed) : '';
-	const whyTaken = wrong.taken ? whyNotTaken(task, length, entered, units) : '';
+	const told = wrong.taken ? whyNotTaken(task, length, entered, units) : '';
+	// A slip that is counted from a wrong sum says too long where the metal says too short.
+	const isAside = wrong.needed && wrong.taken && told !== whyNeeded && isTold(length);
+	const whyTaken = isAside ? 'Then take the next 1/16 in up.' : told;
 	const why = [
 		wrong.needed ? `Length needed: ${whyNeeded}` : '',
 		// One slip may lead to both numbers; it is told once.

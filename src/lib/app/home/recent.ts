@@ -48,8 +48,31 @@ export async function lastBefore(
 	today: number
 ): Promise<Sitting | null> {
 	const before = attempts.filter(({ day }) => dayOf(day) < today).reverse();
-	const { value } = await sittingsOf(each(before)).next();
-	return value ?? null;
+	return firstOf(before);
+}
+
+/** What was done of a run on a day; null where nothing was. */
+export async function doneOf(
+	attempts: readonly Attempt[],
+	today: number,
+	runId: string | undefined
+): Promise<Sitting | null> {
+	return firstOf(
+		attempts.filter((one) => dayOf(one.day) === today && one.runId === runId).reverse()
+	);
+}
+
+/** The newest rehearsal among attempts that are oldest first. */
+export function lastRehearsal(attempts: readonly Attempt[]): Promise<Sitting | null> {
+	return firstOf(attempts.filter(({ source }) => source === 'rehearsal').reverse());
+}
+
+/** The newest sitting in which a task was gone through with. */
+async function firstOf(newestFirst: readonly Attempt[]): Promise<Sitting | null> {
+	for await (const sitting of sittingsOf(each(newestFirst))) {
+		if (sitting.standings.length > 0) return sitting;
+	}
+	return null;
 }
 
 async function* each<T>(list: readonly T[]): AsyncGenerator<T> {

@@ -4,7 +4,7 @@ import type { Learning } from '$lib/engine/schedule/learning.ts';
 import { isMet } from '$lib/engine/schedule/memory.ts';
 import type { SkillId } from '$lib/engine/schedule/skill.ts';
 import { counted } from '$lib/ui/counted.ts';
-import { inWords, rightAtFirst } from '$lib/ui/number-words.ts';
+import { inWords } from '$lib/ui/number-words.ts';
 import { aboutMinutes } from '$lib/ui/plan/amounts.ts';
 import { rehearsalDay } from '$lib/ui/plan/day-bars.ts';
 import { dayWords } from '$lib/ui/reason.ts';
@@ -49,19 +49,20 @@ export interface TodayView {
 	} | null;
 	/** Days left, when an exam is ahead. */
 	readonly exam: number | null;
-	readonly marks: readonly { readonly day: number; readonly label: string }[];
+	readonly marks: readonly {
+		readonly day: number;
+		readonly label: string;
+		readonly done?: boolean;
+	}[];
+	/** All that come back, missed ones first, and all that are new. */
 	readonly back: readonly StepLine[];
 	readonly fresh: readonly StepLine[];
 	readonly met: number;
 	readonly steps: number;
 }
 
-/** Steps listed at most. */
-const mostBack = 5;
-const mostFresh = 6;
-
 export function todayView(facts: TodayFacts): TodayView {
-	const { run, planned, exam, day, forecast, learning } = facts;
+	const { run, planned, exam, day, forecast } = facts;
 	const left = run ? leftOf(run) : [];
 	const work = left.length > 0 ? left : planned;
 	const ahead = exam !== null && exam > day ? exam : null;
@@ -74,9 +75,18 @@ export function todayView(facts: TodayFacts): TodayView {
 		marks: ahead === null ? [] : marksOf(facts, work, ahead),
 		back,
 		fresh: freshIn(work, facts),
-		met: Object.values(learning.memories).filter(isMet).length,
+		met: metIn(facts),
 		steps: forecast.all.steps
 	};
+}
+
+/** Steps met, of those that the plan counts. */
+function metIn({ planner, forecast, learning }: TodayFacts): number {
+	const out = new Set(forecast.topics.flatMap(({ topic, leftOut }) => (leftOut ? topic : [])));
+	return planner.syllabus.skills.filter(({ id, topic }) => {
+		const memory = learning.memories[id];
+		return memory && isMet(memory) && !out.has(topic);
+	}).length;
 }
 
 /** What is still to be done of a run: a worked example that was not read counts its time. */
@@ -105,7 +115,8 @@ function titleOf(
 	return offToday ? 'A day off' : 'Nothing is due today';
 }
 
-function saysOf({ run, exam, day }: TodayFacts, work: readonly Planned[]): string {
+function saysOf(facts: TodayFacts, work: readonly Planned[]): string {
+	const { run, exam, day } = facts;
 	if (run && leftOf(run).length === 0) {
 		if (work.length === 0) return 'That is all for today.';
 		const more = `${counted(work.length, 'task')}, ${aboutMinutes(minutesFor(work))}`;
@@ -113,19 +124,21 @@ function saysOf({ run, exam, day }: TodayFacts, work: readonly Planned[]): strin
 	}
 	if (work.length === 0) return exam === null ? '' : 'Choose a topic if you like.';
 	const after = exam !== null && exam < day ? ' Your exam is over: what fades comes back.' : '';
-	return mixOf(work) + after;
+	return mixOf(work, (one) => missedIn(one, facts).length > 0) + after;
 }
 
 /**
- * `Five come back, one has a new step, three keep what you know.` The numbers add up to the tasks: one
- * that comes back counts as that, also where another step in it is new.
+ * `Five bring back a miss, one has a new step, three keep what you know.` The numbers add up to the
+ * tasks: one that brings back a miss counts as that, also where another step in it is new.
+ *
+ * @param isBack whether a step in it was missed and not put right since
  */
-export function mixOf(work: readonly Planned[]): string {
-	const missed = work.filter(({ reason }) => reason.kind === 'missed').length;
-	const fresh = work.filter(isNew).length;
+export function mixOf(work: readonly Planned[], isBack: (one: Planned) => boolean): string {
+	const missed = work.filter(isBack).length;
+	const fresh = work.filter((one) => !isBack(one) && isNew(one)).length;
 	const kept = work.length - missed - fresh;
 	const parts = [
-		missed > 0 ? `${inWords(missed)} ${missed === 1 ? 'comes' : 'come'} back` : '',
+		missed > 0 ? `${inWords(missed)} ${missed === 1 ? 'brings' : 'bring'} back a miss` : '',
 		fresh > 0 ? `${inWords(fresh)} ${fresh === 1 ? 'has a new step' : 'have a new step'}` : '',
 		kept > 0 ? `${inWords(kept)} ${kept === 1 ? 'keeps' : 'keep'} what you know` : ''
 	].filter(Boolean);
@@ -134,7 +147,15 @@ export function mixOf(work: readonly Planned[]): string {
 }
 
 function isNew({ reason, worked }: Planned): boolean {
-	return reason.kind !== 'missed' && (reason.kind === 'new' || worked);
+	return reason.kind === 'new' || worked;
+}
+
+/** The steps of a task that were missed and not put right since, the one it was chosen for first. */
+function missedIn({ kind, reason }: Planned, { planner, learning }: TodayFacts): SkillId[] {
+	const own = reason.kind === 'missed' ? [reason.skill] : [];
+	const skills = planner.syllabus.kinds.find(({ id }) => id === kind)?.skills ?? [];
+	const missed = skills.filter((skill) => (learning.memories[skill]?.missedDay ?? null) !== null);
+	return [...new Set([...own, ...missed])];
 }
 
 function actOf({ run }: TodayFacts, work: readonly Planned[], begun: boolean): TodayView['act'] {
@@ -154,7 +175,9 @@ function marksOf(facts: TodayFacts, work: readonly Planned[], exam: number) {
 	}
 	const rehearsal = rehearsalDay(forecast.days, day, exam);
 	return [
-		{ day, label: work.length > 0 ? counted(work.length, 'task') : 'today' },
+		facts.run && leftOf(facts.run).length === 0
+			? { day, label: 'done', done: true }
+			: { day, label: work.length > 0 ? counted(work.length, 'task') : 'today' },
 		...(rehearsal === null ? [] : [{ day: rehearsal, label: 'rehearsal' }]),
 		...[...byDay].map(([at, labels]) => ({ day: at, label: fewOf([...new Set(labels)]) }))
 	];
@@ -165,32 +188,26 @@ function fewOf(labels: readonly string[]): string {
 }
 
 function backIn(work: readonly Planned[], facts: TodayFacts): StepLine[] {
-	const order = (one: Planned) => (one.reason.kind === 'missed' ? 0 : 1);
-	const wanted = work.filter(({ reason }) => reason.kind !== 'new' && reason.kind !== 'chosen');
-	return linesOf(
-		wanted.toSorted((a, b) => order(a) - order(b)),
-		mostBack,
-		({ skill, reason }) => whyBack(skill, reason, facts),
-		facts
-	);
+	const missed = work.flatMap((one) => missedIn(one, facts).map((skill) => ({ ...one, skill })));
+	const others = work.filter(({ reason }) => ['fading', 'sweep'].includes(reason.kind));
+	return linesOf([...missed, ...others], (one) => whyBack(one, facts), facts);
 }
 
 function freshIn(work: readonly Planned[], facts: TodayFacts): StepLine[] {
 	const wanted = work
 		.filter(({ reason }) => reason.kind === 'new')
 		.map((one) => ({ ...one, skill: one.reason.skill }));
-	return linesOf(wanted, mostFresh, ({ kind }) => nameOf(kind, facts), facts);
+	return linesOf(wanted, ({ kind }) => nameOf(kind, facts), facts);
 }
 
 function linesOf(
 	items: readonly Planned[],
-	most: number,
 	why: (item: Planned) => string,
 	facts: TodayFacts
 ): StepLine[] {
 	const { planner, forecast, day } = facts;
 	const once = items.filter(({ skill }, i) => items.findIndex((one) => one.skill === skill) === i);
-	return once.slice(0, most).map((item) => ({
+	return once.map((item) => ({
 		skill: item.skill,
 		label: planner.label(item.skill),
 		why: why(item),
@@ -199,12 +216,16 @@ function linesOf(
 	}));
 }
 
-function whyBack(skill: SkillId, reason: Planned['reason'], facts: TodayFacts): string {
+function whyBack({ skill, reason }: Planned, facts: TodayFacts): string {
 	const { learning, planner, day } = facts;
-	if (reason.kind === 'missed') {
+	const missedDay =
+		reason.kind === 'missed' && reason.skill === skill
+			? reason.day
+			: (learning.memories[skill]?.missedDay ?? null);
+	if (missedDay !== null) {
 		const slip = learning.slips[skill];
 		const says = slip ? planner.slipSays(skill, slip.slip) : '';
-		return says || `Missed ${dayWords(reason.day, day)}.`;
+		return says || `Missed ${dayWords(missedDay, day)}.`;
 	}
 	if (reason.kind === 'sweep') return 'A last look before the exam.';
 	const seen = reason.kind === 'fading' ? reason.day : day;
@@ -217,10 +238,4 @@ function familyOf(kind: string, { planner }: TodayFacts) {
 
 function nameOf(kind: string, facts: TodayFacts): string {
 	return familyOf(kind, facts)?.name ?? '';
-}
-
-/** `6 right at first, two reworked` */
-export function standingsWords(right: number, others: number): string {
-	if (others === 0) return `${rightAtFirst(right)}.`;
-	return `${rightAtFirst(right)}, ${inWords(others)} reworked.`;
 }

@@ -8,13 +8,15 @@ import { device } from '../device/device.svelte.ts';
 import { plan } from '../plan/plan.svelte.ts';
 import { startPlan } from '../plan/start-plan.ts';
 import { practice } from '../practice/practice.svelte.ts';
-import { lastBefore, recentAttempts } from './recent.ts';
+import { doneOf, lastBefore, recentAttempts } from './recent.ts';
 import { type TodayView, todayView } from './today-view.ts';
 
 /** The first page of a learner with a history. Loads every family, so it is itself loaded late. */
 export class Today {
 	/** The sitting before today's, and what has been mended of late. */
 	last = $state.raw<Sitting | null>(null);
+	/** What was done of today's run so far. */
+	done = $state.raw<Sitting | null>(null);
 	streaks = $state.raw<readonly Streak[]>([]);
 	/** The day they were read on. */
 	#readOn = 0;
@@ -42,6 +44,7 @@ export class Today {
 		if (day !== this.#readOn) return;
 		this.streaks = streaksIn(attempts);
 		this.last = last;
+		this.done = await doneOf(attempts, day, practice.run?.id);
 	}
 
 	/** Reads again what was read on another day. */

@@ -9,6 +9,7 @@ import { dayOf, isoOf } from '$lib/engine/schedule/day.ts';
 import type { Forecast } from '$lib/engine/schedule/forecast.ts';
 import { icalendar } from '$lib/engine/schedule/icalendar.ts';
 import type { SkillId } from '$lib/engine/schedule/skill.ts';
+import type { Sitting } from '$lib/engine/schedule/sitting.ts';
 import { leadText, leadTitle } from '$lib/ui/plan/lead.ts';
 import type { GivenUp, StandRow, WeakStep } from '$lib/ui/plan/rows.ts';
 import { breath } from '../breath.ts';
@@ -20,6 +21,7 @@ import { plan } from './plan.svelte.ts';
 import { startPlan } from './start-plan.ts';
 import { planEntries } from './plan-calendar.ts';
 import { givenUpBy, standRows, weakSteps } from './plan-view.ts';
+import { lastRehearsal, recentAttempts } from '../home/recent.ts';
 import { practice } from '../practice/practice.svelte.ts';
 import { leftToday } from '../practice/run.ts';
 
@@ -75,9 +77,13 @@ export class PlanPage {
 		};
 	});
 
+	/** What the newest rehearsal came to; null where there was none of late. */
+	rehearsal = $state.raw<Sitting | null>(null);
+
 	async load(): Promise<void> {
 		if (!practice.run) await practice.load();
 		await plan.load();
+		this.rehearsal = await lastRehearsal(await recentAttempts(plan.day));
 	}
 
 	change(change: CourseChange): Promise<boolean> {

@@ -1,4 +1,3 @@
-import { cardByCode } from '$lib/engine/families/catalogue.ts';
 import { late } from '$lib/ui/late.ts';
 import { firstSettings } from '$lib/engine/schedule/course-settings.ts';
 import { isoOf } from '$lib/engine/schedule/day.ts';
@@ -10,7 +9,7 @@ import { breath } from '../breath.ts';
 import { clock } from '../device/clock.svelte.ts';
 import { device } from '../device/device.svelte.ts';
 import type { Known, Miss, Planner } from './planner.ts';
-import { type Below, type Planned, type Run, type RunTask, topicName } from '../practice/run.ts';
+import { type Below, type Planned, type Run, type RunTask, nameOf } from '../practice/run.ts';
 
 /** The plan of the learner at work, made anew whenever what it rests on changes. */
 class Plan {
@@ -102,11 +101,10 @@ class Plan {
 		return this.planner?.why(planned, device.learning, this.day) ?? '';
 	}
 
-	/** What a run is called: that of an earlier day is not today's, and one that a task of another topic joined is mixed. */
-	runName({ topic, day, tasks }: Run): string {
-		const isJoined = tasks.some(({ number }) => cardByCode(number.slice(0, 2))?.topic !== topic);
-		if (topic !== 'plan' && isJoined) return topicName('mixed');
-		return topic !== 'plan' || day === this.day ? topicName(topic) : `Tasks of ${shortDate(day)}`;
+	/** What a run is called: that of an earlier day is not today's. */
+	runName(run: Run): string {
+		const isOld = run.topic === 'plan' && run.day !== this.day;
+		return isOld ? `Tasks of ${shortDate(run.day)}` : nameOf(run);
 	}
 
 	#known(): Known | null {

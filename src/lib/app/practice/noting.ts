@@ -32,14 +32,16 @@ export async function noteCheck(
 	const skills = evidenceOf(work.task, { ...check, charged, settled });
 	const first = task.standing === 'open';
 	const guided = check.byStep && isGuided(task);
-	stand(practice, given, standingAfter(checks, task, check, guided), skills);
+	const stands = work.worked ? 'wrong' : standingAfter(checks, task, check, guided);
+	stand(practice, given, stands, skills);
 	const missed = first && !check.holds && (guided || !check.byStep);
 	const verdicts = noteVerdicts(check.verdicts);
 	await record(practice, given, skills, {
 		...check,
 		typed: { ...check.typed },
 		verdicts,
-		opened: [...check.opened]
+		opened: [...check.opened],
+		part: check.byStep && check.holds && !check.accepted
 	});
 	if (missed) await bringBack(practice, task, skills);
 }
@@ -99,7 +101,7 @@ async function record(
 	practice: Practice,
 	{ work, task, run, at, since }: AnswerGiven,
 	skills: readonly SkillEvidence[],
-	facts: Pick<AttemptFacts, 'typed' | 'verdicts' | 'opened' | 'byStep' | 'told'>
+	facts: Pick<AttemptFacts, 'typed' | 'verdicts' | 'opened' | 'byStep' | 'part' | 'told'>
 ): Promise<void> {
 	const isOpen = practice.work === work;
 	const seconds = Math.min((at - (isOpen ? practice.since : since)) / 1000, longestSeconds);
@@ -109,7 +111,7 @@ async function record(
 		practice.turn++;
 	}
 	const { turn } = practice;
-	const { typed, verdicts, opened, byStep, told } = facts;
+	const { typed, verdicts, opened, byStep, part, told } = facts;
 	const attempt: AttemptFacts = {
 		task: work.task.number,
 		level: work.task.id.level,
@@ -120,6 +122,7 @@ async function record(
 		opened,
 		byStep,
 		...(byStep && isGuided(task) && { guided: true }),
+		...(part && { part }),
 		worked: work.worked,
 		seconds,
 		skills: [...skills],

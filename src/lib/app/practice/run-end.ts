@@ -40,6 +40,8 @@ export interface RunRow {
 	readonly note: string;
 	/** Day on which it comes up again; null where none is planned. */
 	readonly returns: number | null;
+	/** Whether it comes up then as a part of other work. */
+	readonly within: boolean;
 }
 
 /** One fact of the run: what stands large, a sentence, and a line below. */
@@ -53,6 +55,8 @@ export interface RunEnd {
 	readonly title: string;
 	readonly says: string;
 	readonly rows: readonly RunRow[];
+	/** The day on which most of them return, told once; null where they differ. */
+	readonly returns: number | null;
 	readonly facts: readonly RunFact[];
 	/** The step to work once more while it is fresh; null when nothing was missed. */
 	readonly again: { readonly skill: SkillId; readonly label: string } | null;
@@ -95,6 +99,7 @@ export function runEnd(facts: RunEndFacts): RunEnd {
 		title: `${done.length < asked.length ? 'So far' : 'Run done'}: ${unbroken(counted(done.length, 'task'))}, ${unbroken(counted(minutesOf(facts), 'minute'))}`,
 		says: standWords(count('right'), count('helped'), count('wrong')),
 		rows,
+		returns: commonReturn(rows),
 		facts: factsOf(facts, count('right'), done),
 		again: again === null ? null : { skill: again, label: facts.planner.label(again) },
 		open: asked.length - done.length,
@@ -108,14 +113,22 @@ export function runEnd(facts: RunEndFacts): RunEnd {
 /** `Tomorrow: 8 tasks, about 20 minutes`, and which of these rows it brings back, and why. */
 function goalOf({ day, tasks, minutes }: ForecastDay, rows: readonly RunRow[], today: number) {
 	const back = rows.filter(({ returns }) => returns === day);
-	const names = (wanted: boolean) => [
-		...new Set(back.filter(({ standing }) => (standing !== 'right') === wanted).map((r) => r.name))
+	const names = (wanted: (row: RunRow) => boolean) => [
+		...new Set(back.filter(wanted).map(({ name }) => name))
 	];
-	const missed = names(true);
-	const kept = names(false).filter((name) => !missed.includes(name));
+	const missed = names(({ standing, within }) => standing !== 'right' && !within);
+	const hidden = names(({ standing, within }) => standing !== 'right' && within).filter(
+		(name) => !missed.includes(name)
+	);
+	const kept = names(({ standing, within }) => standing === 'right' && !within).filter(
+		(name) => ![...missed, ...hidden].includes(name)
+	);
 	const says = [
 		missed.length > 0
 			? `${fewOf(missed)} ${missed.length === 1 ? 'comes' : 'come'} back, missed this time.`
+			: '',
+		hidden.length > 0
+			? `${fewOf(hidden)}, missed this time, ${hidden.length === 1 ? 'comes' : 'come'} back as a part of other work.`
 			: '',
 		kept.length > 0
 			? `${fewOf(kept)} ${kept.length === 1 ? 'comes' : 'come'} up again, so that ${kept.length === 1 ? 'it stays' : 'they stay'}.`
@@ -140,11 +153,11 @@ function minutesOf({ run, attempts }: RunEndFacts): number {
 	return Math.max(1, Math.round(seconds / 60));
 }
 
-/** `Six right at first, two reworked and then right, one missed.` */
+/** `Six right at first, two right later, one not put right.` */
 function standWords(right: number, helped: number, wrong: number): string {
 	const parts = [
 		rightAtFirst(right),
-		helped > 0 ? `${inWords(helped)} reworked and then right` : '',
+		helped > 0 ? `${inWords(helped)} right later` : '',
 		wrong > 0 ? `${inWords(wrong)} not put right` : ''
 	];
 	return `${parts.filter(Boolean).join(', ')}.`;
@@ -156,12 +169,24 @@ function rowOf(task: RunTask, { planner, forecast, worked }: RunEndFacts): RunRo
 	const kind = planner.syllabus.kinds.find(({ id }) => id === task.number.slice(0, 3));
 	const [charged] = task.charged ?? [];
 	const skill = charged ?? task.planned?.skill ?? kind?.aim ?? '';
+	const returns = forecast.comesUp.get(skill)?.find((one) => one > worked) ?? null;
+	const then = forecast.kindsOn.get(returns ?? 0) ?? [];
 	return {
 		name: family?.name ?? task.number,
 		standing: task.standing,
 		note: noteOf(task, charged === undefined ? '' : planner.label(charged)),
-		returns: forecast.comesUp.get(skill)?.find((one) => one > worked) ?? null
+		returns,
+		within: !then.some((one) => one.family === code && one.skills.includes(skill))
 	};
+}
+
+/** Rows from which on a day that most of them have is told once. */
+const manyRows = 4;
+
+function commonReturn(rows: readonly RunRow[]): number | null {
+	const count = (day: number | null) => rows.filter(({ returns }) => returns === day).length;
+	const found = rows.find(({ returns }) => returns !== null && count(returns) > rows.length / 2);
+	return found && count(found.returns) >= manyRows ? found.returns : null;
 }
 
 function noteOf({ standing, planned }: RunTask, charged: string): string {
@@ -199,9 +224,9 @@ function newOf(
 		)
 	];
 	if (skills.length === 0) return [];
-	const next = skills
-		.flatMap((skill) => forecast.comesUp.get(skill) ?? [])
-		.filter((d) => d > worked);
+	const next = skills.map((skill) => forecast.comesUp.get(skill)?.find((d) => d > worked));
+	const days = next.filter((d) => d !== undefined);
+	const together = new Set(next).size === 1;
 	const labels = skills.map((skill) => planner.label(skill));
 	const more = labels.length - 3;
 	const few = labels.slice(0, 3).join('; ') + (more > 0 ? `; and ${inWords(more)} more` : '');
@@ -209,7 +234,10 @@ function newOf(
 		{
 			big: `${skills.length} new`,
 			says: `${skills.length === 1 ? 'Step' : 'Steps'}: ${few}.`,
-			more: next.length > 0 ? `Up again ${dayWords(Math.min(...next), day)}.` : ''
+			more:
+				days.length === 0
+					? ''
+					: `Up again ${together ? '' : 'one by one, the first '}${dayWords(Math.min(...days), day)}.`
 		}
 	];
 }

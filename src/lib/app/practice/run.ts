@@ -1,10 +1,17 @@
 import { type Card, type TopicId, topicIds, topics } from '$lib/engine/families/topics.ts';
+import { cardByCode } from '$lib/engine/families/catalogue.ts';
 import type { Level } from '$lib/engine/families/level.ts';
 import { seedCount, writeTaskNumber } from '$lib/engine/tasks/task-number.ts';
 import type { Reason } from '$lib/engine/schedule/run.ts';
 
 /** What a run draws from: one topic, all of them in turn, or the plan for the day. */
 export type RunTopic = TopicId | 'mixed' | 'plan';
+
+/** What a run by free choice is called: one that a task of another topic joined is mixed. */
+export function nameOf({ topic, tasks }: Pick<Run, 'topic' | 'tasks'>): string {
+	const isJoined = tasks.some(({ number }) => cardByCode(number.slice(0, 2))?.topic !== topic);
+	return topicName(topic !== 'plan' && isJoined ? 'mixed' : topic);
+}
 
 /** What somebody may choose by hand. */
 export const freeTopics: readonly (TopicId | 'mixed')[] = ['mixed', ...topicIds];

@@ -35,12 +35,19 @@ export function formulaSheet(
 			.filter((family) => family.topic === topic)
 			.flatMap((family) =>
 				waysOf(family).map(({ method }, i) =>
-					// Others of a family are called by what they are.
-					groupOf(i === 0 ? family.name : method.title, method, printed)
+					groupOf(i === 0 ? family.name : titleOf(method, family), method, printed)
 				)
 			)
 			.filter(({ lines }) => lines.length > 0)
 	}));
+}
+
+/** Others of a family are called by what they are; one of the same title by what it begins with. */
+function titleOf({ title, given }: Method, family: Family): string {
+	if (title !== family.method.title) return title;
+	const own = Object.keys(given).filter((key) => !(key in family.method.given));
+	const labels = own.map((key) => inSentence(given[key]?.label ?? key));
+	return labels.length === 0 ? title : `${title}, from the ${labels.join(' and the ')}`;
 }
 
 function groupOf(title: string, method: Method, printed: Set<string>): FormulaGroup {

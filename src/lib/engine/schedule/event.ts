@@ -47,6 +47,8 @@ const attemptSchema = v.object({
 	byStep: v.boolean(),
 	/** Whether the steps were laid out for who met them first, and not asked for. */
 	guided: v.optional(v.boolean()),
+	/** Whether it is a right step on the way, which does not finish the task. */
+	part: v.optional(v.boolean()),
 	/** Whether the working had been shown. */
 	worked: v.boolean(),
 	seconds: v.pipe(v.number(), v.minValue(0), v.maxValue(maxSeconds)),

@@ -5,7 +5,7 @@ import { type Memory, isMet, recall } from './memory.ts';
 import { planRun } from './plan.ts';
 import { type PracticeMap, mapPractice } from './practice.ts';
 import { type Run, afterMiss, runSeconds } from './run.ts';
-import type { Skill, SkillId } from './skill.ts';
+import type { Skill, SkillId, TaskKind } from './skill.ts';
 
 /** One day of the plan. */
 export interface ForecastDay {
@@ -58,6 +58,8 @@ export interface Forecast {
 	readonly missed: readonly WeakSkill[];
 	/** The days on which a task exercises a skill, in order; skills without any are left out. */
 	readonly comesUp: ReadonlyMap<SkillId, readonly number[]>;
+	/** The kinds of task of each day, in their order. */
+	readonly kindsOn: ReadonlyMap<number, readonly TaskKind[]>;
 	/** Skills the time does not reach: given up, unless there are more minutes or days. */
 	readonly unreached: readonly SkillId[];
 }
@@ -95,6 +97,7 @@ export function forecast(input: PlanInput, weakest = 5): Forecast {
 		weakest: met.slice(0, weakest),
 		missed: met.filter(({ skill }) => input.memories.get(skill)?.missedDay !== null),
 		comesUp: daysBySkill(runs),
+		kindsOn: new Map(runs.map(({ day, items }) => [day, items.map(({ kind }) => kind)])),
 		unreached: counted.map(({ id }) => id).filter((id) => !learner.memories.has(id))
 	};
 }

@@ -66,7 +66,8 @@ function attempt(state: Learning, event: Attempt): void {
 	const note = (state.days[day] ??= { right: 0, helped: 0, wrong: 0, seconds: 0 });
 	note.seconds += event.seconds;
 	state.seconds += event.seconds;
-	if (!repeat) {
+	// A task that nobody went through with is none that was done.
+	if (!repeat && !event.part) {
 		note[standing(event)] += 1;
 		// A question of a rehearsal that nobody came to says nothing of the pace.
 		if (event.seconds > 0) state.tasks += 1;

@@ -15,6 +15,8 @@ export interface Sitting {
 	readonly right: number;
 	readonly helped: number;
 	readonly wrong: number;
+	/** The same one by one, in the order in which they were begun. */
+	readonly standings: readonly Evidence[];
 	readonly seconds: number;
 }
 
@@ -48,8 +50,11 @@ function gather(groups: Groups, key: string, attempt: Attempt): void {
 function sittingOf(attempts: readonly [Attempt, ...Attempt[]]): Sitting {
 	const tasks: Groups = new Map();
 	for (const attempt of attempts) gather(tasks, attempt.task, attempt);
-	const outcomes = [...tasks.values()].map(outcome);
-	const count = (wanted: Evidence) => outcomes.filter((one) => one === wanted).length;
+	const begun = [...tasks.values()].sort(
+		(a, b) => attempts.indexOf(first(b)) - attempts.indexOf(first(a))
+	);
+	const standings = begun.map(outcome).filter((one) => one !== null);
+	const count = (wanted: Evidence) => standings.filter((one) => one === wanted).length;
 	const { id, day, source } = attempts[0];
 	return {
 		id,
@@ -59,16 +64,26 @@ function sittingOf(attempts: readonly [Attempt, ...Attempt[]]): Sitting {
 		right: count('right'),
 		helped: count('helped'),
 		wrong: count('wrong'),
+		standings,
 		seconds: attempts.reduce((sum, { seconds }) => sum + seconds, 0)
 	};
 }
 
-/** How a task stood in the end: right at once, or right at last, or not. */
-function outcome(newestFirst: readonly [Attempt, ...Attempt[]]): Evidence {
+/** The first attempt of those that stand newest first. */
+function first(newestFirst: readonly [Attempt, ...Attempt[]]): Attempt {
+	return newestFirst.at(-1) ?? newestFirst[0];
+}
+
+/**
+ * How a task stood in the end: right at once, or right at last, or not, as the run itself has it
+ * (`practice/noting.ts`); null where it was left after right steps, and not finished.
+ */
+function outcome(newestFirst: readonly [Attempt, ...Attempt[]]): Evidence | null {
 	const [last] = newestFirst;
-	const first = newestFirst.at(-1) ?? last;
+	if (last.part) return newestFirst.some((one) => standing(one) === 'wrong') ? 'wrong' : null;
 	// Of laid-out steps, each is an attempt, and one that is wrong is a miss of the task.
 	const slipped = newestFirst.some((one) => one.guided && standing(one) !== 'right');
-	if (standing(first) === 'right' && !first.worked && !slipped) return 'right';
+	const one = first(newestFirst);
+	if (standing(one) === 'right' && !one.worked && !slipped) return 'right';
 	return standing(last) === 'wrong' || last.worked ? 'wrong' : 'helped';
 }

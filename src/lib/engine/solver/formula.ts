@@ -116,7 +116,7 @@ function symbol(name: string, names: Names): Term {
 	return {
 		js: () => factor,
 		sample: math.unit(1, name),
-		show: [`<mspace width="0.2em"/><mtext>${name === 'deg' ? '°' : name}</mtext>`],
+		show: [name === 'deg' ? '<mtext>°</mtext>' : `<mspace width="0.2em"/><mtext>${name}</mtext>`],
 		...nothing
 	};
 }

@@ -79,11 +79,13 @@ export function identifier(name: string): string {
 }
 
 function shownValue(value: Value, kind: Kind, units: LengthUnit, slot: Slot, i: number): string {
-	if (!kind.isList) return kind.mathml(value, units);
+	// Lengths stand without their unit; an angle beside 180° has its own.
+	const sign = kind.dimension.formula === 'deg' && !slot.bare ? '<mtext>°</mtext>' : '';
+	if (!kind.isList) return kind.mathml(value, units) + sign;
 	const members = kind.members(value);
 	const one = members[i] ?? members[0];
-	if (!slot.join) return one === undefined ? '' : kind.member.mathml(one, units);
-	const shown = members.map((member) => kind.member.mathml(member, units));
+	if (!slot.join) return one === undefined ? '' : kind.member.mathml(one, units) + sign;
+	const shown = members.map((member) => kind.member.mathml(member, units) + sign);
 	return shown.join(`<mo>${slot.join}</mo>`);
 }
 

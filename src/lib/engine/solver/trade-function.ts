@@ -7,6 +7,8 @@ export type Part = string | Slot;
 export interface Slot {
 	readonly name: string;
 	readonly join?: string;
+	/** Whether an angle stands there as the number of its degrees. */
+	readonly bare?: boolean;
 }
 
 /**

@@ -74,6 +74,25 @@ export interface AxisLabel {
 	readonly text: string;
 }
 
+/**
+ * Labels in two rows: what does not fit into the first stands in the second, over it, the nearest day
+ * first, as far as it fits there.
+ */
+export function inTwoRows(
+	labels: readonly AxisLabel[],
+	width: number
+): { first: AxisLabel[]; second: AxisLabel[] } {
+	const rows: [AxisLabel[], AxisLabel[]] = [[], []];
+	const put = (label: AxisLabel, row: AxisLabel[]) => {
+		const fits = fitting([...row, label], width).length === row.length + 1;
+		if (fits) row.push(label);
+		return fits;
+	};
+	const rest = labels.filter((label) => !put(label, rows[0]));
+	for (const label of rest.toSorted((a, b) => a.x - b.x)) put(label, rows[1]);
+	return { first: fitting(rows[0], width), second: fitting(rows[1], width) };
+}
+
 /** Width of a character of the chart's text, about. */
 const characterWidth = 7.4;
 

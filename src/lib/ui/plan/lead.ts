@@ -1,6 +1,8 @@
+import type { Sitting } from '$lib/engine/schedule/sitting.ts';
 import type { Forecast } from '$lib/engine/schedule/forecast.ts';
 import { percent } from '../percent.ts';
 import { longDate } from '../dates.ts';
+import { dayWords } from '../reason.ts';
 
 /** What the first lines of the plan page speak of. Days are whole numbers. */
 export interface LeadFacts {
@@ -46,4 +48,9 @@ export function leadText(facts: LeadFacts): string {
 		return `No day for practice is left before ${day}: expect ${share}. ${estimate}`;
 	}
 	return `At this pace, ${share} on ${day}${unmet}. ${estimate}`;
+}
+
+/** What a rehearsal came to beside an estimate by the step. */
+export function rehearsalText({ day, right, standings }: Sitting, today: number): string {
+	return `In your rehearsal ${dayWords(day, today)} ${right} of ${standings.length} questions came out right. A question takes several steps, all of them right, so its share is lower than that of the steps. What you missed there is in the plan.`;
 }

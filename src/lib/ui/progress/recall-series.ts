@@ -1,10 +1,10 @@
 import type { DayRecall, MeanRecall } from '$lib/engine/schedule/history.ts';
 import { topicWords } from './words.ts';
 
-/** Expected recall over time, of one topic or of all. */
+/** The share of the steps expected to be right, over time, of one topic or of all: as the plan counts it. */
 export interface Series {
 	readonly name: string;
-	/** In the order of time, from the first day with a step met; recall from 0 to 1. */
+	/** In the order of time, from the first day with a step met; from 0 to 1, a step not met counting as not right. */
 	readonly points: readonly { readonly day: number; readonly recall: number }[];
 	/** Steps met by the last day, and steps that there are. */
 	readonly met: number;
@@ -47,7 +47,8 @@ function series(
 ): Series {
 	const points = days.flatMap((day) => {
 		const mean = of(day);
-		return mean && mean.met > 0 ? [{ day: day.day, ...mean }] : [];
+		if (!mean || mean.met === 0) return [];
+		return [{ day: day.day, met: mean.met, recall: (mean.recall * mean.met) / steps }];
 	});
 	return { name, points, met: points.at(-1)?.met ?? 0, steps };
 }

@@ -1,6 +1,11 @@
 import type { Drawing } from '../../figures/drawing.ts';
 import { bendDetail } from '../../figures/parts/bend-detail.ts';
-import { angleBetween, note, setbackDimension } from '../../figures/parts/bent-notes.ts';
+import {
+	angleBetween,
+	note,
+	radiusBeyondArc,
+	setbackDimension
+} from '../../figures/parts/bent-notes.ts';
 import { boundsOf } from '../../figures/to-svg.ts';
 import { setbackFromLegs } from '../../methods/setback-from-legs.ts';
 import { sheetFor } from './parts/sheet-for.ts';
@@ -85,9 +90,12 @@ function bendFromLegs({ R, T, betweenLegs }: Given, say: Say, like?: Given): Dra
 		])
 	];
 	const { left, right, bottom } = boundsOf(noted);
+	const radius = `R ${say('R', R)}`;
+	const [corner] = part.corners;
+	const led = corner ? radiusBeyondArc(part, corner, radius) : null;
 	return {
 		title: `Section through a bend with ${say('betweenLegs', betweenLegs)} between its legs; the setback is marked.`,
-		shapes: [...noted, note((left + right) / 2, bottom + 20, `R ${say('R', R)} inside`)]
+		shapes: [...noted, ...(led ?? [note((left + right) / 2, bottom + 20, `${radius} inside`)])]
 	};
 }
 

@@ -58,12 +58,17 @@ export function setbackDimension(corner: Corner): Shape[] {
 	return alignedDimension(along(moldPoint, before, -setback), moldPoint, out, 26, 'setback');
 }
 
-/** The angle between the legs, inside the bend, from face to face. */
-export function angleBetween({ R, T }: Section, corner: Corner, label: string): Shape[] {
-	const { before, turn, moldPoint, setback } = corner;
-	// Beyond the tangent lines, and beyond the inside of the bend where the metal is thick.
+/** Beyond the tangent lines, and beyond the inside of the bend where the metal is thick. */
+function arcRadius({ R, T }: Section, { turn, setback }: Corner): number {
 	const inside = (R + T) / Math.cos(((turn / 2) * Math.PI) / 180) - R;
-	const radius = Math.max(setback + 26, inside + 12);
+	return Math.max(setback + 26, inside + 12);
+}
+
+/** The angle between the legs, inside the bend, from face to face. */
+export function angleBetween(part: Section, corner: Corner, label: string): Shape[] {
+	const { T } = part;
+	const { before, turn, moldPoint } = corner;
+	const radius = arcRadius(part, corner);
 	// The arc starts and ends on the inside faces, a thickness in from the mold lines.
 	const inset = (Math.asin(Math.min(1, T / radius)) * 180) / Math.PI;
 	const side = Math.sign(turn);
@@ -113,6 +118,17 @@ export function insideRadius({ R }: Section, { centre, turn }: Corner, label: st
 	// In a closed bend the lettering moves out to where the legs stand far enough apart.
 	const room = turn > 90 ? 26 / Math.tan(((180 - turn) * Math.PI) / 180) : 0;
 	return leader(x, y, centre[0] - Math.max(10, room), floor - Math.max(14, R * 0.5), label);
+}
+
+/**
+ * The same where the angle between the legs is drawn: lettered beyond its arc, as long as the legs stand
+ * far enough apart; null where they do not.
+ */
+export function radiusBeyondArc(part: Section, corner: Corner, label: string): Shape[] | null {
+	const { centre, turn, moldPoint } = corner;
+	if (turn > 105) return null;
+	const [x, y] = along(centre, -90 + Math.min(turn / 2, 40), part.R);
+	return leader(x, y, moldPoint[0] - arcRadius(part, corner) - 8, centre[1] + part.R - 24, label);
 }
 
 /** A line of lettering under a figure. */

@@ -7,7 +7,8 @@ export const degrees: TradeFunction = {
 	takes: ['angle'],
 	gives: 'number',
 	run: (angle: number) => angle,
-	show: ([angle = []]) => [...angle]
+	show: ([angle = []]) =>
+		angle.map((part) => (typeof part === 'string' ? part : { ...part, bare: true }))
 };
 
 export const setbackK: TradeFunction = {
