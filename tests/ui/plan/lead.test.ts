@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { dayOf } from '../../../src/lib/engine/schedule/day.ts';
 import type { Forecast } from '../../../src/lib/engine/schedule/forecast.ts';
+import type { Sitting } from '../../../src/lib/engine/schedule/sitting.ts';
 import { aboutMinutes } from '../../../src/lib/ui/plan/amounts.ts';
 import {
 	type LeadFacts,
@@ -71,10 +72,11 @@ test('amounts agree with their numbers', () => {
 });
 
 test('a rehearsal stands beside the estimate, and why its share is lower', () => {
-	const sitting = {
-		...{ id: 'one', day: today - 1, source: 'rehearsal', families: [] },
-		...{ right: 1, helped: 0, wrong: 2, standings: ['right', 'wrong', 'wrong'], seconds: 60 }
-	} as const;
+	const sitting: Sitting = {
+		...({ id: 'one', day: today - 1, source: 'rehearsal', families: [] } as const),
+		...{ right: 1, helped: 0, wrong: 2, seconds: 60 },
+		standings: ['right', 'wrong', 'wrong']
+	};
 	expect(rehearsalText(sitting, today)).toMatch(
 		/^In your rehearsal yesterday 1 of 3 questions came out right[.] /
 	);

@@ -78,7 +78,7 @@ export const blankSize = method({
 				),
 				leastAtEnds: slip(
 					`trimmedEnds * (${leastTrim})`,
-					'1/2 in is the least that such work takes: use the trim at an end that is given.',
+					'1/2 in at an end is the minimum for sandbag work: this task gives its own trim.',
 					{ rare: true, act: 'least trim', late: true }
 				)
 			}
@@ -152,7 +152,7 @@ export const blankSize = method({
 				),
 				leastAtEdges: slip(
 					`trimmedEdges * (${leastTrim})`,
-					'1/2 in is the least that such work takes: use the trim at a long edge that is given.',
+					'1/2 in at a long edge is the minimum for sandbag work: this task gives its own trim.',
 					{ rare: true, act: 'least trim', late: true }
 				)
 			}

@@ -50,7 +50,7 @@ export const rivetRow = method({
 			slips: {
 				spacesDown: slip(
 					'downTo(run / greatestPitch, 1)',
-					'One space too few: the spaces are rounded up; otherwise the pitch comes out over the maximum.',
+					'One space too few: round up, so that the pitch is not over the maximum.',
 					{ rare: true }
 				),
 				oneSpaceMore: slip(

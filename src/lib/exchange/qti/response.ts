@@ -158,13 +158,15 @@ function typedWords(task: Task, key: string, id: string, right: string): Respons
 	};
 }
 
-/** What single slips lead to at a step, each value once. */
+/** What single slips lead to at a step, each value once, those met often first. */
 function slipValues(task: Task, key: string): { value: Value; says: string }[] {
 	const { method, right, slips } = task;
 	const found: { value: Value; says: string }[] = [];
 	const isNew = (value: Value) =>
 		found.every((one) => differs(method, key, { [key]: one.value }, { [key]: value }));
-	for (const [id, { [key]: value }] of slips) {
+	const isSeldom = (id: string) => Number(method.slips[id]?.rare ?? false);
+	const inOrder = [...slips].sort(([one], [other]) => isSeldom(one) - isSeldom(other));
+	for (const [id, { [key]: value }] of inOrder) {
 		if (value === undefined || found.length === mostSlips) continue;
 		if (!differs(method, key, right, { [key]: value }) || !isNew(value)) continue;
 		found.push({ value, says: method.slips[id]?.says ?? '' });
