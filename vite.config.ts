@@ -12,7 +12,14 @@ import { workAhead } from './src/plugins/work-ahead.ts';
 const firstPage = resolve(import.meta.dirname, 'src/routes/practice/+page.svelte');
 
 export default defineConfig({
-	plugins: [compileMethods(), workAhead(), lighten(), firstChunk(firstPage), lateStyles(), sveltekit()],
+	plugins: [
+		compileMethods(),
+		workAhead(),
+		lighten(),
+		firstChunk(firstPage),
+		lateStyles(),
+		sveltekit()
+	],
 	build: {
 		assetsInlineLimit: 0,
 		// The texts that the licences of what is built in ask to be handed on.

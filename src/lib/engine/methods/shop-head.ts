@@ -2,7 +2,7 @@ import { rivetDiameter } from '../quantity/kinds.ts';
 import { given } from '../solver/given.ts';
 import { method, slip, step } from '../solver/write.ts';
 import { headSize } from './outcomes/head-size.ts';
-import { onMetricScale, thousandths } from '../trade/tolerances.ts';
+import { onMetricScale } from '../trade/tolerances.ts';
 
 /** Wanted shop head of A, AD, B and DD rivets. */
 export const shopHead = method({
