@@ -94,8 +94,8 @@ test('on a laptop three answers and six leave the foot in view, and the metal st
 }) => {
 	const page = await openPage({ viewport: { width: 1280, height: 800 } });
 	const typed = {
-		'RL3-NXXE-7Q': ['0.1012', '0.3590', '4/8'],
-		'PN1-S0V7-4P': ['0.1650', '6/32', '0.3568', '4/8', 'No. 21', '27'],
+		'RL3-0005-80': ['0.1012', '0.3590', '4/8'],
+		'PN1-0003-53': ['0.15', '5/32', '0.3244', '4/8', 'No. 21', '36'],
 		'LR2-Q443-6E': ['11', '0.8250']
 	};
 	for (const [number, answers] of Object.entries(typed)) {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { sayCause, sayVerdict, stepOf } from '../../../src/lib/engine/marking/say.ts';
+import { sayCause, sayTogether, sayVerdict, stepOf } from '../../../src/lib/engine/marking/say.ts';
 import {
 	type Cause,
 	choicesIn,
@@ -140,6 +140,15 @@ describe('what is said of a cause, and the step it lies in', () => {
 		expect(sayCause(pitchAlone, unknown, 'pitch')).toBe(
 			'This number alone does not tell which step went wrong; work the steps one by one.'
 		);
+	});
+
+	test('of several entries it is said in the plural', () => {
+		const alone = { ...shelfTask, drawn: { ...shelfTask.drawn, asked: ['pitch'] } };
+		expect(sayTogether(alone, { kind: 'rework', cause: unknown }, 'pitch')).toBe(
+			'These numbers alone do not tell which step went wrong; work the steps one by one.'
+		);
+		const slipped = { kind: 'rework', cause: slip('down') } as const;
+		expect(sayTogether(shelfTask, slipped, 'count')).toBe('Rounded down.');
 	});
 
 	test('no steps are to be worked where all that this one is worked from was entered right', () => {

@@ -74,13 +74,25 @@ export function sayCause(task: Task, cause: Cause, key: string): string {
 		case 'breaks':
 			return cause.says;
 		case 'unknown':
-			return unknownSays(kind, !cause.here && stepsNotAsked(task, key).length > 0);
+			return unknownSays(kind, isOfSeveral(task, cause, key));
 		default:
 			return cause satisfies never;
 	}
 }
 
-function unknownSays({ isList }: Kind, ofSeveral: boolean): string {
+/** The sentence on several entries that have one cause. */
+export function sayTogether(task: Task, verdict: Verdict, key: string): string {
+	return verdict.kind === 'rework' && verdict.cause.kind === 'unknown'
+		? unknownSays({ isList: true }, isOfSeveral(task, verdict.cause, key))
+		: sayVerdict(task, verdict, key);
+}
+
+/** Whether a step before it may have gone wrong instead. */
+function isOfSeveral(task: Task, cause: Cause, key: string): boolean {
+	return !(cause.kind === 'unknown' && cause.here) && stepsNotAsked(task, key).length > 0;
+}
+
+function unknownSays({ isList }: Pick<Kind, 'isList'>, ofSeveral: boolean): string {
 	if (ofSeveral) {
 		const alone = isList ? 'These numbers alone do' : 'This number alone does';
 		return `${alone} not tell which step went wrong; work the steps one by one.`;
