@@ -5,7 +5,7 @@ const announcerStyle = 'sha256-S8qMpvofolR8Mpjy4kQvEm7m1q8clzU4dfDH0AmvZjo=';
 
 /** @type {import('@sveltejs/kit').Config} */
 export default {
-	compilerOptions: { runes: true },
+	compilerOptions: { runes: true, discloseVersion: false },
 	kit: {
 		// Styles stand in the page: twenty files of them kept its first paint waiting, also those that
 		// are on the device.

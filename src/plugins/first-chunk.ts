@@ -1,5 +1,6 @@
+import { basename } from 'node:path';
 import { gzipSync } from 'node:zlib';
-import type { Plugin } from 'vite';
+import type { Plugin, Rolldown } from 'vite';
 
 /** What the chunking tells about a module, as far as it is needed here. */
 interface Graph {
@@ -113,12 +114,28 @@ export function firstChunk(page: string): Plugin {
 				const isEarly = (id: string) =>
 					places?.has(id) || kitStart.test(id) || verdictParts.test(id);
 				for (const file of Object.values(bundle)) {
-					if (file.type !== 'chunk' || file.code.length < worthCompiling) continue;
+					if (file.type !== 'chunk') continue;
+					if (file.moduleIds.some((id) => familyFile.test(id))) file.code += further(file, bundle);
+					if (file.code.length < worthCompiling) continue;
 					if (file.isEntry || file.moduleIds.some(isEarly)) file.code = compileAll + file.code;
 				}
 			}
 		}
 	};
+}
+
+/**
+ * Imports of what a family's imports import themselves: found only in those, it is asked for a round trip
+ * later.
+ */
+function further(family: Rolldown.OutputChunk, bundle: Rolldown.OutputBundle): string {
+	const seen = new Set([family.fileName, ...family.imports]);
+	const importsOf = (name: string) => {
+		const file = bundle[name];
+		return file?.type === 'chunk' ? file.imports : [];
+	};
+	const deeper = family.imports.flatMap(importsOf).filter((name) => !seen.has(name));
+	return [...new Set(deeper)].map((name) => `import"./${basename(name)}";`).join('');
 }
 
 /** File names with seven of the eight letters of their hashes; with fewer the build runs out of names. */

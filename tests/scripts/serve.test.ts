@@ -1,7 +1,8 @@
 import { mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
-import { request } from 'node:http';
+import { type IncomingHttpHeaders, request } from 'node:http';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { gunzipSync } from 'node:zlib';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { serve } from '../../src/scripts/serve.js';
 
@@ -50,11 +51,41 @@ test('a folder without its slash leads to the one with it, the query kept', asyn
 	});
 });
 
+test('text comes compressed to who can read it so, as it stands in its file now', async () => {
+	const zipped = { 'accept-encoding': 'br, gzip' };
+	const plain = await bodyOf('/code.js');
+	expect(plain.body.toString()).toBe('code.js');
+	expect(plain.headers).toMatchObject({ 'content-length': '7', vary: 'accept-encoding' });
+	expect(plain.headers).not.toHaveProperty('content-encoding');
+	for (const text of ['code.js', 'written anew', 'and again']) {
+		writeFileSync(join(folder, 'code.js'), text);
+		const { headers, body } = await bodyOf('/code.js', zipped);
+		expect(headers).toMatchObject({ 'content-encoding': 'gzip', vary: 'accept-encoding' });
+		expect(headers['content-length']).toBe(String(body.length));
+		expect(gunzipSync(body).toString()).toBe(text);
+	}
+	writeFileSync(join(folder, 'icon.png'), 'picture');
+	const picture = await bodyOf('/icon.png', zipped);
+	expect(picture.headers).not.toHaveProperty('content-encoding');
+	expect(picture.body.toString()).toBe('picture');
+});
+
 test('a taken port is left for the next free one', async () => {
 	const second = await serve({ folder, port: server.port, host });
 	second.close();
 	expect(second.port).toBeGreaterThan(server.port);
 });
+
+function bodyOf(path: string, headers: Record<string, string> = {}) {
+	return new Promise<{ headers: IncomingHttpHeaders; body: Buffer }>((resolve, reject) => {
+		const asked = request({ host, port: server.port, path, headers }, (response) => {
+			const parts: Buffer[] = [];
+			response.on('data', (part: Buffer) => parts.push(part));
+			response.on('end', () => resolve({ headers: response.headers, body: Buffer.concat(parts) }));
+		});
+		asked.on('error', reject).end();
+	});
+}
 
 /** Asks for a path exactly as written: a URL would take the `..` out. */
 function get(path: string) {
