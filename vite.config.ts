@@ -8,15 +8,17 @@ import { lateStyles } from './src/plugins/late-styles.ts';
 import { lighten } from './src/plugins/lighten.ts';
 import { workAhead } from './src/plugins/work-ahead.ts';
 
-/** The page whose first load is kept small. */
-const firstPage = resolve(import.meta.dirname, 'src/routes/practice/+page.svelte');
+/** The page whose first load is kept small, and what stands around it. */
+const firstPage = ['practice/+page', '+layout'].map((name) =>
+	resolve(import.meta.dirname, `src/routes/${name}.svelte`)
+);
 
 export default defineConfig({
 	plugins: [
 		compileMethods(),
 		workAhead(),
 		lighten(),
-		firstChunk(firstPage),
+		firstChunk(...firstPage),
 		lateStyles(),
 		sveltekit()
 	],

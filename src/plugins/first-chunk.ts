@@ -43,6 +43,9 @@ const worthCompiling = 4000;
 /** SvelteKit's own part, which starts every page. */
 const kitStart = /\/@sveltejs\/kit\/src\/runtime\/client\/client\.js$/;
 
+/** What is put into files here: the project's own modules, and the parts of SvelteKit that pages import. */
+const placed = /\/src\/lib\/|\/@sveltejs\/kit\/src\/runtime\/(?:app|client)\//;
+
 /** Path of a family. */
 const familyFile = /\/engine\/families\/[\w-]+\/([\w-]+)\.ts$/;
 
@@ -67,9 +70,9 @@ interface Group {
  * families share, where loading a little too much costs less than a further file. Families that load
  * much count for more, since it is the heaviest that keep somebody waiting.
  *
- * @param page path of the page's module
+ * @param pages paths of the modules of the page and of what stands around it
  */
-export function firstChunk(page: string): Plugin {
+export function firstChunk(...pages: readonly string[]): Plugin {
 	let places: Map<string, Place> | undefined;
 	// A file takes in what its modules import and no file before it has: those of most users first.
 	const later = {
@@ -81,7 +84,7 @@ export function firstChunk(page: string): Plugin {
 	const inPlaces = Array.from({ length: mostFiles }, (_, place) => ({
 		priority: mostFiles - place,
 		name: (id: string, graph: Graph) => {
-			places ??= placesOf(page, graph);
+			places ??= placesOf(pages, graph);
 			const at = places.get(id);
 			return at?.place === place ? at.name : null;
 		}
@@ -149,8 +152,8 @@ function nameless<Names>(names: Names): Names | string {
 }
 
 /** The file that a module belongs to, by its id, those that more families load first. */
-function placesOf(page: string, graph: Graph): Map<string, Place> {
-	const own = reached(page, graph);
+function placesOf(pages: readonly string[], graph: Graph): Map<string, Place> {
+	const own = new Set(pages.flatMap((page) => [...reached(page, graph)]));
 	const families = familiesFrom(own, graph);
 	const users = new Map<string, string[]>();
 	for (const family of families) {
@@ -260,5 +263,5 @@ function reached(start: string, graph: Graph): Set<string> {
 		graph.getModuleInfo(id)?.importedIds.forEach(follow);
 	}
 	follow(start);
-	return new Set([...found].filter((id) => id.includes('/src/lib/')));
+	return new Set([...found].filter((id) => placed.test(id)));
 }

@@ -56,10 +56,10 @@ describe('a number of the task that was misread', () => {
 
 	test('is told in a sentence, with one of several', () => {
 		expect(sayCause(rivet, { kind: 'misread', given: 'D', how: 'larger' }, 'needed')).toBe(
-			'It comes out so with “Rivet diameter” one size too large: read the task again.'
+			'You get this with “Rivet diameter” one size too large: read the task again.'
 		);
 		expect(sayCause(rivet, { kind: 'misread', given: 'layers', how: 'point' }, 'needed')).toMatch(
-			/^It comes out so with the decimal point of one of “.+” in the wrong place: read the task again\.$/
+			/^You get this with the decimal point of one of “.+” in the wrong place: read the task again\.$/
 		);
 	});
 

@@ -6,7 +6,7 @@ import type { Level } from '$lib/engine/families/level.ts';
 import { TaskNumberError } from '$lib/engine/tasks/task-number.ts';
 import type { Cause } from '$lib/engine/marking/verdict.ts';
 import { newId } from '$lib/storage/new-id.ts';
-import { beforePart, once } from '$lib/ui/sheet/later.ts';
+import { once } from '$lib/ui/sheet/later.ts';
 import { type Check, TaskWork } from '$lib/ui/sheet/task-work.svelte.ts';
 import { below } from '../device/chance.ts';
 import { keepOwn, readOwn } from '../device/own-kept.ts';
@@ -17,11 +17,11 @@ import { settings } from '../device/settings.svelte.ts';
 /** What an answer comes to in the run and in the log: wanted once something is answered. */
 export const notingPart = once(() => late(() => import('./noting.ts')));
 
-/** Has the files of a task fetched, before it is known whether it is opened, and what stands beside it. */
+/** Has the files of a task fetched, before it is known whether it is opened. */
 export function fetchFor(number: string | null): void {
 	const card = cardByCode(number?.slice(0, 2) ?? '');
 	// What does not come is asked for again as it is opened, and its lack is told then.
-	Promise.all([card && loadToDraw(card), beforePart()]).catch(() => {});
+	if (card) loadToDraw(card).catch(() => {});
 }
 
 const freePart = () => late(() => import('./free-run.ts'));

@@ -160,11 +160,11 @@ const misreadHow: Readonly<Record<MisreadHow, (given: string) => string>> = {
 	keyed: (given) => `${given} keyed in by its denominator (1/16 is 0.0625, not 0.16)`
 };
 
-/** `It comes out so with “Rivet diameter” one size too large: read the task again.` */
+/** `You get this with “Rivet diameter” one size too large: read the task again.` */
 function misreadSays(task: Task, given: string, how: MisreadHow): string {
 	const one = task.method.given[given]?.kind.isList ? 'one of ' : '';
 	const named = `${one}“${labelOf(task, given)}”`;
-	return `It comes out so with ${misreadHow[how](named)}: read the task again.`;
+	return `You get this with ${misreadHow[how](named)}: read the task again.`;
 }
 
 /** The step that a cause lies in, if it can be told. */

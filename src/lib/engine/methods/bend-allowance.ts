@@ -113,7 +113,7 @@ export const bendAllowance = method({
 				}),
 				swappedT: slip(
 					'0.01743 * T * degrees(angle)',
-					'0.01743 was taken for the thickness too: the thickness takes 0.0078.'
+					'0.01743 was taken for the thickness: the thickness takes 0.0078.'
 				),
 				halfT: slip(
 					'0.0078 * (T / 2) * degrees(angle)',

@@ -85,12 +85,12 @@ export const leastBendRadius = method({
 			slips: {
 				decimalsAs32nds: slip(
 					'radius * 100 / 32',
-					'The two decimals were read as the number of 32nds: they are hundredths of an inch.',
+					'The decimals were read as the number of 32nds: they are parts of an inch.',
 					{ rare: true }
 				),
 				down32nds: slip(
 					'downTo(radius, 1/32 in)',
-					'Rounded down to a 32nd: what the chart prints stands for the nearest one.',
+					'Rounded down to a 32nd: the number in the chart stands for the nearest one.',
 					{ rare: true }
 				),
 				one32ndOver: slip(

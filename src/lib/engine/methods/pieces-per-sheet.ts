@@ -49,7 +49,7 @@ export const piecesPerSheet = method({
 				),
 				nearestAlong: slip(
 					`nearest(${lengthsAlong}, 1)`,
-					'Rounded to the nearest whole number along the sheet: the last blank is short.',
+					'Rounded to the nearest whole number along the sheet: the last blank is too short.',
 					{ act: 'up' }
 				),
 				widthsAlong: slip(
@@ -96,7 +96,7 @@ export const piecesPerSheet = method({
 				),
 				nearestAcross: slip(
 					`nearest(${widthsAcross}, 1)`,
-					'Rounded to the nearest whole number across the sheet: the last row is short.',
+					'Rounded to the nearest whole number across the sheet: the last row is too narrow.',
 					{ act: 'up' }
 				),
 				lengthsAlongForAcross: slip(
@@ -170,7 +170,7 @@ export const piecesPerSheet = method({
 				),
 				nearestTurnedAlong: slip(
 					`nearest(${widthsAlong}, 1)`,
-					'Rounded to the nearest whole number along the sheet with the blanks turned: the last blank is short.',
+					'Rounded to the nearest whole number along the sheet with the blanks turned: the last blank is too short.',
 					{ rare: true, act: 'up' }
 				)
 			}
@@ -192,7 +192,7 @@ export const piecesPerSheet = method({
 				),
 				nearestTurnedAcross: slip(
 					`nearest(${lengthsAcross}, 1)`,
-					'Rounded to the nearest whole number across the sheet with the blanks turned: the last row is short.',
+					'Rounded to the nearest whole number across the sheet with the blanks turned: the last row is too narrow.',
 					{ rare: true, act: 'up' }
 				)
 			}

@@ -43,10 +43,7 @@ export const removalDrill = method({
 					'D',
 					'Right by AC 43.13-1B, which drills the size of the rivet; this asks for Fig. 4-98, 1/32 in under.'
 				),
-				finalAgain: slip(
-					'finalDrill(D)',
-					'That is the final drill: it would take the hole with the rivet.'
-				),
+				finalAgain: slip('finalDrill(D)', 'That is the final drill: it would cut into the hole.'),
 				oneNumberUnder: slip(
 					'chartSizeBelow(drillOfSize(finalDrill(D)))',
 					'One drill or about 0.003 in under the final drill, as No. 31 in a No. 30 hole; this asks for Fig. 4-98, 1/32 in under the shank.',

@@ -96,6 +96,11 @@ export const rivetsEachSide = method({
 					'Rivets per inch and inches were both rounded up: multiply them as they are, and round up the product.',
 					{ rare: true, late: true }
 				),
+				bothBeforeRounding: slip(
+					'upTo(2 * perInch * width / (1 in), 1)',
+					'Both sides were counted; one side was asked for.',
+					{ rare: true, late: true }
+				),
 				noWidth: slip(
 					'upTo(perInch, 1)',
 					'The width is left out: that is the number for a break 1 in wide.'

@@ -47,6 +47,11 @@ export const dashDiameter = piece(
 				'The number was read as tenths of an inch; the diameter goes by 32nds.',
 				{ rare: true }
 			),
+			lengthDashForSize: slip(
+				'dashAtEnd(number) * (1/32 in)',
+				'That is worked from the dash number of the length: the diameter stands before it.',
+				{ rare: true, late: true }
+			),
 			diameterOneOver: slip(
 				'(diameterDash + 1) * (1/32 in)',
 				'One size too large: count the 32nds once more.',

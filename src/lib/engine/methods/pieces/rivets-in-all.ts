@@ -14,11 +14,9 @@ export const rivetsInAll = piece(
 		slips: {
 			oneRow: slip('count', 'The rivets of one row only: every row takes as many.'),
 			added: slip('rows + count', 'Rows and rivets were added: every row takes its own rivets.'),
-			oneRowLess: slip(
-				'(rows - 1) * count',
-				'One row too few: the rows are counted, not the spaces between them.',
-				{ rare: true }
-			),
+			oneRowLess: slip('(rows - 1) * count', 'One row too few: count the rows once more.', {
+				rare: true
+			}),
 			oneRowMore: slip('(rows + 1) * count', 'One row too many: count the rows of the panel.', {
 				rare: true
 			}),
