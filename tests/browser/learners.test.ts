@@ -108,7 +108,7 @@ describe('removing a learner', () => {
 		await page.getByRole('button', { name: 'Start today’s tasks' }).click();
 		await openTask(page);
 		const other = await page.context().newPage();
-		await missTask(other, 'ED1-001X-4N');
+		await missTask(other, 'ED1-0002-57');
 		await other.locator('[data-answer]').first().fill('.4321');
 
 		await page.goto('/learners/');

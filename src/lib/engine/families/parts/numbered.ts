@@ -14,7 +14,7 @@ import {
 	rivetNumberParts
 } from '../../trade/rivet-code.ts';
 import type { Random } from '../random.ts';
-import { jointLengths } from './solid-rivets.ts';
+import { jointLengths, thinLengths } from './solid-rivets.ts';
 
 /** The steps that read a diameter out of a rivet number. */
 const size = method({
@@ -78,7 +78,7 @@ export function calledOut(
 			headNumber(random.pick(heads)),
 			lettersOf(alloy),
 			dash,
-			random.int(...jointLengths(dash))
+			random.int(...(use === 'light' ? thinLengths(dash) : jointLengths(dash)))
 		)
 	};
 }

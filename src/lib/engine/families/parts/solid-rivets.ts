@@ -28,6 +28,11 @@ export function jointLengths(diameterDash: number): readonly [shortest: number, 
 	return [diameterDash, 2 * diameterDash];
 }
 
+/** The same of two thin sheets, as a skin on its rib: 1.5D past a grip of 1/8 in or so. */
+export function thinLengths(diameterDash: number): readonly [shortest: number, longest: number] {
+	return [diameterDash, diameterDash + 1];
+}
+
 /**
  * Alloys with the diameters they are bought in: 1100 and 5056 stay small, 2017 and 2024 are
  * usually 3/16 in and larger (NAVEDTRA 14315, ch. 3). Stories that name structure take no 1100.
