@@ -1,5 +1,6 @@
 import type { Task } from '../tasks/task.ts';
 import { explain } from './explain.ts';
+import { misreadingsOf } from './misread-given.ts';
 import { look } from './look.ts';
 import type { Question, Seen } from './question.ts';
 import type { Cause, Entries, Verdict, Verdicts } from './verdict.ts';
@@ -41,6 +42,7 @@ export function mark(task: Task, entries: Entries, evidence: Evidence = {}): Ver
 /** Works what slips lead to at a step before it is answered, so that a wrong answer is explained sooner. */
 export function prepare(task: Task, key: string): void {
 	World.of(task).pairsAt(key);
+	misreadingsOf(task);
 }
 
 /** A cause that was found goes before what an entry shows by itself, such as values left out. */

@@ -42,8 +42,8 @@ export function misreadGivens(question: Question, most?: number): Candidate[] {
 	const kind = kindOf(question);
 	const isAlone = most === undefined;
 	const isWords = kind.dimension.formula === null && kind.choices.length === 0;
-	const isHit = isWords || kind.mistakes.coarse.length > 0;
-	if (isAlone ? !isHit : most <= cost) return [];
+	const isSized = isWords || kind.mistakes.coarse.length > 0;
+	if (isAlone ? !isSized : most <= cost) return [];
 	const plain = World.of(task);
 	const all = misreadingsOf(task).filter(({ values }) => isOff(question, plain, values));
 	const reached = all.flatMap(({ values }) => values[key] ?? []);
@@ -63,7 +63,16 @@ export function misreadGivens(question: Question, most?: number): Candidate[] {
 	}));
 }
 
-function misreadingsOf({ method, drawn }: Task): Misread[] {
+const known = new WeakMap<Task, readonly Misread[]>();
+
+/** What comes of every misreading of a task's givens, worked once. */
+export function misreadingsOf(task: Task): readonly Misread[] {
+	const all = known.get(task) ?? workedOut(task);
+	known.set(task, all);
+	return all;
+}
+
+function workedOut({ method, drawn }: Task): Misread[] {
 	return Object.entries(drawn.given).flatMap(([given, value]) => {
 		const kind = kindAt(method, given);
 		return waysFor(kind.member, kind.numbers(value)).flatMap(({ at, how, read }) => {
