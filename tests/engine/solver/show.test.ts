@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { developedWidth } from '../../../src/lib/engine/methods/developed-width.ts';
 import { leastBendRadius } from '../../../src/lib/engine/methods/least-bend-radius.ts';
+import { rivetDiameterFromStack } from '../../../src/lib/engine/methods/rivet-diameter-from-stack.ts';
 import { rivetLength } from '../../../src/lib/engine/methods/rivet-length.ts';
 import { shopHeadCheck } from '../../../src/lib/engine/methods/shop-head-check.ts';
 import { evaluate } from '../../../src/lib/engine/solver/evaluate.ts';
@@ -33,6 +34,18 @@ describe('a step is shown in symbols, with numbers, and with its result', () => 
 		expect(read(shown.symbols)).toBe(symbols);
 		expect(shown.numbers.map(read)).toEqual([numbers]);
 		expect(shown.results.map(read)).toEqual([result]);
+		expect(shown.signs).toEqual(['=']);
+	});
+
+	test('as about, where the numbers shown come to another last digit', () => {
+		// 2 mm is 0.07874 in, three times that 0.23622; 3 × 0.0787 is 0.2361.
+		const metric = evaluate(rivetDiameterFromStack, { layers: [2 / 25.4, 1 / 25.4] });
+		const { numbers, results, signs } = showStep(rivetDiameterFromStack, 'threeT', metric);
+		expect([read(numbers[0] ?? ''), read(results[0] ?? '')]).toEqual(['3×0.0787', '0.2362 in']);
+		expect(signs).toEqual(['≈']);
+		expect(showStep(rivetDiameterFromStack, 'threeT', metric, 'mm').signs).toEqual(['=']);
+		// 4.166 + 4.763 is 8.929, and 8.928 mm are right.
+		expect(showStep(rivetLength, 'needed', rivet, 'mm').signs).toEqual(['≈']);
 	});
 
 	test('in millimetres on request', () => {

@@ -1,10 +1,12 @@
 import type { Kind } from '../quantity/kinds/kind.ts';
+import type { NumberKind } from '../quantity/kinds/measured.ts';
+import { ownUnit } from '../quantity/units.ts';
 import { isList, type LengthUnit, type Value } from '../quantity/value.ts';
 import { compiledOf, type Values } from './compiled.ts';
 import { kindAt } from './kind-at.ts';
 import type { Method } from './method.ts';
 import { symbolOf } from './symbol.ts';
-import type { Part, Slot } from './trade-function.ts';
+import { orNull, type Part, type Slot } from './trade-function.ts';
 
 export { symbolOf };
 
@@ -16,6 +18,8 @@ export interface ShownStep {
 	readonly numbers: readonly string[];
 	/** The results, one for each of `numbers`. */
 	readonly results: readonly string[];
+	/** What stands before each: `≈` where the numbers come to another last digit as they are shown. */
+	readonly signs: readonly ('=' | '≈')[];
 }
 
 /** The formula of a step, or of a slip made in it, in symbols: MathML without the outer `math`. */
@@ -50,14 +54,56 @@ export function showStep(
 	const numbers = (alike ? members.slice(0, 1) : members).map((_, i) =>
 		rendered(parts, (slot) => fill(slot, i))
 	);
-	const results = alike
-		? [shownResult(method, key, kind, value, units)]
-		: members.map((one) => shownResult(method, key, kind.member, one, units));
+	const resultsOf = (result: Value) =>
+		alike
+			? [shownResult(method, key, kind, result, units)]
+			: kind.members(result).map((one) => shownResult(method, key, kind.member, one, units));
+	const results = resultsOf(value);
+	const again = resultsOf(fromShown(method, key, values, units, slipId) ?? value);
 	return {
 		symbols: symbolsIn(method, key, slipId),
 		numbers,
-		results
+		results,
+		signs: results.map((result, i) => (again[i] === result ? '=' : '≈'))
 	};
+}
+
+/** What a step comes to from the numbers as they are shown; null where it cannot be worked with them. */
+function fromShown(
+	method: Method,
+	key: string,
+	values: Values,
+	units: LengthUnit,
+	slipId?: string
+): Value | null {
+	const { steps, slips } = compiledOf(method);
+	const work =
+		slipId !== undefined && method.slips[slipId]?.step === key ? slips[slipId] : steps[key];
+	if (!work) return null;
+	const shown = work.needs.flatMap((name) => {
+		const value = values[name];
+		return value === undefined
+			? []
+			: [[name, asShown(value, kindAt(method, name), units)] as const];
+	});
+	return orNull(() => work.run({ ...values, ...Object.fromEntries(shown) }));
+}
+
+/** A value with every number as it is written in a formula: 0.0787 for 2 mm. */
+function asShown(value: Value, kind: Kind, units: LengthUnit): Value {
+	const { member } = kind;
+	if (!isNumberKind(member)) return value;
+	const size = ownUnit(member.dimension, units).size.valueOf();
+	return kind.map(value, (one) => {
+		const parts = member.number(one, units).replace(/,/g, '').split(/[ /]/).map(Number);
+		const [whole = NaN, over, under] = parts;
+		if (over === undefined) return whole * size;
+		return (under === undefined ? whole / over : whole + over / under) * size;
+	});
+}
+
+function isNumberKind(kind: Kind): kind is Kind & Pick<NumberKind, 'number'> {
+	return 'number' in kind;
 }
 
 function variesAlong(part: Part, values: Values): boolean {

@@ -50,7 +50,11 @@ function stepRow(task: Task, key: string, marks: number): Block {
 	const name = identifier(symbolOf(method, key));
 	const formulas = [
 		...formulaLines(`${name}<mo>=</mo>`, shown.symbols, ''),
-		...shortened(shown.numbers.map((numbers, i) => worked(numbers, shown.results[i] ?? ''))).flat()
+		...shortened(
+			shown.numbers.map((numbers, i) =>
+				worked(numbers, shown.results[i] ?? '', shown.signs[i] ?? '=')
+			)
+		).flat()
 	];
 	if (shown.numbers.length > mostShown) {
 		formulas.push(`<p>${escaped(textAt(method, key, right[key] ?? ''))}</p>`);
@@ -63,9 +67,9 @@ function stepRow(task: Task, key: string, marks: number): Block {
 	};
 }
 
-function worked(numbers: string, result: string): string[] {
+function worked(numbers: string, result: string, sign: string): string[] {
 	const same = plain(numbers) === plain(result).replace(/ (in|mm)$/, '');
-	const end = `<mo>=</mo>${result}`;
+	const end = `<mo>${sign}</mo>${result}`;
 	return same ? formulaLines('', end, '') : formulaLines('<mo>=</mo>', numbers, end);
 }
 
