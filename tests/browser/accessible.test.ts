@@ -15,7 +15,7 @@ test('no page or state breaks a rule that a program can check', async ({ openPag
 	await page.goto('/practice/?task=BW3-1GJT-48');
 	await openTask(page);
 	await isSound(page, 'a long task');
-	await page.goto('/practice/?task=SC3-0003-5G');
+	await page.goto('/practice/?task=SC3-0003-4J');
 	const task = await openTask(page);
 	await isSound(page, 'a task');
 	await answerByKeyboard(page, wrongAnswers(task));

@@ -94,6 +94,9 @@ test('the link opened on another device shows exactly what was asked', async ({ 
 	// Each is drawn for the place it stands in: what it is lettered with is the same.
 	const lettering = (one: Page) =>
 		one.locator('.question figure svg').locator('text, title').allTextContents();
+	for (const one of [page, there]) {
+		await one.locator('.question figure svg text').first().waitFor();
+	}
 	expect(await lettering(there)).toEqual(await lettering(page));
 	expect(await lettering(there)).toContain('D 3/16 in (−6)');
 

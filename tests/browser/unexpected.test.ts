@@ -103,14 +103,14 @@ test.for(['src/lib/ui/sheet/Verdict.svelte', 'src/lib/ui/sheet/Working.svelte'])
 test('a sheet that cannot be shown says so, and the run goes on', async ({ openPage, faults }) => {
 	const page = await openPage(altered);
 	await plantInFigure(page, rivetLength);
-	await page.goto('/practice/?task=SC3-0003-5G');
+	await page.goto('/practice/?task=SC3-0003-4J');
 	await openTask(page);
 	await page.getByLabel('Task number').fill(task);
 	await page.getByLabel('Task number').press('Enter');
 	await page.getByRole('heading', { name: 'This task cannot be opened' }).waitFor();
 	await told(page).getByText(`Something went wrong in task ${task}: `).waitFor();
 	await page.getByRole('button', { name: 'Task 1: ' }).click();
-	await page.waitForURL('**/?task=SC3-0003-5G');
+	await page.waitForURL('**/?task=SC3-0003-4J');
 	await page.locator('[data-answer], [data-answer-choice]').first().waitFor();
 	// The next task, which is the one that cannot be shown, is drawn ahead once the page is idle.
 	await untilQuiet(page);
@@ -125,13 +125,13 @@ test('a task that cannot be drawn is told with its number, and the run goes on',
 }) => {
 	const page = await openPage(altered);
 	await plantThrow(page, rivetLength);
-	await page.goto('/practice/?task=SC3-0003-5G');
+	await page.goto('/practice/?task=SC3-0003-4J');
 	await openTask(page);
 	// As a run that holds one: what a typed number finds out at once.
 	await page.getByLabel('Task number').fill(task);
 	await page.getByLabel('Task number').press('Enter');
 	await page.getByText(`Something went wrong in task ${task}: `).waitFor();
-	expect((await openTask(page)).number).toBe('SC3-0003-5G');
+	expect((await openTask(page)).number).toBe('SC3-0003-4J');
 	await page.goto('/rules/');
 	await page.evaluate((number) => {
 		const [key = '', text = ''] =

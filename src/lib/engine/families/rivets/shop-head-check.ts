@@ -3,7 +3,7 @@ import { shopHeadCheck } from '../../methods/shop-head-check.ts';
 import { family } from '../family.ts';
 import type { Random } from '../random.ts';
 import type { Level } from '../level.ts';
-import { thinLengths } from '../parts/solid-rivets.ts';
+import { jointLengths } from '../parts/solid-rivets.ts';
 
 /** Rivets that were just driven, as each story says: a head that is not far enough may be driven more. */
 const fresh: readonly string[] = [
@@ -88,7 +88,7 @@ export const tasks = family({
 				mostHeight: ['wantedForHigh', 'leastForHigh'],
 				judgement: kind.chief
 			},
-			told: [['Rivet', `MS20470AD${32 * D}-${random.int(...thinLengths(32 * D))}`]],
+			told: [['Rivet', `MS20470AD${32 * D}-${random.int(...jointLengths(32 * D))}`]],
 			basis:
 				level === 1
 					? 'Fig. 4-76 of the airframe handbook: 1.25D to 1.66D across and 0.33D to 0.66D high. Only a rivet just driven may be driven more (p. 4-40).'
