@@ -186,6 +186,8 @@ async function compressedFile(file, compressed) {
 	if (known?.of === of) return known.body;
 	const body = readFile(file).then((plain) => compress(plain));
 	compressed.set(file, { of, body });
+	// What could not be read is read again next time.
+	body.catch(() => compressed.delete(file));
 	return body;
 }
 

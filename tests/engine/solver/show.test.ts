@@ -44,6 +44,8 @@ describe('a step is shown in symbols, with numbers, and with its result', () => 
 		expect([read(numbers[0] ?? ''), read(results[0] ?? '')]).toEqual(['3×0.0787', '0.2362 in']);
 		expect(signs).toEqual(['≈']);
 		expect(showStep(rivetDiameterFromStack, 'threeT', metric, 'mm').signs).toEqual(['=']);
+		const below = { ...rivet, grip: -0.25, shank: -1.375, needed: -1.625 };
+		expect(showStep(rivetLength, 'needed', below).signs).toEqual(['=']);
 		// 4.166 + 4.763 is 8.929, and 8.928 mm are right.
 		expect(showStep(rivetLength, 'needed', rivet, 'mm').signs).toEqual(['≈']);
 	});

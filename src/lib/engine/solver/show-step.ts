@@ -94,12 +94,15 @@ function asShown(value: Value, kind: Kind, units: LengthUnit): Value {
 	const { member } = kind;
 	if (!isNumberKind(member)) return value;
 	const size = ownUnit(member.dimension, units).size.valueOf();
-	return kind.map(value, (one) => {
-		const parts = member.number(one, units).replace(/,/g, '').split(/[ /]/).map(Number);
-		const [whole = NaN, over, under] = parts;
-		if (over === undefined) return whole * size;
-		return (under === undefined ? whole / over : whole + over / under) * size;
-	});
+	return kind.map(value, (one) => numberIn(member.number(one, units)) * size);
+}
+
+/** `0.0787`, `5/32`, `1 3/8` or `−0.25` as a number. */
+function numberIn(text: string): number {
+	const [whole = NaN, over, under] = text.replace('−', '').split(/[ /]/).map(Number);
+	const size =
+		over === undefined ? whole : under === undefined ? whole / over : whole + over / under;
+	return text.startsWith('−') ? -size : size;
 }
 
 function isNumberKind(kind: Kind): kind is Kind & Pick<NumberKind, 'number'> {
