@@ -25,8 +25,7 @@ const drawnInFormulas = /\/engine\/trade\/(?:functions|table)\/[\w-]+\.ts$/;
 const familyFile = /\/engine\/families\/(?!parts\/)[\w-]+\/(?!topic\.ts)[\w-]+\.ts$/;
 const laterMetal = `${engine}/families/later-metal.ts`;
 
-/** A kind, and where it takes what is asked of it once something was answered. */
-const kindFile = /\/engine\/quantity\/kinds\/[\w-]+\.ts$/;
+/** Where a kind takes what is asked of it once something was answered. */
 const kindAnswers = /^import \{ (\w+Answers) \} from '\.\/answers\/[\w-]+\.ts';$/gm;
 const laterAnswers = `${engine}/quantity/kinds/answers/later.ts`;
 
@@ -107,11 +106,7 @@ export function lighten(): Plugin {
 				(whole, names: string, from: string) =>
 					resolve(dirname(path), from) === list ? importsOf(names, places) : whole
 			);
-			const part = familyFile.test(path)
-				? familyPart(direct, path, query)
-				: kindFile.test(path)
-					? kindPart(direct)
-					: direct;
+			const part = familyFile.test(path) ? familyPart(direct, path, query) : kindPart(direct);
 			return { code: lightened(part, path, query), map: null };
 		}
 	};
@@ -210,7 +205,7 @@ function withReasons(code: string): string {
 	return [`import * as first from ${JSON.stringify(tolerances)};`, code, ...handed].join('\n');
 }
 
-/** A kind without what it is asked once something was answered, which is fetched later. */
+/** A kind without what it is asked once something was answered, which is fetched later; any other file as it is. */
 function kindPart(code: string): string {
 	return code.replace(
 		kindAnswers,

@@ -42,7 +42,7 @@ function loadSheet(name) {
 export async function __vitePreload(load, styles) {
 	try {
 		const names = styles?.split(' ') ?? [];
-		await Promise.all(names.map((name) => loadSheet(name)));
+		await Promise.all(names.map(loadSheet));
 		return await load();
 	} catch (error) {
 		// As Vite does: whoever listens says what to do.

@@ -5,6 +5,39 @@ import { type Row, testTold } from './told-rows.ts';
  * did not know the slips; above each, what was done.
  */
 
+/** Seven rivets, 1.1406 in apart. */
+const shortRow = {
+	code: 'LR',
+	id: 'rivet-row',
+	given: { length: 7.625, endMargin: 25 / 64, greatestPitch: 1.25 }
+};
+
+/** A −5 rivet, called out by its older number. */
+const dashFive = {
+	code: 'HP',
+	id: 'drill-for-rivet-from-number',
+	given: { number: 'AN470AD5-8' }
+};
+
+/** A sheet of 4 by 12 ft. */
+const wholeSheet = {
+	code: 'CW',
+	id: 'sheet-weight',
+	given: { length: 144, width: 48, T: 0.032, alloy: '1100-H14' },
+	asked: ['weight']
+};
+
+/** A bumped part with an inch of trim at one end and at both edges. */
+const blister = {
+	code: 'CB',
+	id: 'blank-size',
+	given: {
+		...{ finishedLength: 7.375, trimmedEnds: 1, endTrim: 1 },
+		...{ finishedWidth: 3.625, trimmedEdges: 2, edgeTrim: 1 }
+	},
+	asked: ['blankLength', 'blankWidth']
+};
+
 const rows: readonly Row[] = [
 	// A rivet added at both ends: the run is right, so the whole length was not divided.
 	{
@@ -17,9 +50,7 @@ const rows: readonly Row[] = [
 	},
 	// The margin of 25/64 read as 25/32, which is twice as much: the first hole shows that it was.
 	{
-		code: 'LR',
-		id: 'rivet-row',
-		given: { length: 7.625, endMargin: 25 / 64, greatestPitch: 1.25 },
+		...shortRow,
 		asked: ['count', 'pitch', 'positions'],
 		typed: {
 			count: '6',
@@ -43,26 +74,20 @@ const rows: readonly Row[] = [
 	},
 	// The dash number 5 counted as 6, all the way down.
 	{
-		code: 'HP',
-		id: 'drill-for-rivet-from-number',
-		given: { number: 'AN470AD5-8' },
+		...dashFive,
 		asked: ['pilot', 'final', 'clearance'],
 		typed: { pilot: '3/16', final: '#11', clearance: '.0035' },
 		told: { pilot: 'diameterOneOver', final: 'diameterOneOver', clearance: 'diameterOneOver' }
 	},
 	// Two digits of a drill's number, of a whole number in a list, of a value that was rounded.
 	{
-		code: 'HP',
-		id: 'drill-for-rivet-from-number',
-		given: { number: 'AN470AD5-8' },
+		...dashFive,
 		asked: ['pilot', 'final'],
 		typed: { pilot: '5/32', final: '#12' },
 		told: { pilot: 'right', final: 'digits:swapped' }
 	},
 	{
-		code: 'LR',
-		id: 'rivet-row',
-		given: { length: 7.625, endMargin: 25 / 64, greatestPitch: 1.25 },
+		...shortRow,
 		asked: ['count', 'positions'],
 		typed: { count: '7', positions: '.391, 1.531, 2.672, 3.813, 4.953, 6.094, 7.324' },
 		told: { count: 'right', positions: 'digits:swapped' }
@@ -85,18 +110,12 @@ const rows: readonly Row[] = [
 	},
 	// Three figures of a weight without its thickness; with two digits of the thickness, and of the length, exchanged.
 	{
-		code: 'CW',
-		id: 'sheet-weight',
-		given: { length: 144, width: 48, T: 0.032, alloy: '1100-H14' },
-		asked: ['weight'],
+		...wholeSheet,
 		typed: { weight: '677' },
 		told: { weight: 'noThickness' }
 	},
 	{
-		code: 'CW',
-		id: 'sheet-weight',
-		given: { length: 144, width: 48, T: 0.032, alloy: '1100-H14' },
-		asked: ['weight'],
+		...wholeSheet,
 		typed: { weight: '15.6' },
 		told: { weight: 'misread:T' }
 	},
@@ -118,25 +137,13 @@ const rows: readonly Row[] = [
 		told: { headNumber: 'right', letters: 'right', number: 'misread:length' }
 	},
 	{
-		code: 'CB',
-		id: 'blank-size',
-		given: {
-			...{ finishedLength: 7.375, trimmedEnds: 1, endTrim: 1 },
-			...{ finishedWidth: 3.625, trimmedEdges: 2, edgeTrim: 1 }
-		},
-		asked: ['blankLength', 'blankWidth'],
+		...blister,
 		typed: { blankLength: '8 3/8', blankWidth: '5 3/8' },
 		told: { blankLength: 'right', blankWidth: 'misread:finishedWidth' }
 	},
 	// The 1/2 in of the note, which is half of one trim and one of two.
 	{
-		code: 'CB',
-		id: 'blank-size',
-		given: {
-			...{ finishedLength: 7.375, trimmedEnds: 1, endTrim: 1 },
-			...{ finishedWidth: 3.625, trimmedEdges: 2, edgeTrim: 1 }
-		},
-		asked: ['blankLength', 'blankWidth'],
+		...blister,
 		typed: { blankLength: '7 7/8', blankWidth: '4 5/8' },
 		told: { blankLength: 'leastAtEnds', blankWidth: 'leastAtEdges' }
 	},

@@ -1,3 +1,4 @@
+import { decapital } from '$lib/engine/quantity/capital.ts';
 import type { Aside } from '$lib/engine/sets/choose-hand-ins.ts';
 import type { MarkedHandIn } from '$lib/engine/sets/collect.ts';
 import { counted } from '$lib/ui/counted.ts';
@@ -56,12 +57,8 @@ export function saysTaken(
 function saysAside(aside: readonly Aside[]): string {
 	const [one] = aside;
 	if (!one) return '';
-	if (aside.length === 1) return `${one.file} is set aside, not marked: ${lowered(one.why)}`;
+	if (aside.length === 1) return `${one.file} is set aside, not marked: ${decapital(one.why)}`;
 	const named = aside.length <= mostNamed;
 	const files = named ? listed(aside.map(({ file }) => file)) : `${aside.length} files`;
 	return `${files} are set aside, not marked; the list below says why.`;
-}
-
-function lowered(sentence: string): string {
-	return sentence.charAt(0).toLowerCase() + sentence.slice(1);
 }

@@ -97,9 +97,8 @@ function oneByOne(questions: readonly Question[]): Told {
 		cost += first.cost;
 		open = open.filter((key) => !first.keys.includes(key));
 	}
-	for (const key of open) {
-		const question = questions.find((one) => one.key === key);
-		causes[key] = { kind: 'unknown', ...(question && isHere(question) && { here: true }) };
+	for (const question of questions.filter(({ key }) => open.includes(key))) {
+		causes[question.key] = { kind: 'unknown', ...(isHere(question) && { here: true }) };
 	}
 	return { causes, cost: cost + untold * open.length };
 }

@@ -1,4 +1,5 @@
 import type { Entry, Kind } from '../quantity/kinds/kind.ts';
+import { numbersIn } from '../quantity/kinds/numbers-in.ts';
 import { roundedTo } from '../quantity/kinds/rounding.ts';
 import type { Value } from '../quantity/value.ts';
 import type { Values } from '../solver/compiled.ts';
@@ -7,7 +8,6 @@ import {
 	isContradicted,
 	isOff,
 	kindOf,
-	numbersIn,
 	type Question,
 	supportOf
 } from './question.ts';

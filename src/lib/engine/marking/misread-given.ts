@@ -1,6 +1,6 @@
 import { decimalText, exactly } from '../quantity/exact.ts';
 import type { Kind } from '../quantity/kinds/kind.ts';
-import { swaps } from '../quantity/kinds/find-mistakes.ts';
+import { swaps } from '../quantity/kinds/find-digits.ts';
 import { isFraction } from '../quantity/kinds/rounding.ts';
 import type { Value } from '../quantity/value.ts';
 import { evaluateAsFar } from '../solver/as-far.ts';

@@ -17,12 +17,6 @@ export interface Seen {
 	readonly earlier: boolean;
 }
 
-/** The numbers of an entry, as far as it has the shape of a value. */
-export function numbersIn(kind: Kind, entry: Entry, right?: Value): readonly number[] {
-	const value = kind.toValue(entry, right);
-	return value === null ? [] : kind.numbers(value);
-}
-
 /** One wrong entry to explain, with all that the sheet shows besides. */
 export interface Question {
 	readonly task: Task;

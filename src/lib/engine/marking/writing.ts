@@ -1,18 +1,13 @@
-import { digitsIn, mistypedIn, roundingIn, unitSlipIn } from '../quantity/kinds/find-mistakes.ts';
+import { digitsIn, mistypedIn } from '../quantity/kinds/find-digits.ts';
+import { roundingIn, unitSlipIn } from '../quantity/kinds/find-mistakes.ts';
 import type { Entry, Kind } from '../quantity/kinds/kind.ts';
+import { numbersIn } from '../quantity/kinds/numbers-in.ts';
 import { isFraction } from '../quantity/kinds/rounding.ts';
 import type { Value } from '../quantity/value.ts';
 import { kindAt } from '../solver/kind-at.ts';
 import { copied } from './copied.ts';
 import { factorCause } from './factor.ts';
-import {
-	type Candidate,
-	isContradicted,
-	isOff,
-	kindOf,
-	numbersIn,
-	type Question
-} from './question.ts';
+import { type Candidate, isContradicted, isOff, kindOf, type Question } from './question.ts';
 import type { Cause, OrderHow } from './verdict.ts';
 
 /*

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { angle } from '../../../../src/lib/engine/quantity/kinds/angle.ts';
+import { digitsIn } from '../../../../src/lib/engine/quantity/kinds/find-digits.ts';
 import {
 	carriedRoom,
-	digitsIn,
 	roundingIn,
 	roundingSays,
 	unitSlipIn
